@@ -1,0 +1,218 @@
+import type { Command } from '#plan/commands/command.ts'
+import type { Block, Foot, SetBlock, StepRange, StrikesPerBeat } from '#plan/model.ts'
+import type { Counts, Effort, KnobSteps, Rpm, Seconds } from '#units/units.ts'
+
+/** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
+export interface RideReport {
+  /** Tile the ride from 0 to `totals.total` with no gap or overlap. */
+  spans: Span[]
+  /** Every block as it is played, sets unrolled round by round and part by part. */
+  blocks: PlayedBlock[]
+  sections: SectionReport[]
+  sets: SetReport[]
+  totals: Totals
+  curves: Curves
+  recovery: RecoveryReport
+  balance: BalanceReport
+  findings: Finding[]
+}
+
+export type SpanKind = 'briefing' | 'leadIn' | 'block' | 'openTail' | 'clearUp'
+
+export interface Span {
+  kind: SpanKind
+  from: Seconds
+  to: Seconds
+  sectionId?: string
+  /** Index into `blocks`, for spans of kind block. */
+  block?: number
+}
+
+export interface PlayedBlock {
+  /** Index in `RideReport.blocks`. */
+  index: number
+  block: Block
+  sectionId: string
+  /** Index in `RideReport.sections`. */
+  section: number
+  /** Present inside a set; rounds and parts count from 1. */
+  set?: { set: SetBlock; round: number; part: number }
+  from: Seconds
+  to: Seconds
+  /** Seconds since the section's count one (without its lead-in). */
+  sectionFrom: Seconds
+  sectionTo: Seconds
+  /** Counts since the section's in-point; absent where the section is measured in seconds. */
+  countFrom?: Counts
+  countTo?: Counts
+  /** The part of the block that lies past the section's out-point, in counts or in seconds as the section is measured. */
+  beyond: number
+  cadence: PlayedCadence
+  strikesPerBeat: StrikesPerBeat
+  /** Foot on the first count: null where none is defined (off the beat, legs still, no foot on the one). */
+  foot: Foot | null
+  /** True where the leader has to say the foot: set by a section, a swap, or named otherwise than it would fall. */
+  footSpoken: boolean
+  ledger: LedgerEntry
+  /** How the block's start sits on the music; absent where the section has no grid. */
+  alignment?: Alignment
+}
+
+/** Cadence from the first to the last instant; `still` for legs still, `unknown` when neither tempo nor a stated cadence gives one. */
+export type PlayedCadence = { kind: 'turning'; from: Rpm; to: Rpm } | { kind: 'still' } | { kind: 'unknown' }
+
+/** low ≤ nominal ≤ high, whole steps counted from the ride's datum. */
+export interface LedgerState {
+  low: KnobSteps
+  nominal: KnobSteps
+  high: KnobSteps
+}
+
+export interface LedgerEntry {
+  before: LedgerState
+  after: LedgerState
+  /** What is said: "one and a quarter on", "to three to four", "stay", "all off". */
+  call: string
+  /** The state after, written small: "1½", "3–4", "4¼ or more". */
+  total: string
+  /** Signed change written small ("+¾", "−1¼", "stay"), or "to 3–4" where the states are not single values. */
+  change: string
+  checkpoint?: StepRange
+}
+
+export type AlignmentGrade = 'phrase' | 'eight' | 'count' | 'off'
+
+export interface Alignment {
+  grade: AlignmentGrade
+  /** Signed distance to the nearest count, eight and phrase: positive when the change is late. */
+  fromCount: { counts: Counts; milliseconds: number }
+  fromEight: { counts: Counts; milliseconds: number }
+  fromPhrase: { counts: Counts; milliseconds: number }
+}
+
+export interface SectionReport {
+  sectionId: string
+  /** Start of the lead-in, the section's count one, and the end of its last span. */
+  from: Seconds
+  one: Seconds
+  to: Seconds
+  /** The ridden stretch of the song by its in- and out-point; absent without a grid. */
+  counts?: { in: Counts; out: Counts; total: Counts }
+  /** Counts in an eight and a phrase here: 8 and 32, or 6 and 24 in three and six. */
+  unit: { eight: Counts; phrase: Counts; name: 'eight' | 'six' }
+  bpm?: number
+  /** Half-open range of indices into `blocks`. */
+  blocks: { from: number; to: number }
+  /** Uncovered end of the section, and what runs past it; counts or seconds as the section is measured. */
+  open: number
+  beyond: number
+  /** Share of changes inside the section that fall on the eight or better, 0–1; null without changes. */
+  aligned: number | null
+  entersAt: string
+  leavesAt: string
+}
+
+export interface SetReport {
+  setId: string
+  from: Seconds
+  to: Seconds
+  workSeconds: Seconds
+  easySeconds: Seconds
+  /** work ÷ easy; null where there is no easy time. */
+  ratio: number | null
+}
+
+export interface Totals {
+  total: Seconds
+  slot: Seconds
+  /** slot − total; negative when the slot is overrun. */
+  slack: Seconds
+  workSeconds: Seconds
+  easySeconds: Seconds
+  ratio: number | null
+  /** Share of all block time at work effort, 0–1. */
+  workShare: number
+  /** Time-weighted mean of the intended effort over blocks. */
+  meanEffort: Effort
+  /** Σ effort × minutes. */
+  sessionLoad: number
+  /** Longest unbroken standing in seconds; sets of jumps do not count. */
+  longestStanding: Seconds
+  highestTotal: KnobSteps
+  endsAt: LedgerState
+  /** Centre of the effort over time, 0–1. */
+  centroid: number | null
+  /** Trailing stretch at effort 2 or less. */
+  tailSeconds: Seconds
+}
+
+/** Exact breakpoints, straight between them; a step is two points at one time. */
+export interface CurvePoint {
+  at: Seconds
+  value: number
+}
+
+export interface Curves {
+  /** Intended effort; gaps (lead-ins, open tails) break it into runs. */
+  intent: CurvePoint[][]
+  strain: StrainCurve
+}
+
+/** Exponential pieces: value(t) = target(t) + (start − target) e^(−(t−from)/tau) with a straight target. */
+export interface StrainCurve {
+  pieces: { from: Seconds; to: Seconds; start: number; targetFrom: number; targetTo: number; tau: Seconds }[]
+  maximum: { at: Seconds; value: number }
+}
+
+export interface Bout {
+  /** Indices into `blocks`: first and last block of the unbroken run. */
+  fromBlock: number
+  toBlock: number
+  from: Seconds
+  to: Seconds
+  peak: Effort
+  workSeconds: Seconds
+  /** The unbroken easy run after it (effort ≤ 5), lead-ins not counted. */
+  have: Seconds
+  need: Seconds
+  debt: Seconds
+  allOut: boolean
+}
+
+export interface RecoveryReport {
+  bouts: Bout[]
+  totalDebt: Seconds
+}
+
+export interface BalanceReport {
+  right: number
+  left: number
+  /** |R − L| ÷ (R + L); null below eight accents. */
+  imbalance: number | null
+  holdSeconds: { right: Seconds; left: Seconds }
+}
+
+export type Severity = 'problem' | 'warning' | 'hint'
+
+export interface Finding {
+  /** Stable while the cause stays: rule and place. */
+  id: string
+  rule: string
+  severity: Severity
+  /** One sentence in the trade's words. */
+  text: string
+  /** Where the rule comes from: a named source, "common practice", or "arithmetic". */
+  why: string
+  at: Seconds
+  sectionId?: string
+  blockId?: string
+  /** Index into `blocks` where one played block is meant. */
+  block?: number
+  fixes: Fix[]
+}
+
+/** A repair in the imperative ("Add ¾ turn"); applying it is one undo step. */
+export interface Fix {
+  label: string
+  command: Command
+}
