@@ -1,0 +1,58 @@
+import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react'
+import { Button } from './Button.tsx'
+import './Dialog.css'
+
+export interface DialogProps {
+  open: boolean
+  title: string
+  /** Asked to close: Escape, the close button, or a press outside. */
+  onClose: () => void
+  children: ReactNode
+  /** Buttons of the last row, beside "close". */
+  actions?: ReactNode
+  /** Words of the closing button; "close" unless given. */
+  closeLabel?: string
+}
+
+/** The browser's own modal dialog: it holds the focus, gives it back, and closes on Escape. */
+export function Dialog({ open, title, onClose, children, actions, closeLabel = 'close' }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  const id = useId()
+
+  useEffect(() => {
+    const element = dialog.current
+    if (!element) return
+    if (open && !element.open) element.showModal()
+    if (!open && element.open) element.close()
+  }, [open])
+
+  // The backdrop belongs to the dialog element; its content sits in an inner box.
+  const closeFromOutside = (event: MouseEvent) => {
+    if (event.target === dialog.current) onClose()
+  }
+
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: Escape is the keyboard's way out and comes as `cancel`
+    <dialog
+      ref={dialog}
+      className="ui-dialog"
+      aria-labelledby={id}
+      onClick={closeFromOutside}
+      onCancel={(event) => {
+        event.preventDefault()
+        onClose()
+      }}
+    >
+      {open && (
+        <div className="ui-dialog-box">
+          <h2 id={id}>{title}</h2>
+          <div className="ui-dialog-body">{children}</div>
+          <div className="ui-dialog-actions">
+            {actions}
+            <Button onClick={onClose}>{closeLabel}</Button>
+          </div>
+        </div>
+      )}
+    </dialog>
+  )
+}

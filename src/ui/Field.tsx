@@ -1,0 +1,76 @@
+import { type KeyboardEvent, type ReactNode, useId } from 'react'
+import { type Problem, useDraftText } from './useDraftText.ts'
+import './Field.css'
+
+export interface FieldProps {
+  label: string
+  /** The committed text. Give the field a `key` when it changes what it edits. */
+  value: string
+  /** Takes the text, or returns one sentence that says what is wrong with it. */
+  onCommit: (text: string) => Problem
+  /** Keeps the label for screen readers only. */
+  hideLabel?: boolean
+  /** Small words after the input: a unit. */
+  unit?: string
+  /** One line under the input while there is no problem. */
+  hint?: ReactNode
+  placeholder?: string
+  /** Rows of a text of several lines; Enter then makes a new line. */
+  rows?: number
+  inputMode?: 'text' | 'decimal' | 'numeric'
+  /** Keys the owner handles itself (stepping by arrow); called before the field's own keys. */
+  onKeyDown?: (event: KeyboardEvent<HTMLInputElement | HTMLTextAreaElement>) => void
+  disabled?: boolean
+  className?: string
+}
+
+/**
+ * Label, input, and under it the sentence that says what is wrong. Commits on Enter and on leaving
+ * the field; refused text stays in it; Escape restores the committed text.
+ */
+export function Field({
+  label,
+  value,
+  onCommit,
+  hideLabel,
+  unit,
+  hint,
+  placeholder,
+  rows,
+  inputMode,
+  onKeyDown,
+  disabled,
+  className,
+}: FieldProps) {
+  const id = useId()
+  const { inputProps, problem } = useDraftText(value, onCommit, rows !== undefined)
+  const under = problem ?? hint
+  const shared = {
+    ...inputProps,
+    id,
+    placeholder,
+    disabled,
+    inputMode,
+    autoComplete: 'off',
+    'aria-invalid': problem !== null,
+    'aria-describedby': under ? `${id}-under` : undefined,
+    onKeyDown: (event: KeyboardEvent<HTMLInputElement | HTMLTextAreaElement>) => {
+      onKeyDown?.(event)
+      if (!event.defaultPrevented) inputProps.onKeyDown(event)
+    },
+  }
+  return (
+    <div className={`ui-field ${className ?? ''}`}>
+      <label htmlFor={id} className={hideLabel ? 'ui-hidden' : 'ui-field-label'}>
+        {label}
+      </label>
+      <div className="ui-field-line">
+        {rows === undefined ? <input type="text" spellCheck={false} {...shared} /> : <textarea rows={rows} {...shared} />}
+        {unit && <span className="ui-field-unit">{unit}</span>}
+      </div>
+      <p id={`${id}-under`} className="ui-field-under" data-problem={problem !== null} role={problem === null ? undefined : 'alert'}>
+        {under}
+      </p>
+    </div>
+  )
+}

@@ -1,0 +1,32 @@
+import type { KeyboardEvent } from 'react'
+import { Field, type FieldProps } from './Field.tsx'
+
+/** A parsed quantity, or one sentence that says why the text is none. */
+export type Parsed<T> = { ok: true; value: T } | { ok: false; problem: string }
+
+export interface NumberFieldProps<T> extends Omit<FieldProps, 'value' | 'onCommit' | 'onKeyDown' | 'rows'> {
+  value: T
+  /** How the value is written in the field: "1½", "3:45". */
+  format: (value: T) => string
+  /** Reads every written form the trade uses ("1½", "1 1/2", "1.5", "3:45"). */
+  parse: (text: string) => Parsed<T>
+  /** Takes the value, or returns why this ride cannot. */
+  onCommit: (value: T) => string | null | undefined
+  /** The next value up (1) or down (−1), by a small step or, with Shift, a large one. Absent: arrows do nothing. */
+  step?: (value: T, direction: 1 | -1, large: boolean) => T
+}
+
+/** A field for a quantity. Arrow up and down step the committed value where `step` is given. */
+export function NumberField<T>({ value, format, parse, onCommit, step, ...field }: NumberFieldProps<T>) {
+  const commit = (text: string) => {
+    const parsed = parse(text)
+    return parsed.ok ? (onCommit(parsed.value) ?? null) : parsed.problem
+  }
+  const stepByArrow = (event: KeyboardEvent) => {
+    const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null
+    if (direction === null || step === undefined || event.altKey || event.ctrlKey || event.metaKey) return
+    event.preventDefault()
+    onCommit(step(value, direction, event.shiftKey))
+  }
+  return <Field inputMode="text" {...field} value={format(value)} onCommit={commit} onKeyDown={stepByArrow} />
+}
