@@ -1,0 +1,32 @@
+import type { KnobSteps } from '#units/units.ts'
+import { type Parsed, parsed, refused } from './parsed.ts'
+import { type KnobScale, parseSetting, readSetting } from './parseSetting.ts'
+
+/**
+ * A setting or a range of settings as whole knob steps, low end first: "5–6", "5-6", "5 to 6",
+ * "1½–2", "−½ to ½"; one value stands for both ends. "1-1/2" is one and a half, as it is written
+ * by hand, because a range from 1 down to ½ would be no range.
+ */
+export function parseSettingRange(text: string, scale: KnobScale): Parsed<{ from: KnobSteps; to: KnobSteps }> {
+  if (readSetting(text, scale.unit) !== null || !isRange(text)) {
+    const one = parseSetting(text, scale)
+    return one.ok ? parsed({ from: one.value, to: one.value }) : one
+  }
+  const [low, high] = splitRange(text)
+  const from = parseSetting(low, scale)
+  if (!from.ok) return from
+  const to = parseSetting(high, scale)
+  if (!to.ok) return to
+  return from.value > to.value ? refused('Write the lower end of the range first.') : parsed({ from: from.value, to: to.value })
+}
+
+/** Where two settings part: "to", "..", or a dash that has something before it. */
+const PARTING = /\s*(?:\bto\b|\.{2,3}|…|(?<=[^\s+\-−–])\s*[-–—−])\s*/
+
+const isRange = (text: string): boolean => PARTING.test(text.trim())
+
+function splitRange(text: string): [string, string] {
+  const trimmed = text.trim()
+  const match = PARTING.exec(trimmed)!
+  return [trimmed.slice(0, match.index), trimmed.slice(match.index + match[0].length)]
+}

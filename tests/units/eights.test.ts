@@ -1,0 +1,59 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { formatEights, formatEightsInput } from '#units/formatEights.ts'
+import { parseEights } from '#units/parseEights.ts'
+
+describe('formatEights', () => {
+  it.each([
+    [64, 8, '8 eights'],
+    [8, 8, '1 eight'],
+    [68, 8, '8 eights + 4'],
+    [4, 8, '4 counts'],
+    [1, 8, '1 count'],
+    [48, 6, '8 sixes'],
+    [6, 6, '1 six'],
+  ])('%d counts in units of %d are %s', (counts, unit, text) => {
+    expect(formatEights(counts, unit)).toBe(text)
+  })
+})
+
+describe('parseEights', () => {
+  it.each([
+    ['8', 8, 64],
+    ['8 eights', 8, 64],
+    ['8+4', 8, 68],
+    ['8 eights + 4', 8, 68],
+    ['8 eights + 4 counts', 8, 68],
+    ['36 counts', 8, 36],
+    ['36c', 8, 36],
+    ['2 phrases', 8, 64],
+    ['8½', 8, 68],
+    ['½', 8, 4],
+    ['0+4', 8, 4],
+    ['8 × 8', 8, 64],
+    ['8', 6, 48],
+    ['2 phrases', 6, 48],
+    ['8 sixes + 3', 6, 51],
+  ])('reads %s in units of %d as %d counts', (text, unit, counts) => {
+    expect(parseEights(text, unit)).toEqual({ ok: true, value: counts })
+  })
+
+  it.each([
+    ['', 'Write eights, such as 8, or eights and counts, such as 8+4, or 36 counts.'],
+    ['long', 'Write eights, such as 8, or eights and counts, such as 8+4, or 36 counts.'],
+    ['-8', 'Write eights, such as 8, or eights and counts, such as 8+4, or 36 counts.'],
+    ['0', 'A length is at least one count.'],
+    ['1.3', 'A length is whole counts: the nearest are 1 eight + 2 and 1 eight + 3.'],
+  ])('refuses %s', (text, message) => {
+    expect(parseEights(text)).toEqual({ ok: false, message })
+  })
+
+  it('reads back every length it writes, in either form', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 4000 }), fc.constantFrom(6, 8), (counts, unit) => {
+        expect(parseEights(formatEightsInput(counts, unit), unit)).toEqual({ ok: true, value: counts })
+        expect(parseEights(formatEights(counts, unit), unit)).toEqual({ ok: true, value: counts })
+      }),
+    )
+  })
+})

@@ -1,0 +1,140 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { formatSetting, formatSettingRange, formatSignedSetting } from '#units/formatSetting.ts'
+import { parseSetting } from '#units/parseSetting.ts'
+import { parseSettingRange } from '#units/parseSettingRange.ts'
+
+const knob = { unit: 'turn', stepsPerUnit: 4 }
+const levels = { unit: 'level', stepsPerUnit: 1 }
+const thirds = { unit: 'turn', stepsPerUnit: 3 }
+const tenths = { unit: 'gear', stepsPerUnit: 10 }
+
+describe('formatSetting', () => {
+  it.each([
+    [6, 4, '1½'],
+    [-3, 4, '−¾'],
+    [-5, 4, '−1¼'],
+    [0, 4, '0'],
+    [8, 4, '2'],
+    [2, 3, '⅔'],
+    [9, 8, '1⅛'],
+    [13, 10, '1.3'],
+    [-13, 10, '−1.3'],
+    [15, 10, '1½'],
+    [7, 1, '7'],
+  ])('%d steps of 1/%d are %s', (steps, perUnit, text) => {
+    expect(formatSetting(steps, perUnit)).toBe(text)
+  })
+
+  it('writes the sign of a change', () => {
+    expect(formatSignedSetting(3, 4)).toBe('+¾')
+    expect(formatSignedSetting(-3, 4)).toBe('−¾')
+    expect(formatSignedSetting(0, 4)).toBe('0')
+  })
+
+  it('keeps a minus and a dash apart', () => {
+    expect(formatSettingRange(6, 8, 4)).toBe('1½–2')
+    expect(formatSettingRange(6, 6, 4)).toBe('1½')
+    expect(formatSettingRange(-2, 2, 4)).toBe('−½ to ½')
+  })
+})
+
+describe('parseSetting', () => {
+  it.each([
+    ['1½', 6],
+    ['1 ½', 6],
+    ['1 1/2', 6],
+    ['1-1/2', 6],
+    ['1.5', 6],
+    ['1,5', 6],
+    ['3/4', 3],
+    ['¾', 3],
+    ['+¾', 3],
+    ['+ 3/4', 3],
+    ['-1.25', -5],
+    ['−1¼', -5],
+    ['1½ turns', 6],
+    ['1 turn', 4],
+    ['0', 0],
+    ['-0', 0],
+    ['.5', 2],
+    ['2 4/8', 10],
+  ])('reads %s as %d quarter turns', (text, steps) => {
+    expect(parseSetting(text, knob)).toEqual({ ok: true, value: steps })
+  })
+
+  it('takes a rounded decimal for the step it stands for', () => {
+    expect(parseSetting('0.33', thirds)).toEqual({ ok: true, value: 1 })
+    expect(parseSetting('1.667', thirds)).toEqual({ ok: true, value: 5 })
+    expect(parseSetting('5.01', levels).ok).toBe(false)
+  })
+
+  it.each([
+    ['1.3', knob, 'This bike has no such step: the nearest are 1¼ and 1½.'],
+    ['-0.3', knob, 'This bike has no such step: the nearest are −½ and −¼.'],
+    ['5½', levels, 'This bike has no such step: the nearest are 5 and 6.'],
+    ['heavy', knob, 'Write turns, such as 1½.'],
+    ['', levels, 'Write levels, such as 2.'],
+    ['1 3/2', knob, 'Write turns, such as 1½.'],
+    ['1/0', knob, 'Write turns, such as 1½.'],
+  ])('refuses %s', (text, scale, message) => {
+    expect(parseSetting(text, scale)).toEqual({ ok: false, message })
+  })
+
+  it('reads back every setting it writes', () => {
+    const scale = fc.constantFrom(knob, levels, thirds, tenths, { unit: 'turn', stepsPerUnit: 8 })
+    fc.assert(
+      fc.property(fc.integer({ min: -400, max: 400 }), scale, (steps, bike) => {
+        expect(parseSetting(formatSetting(steps, bike.stepsPerUnit), bike)).toEqual({ ok: true, value: steps })
+      }),
+    )
+  })
+})
+
+describe('parseSettingRange', () => {
+  it.each([
+    ['5–6', 20, 24],
+    ['5-6', 20, 24],
+    ['5 to 6', 20, 24],
+    ['5 to 6 turns', 20, 24],
+    ['5..6', 20, 24],
+    ['1½–2', 6, 8],
+    ['1 1/2 - 2', 6, 8],
+    ['1½', 6, 6],
+    ['-½ to ½', -2, 2],
+    ['−1–−½', -4, -2],
+    ['0-1/2', 0, 2],
+    ['1-1/2', 6, 6],
+  ])('reads %s', (text, from, to) => {
+    expect(parseSettingRange(text, knob)).toEqual({ ok: true, value: { from, to } })
+  })
+
+  it.each([
+    ['6-5', 'Write the lower end of the range first.'],
+    ['5-6.3', 'This bike has no such step: the nearest are 6¼ and 6½.'],
+    ['5 to', 'Write turns, such as 1½.'],
+    ['', 'Write turns, such as 1½.'],
+  ])('refuses %s', (text, message) => {
+    expect(parseSettingRange(text, knob)).toEqual({ ok: false, message })
+  })
+
+  it('reads back every range it writes', () => {
+    const ends = fc.tuple(fc.integer({ min: -80, max: 80 }), fc.integer({ min: 0, max: 80 }))
+    fc.assert(
+      fc.property(ends, fc.constantFrom(knob, levels, thirds, tenths), ([from, width], bike) => {
+        expect(parseSettingRange(formatSettingRange(from, from + width, bike.stepsPerUnit), bike)).toEqual({
+          ok: true,
+          value: { from, to: from + width },
+        })
+      }),
+    )
+  })
+
+  it('never throws', () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        expect(typeof parseSettingRange(text, knob).ok).toBe('boolean')
+      }),
+    )
+  })
+})
