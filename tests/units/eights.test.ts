@@ -45,7 +45,7 @@ describe('parseEights', () => {
     ['0', 'A length is at least one count.'],
     ['1.3', 'A length is whole counts: the nearest are 1 eight + 2 and 1 eight + 3.'],
   ])('refuses %s', (text, message) => {
-    expect(parseEights(text)).toEqual({ ok: false, message })
+    expect(parseEights(text)).toEqual({ ok: false, problem: message })
   })
 
   it('reads back every length it writes, in either form', () => {

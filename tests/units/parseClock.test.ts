@@ -34,7 +34,7 @@ describe('parseClock', () => {
     ['-3:45', 'Write minutes and seconds, such as 3:45, or seconds, such as 45.'],
     ['3:', 'Write minutes and seconds, such as 3:45, or seconds, such as 45.'],
   ])('refuses %s: %s', (text, message) => {
-    expect(parseClock(text)).toEqual({ ok: false, message })
+    expect(parseClock(text)).toEqual({ ok: false, problem: message })
   })
 
   it('reads back every whole second it writes', () => {
@@ -70,6 +70,6 @@ describe('parseWallClock', () => {
   })
 
   it.each(['24:00', '18:60', '13 pm', '0 pm', '18', 'evening', ''])('refuses %s', (text) => {
-    expect(parseWallClock(text)).toEqual({ ok: false, message: 'Write the time of day as 18:30 or 6:30 pm.' })
+    expect(parseWallClock(text)).toEqual({ ok: false, problem: 'Write the time of day as 18:30 or 6:30 pm.' })
   })
 })

@@ -23,12 +23,12 @@ describe('parseNumber', () => {
     ['20', 'The tempo is between 30 and 300 beats a minute.'],
     ['127.654', 'The tempo takes at most 2 decimal places.'],
   ])('refuses %s', (text, message) => {
-    expect(parseNumber(text, tempo)).toEqual({ ok: false, message })
+    expect(parseNumber(text, tempo)).toEqual({ ok: false, problem: message })
   })
 
   it('asks for a whole number where there are no decimals', () => {
     const rules = { subject: 'The slot', min: 5, max: 180, unit: 'minutes', example: '45' }
-    expect(parseNumber('45.5', rules)).toEqual({ ok: false, message: 'The slot is a whole number.' })
+    expect(parseNumber('45.5', rules)).toEqual({ ok: false, problem: 'The slot is a whole number.' })
   })
 })
 

@@ -78,7 +78,7 @@ describe('parseSetting', () => {
     ['1 3/2', knob, 'Write turns, such as 1½.'],
     ['1/0', knob, 'Write turns, such as 1½.'],
   ])('refuses %s', (text, scale, message) => {
-    expect(parseSetting(text, scale)).toEqual({ ok: false, message })
+    expect(parseSetting(text, scale)).toEqual({ ok: false, problem: message })
   })
 
   it('reads back every setting it writes', () => {
@@ -115,7 +115,7 @@ describe('parseSettingRange', () => {
     ['5 to', 'Write turns, such as 1½.'],
     ['', 'Write turns, such as 1½.'],
   ])('refuses %s', (text, message) => {
-    expect(parseSettingRange(text, knob)).toEqual({ ok: false, message })
+    expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem: message })
   })
 
   it('reads back every range it writes', () => {
