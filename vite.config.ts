@@ -1,10 +1,46 @@
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join, relative, resolve, sep } from 'node:path'
 import react from '@vitejs/plugin-react'
+import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   // Relative addresses, so the built page runs from any folder of any host.
   base: './',
-  plugins: [react()],
+  plugins: [react(), fillInServiceWorker()],
   build: { target: 'es2023' },
+  server: { port: 4810 },
+  preview: { port: 4820 },
   test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node' },
 })
+
+/** Tells the built service worker which files make up this build, and gives it a version that changes when any of them does. */
+function fillInServiceWorker(): Plugin {
+  let folder = ''
+  return {
+    name: 'ridewright:service-worker',
+    apply: 'build',
+    configResolved: (config) => {
+      folder = resolve(config.root, config.build.outDir)
+    },
+    closeBundle: () => {
+      const worker = join(folder, 'sw.js')
+      const files = filesOf(folder).filter((file) => file !== 'sw.js')
+      const hash = createHash('sha256')
+      for (const file of files) hash.update(file).update(readFileSync(join(folder, file)))
+      const filled = readFileSync(worker, 'utf8')
+        .replace("'unbuilt'", JSON.stringify(hash.digest('hex').slice(0, 12)))
+        .replace("['./']", JSON.stringify(['./', ...files.filter((file) => file !== 'index.html')]))
+      writeFileSync(worker, filled)
+    },
+  }
+}
+
+/** Every file below a folder, as sorted relative addresses. */
+function filesOf(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll(sep, '/'))
+    .sort()
+}

@@ -1,0 +1,29 @@
+import { defineConfig, type ReporterDescription } from '@playwright/test'
+import { CONTAINER_FLAGS, findBrowser } from '../.ci/find-browser.mjs'
+
+const report = process.env.RIDEWRIGHT_REPORT
+const reporters: ReporterDescription[] = [['list'], ...(report ? [['json', { outputFile: report }] satisfies ReporterDescription] : [])]
+
+/** One browser, a context of its own for every test, and the production build on a free port. */
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.spec.ts',
+  outputDir: '../test-results',
+  globalSetup: './support/serveBuild.ts',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  forbidOnly: Boolean(process.env.CI),
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: reporters,
+  use: {
+    viewport: { width: 1440, height: 900 },
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    colorScheme: 'light',
+    reducedMotion: 'reduce',
+    screenshot: 'only-on-failure',
+    launchOptions: { ...(await findBrowser()), args: CONTAINER_FLAGS },
+  },
+})
