@@ -1,0 +1,59 @@
+import type { BeatGrid, Section } from '#plan/model.ts'
+import { type Bpm, type Counts, EIGHT, type Seconds } from '#units/units.ts'
+
+/** Second of the song at which a count falls: straight between two anchors, and beyond the outer ones on their line. */
+export function secondAt(grid: BeatGrid, count: Counts): Seconds {
+  const [[c0, s0], [c1, s1]] = anchorsAround(grid, (anchor) => anchor[0] >= count)
+  return s0 + ((count - c0) * (s1 - s0)) / (c1 - c0)
+}
+
+/** Count of the song at a second, as a fraction; the inverse of `secondAt`. */
+export function countAt(grid: BeatGrid, second: Seconds): Counts {
+  const [[c0, s0], [c1, s1]] = anchorsAround(grid, (anchor) => anchor[1] >= second)
+  return c0 + ((second - s0) * (c1 - c0)) / (s1 - s0)
+}
+
+type Anchor = BeatGrid['anchors'][number]
+
+function anchorsAround(grid: BeatGrid, reaches: (anchor: Anchor) => boolean): [Anchor, Anchor] {
+  const { anchors } = grid
+  const found = anchors.findIndex(reaches)
+  const right = found === -1 ? anchors.length - 1 : Math.max(1, found)
+  return [anchors[right - 1]!, anchors[right]!]
+}
+
+/**
+ * A grid of constant tempo. Counts in anchors are whole, so the second anchor stands a
+ * minute on for a whole tempo and ten, a hundred or a thousand minutes on for one with decimals.
+ *
+ * @param bpm above 0; three decimals are kept
+ * @param firstBeat seconds from the start of the song to count 0
+ */
+export function gridOfTempo(bpm: Bpm, firstBeat: Seconds = 0, beatsPerBar: BeatGrid['beatsPerBar'] = 4): BeatGrid {
+  const thousandths = Math.max(1, Math.round(bpm * 1000))
+  const minutes = [1, 10, 100, 1000].find((m) => (thousandths * m) % 1000 === 0)!
+  return {
+    anchors: [
+      [0, firstBeat],
+      [(thousandths * minutes) / 1000, firstBeat + 60 * minutes],
+    ],
+    beatsPerBar,
+  }
+}
+
+/** Counts in the unit people count by: eight, or six in three and in six; eight where there is no grid. */
+export function eightOf(grid: BeatGrid | undefined): Counts {
+  return grid === undefined || grid.beatsPerBar === 4 ? EIGHT : 6
+}
+
+/** Counts a section's song offers between its in- and out-point: to the end of its last whole eight unless an out-point is given. */
+export function countsOf(section: Section): Counts | null {
+  const song = section.song
+  if (!song?.grid) return null
+  const from = section.inCount ?? 0
+  if (section.outCount !== undefined) return Math.max(0, section.outCount - from)
+  const eight = eightOf(song.grid)
+  // A song cut to the length of its counts must not lose its last eight to a rounding error.
+  const nudge = 1e-6
+  return Math.max(0, Math.floor((countAt(song.grid, song.lengthSeconds) - from + nudge) / eight) * eight)
+}

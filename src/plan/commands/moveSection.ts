@@ -1,0 +1,27 @@
+import type { Command } from '#plan/commands/command.ts'
+import { clampIndex, moveWithin } from '#plan/edits.ts'
+import type { Ride } from '#plan/model.ts'
+import { nameOfSection } from '#plan/names.ts'
+import { findSection } from '#plan/places.ts'
+
+/** Moves a whole section so that it stands at `index` of the ride; an index out of range goes to the nearest end. */
+export function moveSection(ride: Ride, { sectionId, index }: { sectionId: string; index: number }): Command {
+  return {
+    label: labelOf(ride, sectionId, index),
+    apply: (before) => {
+      const from = before.sections.findIndex((section) => section.id === sectionId)
+      if (from < 0) return before
+      const sections = moveWithin(before.sections, from, index)
+      return sections === before.sections ? before : { ...before, sections }
+    },
+  }
+}
+
+function labelOf(ride: Ride, sectionId: string, index: number): string {
+  const section = findSection(ride, sectionId)
+  if (!section) return 'Moved nothing'
+  const others = ride.sections.filter((other) => other !== section)
+  const next = others[clampIndex(index, others.length)]
+  const name = nameOfSection(ride, section)
+  return next ? `Moved ${name} before ${nameOfSection(ride, next)}` : `Moved ${name} to the end of the ride`
+}

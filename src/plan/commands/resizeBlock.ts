@@ -1,0 +1,38 @@
+import { eightOf } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { editBlock } from '#plan/edits.ts'
+import type { Length, Ride, Section } from '#plan/model.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { findBlock } from '#plan/places.ts'
+import { amountOf, lengthFor } from '#plan/remeasure.ts'
+import { sayLength } from '#plan/words.ts'
+
+/** Gives a block (a part of a set too) another length: whole counts or whole seconds as its section measures, at least one. */
+export function resizeBlock(ride: Ride, { blockId, length }: { blockId: string; length: Length }): Command {
+  return {
+    label: labelOf(ride, blockId, length),
+    apply: (before) =>
+      editBlock(before, blockId, (block, section) => {
+        const next = lengthFor(section, length)
+        return sameLength(block.length, next) ? block : { ...block, length: next }
+      }),
+  }
+}
+
+/** The length pulled to the nearest whole eight where the section is counted, to the whole second where it is not. */
+export function snapLength(section: Section, amount: number): Length {
+  const grid = section.song?.grid
+  if (!grid) return { seconds: Math.max(1, Math.round(amount)) }
+  const eight = eightOf(grid)
+  return { counts: Math.max(1, Math.round(amount / eight)) * eight }
+}
+
+const sameLength = (a: Length, b: Length): boolean => 'counts' in a === 'counts' in b && amountOf(a) === amountOf(b)
+
+function labelOf(ride: Ride, blockId: string, length: Length): string {
+  const place = findBlock(ride, blockId)
+  if (!place) return 'Changed nothing'
+  const next = lengthFor(place.section, length)
+  const verb = amountOf(next) < amountOf(place.block.length) ? 'Shortened' : 'Lengthened'
+  return `${verb} ${nameOfItem(place.block)} to ${sayLength(next, eightOf(place.section.song?.grid))}`
+}

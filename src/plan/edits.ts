@@ -1,0 +1,68 @@
+import { type Block, type Item, isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
+
+/**
+ * Changes to one part of a ride. Each gives back the very object it was given when the
+ * change does, and keeps every other part identical.
+ */
+
+/** The list with each element changed; the same list when none was. */
+export function mapSame<T>(list: T[], change: (element: T, index: number) => T): T[] {
+  const next = list.map(change)
+  return next.every((element, index) => element === list[index]) ? list : next
+}
+
+/** The ride with its sections changed one by one. */
+export function editSections(ride: Ride, change: (section: Section, index: number) => Section): Ride {
+  const sections = mapSame(ride.sections, change)
+  return sections === ride.sections ? ride : { ...ride, sections }
+}
+
+/** The ride with one section changed. */
+export function editSection(ride: Ride, sectionId: string, change: (section: Section) => Section): Ride {
+  return editSections(ride, (section) => (section.id === sectionId ? change(section) : section))
+}
+
+/** The section with each of its blocks changed, parts of sets included. */
+export function editBlocksOf(section: Section, change: (block: Block) => Block): Section {
+  return withItems(
+    section,
+    mapSame(section.blocks, (item) => editBlocksIn(item, change)),
+  )
+}
+
+/** The item with each of its blocks changed: itself, or the parts of a set. */
+export function editBlocksIn(item: Item, change: (block: Block) => Block): Item {
+  return isSet(item) ? withParts(item, mapSame(item.parts, change)) : change(item)
+}
+
+/** The ride with one block changed, wherever it stands. */
+export function editBlock(ride: Ride, blockId: string, change: (block: Block, section: Section) => Block): Ride {
+  return editSections(ride, (section) => editBlocksOf(section, (block) => (block.id === blockId ? change(block, section) : block)))
+}
+
+/** The ride with one set changed. */
+export function editSet(ride: Ride, setId: string, change: (set: SetBlock, section: Section) => SetBlock): Ride {
+  return editSections(ride, (section) =>
+    withItems(
+      section,
+      mapSame(section.blocks, (item) => (item.id === setId && isSet(item) ? change(item, section) : item)),
+    ),
+  )
+}
+
+/** The section with other items; the same section when the list is the one it has. */
+export const withItems = (section: Section, blocks: Item[]): Section => (blocks === section.blocks ? section : { ...section, blocks })
+
+/** The set with other parts; the same set when the list is the one it has. */
+export const withParts = (set: SetBlock, parts: Block[]): SetBlock => (parts === set.parts ? set : { ...set, parts })
+
+/** The list with the element at `from` moved so that it stands at `to` in the result; the same list when it stands there already. */
+export function moveWithin<T>(list: T[], from: number, to: number): T[] {
+  const target = clampIndex(to, list.length - 1)
+  return target === from ? list : list.toSpliced(from, 1).toSpliced(target, 0, list[from]!)
+}
+
+/** A whole index from 0 to `last`; anything that is no number counts as the last. */
+export function clampIndex(index: number, last: number): number {
+  return Number.isNaN(index) ? last : Math.max(0, Math.min(last, Math.round(index)))
+}

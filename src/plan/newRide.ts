@@ -1,0 +1,31 @@
+import type { NewId } from '#plan/copies.ts'
+import { DEFAULT_BIKE, DEFAULT_LEADER, DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
+import { CURRENT_SCHEMA, type Level, type Ride, type Section } from '#plan/model.ts'
+
+/** A ride with nothing in it but one empty section to put the first block in. */
+export function blankRide({ newId, title, slotMinutes = DEFAULT_SLOT, level = DEFAULT_LEVEL }: BlankRide): Ride {
+  return {
+    schema: CURRENT_SCHEMA,
+    id: newId(),
+    title,
+    level,
+    slotMinutes,
+    briefingSeconds: 0,
+    clearUpSeconds: 0,
+    datum: 'base',
+    bike: DEFAULT_BIKE,
+    leaders: [DEFAULT_LEADER],
+    sections: [{ ...emptySection(newId), title: 'warm-up', leadInSeconds: 0 }],
+  }
+}
+
+/** What a blank ride starts from. */
+export interface BlankRide {
+  newId: NewId
+  title: string
+  slotMinutes?: number
+  level?: Level
+}
+
+/** A section without a song and without blocks, measured in seconds. */
+export const emptySection = (newId: NewId): Section => ({ id: newId(), song: null, leadInSeconds: 0, blocks: [] })
