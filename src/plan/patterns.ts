@@ -1,3 +1,4 @@
+import { eightOf } from '#plan/beatGrid.ts'
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import {
