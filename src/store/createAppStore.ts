@@ -1,0 +1,23 @@
+import { createStore } from 'zustand/vanilla'
+import { createNoticeSlice } from './noticeSlice.ts'
+import { createPlaceSlice } from './placeSlice.ts'
+import type { Ports } from './ports.ts'
+import { reportCache } from './reportCache.ts'
+import { createRideSlice } from './rideSlice.ts'
+import { createSelectionSlice } from './selectionSlice.ts'
+import { createShelfSlice } from './shelfSlice.ts'
+import type { AppState, AppStore } from './state.ts'
+import { createViewSlice } from './viewSlice.ts'
+
+/** A store with no ride open. Everything outside the page comes through the ports. */
+export function createAppStore(ports: Ports): AppStore {
+  const reportOf = reportCache(ports.compute)
+  return createStore<AppState>()((set, get) => ({
+    ...createRideSlice(set, get, reportOf),
+    ...createSelectionSlice(set, get),
+    ...createPlaceSlice(set, get, reportOf, ports.newId),
+    ...createShelfSlice(set, get, ports.shelf),
+    ...createNoticeSlice(set),
+    ...createViewSlice(set),
+  }))
+}

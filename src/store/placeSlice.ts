@@ -1,0 +1,67 @@
+import type { RideReport } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import { revisionOf } from '#plan/revisionOf.ts'
+import type { ReportOf } from './reportCache.ts'
+import { shownAs } from './rideSlice.ts'
+import { NOTHING_SELECTED } from './selectionSlice.ts'
+import type { GetState, SetState } from './state.ts'
+
+export type Place = 'start' | 'draft' | 'sheet' | 'handover'
+
+/** Where the user is, and which ride came in by which door. */
+export interface PlaceSlice {
+  place: Place
+  /** A ride from a link or a file: shown in place of the open one, unchangeable until a copy is kept. */
+  received: { ride: Ride; report: RideReport } | null
+
+  setPlace: (place: Place) => void
+  /** Opens a ride of one's own for drafting; the way back of the ride before it ends. */
+  openRide: (ride: Ride, place?: Place) => void
+  closeRide: () => void
+  /** Shows a ride that came from elsewhere; the open ride stays as it is behind it. */
+  receiveRide: (ride: Ride, place?: Place) => void
+  /** Makes a received ride one's own: a new id, and where it came from. */
+  keepCopy: () => void
+  /** Puts a received ride away; the open ride is shown again. */
+  dismissReceived: () => void
+}
+
+export function createPlaceSlice(set: SetState, get: GetState, reportOf: ReportOf, newId: () => string): PlaceSlice {
+  return {
+    place: 'start',
+    received: null,
+
+    setPlace: (place) => {
+      get().dropPreview()
+      set({ place })
+    },
+    openRide: (ride, place = 'draft') => set({ ...opened(ride, reportOf(ride)), place }),
+    closeRide: () => set({ ...opened(null, null), place: 'start' }),
+    receiveRide: (ride, place = 'draft') => {
+      get().dropPreview()
+      const report = reportOf(ride)
+      set({ received: { ride, report }, shown: ride, shownReport: report, selection: NOTHING_SELECTED, view: null, place })
+    },
+    keepCopy: () => {
+      const { received } = get()
+      if (!received) return
+      const { ride } = received
+      get().openRide({ ...ride, id: newId(), parent: { rideId: ride.id, revision: revisionOf(ride) } }, get().place)
+    },
+    dismissReceived: () => {
+      const { received, ride, report } = get()
+      if (!received) return
+      set({ ...shownAs(ride, report), received: null, selection: NOTHING_SELECTED, view: null, place: ride ? 'draft' : 'start' })
+    },
+  }
+}
+
+/** A ride freshly opened: no way back, nothing chosen, shown whole. */
+const opened = (ride: Ride | null, report: RideReport | null) => ({
+  ...shownAs(ride, report),
+  past: [],
+  future: [],
+  received: null,
+  selection: NOTHING_SELECTED,
+  view: null,
+})
