@@ -1,0 +1,85 @@
+/**
+ * Every sentence the doors of the document can say, in an instructor's plain words.
+ * A schema message is a predicate ("must lie between 0 and 10"); `sentenceAt` puts the
+ * place and the subject before it and the value found behind it.
+ */
+
+import type { Unreadable } from './plainCopy.ts'
+
+const unit = (name?: string) => (name === undefined ? '' : ` ${name}`)
+
+/** Predicates, by what is wrong. */
+export const say = {
+  text: 'must be text',
+  longText: (most: number) => `is too long; at most ${most} characters are kept`,
+  emptyText: 'must not be empty',
+  id: 'must be made of letters, digits and . _ : - only and start with a letter or digit',
+  clock: 'must be a time of day such as 18:30',
+  number: 'must be a number',
+  whole: 'must be a whole number',
+  between: (low: number, high: number, of?: string) => `must lie between ${low} and ${high}${unit(of)}`,
+  above: (low: number, high: number, of?: string) => `must be more than ${low} and at most ${high}${unit(of)}`,
+  yesOrNo: 'must be true or false',
+  oneOf: (choices: readonly unknown[]) => `must be ${choices.length === 1 ? '' : 'one of '}${choices.join(', ')}`,
+  group: 'must be a group of named values',
+  list: 'must be a list',
+  shortList: (fewest: number) => `must have at least ${fewest} ${fewest === 1 ? 'entry' : 'entries'}`,
+  longList: (most: number) => `has too many entries; at most ${most} can be opened`,
+  pair: 'must be a pair of numbers',
+  countsOrSeconds: 'must be given in counts or in seconds, not in both',
+  missing: 'is missing',
+}
+
+/** Whole sentences about the document as such. */
+export const ABOUT_DOCUMENT = {
+  notARide: 'This is not a ride: it has no schema number.',
+  newer: (schema: number) => `This ride was made with a newer version (document ${schema}); update to open it.`,
+  badSchema: 'The schema number of this ride is damaged; it should be 1 or more.',
+  cannotMigrate: (from: number) => `This ride was made with an old version (document ${from}) and could not be brought up to date.`,
+  more: (count: number) => (count === 1 ? 'And one more problem.' : `And ${count} more problems.`),
+  unreadable: {
+    tooDeep: 'This cannot be opened: it is nested far deeper than any ride.',
+    tooLarge: 'This cannot be opened: it is far larger than any ride.',
+    unreadable: 'This cannot be read.',
+  } satisfies Record<Unreadable, string>,
+}
+
+/** Predicates of the rules that look at more than one value. */
+export const RULES = {
+  repeatedId: (id: string) => `is used a second time (“${id}”); every section, block and cue needs its own`,
+  lengthInCounts: 'must be given in counts, because the song has a beat grid',
+  lengthInSeconds: 'must be given in seconds, because there is no beat grid to count by',
+  noSuchLeader: (id: string) => `names a leader this ride does not have (“${id}”)`,
+  lowAboveHigh: (low: number, high: number) => `must run from low to high; it runs from ${low} to ${high}`,
+  aimOutside: (low: number, high: number) => `must lie between the two ends of its range, ${low} and ${high}`,
+  notRising: 'must come later than the one before, in counts and in seconds',
+  tempo: (low: number, high: number, bpm: number) =>
+    `gives a tempo outside ${low} to ${high} beats a minute (${Number.isFinite(bpm) ? Math.round(bpm) : 'endless'})`,
+  outBeforeIn: (from: number, to: number) => `must come after the in-point; the section goes in at ${from} and out at ${to}`,
+  emptyStretch: 'must end after it begins',
+  eightsCrossed: (low: number, high: number) => `must not be fewer than the fewest eights; they are ${low} and ${high}`,
+  wholeSteps: (setting: number, stepsPerUnit: number) =>
+    `must be a whole number of steps; ${setting} at ${stepsPerUnit} steps a unit is not`,
+  settingsCrossed: (low: number, high: number) => `must be above the lowest; they are ${low} and ${high}`,
+  baseOutside: (low: number, high: number) => `must lie between the lowest and the highest setting, ${low} and ${high}`,
+  pointsNotRising: 'must be at a higher setting than the one before, with no fewer watts',
+  maxHrTooLow: 'must be above the resting heart rate',
+}
+
+/** A value found, short enough for a sentence. */
+export function shown(value: unknown): string {
+  if (typeof value === 'string') return value.length > 40 ? `“${[...value].slice(0, 40).join('')}…”` : `“${value}”`
+  if (typeof value === 'number') return Number.isNaN(value) ? 'no number at all' : Number.isFinite(value) ? String(value) : 'endless'
+  if (typeof value === 'boolean') return String(value)
+  if (value === null) return 'empty'
+  if (Array.isArray(value)) return 'a list'
+  return typeof value === 'object' ? 'a group of values' : 'something a file cannot hold'
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** "Section 3, block 2: the effort must lie between 0 and 10; it is 14." */
+export function sentenceAt(place: string, subject: string, predicate: string, found?: unknown): string {
+  const tail = found === undefined ? '.' : `; it is ${shown(found)}.`
+  return place === '' ? `${capital(subject)} ${predicate}${tail}` : `${capital(place)}: ${subject} ${predicate}${tail}`
+}

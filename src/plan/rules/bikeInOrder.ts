@@ -1,0 +1,28 @@
+import { RULES } from '#plan/messages.ts'
+import type { Bike } from '#plan/model.ts'
+import type { Fault, Rule } from './rule.ts'
+
+/** Lowest, base and highest setting are whole steps in that order; calibration points rise. */
+export const bikeInOrder: Rule = ({ bike }) => [...wholeSteps(bike), ...settingsInOrder(bike), ...pointsRise(bike)]
+
+function wholeSteps(bike: Bike): Fault[] {
+  return (['min', 'base', 'max'] as const).flatMap((key) => {
+    const setting = bike[key]
+    if (setting === undefined || Number.isInteger(setting * bike.stepsPerUnit)) return []
+    return [{ path: ['bike', key], predicate: RULES.wholeSteps(setting, bike.stepsPerUnit) }]
+  })
+}
+
+function settingsInOrder({ min = 0, base, max }: Bike): Fault[] {
+  if (max <= min) return [{ path: ['bike', 'max'], predicate: RULES.settingsCrossed(min, max) }]
+  if (base < min || base > max) return [{ path: ['bike', 'base'], predicate: RULES.baseOutside(min, max), found: base }]
+  return []
+}
+
+function pointsRise({ points }: Bike): Fault[] {
+  return points.slice(1).flatMap((point, i) => {
+    const before = points[i]!
+    const rises = point[0] > before[0] && point[1] >= before[1]
+    return rises ? [] : [{ path: ['bike', 'points', i + 1], predicate: RULES.pointsNotRising }]
+  })
+}

@@ -1,0 +1,22 @@
+import { RULES } from '#plan/messages.ts'
+import { type BeatGrid, tempoOf } from '#plan/model.ts'
+import { LIMITS } from '#plan/schema.ts'
+import type { Fault, Path, Rule } from './rule.ts'
+
+/** The anchors of a beat grid rise in counts and seconds, at a tempo music has. */
+export const gridsRise: Rule = (ride) =>
+  ride.sections.flatMap((section, s) => {
+    const grid = section.song?.grid
+    return grid ? faultsOf(grid, ['sections', s, 'song', 'grid', 'anchors']) : []
+  })
+
+function faultsOf({ anchors, beatsPerBar }: BeatGrid, path: Path): Fault[] {
+  const { low, high } = LIMITS.tempo
+  return anchors.slice(1).flatMap((anchor, i) => {
+    const before = anchors[i]!
+    const at = [...path, i + 1]
+    if (anchor[0] <= before[0] || anchor[1] <= before[1]) return [{ path: at, predicate: RULES.notRising }]
+    const bpm = tempoOf({ anchors: [before, anchor], beatsPerBar })
+    return bpm >= low && bpm <= high ? [] : [{ path: at, predicate: RULES.tempo(low, high, bpm) }]
+  })
+}

@@ -1,0 +1,261 @@
+/**
+ * The shape of a ride as data: which fields there are, of what kind and within which
+ * bounds. The types are written by hand in model.ts; the last lines hold the two equal.
+ * What needs more than one value to judge is in rules/.
+ */
+
+import * as v from 'valibot'
+import { say } from './messages.ts'
+import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, type Ride, TERRAINS } from './model.ts'
+
+/** The bounds of a document, in one place: far above any class, low enough that opening one stays quick. */
+export const LIMITS = {
+  sections: 100,
+  items: 400,
+  parts: 60,
+  rounds: 100,
+  cues: 40,
+  leaders: 2,
+  riders: 40,
+  anchors: 5_000,
+  points: 60,
+  marks: 200,
+  houseRules: 100,
+  id: 64,
+  name: 120,
+  line: 300,
+  cueText: 600,
+  notes: 10_000,
+  counts: 100_000,
+  steps: 10_000,
+  seconds: 21_600,
+  tempo: { low: 20, high: 400 },
+} as const
+
+const text = (most: number) => v.pipe(v.string(say.text), v.maxLength(most, say.longText(most)))
+const filled = (most: number) => v.pipe(v.string(say.text), v.minLength(1, say.emptyText), v.maxLength(most, say.longText(most)))
+const id = v.pipe(v.string(say.text), v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/, say.id), v.maxLength(LIMITS.id, say.longText(LIMITS.id)))
+
+/** A number from low to high, both included. */
+function number(low: number, high: number, unit?: string) {
+  const bounds = say.between(low, high, unit)
+  return v.pipe(v.number(say.number), v.minValue(low, bounds), v.maxValue(high, bounds))
+}
+/** A number above low, up to and including high. */
+function numberAbove(low: number, high: number, unit?: string) {
+  const bounds = say.above(low, high, unit)
+  return v.pipe(v.number(say.number), v.gtValue(low, bounds), v.maxValue(high, bounds))
+}
+/** A whole number from low to high, both included. */
+function whole(low: number, high: number, unit?: string) {
+  const bounds = say.between(low, high, unit)
+  return v.pipe(v.number(say.number), v.integer(say.whole), v.minValue(low, bounds), v.maxValue(high, bounds))
+}
+const oneOf = <const Choices extends readonly (string | number)[]>(choices: Choices) => v.picklist(choices, say.oneOf(choices))
+const yesOrNo = v.boolean(say.yesOrNo)
+const group = <Entries extends v.ObjectEntries>(entries: Entries) => v.object(entries, say.group)
+const list = <Item extends v.GenericSchema>(item: Item, most: number) =>
+  v.pipe(v.array(item, say.list), v.maxLength(most, say.longList(most)))
+const listFrom = <Item extends v.GenericSchema>(item: Item, fewest: number, most: number) =>
+  v.pipe(v.array(item, say.list), v.minLength(fewest, say.shortList(fewest)), v.maxLength(most, say.longList(most)))
+const pair = <First extends v.GenericSchema, Second extends v.GenericSchema>(first: First, second: Second) =>
+  v.strictTuple([first, second], say.pair)
+
+const has = (input: unknown, key: string) => typeof input === 'object' && input !== null && key in input
+
+/** One of two shapes, chosen before either is checked, so that what is said is about the shape that was meant. */
+const either = <A extends v.GenericSchema, B extends v.GenericSchema>(isSecond: (input: unknown) => boolean, first: A, second: B) =>
+  Object.assign(
+    v.lazy((input: unknown): A | B => (isSecond(input) ? second : first)),
+    { choices: [first, second] as const },
+  )
+
+const steps = whole(-LIMITS.steps, LIMITS.steps, 'steps')
+const counts = whole(0, LIMITS.counts, 'counts')
+const foot = oneOf(['left', 'right'])
+const strikesPerBeat = v.nullable(oneOf([0.5, 1, 2]))
+const option = group({ text: filled(LIMITS.line) })
+
+const notBoth = v.never(say.countsOrSeconds)
+const inBoth = (input: unknown) => has(input, 'counts') && has(input, 'seconds')
+const inSeconds = (input: unknown) => has(input, 'seconds')
+
+/** Counts or seconds, one of the two. */
+const measured = <A extends v.GenericSchema, B extends v.GenericSchema>(inCountsSchema: A, inSecondsSchema: B) =>
+  either(inBoth, either(inSeconds, inCountsSchema, inSecondsSchema), notBoth)
+
+export const lengthSchema = measured(
+  group({ counts: whole(1, LIMITS.counts, 'counts') }),
+  group({ seconds: numberAbove(0, LIMITS.seconds, 'seconds') }),
+)
+
+export const cueSchema = group({
+  id,
+  moment: oneOf(CUE_MOMENTS),
+  lead: measured(group({ counts: whole(0, 1_000, 'counts') }), group({ seconds: number(0, 600, 'seconds') })),
+  text: text(LIMITS.cueText),
+  count: v.optional(oneOf([4, 8])),
+})
+
+const range = { from: steps, to: steps }
+
+export const resistanceSchema = v.variant(
+  'kind',
+  [
+    group({ kind: v.literal('keep') }),
+    group({
+      kind: v.literal('change'),
+      mode: oneOf(['exact', 'atLeast', 'ifYouHaveIt']),
+      steps,
+      checkpoint: v.optional(group(range)),
+    }),
+    group({ kind: v.literal('total'), ...range, aim: v.optional(steps) }),
+    group({ kind: v.literal('byFeel'), ...range }),
+    group({ kind: v.literal('allOff') }),
+  ],
+  say.oneOf(['keep', 'change', 'total', 'byFeel', 'allOff']),
+)
+
+const rpm = number(1, 250, 'rev/min')
+const cadenceSchema = either(
+  (input) => typeof input === 'string',
+  group({ rpm, rampTo: v.optional(rpm) }),
+  v.literal('legsStill', say.oneOf(['legsStill'])),
+)
+
+const effort = number(0, 10)
+const eights = whole(1, 1_000, 'eights')
+
+export const blockSchema = group({
+  id,
+  label: v.optional(text(LIMITS.name)),
+  terrain: oneOf(TERRAINS),
+  length: lengthSchema,
+  posture: oneOf(POSTURES),
+  hands: oneOf(HANDS),
+  resistance: resistanceSchema,
+  cadence: v.optional(cadenceSchema),
+  strikesPerBeat: v.optional(strikesPerBeat),
+  effort: group({ from: effort, to: effort }),
+  lead: v.optional(oneOf(['keep', 'swap', 'left', 'right'])),
+  move: v.optional(
+    group({
+      name: filled(LIMITS.name),
+      counts: whole(1, 1_024, 'counts'),
+      side: v.optional(foot),
+      // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
+      then: v.optional(v.literal('alternate', say.oneOf(['alternate']))),
+    }),
+  ),
+  allOut: v.optional(yesOrNo),
+  water: v.optional(yesOrNo),
+  walk: v.optional(yesOrNo),
+  easier: v.optional(option),
+  harder: v.optional(option),
+  feel: v.optional(text(LIMITS.line)),
+  cues: list(cueSchema, LIMITS.cues),
+  leader: v.optional(id),
+  mic: v.optional(id),
+  locked: v.optional(yesOrNo),
+  minEights: v.optional(eights),
+  maxEights: v.optional(eights),
+  notes: v.optional(text(LIMITS.notes)),
+})
+
+export const setSchema = group({
+  id,
+  label: v.optional(text(LIMITS.name)),
+  rounds: whole(1, LIMITS.rounds, 'rounds'),
+  parts: listFrom(blockSchema, 1, LIMITS.parts),
+  perRound: v.optional(group({ steps })),
+})
+
+export const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
+
+const anchor = pair(whole(-LIMITS.counts, LIMITS.counts, 'counts'), number(-LIMITS.seconds, LIMITS.seconds, 'seconds'))
+
+export const songSchema = group({
+  id,
+  title: text(LIMITS.line),
+  artist: v.optional(text(LIMITS.line)),
+  grid: v.optional(group({ anchors: listFrom(anchor, 2, LIMITS.anchors), beatsPerBar: oneOf([3, 4, 6]) })),
+  lengthSeconds: numberAbove(0, LIMITS.seconds, 'seconds'),
+  strikesPerBeat,
+  marks: v.optional(list(group({ count: counts, label: text(LIMITS.name) }), LIMITS.marks)),
+  quiet: v.optional(list(group({ from: counts, to: counts }), LIMITS.marks)),
+  clean: v.optional(yesOrNo),
+  fingerprint: v.optional(filled(LIMITS.line)),
+})
+
+export const sectionSchema = group({
+  id,
+  title: v.optional(text(LIMITS.line)),
+  song: v.optional(v.nullable(songSchema)),
+  inCount: v.optional(counts),
+  outCount: v.optional(counts),
+  leadInSeconds: number(-600, 600, 'seconds'),
+  lead: v.optional(foot),
+  blocks: list(itemSchema, LIMITS.items),
+  notes: v.optional(text(LIMITS.notes)),
+})
+
+const setting = number(0, 1_000)
+
+export const bikeSchema = group({
+  id,
+  name: text(LIMITS.name),
+  unit: filled(LIMITS.name),
+  stepsPerUnit: whole(1, 100),
+  min: v.optional(setting),
+  max: numberAbove(0, 1_000),
+  base: setting,
+  brake: oneOf(['friction', 'magnetic']),
+  referenceRpm: rpm,
+  points: listFrom(pair(setting, number(0, 3_000, 'watts')), 2, LIMITS.points),
+  feelAnchors: v.optional(list(group({ feel: filled(LIMITS.name), setting }), LIMITS.points)),
+})
+
+const leaderSchema = group({ id, name: text(LIMITS.name), wordsPerMinute: number(40, 400, 'words a minute') })
+
+const riderSchema = group({
+  id,
+  name: text(LIMITS.name),
+  massKg: number(20, 300, 'kg'),
+  age: number(5, 120, 'years'),
+  vo2max: number(5, 110, 'mL/kg/min'),
+  criticalPower: number(1, 1_000, 'watts'),
+  wPrime: number(1, 200_000, 'joules'),
+  restingHr: number(20, 150, 'beats a minute'),
+  maxHr: v.optional(number(60, 260, 'beats a minute')),
+  baseOffset: number(-1_000, 1_000),
+})
+
+export const rideSchema = group({
+  schema: v.literal(CURRENT_SCHEMA),
+  id,
+  title: text(LIMITS.line),
+  aim: v.optional(text(LIMITS.line)),
+  level: oneOf(['beginner', 'mixed', 'advanced']),
+  slotMinutes: number(1, 360, 'minutes'),
+  startsAt: v.optional(v.pipe(v.string(say.clock), v.regex(/^([01][0-9]|2[0-3]):[0-5][0-9]$/, say.clock))),
+  briefingSeconds: number(0, 7_200, 'seconds'),
+  clearUpSeconds: number(0, 7_200, 'seconds'),
+  datum: oneOf(['base', 'loose']),
+  bike: bikeSchema,
+  room: v.optional(oneOf(['studio', 'online'])),
+  leaders: listFrom(leaderSchema, 1, LIMITS.leaders),
+  sections: list(sectionSchema, LIMITS.sections),
+  houseRules: v.optional(
+    v.pipe(v.record(filled(LIMITS.name), number(-1e9, 1e9), say.group), v.maxEntries(LIMITS.houseRules, say.longList(LIMITS.houseRules))),
+  ),
+  parent: v.optional(group({ rideId: id, revision: text(LIMITS.name) })),
+  riders: v.optional(list(riderSchema, LIMITS.riders)),
+  privateNotes: v.optional(text(LIMITS.notes)),
+})
+
+/** A type without its unit tags, to compare field by field. */
+type Untagged<T> = T extends number ? (number extends T ? number : T) : { [Key in keyof T]: Untagged<T[Key]> }
+type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false
+
+/** Compiles only while schema and model have the same fields of the same kinds. */
+export const SCHEMA_IS_MODEL: Same<Untagged<v.InferOutput<typeof rideSchema>>, Untagged<Ride>> = true
