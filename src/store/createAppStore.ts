@@ -19,5 +19,6 @@ export function createAppStore(ports: Ports): AppStore {
     ...createShelfSlice(set, get, ports.shelf),
     ...createNoticeSlice(set),
     ...createViewSlice(set),
+    newId: ports.newId,
   }))
 }

@@ -7,7 +7,13 @@ import type { ShelfSlice } from './shelfSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
 /** All the app knows at one moment, and everything it can do. */
-export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & NoticeSlice & ViewSlice
+export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & NoticeSlice & ViewSlice & Makers
+
+/** For the parts of a command that the one who gives it has to bring. */
+export interface Makers {
+  /** Another id at every call. */
+  newId: () => string
+}
 
 export type AppStore = StoreApi<AppState>
 export type SetState = AppStore['setState']
