@@ -44,6 +44,16 @@ export const ABOUT_DOCUMENT = {
   } satisfies Record<Unreadable, string>,
 }
 
+/** Whole sentences about a link. */
+export const ABOUT_LINK = {
+  notOurs: 'This is not a link to a ride.',
+  tooLong: 'This link is far longer than any ride; it was not opened.',
+  tooNew: 'This link was made with a newer version; update to open it.',
+  truncated: 'The end of this link is missing; copy the whole of it and try again.',
+  damaged: 'This link is damaged; ask for it again.',
+  tooLarge: 'This link holds far more than a ride; it was not opened.',
+}
+
 /** Predicates of the rules that look at more than one value. */
 export const RULES = {
   repeatedId: (id: string) => `is used a second time (“${id}”); every section, block and cue needs its own`,

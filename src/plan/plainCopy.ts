@@ -4,6 +4,9 @@ const MAX_DEPTH = 32
 /** Most values read from one document: about 4,000 fully written blocks, far beyond any class. */
 const MAX_VALUES = 100_000
 
+/** Most characters of text read from one document, keys included. */
+const MAX_CHARACTERS = 1_000_000
+
 /** Why a value could not be read as a document. */
 export type Unreadable = 'tooDeep' | 'tooLarge' | 'unreadable'
 
@@ -30,16 +33,23 @@ class Refusal extends Error {
  * `__proto__` are dropped, −0 becomes 0, halves of characters become U+FFFD. Functions,
  * symbols and big integers are passed on for the schema to refuse.
  *
- * @returns the copy, or the reason why there is none; never throws. Cost: linear in the values read, at most 100,000.
+ * @returns the copy, or the reason why there is none; never throws. Cost: linear in the values and characters read, at most 100,000 and a million.
  */
 export function plainCopy(value: unknown): PlainCopy {
   let left = MAX_VALUES
+  let charactersLeft = MAX_CHARACTERS
+
+  const counted = (text: string): string => {
+    charactersLeft -= text.length
+    if (charactersLeft < 0) throw new Refusal('tooLarge')
+    return text
+  }
 
   const copy = (from: unknown, depth: number): unknown => {
     left -= 1
     if (left < 0) throw new Refusal('tooLarge')
     if (typeof from === 'number') return from === 0 ? 0 : from
-    if (typeof from === 'string') return wellFormed(from)
+    if (typeof from === 'string') return wellFormed(counted(from))
     if (typeof from !== 'object' || from === null) return from
     if (depth === MAX_DEPTH) throw new Refusal('tooDeep')
     return Array.isArray(from) ? copyList(from, depth) : copyGroup(from, depth)
@@ -58,7 +68,7 @@ export function plainCopy(value: unknown): PlainCopy {
     if (keys.length > left) throw new Refusal('tooLarge')
     const to: Record<string, unknown> = {}
     for (const key of keys) {
-      if (key === '__proto__') continue
+      if (counted(key) === '__proto__') continue
       const held = copy((from as Record<string, unknown>)[key], depth + 1)
       if (held !== undefined) to[key] = held
     }

@@ -1,0 +1,15 @@
+import { deflateSync, strToU8 } from 'fflate'
+import type { Ride } from '#plan/model.ts'
+import { seal } from './envelope.ts'
+import { shareable } from './shareable.ts'
+
+/**
+ * The whole ride as text for the fragment of an address, without its #.
+ *
+ * Holds `shareable(ride)` and nothing else; equal rides give equal text. Letters, digits,
+ * `-`, `_` and one dot, so that no mail program or chat breaks it.
+ * @param ride a ride as `parseRide` returns it
+ */
+export function encodeLink(ride: Ride): string {
+  return seal(deflateSync(strToU8(JSON.stringify(shareable(ride))), { level: 9 }))
+}

@@ -1,0 +1,26 @@
+import type { Ride } from '#plan/model.ts'
+import { wellFormed } from '#plan/plainCopy.ts'
+
+/**
+ * The part of a ride that may travel in a link: everything but the private notes and the
+ * named riders. The receiver's own default riders take their place.
+ *
+ * A copy in the form a link gives back: no undefined properties, no −0, whole characters.
+ */
+export function shareable(ride: Ride): Ride {
+  const { privateNotes: _notes, riders: _riders, ...shared } = ride
+  return tidy(shared)
+}
+
+function tidy<T>(value: T): T
+function tidy(value: unknown): unknown {
+  if (typeof value === 'number') return value === 0 ? 0 : value
+  if (typeof value === 'string') return wellFormed(value)
+  if (Array.isArray(value)) return value.map(tidy)
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([, held]) => held !== undefined)
+      .map(([key, held]) => [key, tidy(held)]),
+  )
+}
