@@ -16,7 +16,7 @@ export function createAppStore(ports: Ports): AppStore {
     ...createRideSlice(set, get, reportOf),
     ...createSelectionSlice(set, get),
     ...createPlaceSlice(set, get, reportOf, ports.newId),
-    ...createShelfSlice(set, get, ports.shelf),
+    ...createShelfSlice(set, get, ports.shelf, ports.newId),
     ...createNoticeSlice(set),
     ...createViewSlice(set),
     newId: ports.newId,

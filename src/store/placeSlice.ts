@@ -1,10 +1,10 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
+import { copyOfRide } from './copyOfRide.ts'
 import type { ReportOf } from './reportCache.ts'
 import { shownAs } from './rideSlice.ts'
 import { NOTHING_SELECTED } from './selectionSlice.ts'
-import type { GetState, SetState } from './state.ts'
+import type { AppState, GetState, SetState } from './state.ts'
 
 export type Place = 'start' | 'draft' | 'sheet' | 'handover'
 
@@ -45,8 +45,7 @@ export function createPlaceSlice(set: SetState, get: GetState, reportOf: ReportO
     keepCopy: () => {
       const { received } = get()
       if (!received) return
-      const { ride } = received
-      get().openRide({ ...ride, id: newId(), parent: { rideId: ride.id, revision: revisionOf(ride) } }, get().place)
+      get().openRide(copyOfRide(received.ride, newId()), get().place)
     },
     dismissReceived: () => {
       const { received, ride, report } = get()
@@ -55,6 +54,9 @@ export function createPlaceSlice(set: SetState, get: GetState, reportOf: ReportO
     },
   }
 }
+
+/** True while a ride from elsewhere is shown: nothing can be changed before a copy is kept. */
+export const isReadOnly = (state: AppState): boolean => state.received !== null
 
 /** A ride freshly opened: no way back, nothing chosen, shown whole. */
 const opened = (ride: Ride | null, report: RideReport | null) => ({

@@ -1,5 +1,5 @@
 import type { RideReport } from '#engine/report.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Level, Ride } from '#plan/model.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
 export interface Ports {
@@ -14,6 +14,9 @@ export interface Ports {
 export interface SavedRide {
   id: string
   title: string
+  /** Absent where the ride cannot be read. */
+  level?: Level
+  slotMinutes?: number
   /** Milliseconds since 1970. */
   updated: number
   /** Set when the ride cannot be read: it is kept, and this says why. */
@@ -26,5 +29,6 @@ export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: strin
 export interface RideShelf {
   list: () => Promise<SavedRide[]>
   load: (id: string) => Promise<LoadedRide>
+  save: (ride: Ride) => Promise<void>
   remove: (id: string) => Promise<void>
 }

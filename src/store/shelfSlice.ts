@@ -1,3 +1,5 @@
+import type { Ride } from '#plan/model.ts'
+import { copyOfRide } from './copyOfRide.ts'
 import type { RideShelf, SavedRide } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -14,11 +16,17 @@ export interface ShelfSlice {
   refreshSavedRides: () => Promise<void>
   /** Opens a saved ride for drafting; one that cannot be read is said so and stays where it is. */
   openSaved: (id: string) => Promise<boolean>
-  /** Deletes a saved ride for good; if it is open it is closed first. */
+  /** The ride deleted last, until it is put back or another is deleted. */
+  removed: Ride | null
+  /** Deletes a saved ride; if it is open it is closed first. */
   removeSaved: (id: string) => Promise<void>
+  /** Puts the ride deleted last back on the shelf. */
+  restoreRemoved: () => Promise<void>
+  /** Saves a copy of a saved ride beside it. */
+  duplicateSaved: (id: string) => Promise<void>
 }
 
-export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf | null): ShelfSlice {
+export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf | null, newId: () => string): ShelfSlice {
   const failed = (sentence: string, error: unknown) => get().notify({ kind: 'problem', sentence, details: [messageOf(error)] })
 
   const refreshSavedRides = async () => {
@@ -49,17 +57,50 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
         return false
       }
     },
+    removed: null,
     removeSaved: async (id) => {
       if (!shelf) return
-      if (get().ride?.id === id) get().closeRide()
       try {
+        const open = get().ride
+        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf.load(id)
+        if (open?.id === id) get().closeRide()
         await shelf.remove(id)
+        set({ removed: loaded.ok ? loaded.ride : null })
+        get().announce(loaded.ok ? `Deleted “${loaded.ride.title}”` : 'Deleted')
       } catch (error) {
         failed('The saved ride could not be deleted.', error)
       }
       await refreshSavedRides()
     },
+    restoreRemoved: async () => {
+      const { removed } = get()
+      if (!shelf || !removed) return
+      try {
+        await shelf.save(removed)
+        set({ removed: null })
+        get().announce(`Put back “${removed.title}”`)
+      } catch (error) {
+        failed('The deleted ride could not be put back.', error)
+      }
+      await refreshSavedRides()
+    },
+    duplicateSaved: async (id) => {
+      if (!shelf) return
+      try {
+        const loaded = await shelf.load(id)
+        if (!loaded.ok) return get().notify({ kind: 'problem', sentence: loaded.sentence, details: loaded.details })
+        const copy = copyOfRide(loaded.ride, newId())
+        await shelf.save({ ...copy, title: copyTitle(copy.title) })
+        get().announce(`Duplicated “${loaded.ride.title}”`)
+      } catch (error) {
+        failed('The saved ride could not be duplicated.', error)
+      }
+      await refreshSavedRides()
+    },
   }
 }
+
+/** "Spark" → "Spark (copy)", within the length a title may have. */
+const copyTitle = (title: string): string => `${[...title].slice(0, 150).join('')} (copy)`
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))
