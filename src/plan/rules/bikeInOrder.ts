@@ -8,7 +8,7 @@ export const bikeInOrder: Rule = ({ bike }) => [...wholeSteps(bike), ...settings
 function wholeSteps(bike: Bike): Fault[] {
   return (['min', 'base', 'max'] as const).flatMap((key) => {
     const setting = bike[key]
-    if (setting === undefined || Number.isInteger(setting * bike.stepsPerUnit)) return []
+    if (setting === undefined || isWhole(setting * bike.stepsPerUnit)) return []
     return [{ path: ['bike', key], predicate: RULES.wholeSteps(setting, bike.stepsPerUnit) }]
   })
 }
@@ -26,3 +26,6 @@ function pointsRise({ points }: Bike): Fault[] {
     return rises ? [] : [{ path: ['bike', 'points', i + 1], predicate: RULES.pointsNotRising }]
   })
 }
+
+/** Whole but for the last bits: 0.29 × 100 is not 29 in binary fractions. */
+const isWhole = (value: number) => Math.abs(value - Math.round(value)) < 1e-9
