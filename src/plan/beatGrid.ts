@@ -1,25 +1,33 @@
 import type { BeatGrid, Section } from '#plan/model.ts'
 import { type Bpm, type Counts, EIGHT, type Seconds } from '#units/units.ts'
 
-/** Second of the song at which a count falls: straight between two anchors, and beyond the outer ones on their line. */
+/**
+ * Second of the song at which a count falls: straight between two anchors, and beyond the
+ * outer ones on their line. An anchor's own count gives exactly its second.
+ */
 export function secondAt(grid: BeatGrid, count: Counts): Seconds {
-  const [[c0, s0], [c1, s1]] = anchorsAround(grid, (anchor) => anchor[0] >= count)
-  return s0 + ((count - c0) * (s1 - s0)) / (c1 - c0)
+  const [[c0, s0], [c1, s1]] = stretchAt(grid, count, 0)
+  return count === c1 ? s1 : s0 + ((count - c0) * (s1 - s0)) / (c1 - c0)
 }
 
 /** Count of the song at a second, as a fraction; the inverse of `secondAt`. */
 export function countAt(grid: BeatGrid, second: Seconds): Counts {
-  const [[c0, s0], [c1, s1]] = anchorsAround(grid, (anchor) => anchor[1] >= second)
-  return c0 + ((second - s0) * (c1 - c0)) / (s1 - s0)
+  const [[c0, s0], [c1, s1]] = stretchAt(grid, second, 1)
+  return second === s1 ? c1 : c0 + ((second - s0) * (c1 - c0)) / (s1 - s0)
 }
 
 type Anchor = BeatGrid['anchors'][number]
 
-function anchorsAround(grid: BeatGrid, reaches: (anchor: Anchor) => boolean): [Anchor, Anchor] {
-  const { anchors } = grid
-  const found = anchors.findIndex(reaches)
-  const right = found === -1 ? anchors.length - 1 : Math.max(1, found)
-  return [anchors[right - 1]!, anchors[right]!]
+/** The two anchors around a count (axis 0) or a second (axis 1), by halving: a grid heard in audio has one a beat. */
+export function stretchAt({ anchors }: BeatGrid, value: number, axis: 0 | 1): [Anchor, Anchor] {
+  let left = 0
+  let last = anchors.length - 2
+  while (left < last) {
+    const middle = (left + last + 1) >> 1
+    if (anchors[middle]![axis] <= value) left = middle
+    else last = middle - 1
+  }
+  return [anchors[left]!, anchors[left + 1]!]
 }
 
 /**
@@ -46,6 +54,9 @@ export function eightOf(grid: BeatGrid | undefined): Counts {
   return grid === undefined || grid.beatsPerBar === 4 ? EIGHT : 6
 }
 
+/** A song cut to the length of its counts must not lose its last eight because that length was rounded to a hundredth of a second. */
+const LENGTH_ROUNDING: Seconds = 0.006
+
 /** Counts a section's song offers between its in- and out-point: to the end of its last whole eight unless an out-point is given. */
 export function countsOf(section: Section): Counts | null {
   const song = section.song
@@ -53,7 +64,6 @@ export function countsOf(section: Section): Counts | null {
   const from = section.inCount ?? 0
   if (section.outCount !== undefined) return Math.max(0, section.outCount - from)
   const eight = eightOf(song.grid)
-  // A song cut to the length of its counts must not lose its last eight to a rounding error.
-  const nudge = 1e-6
-  return Math.max(0, Math.floor((countAt(song.grid, song.lengthSeconds) - from + nudge) / eight) * eight)
+  const end = countAt(song.grid, song.lengthSeconds + LENGTH_ROUNDING)
+  return Math.max(0, Math.floor((end - from) / eight) * eight)
 }

@@ -1,0 +1,80 @@
+import type { Constants } from '#engine/constants.ts'
+import type { BalanceReport } from '#engine/report.ts'
+import type { Placed } from '#engine/timeline/layTimeline.ts'
+import type { Foot } from '#plan/model.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+import { accentPeriod } from './moves.ts'
+import { type Footing, footAfter, otherFoot } from './trackFeet.ts'
+
+export interface Sides {
+  right: number
+  left: number
+}
+
+/**
+ * One-sided accents of a ride by the foot on their first beat, and seconds held on either
+ * side. Alternating moves have no one side and count nothing.
+ */
+export function balanceSides(blocks: readonly Placed[], footings: readonly Footing[], rules: Constants): BalanceReport {
+  const accents = { right: 0, left: 0 }
+  const holds = { right: 0, left: 0 }
+  for (const [index, played] of blocks.entries()) {
+    if (played.rideTo <= played.rideFrom || !played.block.move) continue
+    const sides = accentsOf(played, footings[index]!)
+    accents.right += sides.right
+    accents.left += sides.left
+    const held = holdsOf(played)
+    holds.right += held.right
+    holds.left += held.left
+  }
+  return { ...accents, imbalance: imbalanceOf(accents, rules.balanceSilentBelow), holdSeconds: holds }
+}
+
+/** |R − L| ÷ (R + L); null below the number of accents that says anything. */
+export function imbalanceOf({ right, left }: Sides, silentBelow: number): number | null {
+  return right + left < Math.max(1, silentBelow) ? null : Math.abs(right - left) / (right + left)
+}
+
+/** Accents of one played block, by foot. */
+export function accentsOf(played: Placed, footing: Footing): Sides {
+  const { move } = played.block
+  const none = { right: 0, left: 0 }
+  if (!move || move.then === 'alternate' || footing.foot === null || footing.strikesPerBeat === null) return none
+  const times = accentPeriod(move.name)
+  if (times === undefined || !(move.counts > 0) || played.countFrom === undefined || played.countTo === undefined) return none
+  const period = move.counts * times
+  return spreadAccents(footing.foot, Math.floor((played.countTo - played.countFrom) / period + 1e-9), period * footing.strikesPerBeat)
+}
+
+/**
+ * `count` accents, the first on `foot`, `strikes` strikes apart: all on one foot where they
+ * are even, turn about where odd; half a strike apart only every second one meets a foot.
+ */
+export function spreadAccents(foot: Foot, count: number, strikes: number): Sides {
+  const sides = { right: 0, left: 0 }
+  // The pattern repeats after four accents at the latest (strikes come in halves).
+  for (let i = 0; i < 4; i++) {
+    const lands = footAfter(foot, strikes * i)
+    if (lands) sides[lands] += Math.floor((count + 3 - i) / 4)
+  }
+  return sides
+}
+
+/** Seconds a hold spends on each side: a move that names its side and is no accent. */
+function holdsOf({ block, rideFrom, rideTo, countFrom, countTo }: Placed): Sides {
+  const { move } = block
+  const sides = { right: 0, left: 0 }
+  if (!move?.side || accentPeriod(move.name) !== undefined) return sides
+  const seconds = rideTo - rideFrom
+  const share = move.then === 'alternate' ? shareOfFirst(countFrom === undefined ? undefined : countTo! - countFrom, move.counts) : 1
+  sides[move.side] = seconds * share
+  sides[otherFoot(move.side)] = seconds * (1 - share)
+  return sides
+}
+
+/** Share of an alternating move that falls to its first side; half where it is not counted. */
+function shareOfFirst(counts: Counts | undefined, turn: Counts): Seconds {
+  if (counts === undefined || !(counts > 0) || !(turn > 0)) return 0.5
+  const pairs = Math.floor(counts / (2 * turn))
+  return (pairs * turn + Math.min(turn, counts - pairs * 2 * turn)) / counts
+}

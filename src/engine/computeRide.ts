@@ -1,0 +1,42 @@
+import type { Ride } from '#plan/model.ts'
+import { playBlocks } from './assembly/playBlocks.ts'
+import { reportSections } from './assembly/reportSections.ts'
+import { reportSets } from './assembly/reportSets.ts'
+import { balanceSides } from './cadence/balanceSides.ts'
+import { trackFeet } from './cadence/trackFeet.ts'
+import { constantsOf } from './constants.ts'
+import { findAll } from './findings/findAll.ts'
+import { keepLedger } from './ledger/keepLedger.ts'
+import { effortLines } from './recovery/effortLines.ts'
+import { findBouts } from './recovery/findBouts.ts'
+import type { RideReport } from './report.ts'
+import { intentCurve } from './shape/intentCurve.ts'
+import { openSections, standingRuns } from './shape/standingRuns.ts'
+import { strainCurve } from './shape/strainCurve.ts'
+import { totalUp } from './shape/totalUp.ts'
+import { layTimeline } from './timeline/layTimeline.ts'
+
+/**
+ * All that can be computed of one ride: the engine's only door. Pure and total over rides
+ * that parse; the same ride gives the same report. Cost: linear in the blocks played.
+ */
+export function computeRide(ride: Ride): RideReport {
+  const rules = constantsOf(ride)
+  const timeline = layTimeline(ride)
+  const ledger = keepLedger(ride, timeline.blocks)
+  const footings = trackFeet(ride, timeline)
+  const blocks = playBlocks(ride, timeline, ledger, footings)
+  const lines = effortLines(timeline.blocks)
+  const standing = standingRuns(timeline.blocks, openSections(timeline.sections))
+  const report = {
+    spans: timeline.spans,
+    blocks,
+    sections: reportSections(ride, timeline, ledger, blocks),
+    sets: reportSets(blocks, lines, rules),
+    totals: totalUp(ride, timeline, lines, ledger, standing, rules),
+    curves: { intent: intentCurve(lines), strain: strainCurve(lines, timeline.total, rules) },
+    recovery: findBouts(lines, ride.level, rules),
+    balance: balanceSides(timeline.blocks, footings, rules),
+  }
+  return { ...report, findings: findAll({ ride, rules, timeline, ledger, footings, standing, ...report }) }
+}

@@ -1,0 +1,24 @@
+/** A week of daily loads, read together. */
+export interface WeeklyLoad {
+  total: number
+  /** Mean ÷ standard deviation of the days; null where all days are alike. */
+  monotony: number | null
+  /** Total × monotony. */
+  strain: number | null
+}
+
+/**
+ * How alike the days of a week are, and what that makes of its load; the standard deviation
+ * is the sample one (n − 1).
+ * Source: Foster C, Med Sci Sports Exerc 1998;30(7):1164-1168 (from memory).
+ *
+ * @param daily loads of at least two days, days off as 0
+ */
+export function weeklyLoad(daily: readonly number[]): WeeklyLoad {
+  const total = daily.reduce((sum, load) => sum + load, 0)
+  const mean = total / daily.length
+  const variance = daily.reduce((sum, load) => sum + (load - mean) ** 2, 0) / (daily.length - 1)
+  if (!(variance > 0)) return { total, monotony: null, strain: null }
+  const monotony = mean / Math.sqrt(variance)
+  return { total, monotony, strain: total * monotony }
+}

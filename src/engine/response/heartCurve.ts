@@ -1,0 +1,85 @@
+import { cutAt, isConstant, type Quadratic, quadraticAt, startingAt } from '#engine/demand/quadratic.ts'
+import type { Ridden } from '#engine/demand/ridden.ts'
+import type { Seconds } from '#units/units.ts'
+import { type Relaxation, relaxedArea, relaxedAt, relaxTowards, turningPoints } from './relaxation.ts'
+
+/**
+ * Time constant of heart rate, up and down alike, in seconds: 68.7 ± 21.5 s measured while
+ * cycling near 13 on the 6–20 scale.
+ * Source: Hunt KJ, Grunder R, Zahnd A, PLoS One 2019;14(8):e0220826.
+ */
+export const HEART_TAU: Seconds = 69
+
+/** The predicted heart rate of one rider, as a share (0–1) of their reserve. */
+export interface HeartCurve {
+  pieces: Relaxation[]
+  /** Where the curve is highest. */
+  maximum: { at: Seconds; share: number }
+  /** Time-weighted mean share. */
+  mean: number
+}
+
+/**
+ * Heart rate as a first-order response to the share of the oxygen reserve asked for, capped
+ * at all of it, starting at rest. One exact exponential a span (two where a cadence ramp
+ * passes the cap).
+ */
+export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'>[], tau: Seconds = HEART_TAU, start = 0): HeartCurve {
+  const pieces: Relaxation[] = []
+  const maximum = { at: ridden[0]?.from ?? 0, share: start }
+  let value = start
+  let area = 0
+  const see = (at: Seconds, share: number) => {
+    if (share > maximum.share) Object.assign(maximum, { at, share })
+  }
+  for (const { from, to, share } of ridden) {
+    for (const target of cappedTargets(share, from, to)) {
+      const piece = relaxTowards(target.target, value, target.from, target.to, tau)
+      for (const at of turningPoints(piece)) see(at, relaxedAt(piece, at))
+      value = relaxedAt(piece, piece.to)
+      see(piece.to, value)
+      area += relaxedArea(piece)
+      pieces.push(piece)
+    }
+  }
+  const length = pieces.length > 0 ? pieces.at(-1)!.to - pieces[0]!.from : 0
+  return { pieces, maximum, mean: length > 0 ? area / length : start }
+}
+
+/** The share at a moment; outside the curve its nearest end. */
+export function heartShareAt({ pieces }: HeartCurve, at: Seconds): number {
+  const piece = pieces[indexAt(pieces, at)]
+  return piece === undefined ? 0 : relaxedAt(piece, Math.min(piece.to, Math.max(piece.from, at)))
+}
+
+/** Index of the piece a moment lies in, by halving; the nearest end outside. */
+export function indexAt(pieces: readonly { from: Seconds; to: Seconds }[], at: Seconds): number {
+  let low = 0
+  let high = pieces.length - 1
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (at < pieces[middle]!.to) high = middle
+    else low = middle + 1
+  }
+  return low
+}
+
+interface Target {
+  from: Seconds
+  to: Seconds
+  target: Quadratic
+}
+
+function cappedTargets(share: Quadratic, from: Seconds, to: Seconds): Target[] {
+  if (isConstant(share)) return [{ from, to, target: [Math.min(1, share[0]), 0, 0] }]
+  const cuts = cutAt(share, [1], to - from)
+  return cuts.slice(1).map((end, i) => {
+    const start = cuts[i]!
+    const over = quadraticAt(share, (start + end) / 2) > 1
+    return {
+      from: from + start,
+      to: i === cuts.length - 2 ? to : from + end,
+      target: over ? [1, 0, 0] : startingAt(share, start),
+    }
+  })
+}

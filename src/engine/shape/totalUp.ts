@@ -1,0 +1,41 @@
+import type { Constants } from '#engine/constants.ts'
+import type { Ledger } from '#engine/ledger/keepLedger.ts'
+import type { EffortLine } from '#engine/recovery/effortLines.ts'
+import type { Totals } from '#engine/report.ts'
+import type { Timeline } from '#engine/timeline/layTimeline.ts'
+import type { Ride } from '#plan/model.ts'
+import { easyTail, effortCentre, effortSeconds, workAndEase } from './effortMeasures.ts'
+import type { StandingRun } from './standingRuns.ts'
+
+/** Effort of 2 or less is the tail of a class. */
+const TAIL_EFFORT = 2
+
+/** The figures of the whole ride. */
+export function totalUp(
+  ride: Ride,
+  timeline: Timeline,
+  lines: readonly EffortLine[],
+  ledger: Ledger,
+  runs: readonly StandingRun[],
+  rules: Constants,
+): Totals {
+  const slot = ride.slotMinutes * 60
+  const work = workAndEase(lines, rules.workEffort, rules.easyEffort)
+  const blockSeconds = lines.reduce((sum, { from, to }) => sum + to - from, 0)
+  const effort = effortSeconds(lines)
+  const ridingEnd = timeline.sections.at(-1)?.to ?? ride.briefingSeconds
+  return {
+    total: timeline.total,
+    slot,
+    slack: slot - timeline.total,
+    ...work,
+    workShare: blockSeconds > 0 ? work.workSeconds / blockSeconds : 0,
+    meanEffort: blockSeconds > 0 ? effort / blockSeconds : 0,
+    sessionLoad: effort / 60,
+    longestStanding: runs.reduce((longest, { from, to }) => Math.max(longest, to - from), 0),
+    highestTotal: ledger.lines.reduce((highest, { entry }) => Math.max(highest, entry.after.nominal), ledger.start.nominal),
+    endsAt: ledger.end,
+    centroid: effortCentre(lines, ride.briefingSeconds, ridingEnd),
+    tailSeconds: easyTail(lines, TAIL_EFFORT),
+  }
+}
