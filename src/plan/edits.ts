@@ -1,4 +1,5 @@
 import { type Block, type Item, isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
+import type { BlockPlace } from '#plan/places.ts'
 
 /**
  * Changes to one part of a ride. Each gives back the very object it was given when the
@@ -50,6 +51,13 @@ export function editSet(ride: Ride, setId: string, change: (set: SetBlock, secti
   )
 }
 
+/** The ride with blocks from a place on replaced by others, in whatever list the place is in. */
+export function spliceBlocks(ride: Ride, { section, set, index }: BlockPlace, remove: number, ...blocks: Block[]): Ride {
+  return set
+    ? editSet(ride, set.id, () => withParts(set, set.parts.toSpliced(index, remove, ...blocks)))
+    : editSection(ride, section.id, () => withItems(section, section.blocks.toSpliced(index, remove, ...blocks)))
+}
+
 /** The section with other items; the same section when the list is the one it has. */
 export const withItems = (section: Section, blocks: Item[]): Section => (blocks === section.blocks ? section : { ...section, blocks })
 
@@ -65,4 +73,27 @@ export function moveWithin<T>(list: T[], from: number, to: number): T[] {
 /** A whole index from 0 to `last`; anything that is no number counts as the last. */
 export function clampIndex(index: number, last: number): number {
   return Number.isNaN(index) ? last : Math.max(0, Math.min(last, Math.round(index)))
+}
+
+/**
+ * The value with some fields replaced, those given as undefined left out; the same value
+ * when every field already says so.
+ */
+export function patched<T extends object>(value: T, patch: Partial<NoInfer<T>>): T {
+  const changes = (Object.keys(patch) as (keyof T)[]).filter((key) => !sameValue(value[key], patch[key]))
+  if (changes.length === 0) return value
+  const next = { ...value }
+  for (const key of changes) {
+    if (patch[key] === undefined) delete next[key]
+    else next[key] = patch[key]
+  }
+  return next
+}
+
+/** Whether two pieces of a document say the same. */
+export function sameValue(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null || Array.isArray(a) !== Array.isArray(b)) return false
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)])
+  return [...keys].every((key) => sameValue(a[key as keyof typeof a], b[key as keyof typeof b]))
 }

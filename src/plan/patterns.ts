@@ -93,7 +93,7 @@ export const PATTERNS: readonly BlockPattern[] = [
     eights: 8,
     seconds: 30,
     cadence: { rpm: 76 },
-    move: { name: 'jumps', counts: 8 },
+    move: { name: 'jump', counts: 8 },
     feel: 'land soft, hips do the work',
     cue: 'Jumps next. Up slow, down slow, land soft.',
   },

@@ -1,4 +1,5 @@
 import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSections, withItems, withParts } from '#plan/edits.ts'
 import { type Item, isSet, type Ride } from '#plan/model.ts'
 import { sayItems } from '#plan/words.ts'
@@ -6,15 +7,13 @@ import { sayItems } from '#plan/words.ts'
 /** Takes out blocks, sets and parts of sets; a set left without parts goes too. */
 export function deleteItems(ride: Ride, ids: readonly string[]): Command {
   const gone = new Set(ids)
-  return {
-    label: `Deleted ${sayItems(ride, ids)}`,
-    apply: (before) =>
-      editSections(before, (section) => {
-        const kept = section.blocks.flatMap((item) => withoutParts(item, gone))
-        const same = kept.length === section.blocks.length && kept.every((item, index) => item === section.blocks[index])
-        return same ? section : withItems(section, kept)
-      }),
-  }
+  return makeCommand(`Deleted ${sayItems(ride, ids)}`, (before) =>
+    editSections(before, (section) => {
+      const kept = section.blocks.flatMap((item) => withoutParts(item, gone))
+      const same = kept.length === section.blocks.length && kept.every((item, index) => item === section.blocks[index])
+      return same ? section : withItems(section, kept)
+    }),
+  )
 }
 
 function withoutParts(item: Item, gone: ReadonlySet<string>): Item[] {

@@ -1,4 +1,5 @@
 import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { copyBlock, copyItem, type NewId, rememberedIds } from '#plan/copies.ts'
 import { editSections, mapSame, withItems, withParts } from '#plan/edits.ts'
 import { isSet, type Ride } from '#plan/model.ts'
@@ -12,26 +13,23 @@ import { sayItems } from '#plan/words.ts'
 export function duplicateItems(ride: Ride, { ids, newId }: { ids: readonly string[]; newId: NewId }): Command {
   const chosen = new Set(ids)
   const freshIds = rememberedIds(newId)
-  return {
-    label: `Duplicated ${sayItems(ride, ids)}`,
-    apply: (before) => {
-      const nextId = freshIds()
-      return editSections(before, (section) => {
-        const inner = mapSame(section.blocks, (item) =>
-          isSet(item) && !chosen.has(item.id)
-            ? withParts(
-                item,
-                withCopies(item.parts, chosen, (part) => copyBlock(part, nextId)),
-              )
-            : item,
-        )
-        return withItems(
-          section,
-          withCopies(inner, chosen, (item) => copyItem(item, nextId)),
-        )
-      })
-    },
-  }
+  return makeCommand(`Duplicated ${sayItems(ride, ids)}`, (before) => {
+    const nextId = freshIds()
+    return editSections(before, (section) => {
+      const inner = mapSame(section.blocks, (item) =>
+        isSet(item) && !chosen.has(item.id)
+          ? withParts(
+              item,
+              withCopies(item.parts, chosen, (part) => copyBlock(part, nextId)),
+            )
+          : item,
+      )
+      return withItems(
+        section,
+        withCopies(inner, chosen, (item) => copyItem(item, nextId)),
+      )
+    })
+  })
 }
 
 function withCopies<T extends { id: string }>(list: T[], chosen: ReadonlySet<string>, copy: (element: T) => T): T[] {

@@ -1,8 +1,9 @@
 import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, editBlocksIn, editSection, withItems } from '#plan/edits.ts'
-import { type Item, isSet, type Ride } from '#plan/model.ts'
+import type { Item, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { findSection, idsOf } from '#plan/places.ts'
+import { findSection } from '#plan/places.ts'
 import { lengthFor } from '#plan/remeasure.ts'
 
 /**
@@ -10,19 +11,12 @@ import { lengthFor } from '#plan/remeasure.ts'
  * Nothing happens when one of its ids is already in the ride, or when a set has no parts.
  */
 export function insertItem(ride: Ride, { sectionId, index, item }: { sectionId: string; index: number; item: Item }): Command {
-  return {
-    label: labelOf(ride, sectionId, index, item),
-    apply: (before) => {
-      if (isSet(item) && item.parts.length === 0) return before
-      const taken = new Set(idsOf(before))
-      const ids = isSet(item) ? [item.id, ...item.parts.map((part) => part.id)] : [item.id]
-      if (ids.some((id) => taken.has(id))) return before
-      return editSection(before, sectionId, (section) => {
-        const measured = editBlocksIn(item, (block) => ({ ...block, length: lengthFor(section, block.length) }))
-        return withItems(section, section.blocks.toSpliced(clampIndex(index, section.blocks.length), 0, measured))
-      })
-    },
-  }
+  return makeCommand(labelOf(ride, sectionId, index, item), (before) =>
+    editSection(before, sectionId, (section) => {
+      const measured = editBlocksIn(item, (block) => ({ ...block, length: lengthFor(section, block.length) }))
+      return withItems(section, section.blocks.toSpliced(clampIndex(index, section.blocks.length), 0, measured))
+    }),
+  )
 }
 
 function labelOf(ride: Ride, sectionId: string, index: number, item: Item): string {

@@ -1,4 +1,5 @@
 import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, editSection, editSections, moveWithin, withItems } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
@@ -11,7 +12,7 @@ import { remeasureItem } from '#plan/remeasure.ts'
  * and one in seconds its length is converted.
  */
 export function moveItem(ride: Ride, move: { itemId: string; sectionId: string; index: number }): Command {
-  return { label: labelOf(ride, move), apply: (before) => applyMove(before, move) }
+  return makeCommand(labelOf(ride, move), (before) => applyMove(before, move))
 }
 
 function applyMove(ride: Ride, { itemId, sectionId, index }: { itemId: string; sectionId: string; index: number }): Ride {

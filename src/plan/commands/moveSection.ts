@@ -1,4 +1,5 @@
 import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, moveWithin } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
@@ -6,15 +7,12 @@ import { findSection } from '#plan/places.ts'
 
 /** Moves a whole section so that it stands at `index` of the ride; an index out of range goes to the nearest end. */
 export function moveSection(ride: Ride, { sectionId, index }: { sectionId: string; index: number }): Command {
-  return {
-    label: labelOf(ride, sectionId, index),
-    apply: (before) => {
-      const from = before.sections.findIndex((section) => section.id === sectionId)
-      if (from < 0) return before
-      const sections = moveWithin(before.sections, from, index)
-      return sections === before.sections ? before : { ...before, sections }
-    },
-  }
+  return makeCommand(labelOf(ride, sectionId, index), (before) => {
+    const from = before.sections.findIndex((section) => section.id === sectionId)
+    if (from < 0) return before
+    const sections = moveWithin(before.sections, from, index)
+    return sections === before.sections ? before : { ...before, sections }
+  })
 }
 
 function labelOf(ride: Ride, sectionId: string, index: number): string {

@@ -1,5 +1,6 @@
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Length, Ride, Section } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
@@ -9,14 +10,12 @@ import { sayLength } from '#plan/words.ts'
 
 /** Gives a block (a part of a set too) another length: whole counts or whole seconds as its section measures, at least one. */
 export function resizeBlock(ride: Ride, { blockId, length }: { blockId: string; length: Length }): Command {
-  return {
-    label: labelOf(ride, blockId, length),
-    apply: (before) =>
-      editBlock(before, blockId, (block, section) => {
-        const next = lengthFor(section, length)
-        return sameLength(block.length, next) ? block : { ...block, length: next }
-      }),
-  }
+  return makeCommand(labelOf(ride, blockId, length), (before) =>
+    editBlock(before, blockId, (block, section) => {
+      const next = lengthFor(section, length)
+      return sameLength(block.length, next) ? block : { ...block, length: next }
+    }),
+  )
 }
 
 /** The length pulled to the nearest whole eight where the section is counted, to the whole second where it is not. */

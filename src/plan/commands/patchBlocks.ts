@@ -1,0 +1,62 @@
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
+import type { Block, Ride } from '#plan/model.ts'
+import { joinWords } from '#plan/names.ts'
+import { tidyBlock } from '#plan/tidyBlock.ts'
+import { sayItems } from '#plan/words.ts'
+
+/** Fields of a block to replace; a field given as undefined is taken out. */
+export type BlockPatch = Partial<Omit<Block, 'id'>>
+
+/**
+ * Replaces fields of blocks, parts of sets included. Numbers out of range are clamped,
+ * ranges put in order, the length made whole; a value the document cannot hold changes
+ * nothing.
+ */
+export function patchBlocks(ride: Ride, { blockIds, patch }: { blockIds: readonly string[]; patch: BlockPatch }): Command {
+  const chosen = new Set(blockIds)
+  return makeCommand(labelOf(ride, blockIds, patch), (before) =>
+    editSections(before, (section) =>
+      editBlocksOf(section, (block) => {
+        if (!chosen.has(block.id)) return block
+        const next = patched(block, { ...patch, id: block.id })
+        return next === block ? block : patched(block, tidyBlock(next, section))
+      }),
+    ),
+  )
+}
+
+const WORDS: Record<keyof BlockPatch, string> = {
+  label: 'name',
+  terrain: 'terrain',
+  length: 'length',
+  posture: 'posture',
+  hands: 'hands',
+  resistance: 'resistance',
+  cadence: 'cadence',
+  strikesPerBeat: 'strikes per beat',
+  effort: 'effort',
+  lead: 'lead foot',
+  move: 'move',
+  allOut: 'all-out mark',
+  water: 'water break',
+  walk: 'walk through the room',
+  easier: 'easier option',
+  harder: 'harder option',
+  feel: 'feel',
+  cues: 'cues',
+  leader: 'leader',
+  mic: 'microphone',
+  locked: 'lock',
+  minEights: 'shortest length',
+  maxEights: 'longest length',
+  notes: 'notes',
+}
+
+function labelOf(ride: Ride, ids: readonly string[], patch: BlockPatch): string {
+  const name = sayItems(ride, ids)
+  if (ids.length === 1 && Object.keys(patch).join() === 'label' && patch.label) return `Renamed ${name} to ${patch.label}`
+  const words = Object.keys(patch).map((key) => WORDS[key as keyof BlockPatch])
+  return `Changed ${joinWords(words)} of ${name}`
+}

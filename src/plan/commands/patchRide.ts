@@ -1,0 +1,61 @@
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
+import type { Ride } from '#plan/model.ts'
+import { joinWords } from '#plan/names.ts'
+
+/** Fields of a ride to replace; a field given as undefined is taken out. The bike and the datum have commands of their own. */
+export type RidePatch = Partial<Omit<Ride, 'schema' | 'id' | 'sections' | 'bike' | 'datum' | 'parent'>>
+
+/**
+ * Replaces fields of the ride itself. The slot is held to 1–360 minutes, briefing and
+ * clear-up to 0–2 hours; blocks of a leader who is gone go to the first one. A value the
+ * document cannot hold changes nothing.
+ */
+export function patchRide(patch: RidePatch): Command {
+  return makeCommand(labelOf(patch), (before) => {
+    const next = patched(before, tidy(patch))
+    return next.leaders === before.leaders ? next : withoutMissingLeaders(next)
+  })
+}
+
+function tidy(patch: RidePatch): RidePatch {
+  const { slotMinutes, briefingSeconds, clearUpSeconds } = patch
+  return {
+    ...patch,
+    ...(slotMinutes !== undefined && { slotMinutes: clamp(slotMinutes, 1, 360) }),
+    ...(briefingSeconds !== undefined && { briefingSeconds: clamp(briefingSeconds, 0, 7200) }),
+    ...(clearUpSeconds !== undefined && { clearUpSeconds: clamp(clearUpSeconds, 0, 7200) }),
+  }
+}
+
+const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value))
+
+function withoutMissingLeaders(ride: Ride): Ride {
+  const known = new Set(ride.leaders.map((leader) => leader.id))
+  const ofRide = (id: string | undefined) => (id !== undefined && known.has(id) ? id : undefined)
+  return editSections(ride, (section) =>
+    editBlocksOf(section, (block) => patched(block, { leader: ofRide(block.leader), mic: ofRide(block.mic) })),
+  )
+}
+
+const WORDS: Record<keyof RidePatch, string> = {
+  title: 'title',
+  aim: 'aim',
+  level: 'level',
+  slotMinutes: 'slot',
+  startsAt: 'start',
+  briefingSeconds: 'briefing',
+  clearUpSeconds: 'clear-up',
+  room: 'room',
+  leaders: 'leaders',
+  houseRules: 'house rules',
+  riders: 'riders',
+  privateNotes: 'private notes',
+}
+
+function labelOf(patch: RidePatch): string {
+  const keys = Object.keys(patch) as (keyof RidePatch)[]
+  if (keys.join() === 'title' && patch.title) return `Renamed the ride to ${patch.title}`
+  return `Changed the ride's ${joinWords(keys.map((key) => WORDS[key]))}`
+}

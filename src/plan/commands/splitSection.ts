@@ -1,0 +1,42 @@
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import type { NewId } from '#plan/copies.ts'
+import { type Item, isCounted, isSet, type Ride, type Section } from '#plan/model.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { findItem } from '#plan/places.ts'
+import { amountOf } from '#plan/remeasure.ts'
+
+/**
+ * Cuts a section in two before one of its blocks or sets. Under a song the second half goes
+ * on in the same song, from the count at which the first one is left, without a gap.
+ * Nothing happens before the first item.
+ */
+export function splitSection(ride: Ride, { itemId, newId }: { itemId: string; newId: NewId }): Command {
+  const sectionId = newId()
+  return makeCommand(labelOf(ride, itemId), (before) => {
+    const place = findItem(before, itemId)
+    if (!place || place.index === 0) return before
+    const at = before.sections.indexOf(place.section)
+    return { ...before, sections: before.sections.toSpliced(at, 1, ...halvesOf(place.section, place.index, sectionId)) }
+  })
+}
+
+function halvesOf(section: Section, index: number, id: string): [Section, Section] {
+  const { lead, inCount, outCount, notes, ...shared } = section
+  const blocks = section.blocks.slice(0, index)
+  const second = { ...shared, id, leadInSeconds: 0, blocks: section.blocks.slice(index) }
+  if (!isCounted(section)) return [{ ...section, blocks }, second]
+  const cut = (inCount ?? 0) + blocks.reduce((sum, item) => sum + amountOfItem(item), 0)
+  return [
+    { ...section, blocks, outCount: cut },
+    { ...second, inCount: cut, ...(outCount !== undefined && { outCount }) },
+  ]
+}
+
+const amountOfItem = (item: Item): number =>
+  isSet(item) ? item.rounds * item.parts.reduce((sum, part) => sum + amountOf(part.length), 0) : amountOf(item.length)
+
+function labelOf(ride: Ride, itemId: string): string {
+  const place = findItem(ride, itemId)
+  return place ? `Split ${nameOfSection(ride, place.section)} before ${nameOfItem(place.item)}` : 'Split nothing'
+}

@@ -1,0 +1,39 @@
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { copyBlock, type NewId, rememberedIds } from '#plan/copies.ts'
+import { editSection, patched, withItems } from '#plan/edits.ts'
+import type { Block, Ride, SetBlock } from '#plan/model.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { findSet } from '#plan/places.ts'
+import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
+import { plural } from '#plan/words.ts'
+
+/**
+ * Plays a set out into single blocks, round by round, with what its rounds add written into
+ * each block's own call: the ride stays the same to the second and to the step. The first
+ * round keeps its ids.
+ */
+export function ungroupSet(ride: Ride, { setId, newId }: { setId: string; newId: NewId }): Command {
+  const freshIds = rememberedIds(newId)
+  const set = findSet(ride, setId)?.set
+  const label = set ? `Played out ${nameOfItem(set)} into ${plural(set.rounds * set.parts.length, 'block')}` : 'Played out nothing'
+  return makeCommand(label, (before) => {
+    const place = findSet(before, setId)
+    if (!place) return before
+    const blocks = playedOut(place.set, freshIds())
+    return editSection(before, place.section.id, (section) => withItems(section, section.blocks.toSpliced(place.index, 1, ...blocks)))
+  })
+}
+
+function playedOut(set: SetBlock, newId: NewId): Block[] {
+  const blocks: Block[] = []
+  let carry = NO_CARRY
+  for (let round = 1; round <= set.rounds; round++) {
+    for (const part of set.parts) {
+      const called = callOfRound(part.resistance, set, round, carry)
+      carry = called.carry
+      blocks.push(patched(round === 1 ? part : copyBlock(part, newId), { resistance: called.call }))
+    }
+  }
+  return blocks
+}
