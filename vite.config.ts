@@ -8,12 +8,35 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   // Relative addresses, so the built page runs from any folder of any host.
   base: './',
-  plugins: [react(), fillInServiceWorker()],
+  plugins: [react(), forbidOtherOrigins(), fillInServiceWorker()],
   build: { target: 'es2023' },
   server: { port: 4810 },
   preview: { port: 4820 },
   test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node' },
 })
+
+/**
+ * The built page may load and ask for nothing but its own files, whatever a link or a dropped file contains.
+ * Styles may stand in attributes (charts and drags set them); the development server needs more and is left alone.
+ */
+function forbidOtherOrigins(): Plugin {
+  const policy = [
+    "default-src 'self'",
+    "style-src 'self' 'unsafe-inline'",
+    "img-src 'self' data: blob:",
+    'media-src blob:',
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ]
+  return {
+    name: 'ridewright:content-security-policy',
+    apply: 'build',
+    transformIndexHtml: () => [
+      { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: policy.join('; ') }, injectTo: 'head-prepend' },
+    ],
+  }
+}
 
 /** Tells the built service worker which files make up this build, and gives it a version that changes when any of them does. */
 function fillInServiceWorker(): Plugin {

@@ -26,7 +26,7 @@ test('no file names a folder of somebody’s machine', () => {
 })
 
 test('no file names a package registry, the lock file least of all', () => {
-  const registryHost = /\bregistry\.[a-z]|npm\.pkg\.|"resolved":/
+  const registryHost = /\bregistry\.[a-z]|npm\.pkg\.|"resolved"\s*:/
   expect(texts.filter((path) => registryHost.test(readRepositoryFile(path)))).toEqual([])
 })
 
