@@ -13,7 +13,7 @@ import { createViewSlice } from './viewSlice.ts'
 export function createAppStore(ports: Ports): AppStore {
   const reportOf = reportCache(ports.compute)
   return createStore<AppState>()((set, get) => ({
-    ...createRideSlice(set, get, reportOf),
+    ...createRideSlice(set, get, reportOf, ports.newId),
     ...createSelectionSlice(set, get),
     ...createPlaceSlice(set, get, reportOf, ports.newId),
     ...createShelfSlice(set, get, ports.shelf, ports.newId),

@@ -27,6 +27,8 @@ export interface RideSlice {
   previewing: string | null
   past: readonly Step[]
   future: readonly Step[]
+  /** Ids for whatever a command is to add. */
+  newId: () => string
 
   /** Applies a command as one undo step; a preview is dropped first. False when it changes nothing or no ride is open for changes. */
   run: (command: Command) => boolean
@@ -40,7 +42,7 @@ export interface RideSlice {
   redo: () => boolean
 }
 
-export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf): RideSlice {
+export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf, newId: () => string): RideSlice {
   return {
     ride: null,
     report: null,
@@ -49,6 +51,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     previewing: null,
     past: [],
     future: [],
+    newId,
 
     run: (command) => {
       get().dropPreview()

@@ -14,10 +14,6 @@ export function insertSections(ride: Ride, { index, sections }: { index: number;
   )
 }
 
-/** Puts one new section at `index` of the ride; see `insertSections`. */
-export const insertSection = (ride: Ride, { index, section }: { index: number; section: Section }): Command =>
-  insertSections(ride, { index, sections: [section] })
-
 function labelOf(ride: Ride, index: number, sections: readonly Section[]): string {
   const next = ride.sections[clampIndex(index, ride.sections.length)]
   const where = next ? `before ${nameOfSection(ride, next)}` : 'at the end of the ride'
