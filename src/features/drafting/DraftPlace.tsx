@@ -1,0 +1,163 @@
+import { type KeyboardEvent, useCallback, useRef, useState } from 'react'
+import type { Finding } from '#engine/report.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { type BlockPattern, PATTERNS } from '#plan/patterns.ts'
+import { findBlock, findItem, findSection } from '#plan/places.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { addPattern, addSection } from './draftActions.ts'
+import { Findings } from './Findings.tsx'
+import { Legend } from './Legend.tsx'
+import { SelectionPanel } from './panel/SelectionPanel.tsx'
+import { Summary } from './Summary.tsx'
+import { type Dragged, StageDrag } from './stage/drag/StageDrag.tsx'
+import { dragCommand } from './stage/dragCommand.ts'
+import { OPENING_SCALE, Stage, type StageView } from './stage/Stage.tsx'
+import { stageKey } from './stageKeys.ts'
+import { Tray } from './Tray.tsx'
+import './draft.css'
+
+/** The place where a ride is drafted: the stage, the tray under it, what the engine noticed, and the details beside it. */
+export function DraftPlace() {
+  const store = useAppStore()
+  const readOnly = useApp((state) => state.received !== null)
+  const empty = useApp((state) => state.shown?.sections.length === 0)
+  const [scale, setScale] = useState(OPENING_SCALE)
+  const [draggedId, setDraggedId] = useState<string | null>(null)
+  const root = useRef<HTMLDivElement>(null)
+  const lane = useRef<HTMLDivElement>(null)
+  const stage = useRef<StageView>(null)
+
+  const reveal = useCallback(
+    (id: string) => {
+      const report = store.getState().shownReport
+      const played = report?.blocks.find((other) => other.block.id === id)
+      const section = report?.sections.find((other) => other.sectionId === id)
+      if (played) stage.current?.reveal(played.from, played.to)
+      else if (section) stage.current?.reveal(section.one, section.to)
+    },
+    [store],
+  )
+
+  const focus = useCallback(
+    (id: string) => {
+      // After React has drawn the change: a moved element loses the focus when it is put elsewhere.
+      requestAnimationFrame(() => {
+        const stop = lane.current?.querySelector<HTMLElement>(`[data-stage-stop][data-id="${CSS.escape(id)}"]`)
+        stop?.focus({ preventScroll: true })
+        reveal(id)
+      })
+    },
+    [reveal],
+  )
+
+  const selectItem = useCallback(
+    (id: string, { shiftKey, ctrlKey, metaKey }: { shiftKey: boolean; ctrlKey: boolean; metaKey: boolean }) => {
+      const state = store.getState()
+      if (shiftKey) state.selectRange(id)
+      else if (ctrlKey || metaKey) state.toggleItem(id)
+      else state.selectItem(id)
+    },
+    [store],
+  )
+  const selectSection = useCallback((id: string) => store.getState().selectSection(id), [store])
+
+  const add = (pattern: BlockPattern) => {
+    const id = addPattern(store, pattern)
+    if (!id) return
+    store.getState().selectItem(id)
+    requestAnimationFrame(() => reveal(id))
+  }
+  const addEmptySection = () => {
+    const id = addSection(store)
+    if (!id) return
+    selectSection(id)
+    requestAnimationFrame(() => reveal(id))
+  }
+
+  const go = (finding: Finding) => {
+    if (finding.blockId) {
+      store.getState().selectItem(finding.blockId)
+      focus(finding.blockId)
+    } else if (finding.sectionId) {
+      selectSection(finding.sectionId)
+      focus(finding.sectionId)
+    } else store.getState().clearSelection()
+  }
+
+  const keys = (event: KeyboardEvent) => {
+    const handled = stageKey(event, {
+      store,
+      readOnly,
+      openDetails: () => root.current?.querySelector<HTMLElement>('.draft-side input, .draft-side select, .draft-side textarea')?.focus(),
+      fitRide: () => stage.current?.fitRide(),
+      fitSection: (id) => stage.current?.fitSection(id),
+      focus,
+    })
+    if (handled) event.preventDefault()
+  }
+
+  return (
+    <StageDrag
+      lane={lane}
+      pixelsPerSecond={scale.pixelsPerSecond}
+      commandAt={dragCommand}
+      describe={(dragged) => <DraggedName dragged={dragged} />}
+      onStart={({ kind, id }) => {
+        setDraggedId(id)
+        if (kind === 'section') selectSection(id)
+        else if (kind !== 'pattern') store.getState().selectItem(id)
+      }}
+      onFinish={() => setDraggedId(null)}
+    >
+      <div className="draft" ref={root}>
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the stops inside it */}
+        <div className="draft-main" onKeyDown={keys}>
+          <div className="draft-top">
+            <Summary />
+            <div className="zoom">
+              <Legend />
+              <Button tone="quiet" onClick={() => stage.current?.fitRide()}>
+                whole ride
+              </Button>
+              <Button tone="quiet" aria-label="zoom out" onClick={() => stage.current?.zoomBy(1 / 1.5)}>
+                −
+              </Button>
+              <Button tone="quiet" aria-label="zoom in" onClick={() => stage.current?.zoomBy(1.5)}>
+                +
+              </Button>
+            </div>
+          </div>
+          <Stage
+            ref={stage}
+            readOnly={readOnly}
+            draggedId={draggedId}
+            onSelectItem={selectItem}
+            onSelectSection={selectSection}
+            scale={scale}
+            onScale={setScale}
+            lane={lane}
+          />
+          {empty && <p className="stage-empty">An empty ride. Press a pattern to start, or add a section for a song and fill it.</p>}
+          {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} />}
+          <Findings readOnly={readOnly} onGo={go} />
+        </div>
+        <aside className="draft-side" aria-label="details">
+          <SelectionPanel />
+        </aside>
+      </div>
+    </StageDrag>
+  )
+}
+
+function DraggedName({ dragged: { kind, id } }: { dragged: Dragged }) {
+  const name = useApp((state) => {
+    if (kind === 'pattern') return PATTERNS.find((pattern) => pattern.id === id)?.name
+    if (!state.ride) return id
+    const section = kind === 'section' ? findSection(state.ride, id) : undefined
+    if (section) return nameOfSection(state.ride, section)
+    const item = findItem(state.ride, id)?.item ?? findBlock(state.ride, id)?.block
+    return item && nameOfItem(item)
+  })
+  return <>{name}</>
+}

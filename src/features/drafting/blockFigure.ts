@@ -1,0 +1,35 @@
+import type { Block, Terrain } from '#plan/model.ts'
+import type { FigureName } from '#ui/figures/Figure.tsx'
+
+/** Figures of moves, by the trade's name for them. */
+const MOVES: Record<string, FigureName> = {
+  jump: 'jumps',
+  lean: 'lean',
+  'side lean': 'lean',
+  'travel-back': 'travelBack',
+  press: 'press',
+  pulse: 'pulse',
+  corner: 'corner',
+}
+
+const SEATED: Record<Terrain, FigureName> = {
+  flat: 'flat',
+  tempo: 'tempo',
+  hill: 'hill',
+  run: 'run',
+  jumps: 'jumps',
+  surge: 'surge',
+  push: 'push',
+  recover: 'recover',
+  flush: 'flush',
+  stretch: 'stretch',
+  hold: 'hold',
+}
+
+/** The one figure that tells a block apart at a glance: its move, else how the body is when it is up, else its terrain. */
+export function blockFigure({ move, terrain, posture }: Pick<Block, 'move' | 'terrain' | 'posture'>): FigureName {
+  const moving = move && MOVES[move.name]
+  if (moving) return moving
+  if (posture === 'seated') return SEATED[terrain]
+  return posture === 'standing' && terrain === 'run' ? 'run' : posture
+}

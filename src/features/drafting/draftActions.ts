@@ -1,0 +1,69 @@
+import type { Command } from '#plan/commands/command.ts'
+import { insertItem } from '#plan/commands/insertItem.ts'
+import { insertSection } from '#plan/commands/insertSection.ts'
+import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
+import type { Ride, Section } from '#plan/model.ts'
+import { type BlockPattern, blockFromPattern } from '#plan/patterns.ts'
+import { findBlock, findItem } from '#plan/places.ts'
+import type { Selection } from '#store/selectionSlice.ts'
+import type { AppStore } from '#store/state.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+
+/** Runs a command and says in words what it did, where the thing now starts, and what the ride adds up to. */
+export function runAndSay(store: AppStore, command: Command, id?: string): boolean {
+  const done = store.getState().run(command)
+  const { report } = store.getState()
+  if (!done || !report) {
+    store.getState().announce('Nothing changed: it is already so, or there is no room for it.')
+    return false
+  }
+  const played = report.blocks.find((other) => other.block.id === id || other.set?.set.id === id)
+  const section = report.sections.find((other) => other.sectionId === id)
+  const start = played?.from ?? section?.one
+  const { total, slack } = report.totals
+  const words = [command.label]
+  if (start !== undefined) words.push(`It starts at ${formatClock(start)}`)
+  words.push(`The ride is ${formatClock(total)}, ${slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} to spare`}`)
+  store.getState().announce(`${words.join('. ')}.`)
+  return true
+}
+
+/** Adds a block of a pattern after the selection, else at the end of the chosen or the last section; a ride without sections gets one. */
+export function addPattern(store: AppStore, pattern: BlockPattern): string | null {
+  const { ride, selection, newId } = store.getState()
+  if (!ride) return null
+  const place = insertionPlace(ride, selection)
+  if (!place) {
+    const section = emptySection(ride, newId())
+    const block = blockFromPattern(pattern, ride, section, newId)
+    return runAndSay(store, insertSection(ride, { index: 0, section: { ...section, blocks: [block] } }), block.id) ? block.id : null
+  }
+  const item = blockFromPattern(pattern, ride, place.section, newId)
+  return runAndSay(store, insertItem(ride, { sectionId: place.section.id, index: place.index, item }), item.id) ? item.id : null
+}
+
+/** Adds an empty section after the chosen one, else at the end. */
+export function addSection(store: AppStore): string | null {
+  const { ride, selection, newId } = store.getState()
+  if (!ride) return null
+  const chosen = ride.sections.findIndex((section) => section.id === selection.sectionId)
+  const section = emptySection(ride, newId())
+  const index = chosen === -1 ? ride.sections.length : chosen + 1
+  return runAndSay(store, insertSection(ride, { index, section }), section.id) ? section.id : null
+}
+
+function emptySection(ride: Ride, id: string): Section {
+  return { id, song: null, leadInSeconds: ride.sections.length === 0 ? 0 : DEFAULT_LEAD_IN, blocks: [] }
+}
+
+function insertionPlace(ride: Ride, selection: Selection): { section: Section; index: number } | null {
+  const last = selection.ids.at(-1)
+  if (last !== undefined) {
+    const itemId = findBlock(ride, last)?.set?.id ?? last
+    const place = findItem(ride, itemId)
+    if (place) return { section: place.section, index: place.index + 1 }
+  }
+  const section = ride.sections.find((other) => other.id === selection.sectionId) ?? ride.sections.at(-1)
+  return section ? { section, index: section.blocks.length } : null
+}

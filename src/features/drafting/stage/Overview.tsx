@@ -1,0 +1,82 @@
+import { type PointerEvent, useMemo, useRef } from 'react'
+import { useApp } from '#store/useApp.ts'
+import type { Seconds } from '#units/units.ts'
+import { areaPath, type Projection, strainPath } from './curvePath.ts'
+
+const HEIGHT = 56
+
+/**
+ * The whole ride small, with a window on the stretch the stage shows. Pressing or pulling brings that
+ * place to the middle of the stage; the arrow keys on the window do the same.
+ */
+export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seconds; to: Seconds; onGo: (middle: Seconds) => void }) {
+  const report = useApp((state) => state.shownReport)
+  const box = useRef<HTMLDivElement>(null)
+  const paths = useMemo(() => {
+    if (!report) return null
+    const projection: Projection = { x: (seconds) => (seconds / reach) * 1000, y: (value) => HEIGHT - 2 - (value / 10) * (HEIGHT - 6) }
+    return { area: areaPath(report.curves.intent, projection), strain: strainPath(report.curves.strain, projection) }
+  }, [report, reach])
+  if (!report || !paths) return null
+
+  const go = (event: PointerEvent) => {
+    const bounds = box.current!.getBoundingClientRect()
+    onGo(((event.clientX - bounds.left) / bounds.width) * reach)
+  }
+  const share = (seconds: Seconds) => `${(100 * Math.min(reach, Math.max(0, seconds))) / reach}%`
+  return (
+    <div
+      ref={box}
+      className="overview"
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId)
+        go(event)
+      }}
+      onPointerMove={(event) => {
+        if (event.currentTarget.hasPointerCapture(event.pointerId)) go(event)
+      }}
+    >
+      <svg viewBox={`0 0 1000 ${HEIGHT}`} preserveAspectRatio="none" aria-hidden="true" height={HEIGHT}>
+        <defs>
+          <linearGradient id="effort-depth-small" gradientUnits="userSpaceOnUse" x1="0" x2="0" y1={HEIGHT - 2} y2="4">
+            {Array.from({ length: 11 }, (_, level) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the levels are a fixed scale
+              <stop key={level} offset={level / 10} style={{ stopColor: `var(--effort-${level})` }} />
+            ))}
+          </linearGradient>
+        </defs>
+        <path d={paths.area} fill="url(#effort-depth-small)" />
+        <path d={paths.strain} className="curve-strain" vectorEffect="non-scaling-stroke" />
+        {report.sections.slice(1).map((section) => (
+          <line
+            key={section.sectionId}
+            className="overview-joint"
+            x1={(section.from / reach) * 1000}
+            x2={(section.from / reach) * 1000}
+            y1={0}
+            y2={HEIGHT}
+          />
+        ))}
+      </svg>
+      <span className="overview-slot" style={{ left: share(report.totals.slot) }} />
+      <div
+        role="slider"
+        tabIndex={0}
+        aria-label="stretch of the ride on the stage"
+        aria-valuemin={0}
+        aria-valuemax={Math.round(reach)}
+        aria-valuenow={Math.round((from + to) / 2)}
+        aria-valuetext={`${Math.round(from / 60)} to ${Math.round(to / 60)} minutes`}
+        className="overview-window"
+        style={{ left: share(from), right: `calc(100% - ${share(to)})` }}
+        onKeyDown={(event) => {
+          const stride = (to - from) / 4
+          if (event.key === 'ArrowLeft') onGo((from + to) / 2 - stride)
+          else if (event.key === 'ArrowRight') onGo((from + to) / 2 + stride)
+          else return
+          event.preventDefault()
+        }}
+      />
+    </div>
+  )
+}

@@ -1,0 +1,60 @@
+import { type PointerEvent, useEffect, useRef } from 'react'
+import { useStage } from '#features/drafting/stage/StageContext.ts'
+import { useAppStore } from '#store/useApp.ts'
+import { edgeCommand } from './edgeCommand.ts'
+import type { DragGround } from './StageDrag.tsx'
+
+/** The right edge of a block: pulled in whole eights, in counts while Alt is held; Escape lets go of it. */
+export function EdgeHandle({ index }: { index: number }) {
+  const store = useAppStore()
+  const stage = useStage()
+  const held = useRef<{ ground: DragGround; release: () => void } | null>(null)
+
+  const letGo = (keep: boolean) => {
+    if (!held.current) return
+    held.current.release()
+    held.current = null
+    if (keep) store.getState().commitPreview()
+    else store.getState().dropPreview()
+  }
+
+  const take = (event: PointerEvent) => {
+    const { ride, report } = store.getState()
+    if (!ride || !report || event.button !== 0) return
+    event.stopPropagation()
+    event.currentTarget.setPointerCapture(event.pointerId)
+    const onKey = (key: KeyboardEvent) => {
+      if (key.key === 'Escape') letGo(false)
+    }
+    window.addEventListener('keydown', onKey)
+    held.current = { ground: { ride, report }, release: () => window.removeEventListener('keydown', onKey) }
+  }
+
+  const pull = (event: PointerEvent) => {
+    const lane = stage.lane.current
+    if (!held.current || !lane) return
+    const at = (event.clientX - lane.getBoundingClientRect().left) / stage.scale.pixelsPerSecond
+    const { ride, report } = held.current.ground
+    const command = edgeCommand(ride, report, index, at, event.altKey)
+    if (command) store.getState().preview(command)
+  }
+
+  useEffect(() => () => held.current?.release(), [])
+
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the same change has keys on the block itself
+    <div
+      className="edge"
+      title="pull to lengthen or shorten by eights; hold Alt for single counts"
+      onMouseDown={stopHere}
+      onTouchStart={stopHere}
+      onPointerDown={take}
+      onPointerMove={pull}
+      onPointerUp={() => letGo(true)}
+      onPointerCancel={() => letGo(false)}
+    />
+  )
+}
+
+/** A press on the edge is not the start of a drag of the whole block. */
+const stopHere = (event: { stopPropagation: () => void }) => event.stopPropagation()

@@ -1,0 +1,129 @@
+import { type Active, DndContext, DragOverlay, type DragStartEvent, MouseSensor, TouchSensor, useSensor, useSensors } from '@dnd-kit/core'
+import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react'
+import type { RideReport } from '#engine/report.ts'
+import type { KeyedCommand } from '#features/drafting/stage/dragCommand.ts'
+import { type NewId, rememberedIds } from '#plan/copies.ts'
+import type { Ride } from '#plan/model.ts'
+import { useAppStore } from '#store/useApp.ts'
+import type { Seconds } from '#units/units.ts'
+import type { DragKind } from './DragHandle.tsx'
+
+export interface Dragged {
+  kind: DragKind
+  id: string
+}
+
+/** The ride as it was when the drag began: what every place under the pointer is read from. */
+export interface DragGround {
+  ride: Ride
+  report: RideReport
+}
+
+/**
+ * The one place that knows the drag library. It turns a drag into a stream of previews of real commands:
+ * each move of the pointer asks `commandAt` what dropping here would do, the store shows that ride, the drop
+ * makes it one undo step and Escape drops it.
+ */
+export function StageDrag({
+  lane,
+  pixelsPerSecond,
+  commandAt,
+  describe,
+  onStart,
+  onFinish,
+  children,
+}: {
+  lane: RefObject<HTMLElement | null>
+  pixelsPerSecond: number
+  /** What dropping at this time would do; null where nothing can be dropped. */
+  commandAt: (dragged: Dragged, at: Seconds, ground: DragGround, ids: NewId) => KeyedCommand | null
+  describe: (dragged: Dragged) => ReactNode
+  onStart: (dragged: Dragged) => void
+  onFinish: () => void
+  children: ReactNode
+}) {
+  const store = useAppStore()
+  const [dragged, setDragged] = useState<Dragged | null>(null)
+  const ground = useRef<(DragGround & { ids: () => NewId; key: string | null }) | null>(null)
+  const pointer = usePointer()
+  // A press is a selection until it has travelled; a touch has to rest first, so that the stage can be scrolled.
+  const sensors = useSensors(
+    useSensor(MouseSensor, { activationConstraint: { distance: 4 } }),
+    useSensor(TouchSensor, { activationConstraint: { delay: 220, tolerance: 8 } }),
+  )
+
+  const start = ({ active }: DragStartEvent) => {
+    const { ride, report, newId } = store.getState()
+    if (!ride || !report) return
+    // Whatever is new in this drag keeps its ids from the first preview to the drop.
+    ground.current = { ride, report, ids: rememberedIds(newId), key: null }
+    const next = draggedOf(active)
+    setDragged(next)
+    onStart(next)
+  }
+
+  const move = (active: Active) => {
+    if (!ground.current || !lane.current) return
+    const box = lane.current.getBoundingClientRect()
+    const { x, y } = pointer.current
+    const near = y > box.top - REACH && y < box.bottom + REACH
+    const found = near ? commandAt(draggedOf(active), (x - box.left) / pixelsPerSecond, ground.current, ground.current.ids()) : null
+    if ((found?.key ?? null) === ground.current.key) return
+    ground.current.key = found?.key ?? null
+    if (found) store.getState().preview(found.command)
+    else store.getState().dropPreview()
+  }
+
+  const finish = (keep: boolean) => {
+    if (keep) store.getState().commitPreview()
+    else store.getState().dropPreview()
+    ground.current = null
+    setDragged(null)
+    onFinish()
+  }
+
+  return (
+    <DndContext
+      sensors={sensors}
+      onDragStart={start}
+      onDragMove={({ active }) => move(active)}
+      onDragEnd={() => finish(true)}
+      onDragCancel={() => finish(false)}
+      autoScroll={{ threshold: { x: 0.08, y: 0 }, acceleration: 14 }}
+      accessibility={{ announcements: SILENT, screenReaderInstructions: { draggable: '' } }}
+    >
+      {children}
+      <DragOverlay dropAnimation={null}>{dragged ? <div className="drag-overlay">{describe(dragged)}</div> : null}</DragOverlay>
+    </DndContext>
+  )
+}
+
+/** How far above or below the stage, in pixels, a drop still counts. */
+const REACH = 40
+
+const draggedOf = (active: Active): Dragged => active.data.current as unknown as Dragged
+
+/** The stage announces changes itself, in words and with the new times; the library would say ids. */
+const SILENT = {
+  onDragStart: () => undefined,
+  onDragOver: () => undefined,
+  onDragEnd: () => undefined,
+  onDragCancel: () => undefined,
+}
+
+/** Where the pointer is, whoever handles it. */
+function usePointer() {
+  const pointer = useRef({ x: 0, y: 0 })
+  useEffect(() => {
+    const follow = (event: MouseEvent | TouchEvent) => {
+      const point = 'touches' in event ? event.touches[0] : event
+      if (point) pointer.current = { x: point.clientX, y: point.clientY }
+    }
+    const options = { capture: true, passive: true } as const
+    for (const name of ['mousedown', 'mousemove', 'touchstart', 'touchmove'] as const) window.addEventListener(name, follow, options)
+    return () => {
+      for (const name of ['mousedown', 'mousemove', 'touchstart', 'touchmove'] as const) window.removeEventListener(name, follow, options)
+    }
+  }, [])
+  return pointer
+}

@@ -1,0 +1,34 @@
+import type { SectionReport } from '#engine/report.ts'
+import { secondAt } from '#plan/beatGrid.ts'
+import type { BeatGrid } from '#plan/model.ts'
+import { type TimeScale, toX } from './timeScale.ts'
+
+/** One mark of a song's ruler: its place from the section's left edge, and the number it carries, if any. */
+export interface Tick {
+  x: number
+  strength: 'count' | 'eight' | 'phrase'
+  label?: string
+}
+
+/**
+ * Marks of a section's ruler at this zoom: counts when they are wide enough to tell apart, else eights,
+ * else phrases; eights are numbered from 1 where the numbers have room.
+ */
+export function rulerTicks(section: SectionReport, grid: BeatGrid, scale: TimeScale): Tick[] {
+  const counts = section.counts
+  if (!counts) return []
+  const origin = secondAt(grid, counts.in)
+  const x = (count: number): number => toX(scale, secondAt(grid, counts.in + count) - origin)
+  const { eight, phrase } = section.unit
+  const widthOfEight = x(eight)
+  const step = widthOfEight / eight >= 7 ? 1 : widthOfEight >= 4 ? eight : phrase
+  const labelEvery = widthOfEight >= 26 ? eight : widthOfEight * (phrase / eight) >= 26 ? phrase : phrase * 4
+  const ticks: Tick[] = []
+  for (let count = 0; count <= counts.total; count += step) {
+    const strength = count % phrase === 0 ? 'phrase' : count % eight === 0 ? 'eight' : 'count'
+    const label =
+      count % labelEvery === 0 && count < counts.total && widthOfEight * (labelEvery / eight) >= 20 ? String(count / eight + 1) : undefined
+    ticks.push({ x: x(count), strength, ...(label === undefined ? {} : { label }) })
+  }
+  return ticks
+}

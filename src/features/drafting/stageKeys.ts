@@ -1,0 +1,249 @@
+import type { KeyboardEvent } from 'react'
+import { eightOf } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { deleteItems } from '#plan/commands/deleteItems.ts'
+import { deleteSection } from '#plan/commands/deleteSection.ts'
+import { duplicateItems } from '#plan/commands/duplicateItems.ts'
+import { duplicateSection } from '#plan/commands/duplicateSection.ts'
+import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
+import { joinBlocks } from '#plan/commands/joinBlocks.ts'
+import { moveItem } from '#plan/commands/moveItem.ts'
+import { movePart } from '#plan/commands/movePart.ts'
+import { moveSection } from '#plan/commands/moveSection.ts'
+import { patchBlock } from '#plan/commands/patchBlock.ts'
+import { resizeBlock } from '#plan/commands/resizeBlock.ts'
+import { splitBlock } from '#plan/commands/splitBlock.ts'
+import { ungroupSet } from '#plan/commands/ungroupSet.ts'
+import { isSet, type Ride } from '#plan/model.ts'
+import { findBlock, findItem } from '#plan/places.ts'
+import type { AppStore } from '#store/state.ts'
+import type { Effort, Seconds } from '#units/units.ts'
+import { runAndSay } from './draftActions.ts'
+
+/** Seconds a timed block grows by at one press. */
+const TIMED_STEP: Seconds = 5
+/** Rounds a new set starts with. */
+const FIRST_ROUNDS = 2
+
+export interface KeyTools {
+  store: AppStore
+  readOnly: boolean
+  openDetails: () => void
+  fitRide: () => void
+  fitSection: (sectionId: string) => void
+  /** Moves the focus to the stage's stop for this id, wherever it stands after the change. */
+  focus: (id: string) => void
+}
+
+/**
+ * Keys pressed on the stage. Returns true when the key was one of the stage's. The stop under the focus
+ * (a block, a set's bracket, a song's head) says what the key is about.
+ */
+export function stageKey(event: KeyboardEvent, tools: KeyTools): boolean {
+  const stop = (event.target as Element).closest<HTMLElement>('[data-stage-stop]')
+  const id = stop?.dataset.id
+  if (!stop || !id || event.ctrlKey || event.metaKey) return false
+  const kind = stop.dataset.stageStop
+  if (view(event, id, kind, tools)) return true
+  if (kind === 'section') return sectionKey(event, id, stop, tools)
+  return itemKey(event, id, kind === 'set', stop, tools)
+}
+
+function view(event: KeyboardEvent, id: string, kind: string | undefined, { store, fitRide, fitSection, openDetails }: KeyTools): boolean {
+  if (event.altKey) return false
+  const sectionId = kind === 'section' ? id : store.getState().selection.sectionId
+  if (event.key === '0') fitRide()
+  else if (event.key === 'f' && sectionId) fitSection(sectionId)
+  else if (event.key === 'Enter') openDetails()
+  else if (event.key === 'Escape') {
+    if (store.getState().previewing !== null) return false
+    store.getState().clearSelection()
+  } else return false
+  return true
+}
+
+function sectionKey(event: KeyboardEvent, id: string, stop: HTMLElement, tools: KeyTools): boolean {
+  const { store, readOnly, focus } = tools
+  const state = store.getState()
+  const { ride } = state
+  const step = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0
+  if (step !== 0 && !event.altKey) return goTo(stop, 'section', step, (next) => state.selectSection(next))
+  if (event.key === 'Home' || event.key === 'End')
+    return goTo(stop, 'section', event.key === 'Home' ? -1e9 : 1e9, (next) => state.selectSection(next))
+  if (event.key === ' ') {
+    state.selectSection(id)
+    return true
+  }
+  if (event.key === 'ArrowDown' && !event.altKey) {
+    const first = state.shown?.sections.find((section) => section.id === id)?.blocks[0]
+    const target = first && isSet(first) ? first.parts[0]?.id : first?.id
+    if (target) {
+      state.selectItem(target)
+      focus(target)
+    }
+    return true
+  }
+  if (!ride || readOnly) return false
+  const index = ride.sections.findIndex((section) => section.id === id)
+  const say = (command: Command) => {
+    runAndSay(store, command, id)
+    focus(id)
+    return true
+  }
+  if (step !== 0 && event.altKey) return say(moveSection(ride, { sectionId: id, index: Math.max(0, index + step) }))
+  if (event.key === 'd') return say(duplicateSection(ride, { sectionId: id, newId: state.newId }))
+  if (event.key === 'Delete' || event.key === 'Backspace') {
+    const neighbour = ride.sections[index + 1] ?? ride.sections[index - 1]
+    say(deleteSection(ride, { sectionId: id }))
+    if (neighbour) {
+      state.selectSection(neighbour.id)
+      focus(neighbour.id)
+    }
+    return true
+  }
+  return false
+}
+
+function itemKey(event: KeyboardEvent, id: string, isSetHead: boolean, stop: HTMLElement, tools: KeyTools): boolean {
+  const { store, readOnly, focus } = tools
+  const state = store.getState()
+  const { ride } = state
+  const step = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0
+  if (step !== 0 && !event.altKey) {
+    return goTo(stop, isSetHead ? 'set' : 'block', step, (next) => (event.shiftKey ? state.selectRange(next) : state.selectItem(next)))
+  }
+  if (event.key === 'Home' || event.key === 'End') {
+    return goTo(stop, 'block', event.key === 'Home' ? -1e9 : 1e9, (next) => state.selectItem(next))
+  }
+  if (event.key === ' ') {
+    state.toggleItem(id)
+    return true
+  }
+  if (event.key === 'ArrowUp' && !event.altKey) {
+    const set = ride && !isSetHead ? findBlock(ride, id)?.set : undefined
+    const up = set?.id ?? state.selection.sectionId
+    if (set) state.selectItem(set.id)
+    else if (up) state.selectSection(up)
+    if (up) focus(up)
+    return true
+  }
+  if (event.key === 'ArrowDown' && !event.altKey) return true
+  if (!ride || readOnly) return false
+  const command = itemCommand(event, ride, id, step, store)
+  if (!command) return false
+  const after = event.key === 'Delete' || event.key === 'Backspace' ? neighbourOf(stop) : id
+  runAndSay(store, command, id)
+  const target = event.key.toLowerCase() === 'g' ? id : after
+  if (target) {
+    if (target !== id) state.selectItem(target)
+    focus(target)
+  }
+  return true
+}
+
+function itemCommand(event: KeyboardEvent, ride: Ride, id: string, step: number, store: AppStore): Command | null {
+  const { selection, newId } = store.getState()
+  const ids = selection.ids.includes(id) ? selection.ids : [id]
+  const block = findBlock(ride, id)?.block
+  if (event.altKey) {
+    if (step !== 0) return event.shiftKey ? moveToNextSection(ride, id, step) : moveByOne(ride, id, step)
+    if (event.key === 'ArrowUp') return effortBy(ride, id, 1)
+    if (event.key === 'ArrowDown') return effortBy(ride, id, -1)
+  }
+  switch (event.key) {
+    case '+':
+    case '=':
+      return resizeBy(ride, id, 1, event.altKey)
+    case '-':
+    case '−':
+      return resizeBy(ride, id, -1, event.altKey)
+    case 'd':
+      return duplicateItems(ride, { ids, newId })
+    case 's':
+      return block ? splitInHalf(ride, id, newId) : null
+    case 'j':
+      return block ? joinBlocks(ride, { blockId: id }) : null
+    case 'g':
+      return groupIntoSet(ride, { ids, rounds: FIRST_ROUNDS, newId })
+    case 'u': {
+      const setId = findBlock(ride, id)?.set?.id ?? id
+      return ungroupSet(ride, { setId, newId })
+    }
+    case 'Delete':
+    case 'Backspace':
+      return deleteItems(ride, ids)
+    default:
+      return null
+  }
+}
+
+/** One place on among its neighbours; a block at a song's edge goes over into the next song. */
+function moveByOne(ride: Ride, id: string, step: number): Command | null {
+  const part = findBlock(ride, id)
+  if (part?.set) return movePart(ride, { blockId: id, to: { setId: part.set.id, index: Math.max(0, part.index + step) } })
+  const place = findItem(ride, id)
+  if (!place) return null
+  const index = place.index + step
+  if (index < 0 || index >= place.section.blocks.length) return moveToNextSection(ride, id, step)
+  return moveItem(ride, { itemId: id, sectionId: place.section.id, index })
+}
+
+function moveToNextSection(ride: Ride, id: string, step: number): Command | null {
+  const place = findItem(ride, id)
+  if (!place) return null
+  const target = ride.sections[ride.sections.indexOf(place.section) + step]
+  return target ? moveItem(ride, { itemId: id, sectionId: target.id, index: step > 0 ? 0 : target.blocks.length }) : null
+}
+
+function resizeBy(ride: Ride, id: string, steps: number, fine: boolean): Command | null {
+  const place = findBlock(ride, id)
+  if (!place) return null
+  const { length } = place.block
+  if ('seconds' in length) {
+    const step = fine ? 1 : TIMED_STEP
+    return resizeBlock(ride, { blockId: id, length: { seconds: Math.max(step, length.seconds + steps * step) } })
+  }
+  const step = fine ? 1 : eightOf(place.section.song?.grid)
+  return resizeBlock(ride, { blockId: id, length: { counts: Math.max(step, length.counts + steps * step) } })
+}
+
+function effortBy(ride: Ride, id: string, step: number): Command | null {
+  const block = findBlock(ride, id)?.block
+  if (!block) return null
+  const to = (effort: Effort) => Math.min(10, Math.max(0, effort + step))
+  return patchBlock(ride, { blockId: id, patch: { effort: { from: to(block.effort.from), to: to(block.effort.to) } } })
+}
+
+/** Halves at the nearest whole eight, so that a split leaves no crooked block where it need not. */
+function splitInHalf(ride: Ride, id: string, newId: () => string): Command | null {
+  const place = findBlock(ride, id)
+  if (!place) return null
+  const { length } = place.block
+  if ('seconds' in length) return splitBlock(ride, { blockId: id, at: Math.round(length.seconds / 2), newId })
+  const eight = eightOf(place.section.song?.grid)
+  const half = Math.round(length.counts / 2 / eight) * eight
+  return splitBlock(ride, { blockId: id, at: half > 0 && half < length.counts ? half : Math.round(length.counts / 2), newId })
+}
+
+function goTo(stop: HTMLElement, kind: string, step: number, select: (id: string) => void): boolean {
+  const stops = stopsOf(stop, kind)
+  const next = stops[Math.min(stops.length - 1, Math.max(0, stops.indexOf(stop) + step))]
+  if (next?.dataset.id) {
+    select(next.dataset.id)
+    next.focus()
+  }
+  return true
+}
+
+function neighbourOf(stop: HTMLElement): string | undefined {
+  const stops = stopsOf(stop, stop.dataset.stageStop ?? 'block')
+  const here = stops.indexOf(stop)
+  const other = [...stops.slice(here + 1), ...stops.slice(0, here).reverse()].find((element) => element.dataset.id !== stop.dataset.id)
+  return other?.dataset.id
+}
+
+/** The stops of a kind in the order of the ride, which for rounds is not the order of their ids. */
+function stopsOf(stop: HTMLElement, kind: string): HTMLElement[] {
+  const stage = stop.closest('.stage-content')
+  return [...(stage?.querySelectorAll<HTMLElement>(`[data-stage-stop="${kind}"]`) ?? [])]
+}
