@@ -1,0 +1,55 @@
+import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import { ABOUT_LINE } from './playlist/messages.ts'
+import { type Header, readHeader } from './playlist/readHeader.ts'
+import { songOfLine } from './playlist/songOfLine.ts'
+import { songOfRow } from './playlist/songOfRow.ts'
+
+/** A line that did not become a song; lines count from 1. */
+export interface LineProblem {
+  line: number
+  text: string
+  sentence: string
+}
+
+export interface Playlist {
+  songs: PlaylistSong[]
+  problems: LineProblem[]
+}
+
+/** Most lines read; more than a year of classes. */
+const MOST_LINES = 2_000
+
+/** Longest line looked at; a longer one is a problem of its own. */
+const LONGEST_LINE = 1_000
+
+/**
+ * Reads a pasted playlist: one song a line with title, artist, length and tempo, as people
+ * and players write them, or a table with named columns (see `songOfLine`, `readHeader`).
+ *
+ * @returns the songs in their order, lengths in seconds and tempi in beats a minute where
+ *   given, and a problem for every line that is neither empty nor a song nor the header.
+ *   Never throws.
+ */
+export function parsePlaylist(text: string): Playlist {
+  const playlist: Playlist = { songs: [], problems: [] }
+  const lines = text.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
+  const first = lines.findIndex((line) => line !== '')
+  const header = first >= 0 && lines[first]!.length <= LONGEST_LINE ? readHeader(lines[first]!) : undefined
+  for (const [i, line] of lines.entries()) {
+    if (line === '' || (header && i === first)) continue
+    if (i < MOST_LINES) readLine(line, i + 1, header, playlist)
+    else playlist.problems.push({ line: i + 1, text: line.slice(0, LONGEST_LINE), sentence: ABOUT_LINE.tooMuch(MOST_LINES) })
+  }
+  return playlist
+}
+
+function readLine(text: string, line: number, header: Header | undefined, { songs, problems }: Playlist): void {
+  const reading =
+    text.length > LONGEST_LINE
+      ? { ok: false as const, sentence: ABOUT_LINE.longTitle }
+      : header
+        ? songOfRow(text, header)
+        : songOfLine(text)
+  if (reading.ok) songs.push(reading.song)
+  else problems.push({ line, text, sentence: reading.sentence })
+}

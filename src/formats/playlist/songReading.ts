@@ -1,0 +1,18 @@
+import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import { ABOUT_LINE } from './messages.ts'
+
+/** A line read as a song, or the sentence that says why it is none. */
+export type SongReading = { ok: true; song: PlaylistSong } | { ok: false; sentence: string }
+
+const LONGEST_TEXT = 300
+
+/** A song of the values found, once there is a title. */
+export function finished(title: string, artist?: string, lengthSeconds?: number, bpm?: number): SongReading {
+  if (!/[\p{L}\p{N}]/u.test(title)) return { ok: false, sentence: ABOUT_LINE.noTitle }
+  if (title.length > LONGEST_TEXT || (artist?.length ?? 0) > LONGEST_TEXT) return { ok: false, sentence: ABOUT_LINE.longTitle }
+  const song: PlaylistSong = { title }
+  if (artist) song.artist = artist
+  if (lengthSeconds !== undefined) song.lengthSeconds = lengthSeconds
+  if (bpm !== undefined) song.bpm = bpm
+  return { ok: true, song }
+}

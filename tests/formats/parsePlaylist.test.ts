@@ -1,0 +1,149 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { parsePlaylist } from '#formats/parsePlaylist.ts'
+
+const only = (line: string) => {
+  const { songs, problems } = parsePlaylist(line)
+  expect(problems).toEqual([])
+  expect(songs).toHaveLength(1)
+  return songs[0]
+}
+
+describe('a line of a playlist', () => {
+  const WHOLE = { title: 'Paper Lanterns', artist: 'The Odd Socks', lengthSeconds: 225, bpm: 128 }
+  it.each([
+    'Paper Lanterns – The Odd Socks 3:45 128 bpm',
+    'Paper Lanterns - The Odd Socks 3:45 128 bpm',
+    'Paper Lanterns — The Odd Socks — 3:45 — 128 BPM',
+    'Paper Lanterns - The Odd Socks (3:45, 128 bpm)',
+    'Paper Lanterns – The Odd Socks [128bpm] 3:45',
+    'Paper Lanterns – The Odd Socks 3:45 128',
+    '1. Paper Lanterns, The Odd Socks, 3:45, 128',
+    '01) Paper Lanterns – The Odd Socks, 3:45, 128 bpm',
+    '#7 Paper Lanterns – The Odd Socks 3:45 @128',
+    '12 - Paper Lanterns – The Odd Socks 3:45 128bpm',
+    '• Paper Lanterns – The Odd Socks · 3:45 · 128 bpm',
+    'Paper Lanterns\tThe Odd Socks\t3:45\t128',
+    '3\tPaper Lanterns\tThe Odd Socks\tAn Album\t3:45\t128',
+    'Paper Lanterns | The Odd Socks | 225 s | 128 bpm',
+    'Paper Lanterns; The Odd Socks; 3:45; 128',
+    'Paper Lanterns, The Odd Socks, 225, 128',
+    '"Paper Lanterns","The Odd Socks","3:45","128"',
+    '3:45 Paper Lanterns – The Odd Socks 128bpm',
+    '128 bpm 3:45 Paper Lanterns – The Odd Socks',
+    'Paper Lanterns – The Odd Socks 3\'45" 128 bpm',
+    'Paper Lanterns – The Odd Socks 3’45” 128 bpm',
+    'Paper Lanterns – The Odd Socks 3m45s 128 bpm',
+    'Paper Lanterns – The Odd Socks, 3 min 45 sec, bpm: 128',
+    'Paper Lanterns – The Odd Socks, PT3M45S, tempo 128',
+    'Paper Lanterns – The Odd Socks, 3.75 min, 128',
+    'Paper\u00a0Lanterns – The Odd Socks 3:45 128\u00a0bpm',
+  ])('is read whole: %s', (line) => expect(only(line)).toEqual(WHOLE))
+
+  it.each([
+    ['Paper Lanterns', { title: 'Paper Lanterns' }],
+    ['Paper Lanterns – The Odd Socks', { title: 'Paper Lanterns', artist: 'The Odd Socks' }],
+    ['Paper Lanterns 3:45', { title: 'Paper Lanterns', lengthSeconds: 225 }],
+    ['Paper Lanterns 128 bpm', { title: 'Paper Lanterns', bpm: 128 }],
+    ['Paper Lanterns, 128', { title: 'Paper Lanterns', bpm: 128 }],
+    ['Paper Lanterns | 225 s', { title: 'Paper Lanterns', lengthSeconds: 225 }],
+    ['Paper Lanterns, 225, 128 bpm', { title: 'Paper Lanterns', lengthSeconds: 225, bpm: 128 }],
+    ['3:45 Paper Lanterns 127,5 bpm', { title: 'Paper Lanterns', lengthSeconds: 225, bpm: 127.5 }],
+    ['Paper Lanterns 1:02:03', { title: 'Paper Lanterns', lengthSeconds: 3723 }],
+    ['Room 52 4:10 128', { title: 'Room 52', lengthSeconds: 250, bpm: 128 }],
+    ['99 Paper Boats 4:10', { title: '99 Paper Boats', lengthSeconds: 250 }],
+    ['1999 - The Odd Socks 4:10', { title: '1999', artist: 'The Odd Socks', lengthSeconds: 250 }],
+    ['Hello, Moon 4:10 100 bpm', { title: 'Hello, Moon', lengthSeconds: 250, bpm: 100 }],
+    ['Hello, Moon, The Odd Socks, 4:10', { title: 'Hello, Moon', artist: 'The Odd Socks', lengthSeconds: 250 }],
+    ['Half-Light (Long Mix) – The Odd Socks 5:00', { title: 'Half-Light (Long Mix)', artist: 'The Odd Socks', lengthSeconds: 300 }],
+    ['Lamp (Long Mix) 5:00', { title: 'Lamp (Long Mix)', lengthSeconds: 300 }],
+    ['Lamp – Long Mix – The Odd Socks 5:00', { title: 'Lamp – Long Mix', artist: 'The Odd Socks', lengthSeconds: 300 }],
+    ['夜の海 – 波 3:05', { title: '夜の海', artist: '波', lengthSeconds: 185 }],
+    ['"Stop, ""Go""", The Odd Socks, 3:05', { title: 'Stop, "Go"', artist: 'The Odd Socks', lengthSeconds: 185 }],
+  ])('is read as far as it goes: %s', (line, song) => expect(only(line)).toEqual(song))
+
+  it.each([
+    ['3:45', 'no title'],
+    ['128 bpm', 'no title'],
+    ['– – –', 'no title'],
+    ['Paper Lanterns 3:75', '3:75 has more than 59 seconds'],
+    ['Paper Lanterns 0:00', '0:00 does not'],
+    ['Paper Lanterns 999 bpm', '999 bpm does not'],
+    ['Paper Lanterns, 3:45, 7', '7 does not'],
+    ['Paper Lanterns 0:30 3:45', 'two lengths, 0:30 and 3:45'],
+    ['Paper Lanterns 128 bpm 140 bpm', 'two tempi, 128 bpm and 140 bpm'],
+    ['Paper Lanterns, 3.45, 128', 'not clear how long 3.45 is'],
+    ['x'.repeat(400), 'too long'],
+  ])('says what is wrong with it: %s', (line, reason) => {
+    const { songs, problems } = parsePlaylist(line)
+    expect(songs).toEqual([])
+    expect(problems).toEqual([{ line: 1, text: line, sentence: expect.stringContaining(reason) }])
+  })
+})
+
+describe('a table with named columns', () => {
+  it('is read by its names, in any order', () => {
+    const { songs, problems } = parsePlaylist(
+      'BPM,Artist,Album,Duration,Title\r\n128,The Odd Socks,Drawer,3:45,Paper Lanterns\r\n,"Socks, Odd",,225,"Hello, Moon"\r\n',
+    )
+    expect(problems).toEqual([])
+    expect(songs).toEqual([
+      { title: 'Paper Lanterns', artist: 'The Odd Socks', lengthSeconds: 225, bpm: 128 },
+      { title: 'Hello, Moon', artist: 'Socks, Odd', lengthSeconds: 225 },
+    ])
+  })
+
+  it.each([
+    ['Title\tLength (ms)', 'Paper Lanterns\t225000', 225],
+    ['Track name;Duration (min)', 'Paper Lanterns;3,75', 225],
+    ['Song|Time', 'Paper Lanterns|225', 225],
+  ])('counts in the unit of its column: %s', (header, row, lengthSeconds) => {
+    expect(parsePlaylist(`${header}\n${row}`)).toEqual({ songs: [{ title: 'Paper Lanterns', lengthSeconds }], problems: [] })
+  })
+
+  it('keeps a row it cannot read as a problem with its line', () => {
+    const { songs, problems } = parsePlaylist('title,length,bpm\n\nA,later,120\nB,3.5,120\nC,3:00,fast\n,3:00,120\nD,3:00,120')
+    expect(songs).toEqual([{ title: 'D', lengthSeconds: 180, bpm: 120 }])
+    expect(problems.map(({ line, sentence }) => [line, sentence])).toEqual([
+      [3, '“later” is not a length; write minutes and seconds, 3:45.'],
+      [4, 'It is not clear how long 3.5 is; write minutes and seconds, 3:45.'],
+      [5, '“fast” is not a tempo; write beats a minute, 128.'],
+      [6, 'This line has no title.'],
+    ])
+  })
+})
+
+describe('any text', () => {
+  const piece = fc.oneof(
+    fc.constantFrom('3:45', '128 bpm', ' – ', ', ', '\t', '|', '"', '128', 'Title', '1. ', '\n', '\r\n', '(', ')', '@', "'", '\u0000'),
+    fc.string({ unit: 'binary', maxLength: 8 }),
+  )
+  const text = fc.array(piece, { maxLength: 40 }).map((pieces) => pieces.join(''))
+
+  it('loses no line: each is a song or a problem, in order', () => {
+    fc.assert(
+      fc.property(text, (pasted) => {
+        const { songs, problems } = parsePlaylist(pasted)
+        const lines = pasted
+          .split(/\r\n|[\n\r\u2028\u2029]/)
+          .map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
+          .filter((line) => line !== '')
+        expect(songs.length + problems.length).toBe(lines.length)
+        for (const song of songs) expect(song.title).toMatch(/[\p{L}\p{N}]/u)
+        for (const problem of problems) expect(problem.sentence).toMatch(/^.+\.$/)
+      }),
+      { numRuns: 500 },
+    )
+  })
+
+  it('takes no longer than its length allows', () => {
+    const long = `${'1'.repeat(900)}${' - '.repeat(30)}\n`.repeat(200) + `${'9:'.repeat(450)}\n`.repeat(200)
+    expect(parsePlaylist(long).songs.length + parsePlaylist(long).problems.length).toBe(400)
+  })
+
+  it('stops reading after 2000 lines and says so', () => {
+    const { songs, problems } = parsePlaylist('A 3:00\n'.repeat(2001))
+    expect(songs).toHaveLength(2000)
+    expect(problems).toEqual([{ line: 2001, text: 'A 3:00', sentence: 'Only the first 2000 lines were read.' }])
+  })
+})
