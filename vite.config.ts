@@ -41,21 +41,24 @@ function forbidOtherOrigins(): Plugin {
 /** Tells the built service worker which files make up this build, and gives it a version that changes when any of them does. */
 function fillInServiceWorker(): Plugin {
   let folder = ''
+  let entry = ''
   return {
     name: 'ridewright:service-worker',
     apply: 'build',
     configResolved: (config) => {
       folder = resolve(config.root, config.build.outDir)
     },
+    generateBundle: (_, bundle) => {
+      entry = Object.values(bundle).find((output) => output.type === 'chunk' && output.isEntry)?.fileName ?? ''
+    },
     closeBundle: () => {
       const worker = join(folder, 'sw.js')
       const files = filesOf(folder).filter((file) => file !== 'sw.js')
       const hash = createHash('sha256')
       for (const file of files) hash.update(file).update(readFileSync(join(folder, file)))
-      const filled = readFileSync(worker, 'utf8')
-        .replace("'unbuilt'", JSON.stringify(hash.digest('hex').slice(0, 12)))
-        .replace("['./']", JSON.stringify(['./', ...files.filter((file) => file !== 'index.html')]))
-      writeFileSync(worker, filled)
+      const version = hash.digest('hex').slice(0, 12)
+      const build = { version, entry, files: ['./', ...files.filter((file) => file !== 'index.html')] }
+      writeFileSync(worker, readFileSync(worker, 'utf8').replace(/^const BUILD = .*$/m, `const BUILD = ${JSON.stringify(build)}`))
     },
   }
 }

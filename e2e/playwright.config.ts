@@ -18,6 +18,8 @@ export default defineConfig({
   expect: { timeout: 10_000 },
   reporter: reporters,
   use: {
+    // Set by the global set-up, so it is there when a worker reads this.
+    baseURL: process.env.RIDEWRIGHT_URL,
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',

@@ -1,16 +1,17 @@
-// Keeps the whole build for offline use. The build fills in the two constants below.
-const VERSION = 'unbuilt'
-const FILES = ['./']
+// Keeps the whole build for offline use. The build fills in the next line: its version, its entry script, all its files.
+const BUILD = { version: 'unbuilt', entry: '', files: ['./'] }
 const PREFIX = `ridewright ${registration.scope} `
-const CACHE = PREFIX + VERSION
+const CACHE = PREFIX + BUILD.version
 const PATIENCE_MS = 3000
 
-// All or nothing. A page that belongs to another build than these files is refused, so a cache is never a mixture.
+// All or nothing, and a page of another build than these files is refused: what is kept is never a mixture.
 const install = async () => {
   const cache = await caches.open(CACHE)
-  await cache.addAll(FILES.map((file) => new Request(file, { cache: 'no-cache' })))
+  await cache.addAll(BUILD.files.map((file) => new Request(file, { cache: 'no-cache' })))
   const page = await (await cache.match('./')).text()
-  if (FILES.some((file) => /^assets\/index-.*\.js$/.test(file) && !page.includes(file))) throw await caches.delete(CACHE)
+  if (page.includes(BUILD.entry)) return
+  await caches.delete(CACHE)
+  throw new Error('The page and its files are of two builds; trying again at the next visit.')
 }
 
 // Runs once no open page is left on the former build, so none loses its files.
@@ -22,8 +23,8 @@ const activate = async () => {
 const kept = async (request) => (await caches.open(CACHE)).match(request.mode === 'navigate' ? './' : request, { ignoreSearch: true })
 const wait = () => new Promise((done) => setTimeout(done, PATIENCE_MS))
 
-// A hashed file never changes: any cache's copy will do. All else is asked for first, and taken from the cache when
-// the network fails, fails to answer, or answers with an error.
+// A hashed file never changes, so any build's copy will do. All else is asked for first, and taken from what is kept
+// when the network fails, is slow, or answers with an error.
 const answer = async (request) => {
   if (request.url.startsWith(`${registration.scope}assets/`)) return (await caches.match(request)) ?? fetch(request)
   const fresh = fetch(request).catch(() => undefined)

@@ -1,8 +1,8 @@
 import { expect, type Page } from '@playwright/test'
 
-/** Opens the page (`address` may be a fragment such as a ride link) and waits until it is drawn in its own font. */
-export async function openRidewright(page: Page, address = ''): Promise<void> {
-  await page.goto(`./${address}`)
+/** Opens the page (`address`: a fragment such as a ride link, or a whole address) and waits until it is drawn in its own font. */
+export async function openRidewright(page: Page, address = './'): Promise<void> {
+  await page.goto(address)
   await ready(page)
 }
 
