@@ -13,6 +13,8 @@ export interface LineProblem {
 
 export interface Playlist {
   songs: PlaylistSong[]
+  /** The line each of the songs stands on, in the same order. */
+  songLines: number[]
   problems: LineProblem[]
 }
 
@@ -31,7 +33,7 @@ const LONGEST_LINE = 1_000
  *   Never throws.
  */
 export function parsePlaylist(text: string): Playlist {
-  const playlist: Playlist = { songs: [], problems: [] }
+  const playlist: Playlist = { songs: [], songLines: [], problems: [] }
   const lines = text.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
   const first = lines.findIndex((line) => line !== '')
   const header = first >= 0 && lines[first]!.length <= LONGEST_LINE ? readHeader(lines[first]!) : undefined
@@ -43,13 +45,17 @@ export function parsePlaylist(text: string): Playlist {
   return playlist
 }
 
-function readLine(text: string, line: number, header: Header | undefined, { songs, problems }: Playlist): void {
+function readLine(text: string, line: number, header: Header | undefined, { songs, songLines, problems }: Playlist): void {
   const reading =
     text.length > LONGEST_LINE
       ? { ok: false as const, sentence: ABOUT_LINE.longTitle }
       : header
         ? songOfRow(text, header)
         : songOfLine(text)
-  if (reading.ok) songs.push(reading.song)
-  else problems.push({ line, text, sentence: reading.sentence })
+  if (!reading.ok) {
+    problems.push({ line, text, sentence: reading.sentence })
+    return
+  }
+  songs.push(reading.song)
+  songLines.push(line)
 }

@@ -98,7 +98,11 @@ describe('a table with named columns', () => {
     ['Track name;Duration (min)', 'Paper Lanterns;3,75', 225],
     ['Song|Time', 'Paper Lanterns|225', 225],
   ])('counts in the unit of its column: %s', (header, row, lengthSeconds) => {
-    expect(parsePlaylist(`${header}\n${row}`)).toEqual({ songs: [{ title: 'Paper Lanterns', lengthSeconds }], problems: [] })
+    expect(parsePlaylist(`${header}\n${row}`)).toEqual({
+      songs: [{ title: 'Paper Lanterns', lengthSeconds }],
+      songLines: [2],
+      problems: [],
+    })
   })
 
   it('keeps a row it cannot read as a problem with its line', () => {
