@@ -1,5 +1,6 @@
 import type { Ride } from '#plan/model.ts'
 import { playBlocks } from './assembly/playBlocks.ts'
+import { reportRiders } from './assembly/reportRiders.ts'
 import { reportSections } from './assembly/reportSections.ts'
 import { reportSets } from './assembly/reportSets.ts'
 import { balanceSides } from './cadence/balanceSides.ts'
@@ -37,6 +38,7 @@ export function computeRide(ride: Ride): RideReport {
     curves: { intent: intentCurve(lines), strain: strainCurve(lines, timeline.total, rules) },
     recovery: findBouts(lines, ride.level, rules),
     balance: balanceSides(timeline.blocks, footings, rules),
+    riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
   return { ...report, findings: findAll({ ride, rules, timeline, ledger, footings, standing, ...report }) }
 }

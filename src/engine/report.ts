@@ -1,5 +1,11 @@
+import type { BlockDemand } from '#engine/demand/blockDemand.ts'
+import type { EnergyEstimate } from '#engine/energy/energyOf.ts'
+import type { ReserveCurve } from '#engine/reserve/reserveCurve.ts'
+import type { HeartCurve } from '#engine/response/heartCurve.ts'
+import type { HeartRange } from '#engine/response/heartReserve.ts'
+import type { IntensityClass } from '#engine/response/intensityClass.ts'
 import type { Command } from '#plan/commands/command.ts'
-import type { Block, Foot, SetBlock, StepRange, StrikesPerBeat } from '#plan/model.ts'
+import type { Block, Foot, Rider, SetBlock, StepRange, StrikesPerBeat } from '#plan/model.ts'
 import type { Counts, Effort, KnobSteps, Rpm, Seconds } from '#units/units.ts'
 
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
@@ -14,6 +20,8 @@ export interface RideReport {
   curves: Curves
   recovery: RecoveryReport
   balance: BalanceReport
+  /** What the ride asks of each modelled rider; all of it estimates for a modelled person, never a measurement. */
+  riders: RiderReport[]
   findings: Finding[]
 }
 
@@ -158,7 +166,12 @@ export interface Curves {
   strain: StrainCurve
 }
 
-/** Exponential pieces: value(t) = target(t) + (start − target) e^(−(t−from)/tau) with a straight target. */
+/**
+ * Exponential pieces: value(t) = target(t) + (start − targetFrom) e^(−(t−from)/tau), target
+ * straight from targetFrom to targetTo. Under a ramp of effort the target is that ramp delayed
+ * by tau, which is the exact solution. Pieces adjoin from 0 to the end of the ride; read them
+ * with `strainAt` (engine/shape/strainCurve.ts).
+ */
 export interface StrainCurve {
   pieces: { from: Seconds; to: Seconds; start: number; targetFrom: number; targetTo: number; tau: Seconds }[]
   maximum: { at: Seconds; value: number }
@@ -208,6 +221,8 @@ export interface Finding {
   blockId?: string
   /** Index into `blocks` where one played block is meant. */
   block?: number
+  /** How far past the line it is, in the rule's own unit; every fix makes it smaller or takes the finding away. */
+  amount?: number
   fixes: Fix[]
 }
 
@@ -215,4 +230,24 @@ export interface Finding {
 export interface Fix {
   label: string
   command: Command
+}
+
+/** The ride as one modelled rider meets it. */
+export interface RiderReport {
+  rider: Rider
+  /** The one the ride is judged for: new in a beginner class, else regular. */
+  reference: boolean
+  /** By played block; null where no cadence is known or a crossfade leaves the block no time. */
+  demand: (BlockDemand | null)[]
+  response: ResponseReport
+  reserve: ReserveCurve
+  energy: EnergyEstimate
+  /** Σ demand × minutes. */
+  load: number
+}
+
+/** Predicted heart rate as shares of the rider's reserve, with what turns them into beats a minute. */
+export interface ResponseReport extends HeartCurve {
+  range: HeartRange
+  secondsByClass: Record<IntensityClass, Seconds>
 }

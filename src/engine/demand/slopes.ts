@@ -28,7 +28,7 @@ export const harmonicSlopes: SlopeRule = (h, d) => {
 export const limitedThreePointSlopes: SlopeRule = (h, d) => {
   if (d.length === 1) return [d[0]!, d[0]!]
   const inner = d.slice(1).map((right, i) => (h[i + 1]! * d[i]! + h[i]! * right) / (h[i]! + h[i + 1]!))
-  return limited(d, [threePointEnd(h[0]!, h[1]!, d[0]!, d[1]!), ...inner, threePointEnd(h.at(-1)!, h.at(-2)!, d.at(-1)!, d.at(-2)!)])
+  return limited(d, [boundedEnd(h[0]!, h[1]!, d[0]!, d[1]!), ...inner, boundedEnd(h.at(-1)!, h.at(-2)!, d.at(-1)!, d.at(-2)!)])
 }
 
 /** Plain mean of the two secants, one-sided ends, limited the same way: the form most chart libraries draw. */

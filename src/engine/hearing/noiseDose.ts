@@ -22,3 +22,6 @@ export const doseOfProjection = (projected: number, minutes: number): number => 
 /** Per cent of the weekly allowance used by a time at a level. Source: WHO-ITU H.870 safe-listening allowance (2019). */
 export const weeklyShare = (level: number, minutes: number): number =>
   (100 * minutes * 2 ** ((level - WEEKLY.level) / WEEKLY.exchange)) / WEEKLY.minutes
+
+/** Mean level of high-intensity classes as measured, dB(A). Source: Beach EF, Nie V, Arch Environ Occup Health 2014;69(4):223-230. */
+export const MEASURED_CLASS_LEVEL = 93.1

@@ -3,13 +3,6 @@ import type { Ridden } from '#engine/demand/ridden.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Relaxation, relaxedArea, relaxedAt, relaxTowards, turningPoints } from './relaxation.ts'
 
-/**
- * Time constant of heart rate, up and down alike, in seconds: 68.7 ± 21.5 s measured while
- * cycling near 13 on the 6–20 scale.
- * Source: Hunt KJ, Grunder R, Zahnd A, PLoS One 2019;14(8):e0220826.
- */
-export const HEART_TAU: Seconds = 69
-
 /** The predicted heart rate of one rider, as a share (0–1) of their reserve. */
 export interface HeartCurve {
   pieces: Relaxation[]
@@ -24,7 +17,7 @@ export interface HeartCurve {
  * at all of it, starting at rest. One exact exponential a span (two where a cadence ramp
  * passes the cap).
  */
-export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'>[], tau: Seconds = HEART_TAU, start = 0): HeartCurve {
+export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'>[], tau: Seconds, start = 0): HeartCurve {
   const pieces: Relaxation[] = []
   const maximum = { at: ridden[0]?.from ?? 0, share: start }
   let value = start

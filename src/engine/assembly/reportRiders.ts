@@ -1,0 +1,50 @@
+import type { Constants } from '#engine/constants.ts'
+import { blockDemands } from '#engine/demand/blockDemand.ts'
+import { type RidingContext, riddenBy } from '#engine/demand/ridden.ts'
+import { referenceRiderIndex, riderSetting } from '#engine/demand/riderSetting.ts'
+import { energyOf } from '#engine/energy/energyOf.ts'
+import type { PlayedBlock, RiderReport, Span } from '#engine/report.ts'
+import { reserveCurve } from '#engine/reserve/reserveCurve.ts'
+import { heartCurve } from '#engine/response/heartCurve.ts'
+import { maximumOf } from '#engine/response/heartMaximum.ts'
+import { secondsByClass } from '#engine/response/minutesByClass.ts'
+import { DEFAULT_RIDERS } from '#plan/defaults.ts'
+import type { Ride, Rider } from '#plan/model.ts'
+
+/** The riders a class is modelled for: its own, or the three default ones. */
+export const ridersOf = (ride: Pick<Ride, 'riders'>): readonly Rider[] => (ride.riders?.length ? ride.riders : DEFAULT_RIDERS)
+
+/** Demand, response, reserve and energy of every modelled rider. Cost: linear in spans and riders. */
+export function reportRiders(ride: Ride, spans: readonly Span[], blocks: readonly PlayedBlock[], rules: Constants): RiderReport[] {
+  const riders = ridersOf(ride)
+  const reference = referenceRiderIndex(riders, ride.level)
+  const context: RidingContext = { bike: ride.bike, datum: ride.datum, blocks }
+  return riders.map((rider, index) => {
+    const ridden = riddenBy(rider, spans, context)
+    const demand = blockDemands(ridden, blocks, ({ ledger }) => riderSetting(ride.bike, ride.datum, rider, ledger.after.nominal))
+    const curve = heartCurve(ridden, rules.heartRateTau)
+    return {
+      rider,
+      reference: index === reference,
+      demand,
+      response: {
+        ...curve,
+        range: { rest: rider.restingHr, max: maximumOf(rider) },
+        secondsByClass: secondsByClass(curve.pieces),
+      },
+      reserve: reserveCurve(ridden, rider),
+      energy: energyOf(ridden, rider.massKg),
+      load: demandLoad(demand, blocks),
+    }
+  })
+}
+
+/** Σ demand × minutes over the blocks whose demand is known. */
+function demandLoad(demand: RiderReport['demand'], blocks: readonly PlayedBlock[]): number {
+  let seconds = 0
+  demand.forEach((asked, index) => {
+    const { from, to } = blocks[index]!
+    if (asked !== null) seconds += asked.mean * (to - from)
+  })
+  return seconds / 60
+}
