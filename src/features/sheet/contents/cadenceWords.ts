@@ -1,0 +1,9 @@
+import type { PlayedCadence } from '#engine/report.ts'
+
+/** A cadence as it is printed: "79 rpm", "70–90 rpm", "legs still"; nothing where none is known. */
+export function cadenceWords(cadence: PlayedCadence): string | undefined {
+  if (cadence.kind === 'unknown') return undefined
+  if (cadence.kind === 'still') return 'legs still'
+  const [from, to] = [Math.round(cadence.from), Math.round(cadence.to)]
+  return from === to ? `${from} rpm` : `${from} to ${to} rpm`
+}

@@ -1,0 +1,74 @@
+import type { Foot, Hands, Posture } from '#plan/model.ts'
+import type { Effort } from '#units/units.ts'
+
+/** All that stands on a sheet, in words and numbers, before it has any size or place. */
+export interface SheetContents {
+  title: string
+  aim?: string
+  /** Level, slot, total, slack, bike: one short phrase each. */
+  facts: string[]
+  /** When it was printed and which version of the ride it shows. */
+  stamp: string
+  bands: Band[]
+  legend: LegendEntry[]
+  safety: string
+}
+
+/** One song, or one stretch without. */
+export interface Band {
+  id: string
+  /** From 1, as the songs are played. */
+  number: number
+  title: string
+  artist?: string
+  /** Start on the ride clock, length, tempo, cadence, resistance at both ends: one short phrase each. */
+  facts: string[]
+  lead?: Foot
+  rows: Row[]
+}
+
+/** One change: everything the leader needs at the moment it comes. */
+export interface Row {
+  id: string
+  /** Time since the class began. */
+  rideClock: string
+  /** Time on the song's own clock. */
+  songClock: string
+  /** Length: "8", "8+4", or a time where no beat counts it. */
+  length: string
+  posture: Posture
+  hands: Hands
+  /** Resistance after the change: the most prominent of all. */
+  total: string
+  /** The derived call, written small. */
+  call: string
+  /** Present where the leader has to say it. */
+  foot?: Foot
+  effort: { from: Effort; to: Effort }
+  /** What the block is called. */
+  name: string
+  /** Moves, cadence, rounds and the like, one short phrase each. */
+  notes: string[]
+  /** What is said, in the order it is said. */
+  words: string
+  feel?: string
+  easier?: string
+  water: boolean
+}
+
+/** A mark used on this sheet and what it means. */
+export interface LegendEntry {
+  mark: LegendMark
+  text: string
+}
+
+export type LegendMark =
+  | { kind: 'posture'; posture: Posture }
+  | { kind: 'hands'; hands: Hands }
+  | { kind: 'foot'; foot: Foot }
+  | { kind: 'water' }
+  | { kind: 'effort' }
+  | { kind: 'word'; word: string }
+
+/** Which clock of the song is printed: what the player shows while counting down, or since the song's one. */
+export type SongClock = 'left' | 'elapsed'

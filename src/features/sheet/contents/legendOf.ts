@@ -1,0 +1,37 @@
+import { HANDS, POSTURES, type Ride } from '#plan/model.ts'
+import type { Band, LegendEntry, Row, SongClock } from './contents.ts'
+import { initialsOf } from './initialsOf.ts'
+
+const POSTURE_WORDS = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' } as const
+const HAND_WORDS = { centre: 'hands centre', wide: 'wide', ends: 'ends' } as const
+
+/** What the sheet's shorthand means: only the marks that are on it, in the order the eye meets them. */
+export function legendOf(ride: Ride, bands: readonly Band[], songClock: SongClock): LegendEntry[] {
+  const rows = bands.flatMap((band) => band.rows)
+  const uses = (test: (row: Row) => boolean) => rows.some(test)
+  const word = (mark: string, text: string): LegendEntry => ({ mark: { kind: 'word', word: mark }, text })
+  return [
+    { mark: { kind: 'effort' }, text: 'effort 0–10: longer and denser is harder' },
+    songClock === 'left' ? word('left', 'time left in the song') : word('song', 'time since the song’s one'),
+    ...(uses((row) => /^\d+(\+\d+)?$/.test(row.length)) ? [word('8s', 'eights, 8 counts each')] : []),
+    ...POSTURES.filter((posture) => uses((row) => row.posture === posture)).map(
+      (posture): LegendEntry => ({ mark: { kind: 'posture', posture }, text: POSTURE_WORDS[posture] }),
+    ),
+    ...HANDS.filter((hands) => uses((row) => row.hands === hands)).map(
+      (hands): LegendEntry => ({ mark: { kind: 'hands', hands }, text: HAND_WORDS[hands] }),
+    ),
+    word('total', `${unitOf(ride)} ${ride.datum === 'base' ? 'over your base' : 'from the loose wheel'}, and its change`),
+    ...(['left', 'right'] as const)
+      .filter((foot) => bands.some((band) => band.lead === foot) || uses((row) => row.foot === foot))
+      .map((foot): LegendEntry => ({ mark: { kind: 'foot', foot }, text: `${foot} foot on the one` })),
+    ...(uses((row) => row.water) ? [{ mark: { kind: 'water' } as const, text: 'water' }] : []),
+    ...ride.leaders.slice(1).flatMap(({ name }) => {
+      const initials = initialsOf(name)
+      return uses((row) => row.notes.some((note) => note.includes(`${initials} leads`) || note.includes(`${initials} speaks`)))
+        ? [word(initials, name)]
+        : []
+    }),
+  ]
+}
+
+const unitOf = (ride: Ride): string => `${ride.bike.unit}s`

@@ -1,0 +1,94 @@
+import type { PlayedBlock, SectionReport } from '#engine/report.ts'
+import type { Block, Cue, Ride } from '#plan/model.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatEightsInput } from '#units/formatEights.ts'
+import { formatSettingRange } from '#units/formatSetting.ts'
+import { cadenceWords } from './cadenceWords.ts'
+import type { Row, SongClock } from './contents.ts'
+import { initialsOf } from './initialsOf.ts'
+import { moveWords } from './moveWords.ts'
+
+export interface RowSource {
+  ride: Ride
+  section: SectionReport
+  block: PlayedBlock
+  /** The change before it in the same section. */
+  before: PlayedBlock | undefined
+  songClock: SongClock
+}
+
+/** One change as it stands on the sheet. */
+export function rowOf({ ride, section, block: played, before, songClock }: RowSource): Row {
+  const { block, ledger } = played
+  return {
+    id: `${played.index}`,
+    rideClock: formatClock(played.from),
+    songClock: formatClock(songClock === 'left' ? Math.max(0, section.to - played.from) : played.sectionFrom),
+    length: lengthOf(played, section),
+    posture: block.posture,
+    hands: block.hands,
+    total: ledger.total,
+    call: ledger.change,
+    foot: played.footSpoken && played.foot ? played.foot : undefined,
+    effort: block.effort,
+    name: nameOfItem(block),
+    notes: notesOf(ride, played, before),
+    words: wordsOf(block, ledger.call),
+    feel: block.feel || undefined,
+    easier: block.easier?.text || undefined,
+    water: block.water === true,
+  }
+}
+
+function lengthOf({ countFrom, countTo, from, to }: PlayedBlock, section: SectionReport): string {
+  const counts = countFrom === undefined || countTo === undefined ? Number.NaN : countTo - countFrom
+  return Number.isInteger(counts) ? formatEightsInput(counts, section.unit.eight) : formatClock(to - from)
+}
+
+/** Round, move, cadence where it leaves the one before, who leads, and what else changes the room. */
+function notesOf(ride: Ride, played: PlayedBlock, before: PlayedBlock | undefined): string[] {
+  const { block, set, cadence } = played
+  const name = nameOfItem(block)
+  const spoken = cadenceWords(cadence)
+  const words = [
+    set && set.part === 1 && set.set.rounds > 1 ? `round ${set.round} of ${set.set.rounds}` : undefined,
+    block.move && moveWords(block.move, name),
+    before && spoken !== cadenceWords(before.cadence) ? spoken : undefined,
+    block.allOut ? 'all out' : undefined,
+    block.walk ? 'off the bike, among the riders' : undefined,
+    ledgerCheck(played, ride),
+    leaderWords(ride, block),
+  ]
+  return words.filter((word) => word !== undefined)
+}
+
+/** The checkpoint riders are told: "you should be at". */
+function ledgerCheck({ ledger }: PlayedBlock, ride: Ride): string | undefined {
+  const { checkpoint } = ledger
+  return checkpoint && `be at ${formatSettingRange(checkpoint.from, checkpoint.to, ride.bike.stepsPerUnit)}`
+}
+
+/** Who leads, and who speaks where that is another; said only where it is not the first leader. */
+function leaderWords(ride: Ride, block: Block): string | undefined {
+  const first = ride.leaders[0]?.id
+  const leader = block.leader ?? first
+  const mic = block.mic ?? leader
+  const named = (id: string | undefined) => initialsOf(ride.leaders.find((one) => one.id === id)?.name ?? '')
+  if (leader === first && mic === first) return undefined
+  return leader === mic ? `${named(leader)} leads` : `${named(leader)} leads, ${named(mic)} speaks`
+}
+
+/** Cues in the order they are said, those furthest ahead first; the derived call where nothing is written. */
+function wordsOf(block: Block, call: string): string {
+  const said = block.cues.filter((cue) => cue.text.trim() !== '')
+  if (said.length === 0) return call
+  const ahead = (cue: Cue) => ('counts' in cue.lead ? cue.lead.counts : cue.lead.seconds * COUNTS_A_SECOND)
+  return [...said]
+    .sort((a, b) => ahead(b) - ahead(a))
+    .map((cue) => cue.text.trim())
+    .join(' ')
+}
+
+/** For putting cues in order only: a middling tempo of 120. */
+const COUNTS_A_SECOND = 2

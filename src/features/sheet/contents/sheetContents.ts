@@ -1,0 +1,38 @@
+import type { RideReport } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import { revisionOf } from '#plan/revisionOf.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import { bandOf } from './bandOf.ts'
+import type { SheetContents, SongClock } from './contents.ts'
+import { legendOf } from './legendOf.ts'
+import { SAFETY_LINE } from './safety.ts'
+
+export interface SheetOptions {
+  /** The day of printing, ready to read. */
+  date: string
+  songClock: SongClock
+}
+
+/** Digits of the revision that are printed: enough to tell two versions of one ride apart at a glance. */
+const STAMP_DIGITS = 4
+
+/** What the compact sheet of a ride says. Pure; the report must be the ride's own. */
+export function sheetContents(ride: Ride, report: RideReport, { date, songClock }: SheetOptions): SheetContents {
+  const bands = report.sections.map((section, index) => bandOf(ride, report, section, index, songClock))
+  return {
+    title: ride.title,
+    aim: ride.aim || undefined,
+    facts: headerFacts(ride, report),
+    stamp: `${date}, version ${revisionOf(ride).slice(0, STAMP_DIGITS)}`,
+    bands,
+    legend: legendOf(ride, bands, songClock),
+    safety: SAFETY_LINE,
+  }
+}
+
+function headerFacts(ride: Ride, { totals }: RideReport): string[] {
+  const slot = `${formatNumber(ride.slotMinutes)} min`
+  const slack = totals.slack >= 0 ? `${formatClock(totals.slack)} to spare` : `${formatClock(-totals.slack)} over the slot`
+  return [ride.level, ride.startsAt ? `${slot} from ${ride.startsAt}` : slot, `${formatClock(totals.total)} long, ${slack}`, ride.bike.name]
+}

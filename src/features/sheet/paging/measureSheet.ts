@@ -1,0 +1,43 @@
+import { fontSizeFor } from '#features/sheet/legibility.ts'
+import type { Detail, Measured } from './fitSheet.ts'
+import { columnWidth, type Layout, type Millimetres, type Paper, printArea } from './paper.ts'
+
+/** CSS pixels in a millimetre, by definition of both. */
+const PX_PER_MM = 96 / 25.4
+
+/** Kept free in every column: heights are laid out in sixty-fourths of a pixel, and a printer may round them otherwise than a screen. */
+const SAFETY: Millimetres = 0.4
+
+/**
+ * Sets the size of everything on a sheet: type, column, page, and which details show.
+ * The same properties drive the measured copy, the preview and the print.
+ */
+export function sheetStyle(paper: Paper, layout: Layout, cap: Millimetres): Record<`--${string}`, string> {
+  const { width, height } = printArea(paper, layout)
+  return {
+    '--sheet-type': `${fontSizeFor(cap)}mm`,
+    '--sheet-column': `${columnWidth(paper, layout)}mm`,
+    '--sheet-width': `${width}mm`,
+    '--sheet-height': `${height}mm`,
+  }
+}
+
+/**
+ * Heights of a sheet as the browser lays it out.
+ *
+ * @param host holds one header, one column head, one footer and every band in one column,
+ *   marked by data-part, with rows marked data-part="row"
+ */
+export function measureSheet(host: HTMLElement, paper: Paper, layout: Layout, detail: Detail, cap: Millimetres): Measured {
+  for (const [name, value] of Object.entries(sheetStyle(paper, layout, cap))) host.style.setProperty(name, value)
+  host.dataset.detail = detail
+  host.dataset.words = layout.words
+  const height = (element: Element) => element.getBoundingClientRect().height / PX_PER_MM
+  const part = (name: string) => height(host.querySelector(`[data-part="${name}"]`)!)
+  const bands = [...host.querySelectorAll('[data-part="band"]')].map((band) => {
+    const rows = [...band.querySelectorAll('[data-part="row"]')].map(height)
+    return { head: height(band) - rows.reduce((sum, row) => sum + row, 0), rows }
+  })
+  const column = printArea(paper, layout).height - part('header') - part('columnHead') - part('footer') - SAFETY
+  return { column, gap: part('gap'), bands }
+}

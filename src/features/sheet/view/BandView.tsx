@@ -1,0 +1,40 @@
+import type { Band } from '#features/sheet/contents/contents.ts'
+import { FootMark } from './marks.tsx'
+import { RowView } from './RowView.tsx'
+
+export interface BandViewProps {
+  band: Band
+  /** Rows shown, from (inclusive) to (exclusive); all unless given. */
+  from?: number
+  to?: number
+}
+
+/** One song: its head and its changes. */
+export function BandView({ band, from = 0, to = band.rows.length }: BandViewProps) {
+  return (
+    <section className="sheet-band" data-part="band">
+      <h3 className="sheet-band-head">
+        <b>
+          {band.number} {band.title}
+        </b>
+        {from > 0 && <span> (continued)</span>}
+        {band.artist && <span> · {band.artist}</span>}
+        <span className="sheet-band-facts">
+          {' · '}
+          {band.facts.join(' · ')}
+          {band.lead && (
+            <>
+              {' · '}
+              <FootMark foot={band.lead} />
+            </>
+          )}
+        </span>
+      </h3>
+      <ol>
+        {band.rows.slice(from, to).map((row) => (
+          <RowView key={row.id} row={row} />
+        ))}
+      </ol>
+    </section>
+  )
+}

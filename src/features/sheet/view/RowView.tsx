@@ -1,0 +1,35 @@
+import type { Row } from '#features/sheet/contents/contents.ts'
+import { Figure } from '#ui/figures/Figure.tsx'
+import { EffortBar } from './EffortBar.tsx'
+import { FootMark, HandsMark, PostureMark } from './marks.tsx'
+
+const level = ({ from, to }: Row['effort']) => (from === to ? said(from) : `${said(from)}–${said(to)}`)
+const said = (effort: number) => String(Number(effort.toFixed(1)))
+
+/** One change: effort, clocks, length, body, resistance, words. */
+export function RowView({ row }: { row: Row }) {
+  return (
+    <li className="sheet-row" data-part="row">
+      <EffortBar effort={row.effort} />
+      <span className="sheet-data">
+        <span className="sheet-effort">{level(row.effort)}</span>
+        <span className="sheet-ride">{row.rideClock}</span>
+        <span className="sheet-song">{row.songClock}</span>
+        <span className="sheet-length">{row.length}</span>
+        <PostureMark posture={row.posture} />
+        <HandsMark hands={row.hands} />
+        <b className="sheet-total">{row.total}</b>
+        <span className="sheet-call">{row.call}</span>
+      </span>
+      <span className="sheet-words">
+        {row.foot && <FootMark foot={row.foot} />}
+        {row.water && <Figure name="water" size="1.05em" label="water" className="sheet-mark" />}
+        <b className="sheet-name">{row.name} </b>
+        {row.notes.length > 0 && <i className="sheet-notes">{row.notes.join(', ')}. </i>}
+        <span>{row.words}</span>
+        {row.feel && <span className="sheet-feel"> ({row.feel})</span>}
+        {row.easier && <span> Easier: {row.easier}.</span>}
+      </span>
+    </li>
+  )
+}

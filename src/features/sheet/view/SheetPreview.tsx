@@ -1,0 +1,46 @@
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
+import { readingDistance } from '#features/sheet/legibility.ts'
+import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
+import { type Paper, pageSize } from '#features/sheet/paging/paper.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+
+export interface SheetPreviewProps {
+  plan: SheetPlan
+  paper: Paper
+  children: ReactNode
+}
+
+const PX_PER_MM = 96 / 25.4
+/** The least angle for reading. */
+const ARCMINUTES = 16
+
+/** The pages in the room the screen has: real size where it fits, else smaller as a whole, so that no line breaks otherwise than in print. */
+export function SheetPreview({ plan, paper, children }: SheetPreviewProps) {
+  const frame = useRef<HTMLDivElement>(null)
+  const pages = useRef<HTMLDivElement>(null)
+  const [room, setRoom] = useState<{ width: number; height: number } | null>(null)
+
+  useLayoutEffect(() => {
+    const observer = new ResizeObserver(() => {
+      if (frame.current && pages.current) setRoom({ width: frame.current.clientWidth, height: pages.current.offsetHeight })
+    })
+    observer.observe(frame.current!)
+    observer.observe(pages.current!)
+    return () => observer.disconnect()
+  }, [])
+
+  const scale = room ? Math.min(1, room.width / (pageSize(paper, plan.layout).width * PX_PER_MM)) : 1
+  return (
+    <>
+      <p className="sheet-summary" role="status">
+        {plan.pages.length === 1 ? '1 page' : `${plan.pages.length} pages`}, {plan.layout.orientation}. Capitals are{' '}
+        {formatNumber(plan.cap)} mm high, readable from {formatNumber(readingDistance(plan.cap, ARCMINUTES))} m.
+      </p>
+      <div ref={frame} className="sheet-frame" style={{ height: room ? room.height * scale : undefined }}>
+        <div ref={pages} className="sheet-scaled" style={{ transform: scale < 1 ? `scale(${scale})` : undefined }}>
+          {children}
+        </div>
+      </div>
+    </>
+  )
+}
