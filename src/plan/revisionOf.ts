@@ -1,3 +1,4 @@
+import { fingerprint } from '#plan/fingerprint.ts'
 import type { Ride } from '#plan/model.ts'
 
 /**
@@ -17,17 +18,3 @@ function canonical(value: unknown): string {
     .map(([name, held]) => `${JSON.stringify(name)}:${canonical(held)}`)
     .join()}}`
 }
-
-/** FNV-1a, twice 32 bits with different starts (Fowler, Noll, Vo), over UTF-16 code units. */
-export function fingerprint(text: string): string {
-  let a = 0x811c9dc5
-  let b = 0x050c5d1f
-  for (let i = 0; i < text.length; i++) {
-    const unit = text.charCodeAt(i)
-    a = Math.imul(a ^ unit, 0x01000193)
-    b = Math.imul(b ^ unit ^ (i & 0xff), 0x01000193)
-  }
-  return hex(a) + hex(b)
-}
-
-const hex = (word: number): string => (word >>> 0).toString(16).padStart(8, '0')

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla'
+import { computeRide } from '#engine/computeRide.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
@@ -11,7 +12,7 @@ import { createViewSlice } from './viewSlice.ts'
 
 /** A store with no ride open. Everything outside the page comes through the ports. */
 export function createAppStore(ports: Ports): AppStore {
-  const reportOf = reportCache(ports.compute)
+  const reportOf = reportCache(ports.compute ?? computeRide)
   return createStore<AppState>()((set, get) => ({
     ...createRideSlice(set, get, reportOf, ports.newId),
     ...createSelectionSlice(set, get),

@@ -3,8 +3,8 @@ import type { Level, Ride } from '#plan/model.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
 export interface Ports {
-  /** Plans a whole ride. Called once for every new ride object. */
-  compute: (ride: Ride) => RideReport
+  /** Plans a whole ride, once for every new ride object; the engine's own unless given. */
+  compute?: (ride: Ride) => RideReport
   newId: () => string
   /** Where rides are kept; null while nothing can be kept. */
   shelf: RideShelf | null

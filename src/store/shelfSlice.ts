@@ -12,6 +12,8 @@ export interface ShelfSlice {
   savedRides: readonly SavedRide[]
 
   setSaved: (saved: Saved) => void
+  /** Puts a ride just saved at the head of the list. */
+  noteSaved: (ride: SavedRide) => void
   /** Reads the list anew; what goes wrong is said in a notice. */
   refreshSavedRides: () => Promise<void>
   /** Opens a saved ride for drafting; one that cannot be read is said so and stays where it is. */
@@ -22,6 +24,8 @@ export interface ShelfSlice {
   removeSaved: (id: string) => Promise<void>
   /** Puts the ride deleted last back on the shelf. */
   restoreRemoved: () => Promise<void>
+  /** Gives up the way back. */
+  forgetRemoved: () => void
   /** Saves a copy of a saved ride beside it. */
   duplicateSaved: (id: string) => Promise<void>
 }
@@ -44,6 +48,7 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
     setSaved: (saved) => {
       if (get().saved !== saved) set({ saved })
     },
+    noteSaved: (ride) => set(({ savedRides }) => ({ savedRides: withSaved(savedRides, ride) })),
     refreshSavedRides,
     openSaved: async (id) => {
       if (!shelf) return false
@@ -84,6 +89,7 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
       }
       await refreshSavedRides()
     },
+    forgetRemoved: () => set({ removed: null }),
     duplicateSaved: async (id) => {
       if (!shelf) return
       try {
@@ -102,5 +108,9 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
 
 /** "Spark" → "Spark (copy)", within the length a title may have. */
 const copyTitle = (title: string): string => `${[...title].slice(0, 150).join('')} (copy)`
+
+/** Opening a ride without a change saves nothing, so its place in the list stays. */
+const withSaved = (list: readonly SavedRide[], ride: SavedRide): SavedRide[] =>
+  [ride, ...list.filter((other) => other.id !== ride.id)].sort((a, b) => b.updated - a.updated)
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))

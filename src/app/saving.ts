@@ -1,0 +1,94 @@
+import type { Ride } from '#plan/model.ts'
+import { SAYS, saySaveFailed } from '#storage/messages.ts'
+import type { RideStorage } from '#storage/openStorage.ts'
+import type { AppStore } from '#store/state.ts'
+
+/** Milliseconds of rest after a change before it is saved: browsers killed in the middle of writes that follow each other closely have lost them. */
+export const PAUSE = 300
+
+/** The clock and the page's signs that it may be about to go. */
+export interface SavingWorld {
+  /** Runs something later; the result calls it off. */
+  later: (run: () => void, milliseconds: number) => () => void
+  /** Runs something whenever the page is hidden or left; the result ends it. */
+  onLeaving: (run: () => void) => () => void
+}
+
+/**
+ * Saves the open ride a moment after each change, at once when another one is opened or the
+ * page is left, and tells the store how it went. Previews and received rides are never saved.
+ *
+ * @returns ends the saving; what is waiting is saved first
+ */
+export function startSaving(
+  store: AppStore,
+  storage: Pick<RideStorage, 'save' | 'markOpened' | 'onSavedElsewhere'>,
+  world: SavingWorld = browserWorld,
+): () => void {
+  let waiting: Ride | null = null
+  let callOff = () => {}
+
+  const flush = () => {
+    callOff()
+    const ride = waiting
+    waiting = null
+    if (ride) void save(ride)
+  }
+
+  async function save(ride: Ride): Promise<void> {
+    try {
+      const { updated, overOther } = await storage.save(ride)
+      store.getState().noteSaved({ id: ride.id, title: ride.title, updated })
+      if (overOther) warnOfOther()
+      if (!waiting) store.getState().setSaved('saved')
+    } catch (error) {
+      const details = error instanceof Error ? [error.message] : []
+      store.getState().setSaved('failed')
+      store.getState().notify({ kind: 'problem', sentence: saySaveFailed(error), details })
+    }
+  }
+
+  const warnOfOther = () => store.getState().notify({ kind: 'warning', sentence: SAYS.otherWindow })
+
+  const stopWatching = store.subscribe(({ ride }, before) => {
+    if (ride === before.ride) return
+    if (ride?.id !== before.ride?.id) {
+      flush()
+      storage.markOpened(ride?.id ?? null).catch(() => undefined)
+    }
+    if (!ride) return
+    waiting = ride
+    store.getState().setSaved('saving')
+    callOff()
+    callOff = world.later(flush, PAUSE)
+  })
+  const stopHearing = storage.onSavedElsewhere((id) => {
+    if (store.getState().ride?.id === id) warnOfOther()
+  })
+  const stopLeaving = world.onLeaving(flush)
+
+  return () => {
+    flush()
+    stopWatching()
+    stopHearing()
+    stopLeaving()
+  }
+}
+
+const browserWorld: SavingWorld = {
+  later: (run, milliseconds) => {
+    const timer = setTimeout(run, milliseconds)
+    return () => clearTimeout(timer)
+  },
+  onLeaving: (run) => {
+    const whenHidden = () => {
+      if (document.visibilityState === 'hidden') run()
+    }
+    document.addEventListener('visibilitychange', whenHidden)
+    window.addEventListener('pagehide', run)
+    return () => {
+      document.removeEventListener('visibilitychange', whenHidden)
+      window.removeEventListener('pagehide', run)
+    }
+  },
+}

@@ -1,0 +1,184 @@
+import { fingerprint } from '#plan/fingerprint.ts'
+import type { Ride } from '#plan/model.ts'
+import { parseRide } from '#plan/parseRide.ts'
+import { SAYS, StorageMissing } from './messages.ts'
+import type { RideCopy } from './rideCopy.ts'
+import { openRideDatabase, type RideDatabase } from './rideDatabase.ts'
+import { openRideFiles } from './rideFiles.ts'
+import { makeRecord, newestFirst, type RideRecord, readRecord } from './rideRecord.ts'
+import { serialQueue } from './serialQueue.ts'
+import { openWindowChannel, type WindowChannel } from './windowChannel.ts'
+
+/** A saved ride as it is listed. */
+export interface ListedRide {
+  id: string
+  title: string
+  /** Milliseconds since 1970; 0 when it cannot be read. */
+  updated: number
+  /** Why it cannot be opened. */
+  problem?: string
+}
+
+export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: string; details: string[] }
+
+export interface SavedNow {
+  updated: number
+  /** Another window had saved this ride since this one last did; what was just saved stands now. */
+  overOther: boolean
+}
+
+/** The rides kept in this browser. Calls are carried out one after the other, in the order they were made. */
+export interface RideStorage {
+  /** A sentence when nothing can be kept in this window, else null. */
+  warning: string | null
+  /** Newest first, unreadable ones last. */
+  list: () => Promise<ListedRide[]>
+  /** The newest whole copy of a ride that can be read. */
+  load: (id: string) => Promise<LoadedRide>
+  /** Keeps a ride under its id; nothing is written when it says what is kept already. Rejects when no copy could be written. */
+  save: (ride: Ride) => Promise<SavedNow>
+  remove: (id: string) => Promise<void>
+  /** Id of the ride to open again, null when none was left open. */
+  lastOpened: () => Promise<string | null>
+  /** Notes which ride is open, null when none is. */
+  markOpened: (id: string | null) => Promise<void>
+  /** Calls back with the id of every ride another window saves; the result ends it. */
+  onSavedElsewhere: (listener: (id: string) => void) => () => void
+  close: () => void
+}
+
+/** What storage needs of the browser. */
+export interface StorageWorld {
+  now: () => number
+  database: () => Promise<RideDatabase | null>
+  files: () => Promise<RideCopy | null>
+  channel: () => WindowChannel | null
+}
+
+const LAST_OPENED = 'lastOpened'
+
+const browserWorld: StorageWorld = {
+  now: () => Date.now(),
+  database: openRideDatabase,
+  files: () => openRideFiles(() => navigator.storage.getDirectory()),
+  channel: openWindowChannel,
+}
+
+/**
+ * Opens the two copies of the saved rides: IndexedDB, and a second whole one in the origin's
+ * private file system, because IndexedDB has been seen to come back empty after a browser
+ * was killed in the middle of a write. Works with either, and says so where there is neither.
+ */
+export async function openStorage(world: StorageWorld = browserWorld): Promise<RideStorage> {
+  const [database, files] = await Promise.all([world.database(), world.files()])
+  const copies: RideCopy[] = [database, files].filter((copy) => copy !== null)
+  const channel = world.channel()
+  const inTurn = serialQueue()
+  /** What this window last read or wrote of each ride. */
+  const known = new Map<string, { revision: number; updated: number; content: string }>()
+
+  const remember = (record: RideRecord) =>
+    known.set(record.id, { revision: record.revision, updated: record.updated, content: fingerprint(record.text) })
+
+  /** What the copies hold under an id; one that cannot be read holds nothing. */
+  async function held(id: string): Promise<unknown[]> {
+    const values = await Promise.all(copies.map((copy) => copy.read(id).catch(() => undefined)))
+    return values.filter((value) => value !== undefined)
+  }
+
+  async function load(id: string): Promise<LoadedRide> {
+    const values = await held(id)
+    if (values.length === 0) return { ok: false, sentence: SAYS.notHere, details: [] }
+    const details: string[] = []
+    for (const record of recordsOf(values)) {
+      const parsed = parseRide(jsonOf(record.text))
+      if (parsed.ok) {
+        remember(record)
+        return parsed
+      }
+      details.push(...parsed.problems.map(({ sentence }) => sentence))
+    }
+    return { ok: false, sentence: SAYS.unreadable, details: details.length > 0 ? [...new Set(details)] : [SAYS.damaged] }
+  }
+
+  async function save(ride: Ride): Promise<SavedNow> {
+    if (copies.length === 0) throw new StorageMissing()
+    const text = JSON.stringify(ride)
+    const mine = known.get(ride.id)
+    const values = await held(ride.id)
+    const current = newestOf(values)
+    if (mine && current?.revision === mine.revision && mine.content === fingerprint(text))
+      return { updated: mine.updated, overOther: false }
+    if (!mine && values.length > 0 && !recordsOf(values).some(opens)) await setAside(ride.id, values[0])
+    const record = makeRecord(ride, text, Math.max(mine?.revision ?? 0, current?.revision ?? 0) + 1, world.now())
+    await writeEverywhere(ride.id, record)
+    remember(record)
+    channel?.tell(ride.id)
+    return { updated: record.updated, overOther: mine !== undefined && current !== null && current.revision > mine.revision }
+  }
+
+  /** One whole copy is a saved ride; only when none could be written did the save fail. */
+  async function writeEverywhere(id: string, value: unknown): Promise<void> {
+    const failures: unknown[] = []
+    for (const copy of copies) await copy.write(id, value).catch((error: unknown) => failures.push(error))
+    if (failures.length === copies.length) throw failures[0]
+  }
+
+  /** What cannot be read is never written over: it moves to an id of its own and stays on the list. */
+  async function setAside(id: string, value: unknown): Promise<void> {
+    let aside = `${id}.unread`
+    while ((await held(aside)).length > 0) aside += '-1'
+    await writeEverywhere(aside, value)
+  }
+
+  async function list(): Promise<ListedRide[]> {
+    const all = (await Promise.all(copies.map((copy) => copy.readAll().catch(() => [])))).flat()
+    const byId = new Map<string, unknown[]>()
+    for (const { id, value } of all) byId.set(id, [...(byId.get(id) ?? []), value])
+    return [...byId].map(([id, held]) => listed(id, held)).sort((a, b) => b.updated - a.updated)
+  }
+
+  return {
+    warning: copies.length === 0 ? SAYS.nothingKept : null,
+    list: () => inTurn(list),
+    load: (id) => inTurn(() => load(id)),
+    save: (ride) => inTurn(() => save(ride)),
+    remove: (id) =>
+      inTurn(async () => {
+        known.delete(id)
+        // The second copy first: cut short in between, the ride is still there and not half gone.
+        for (const copy of copies.toReversed()) await copy.remove(id)
+      }),
+    lastOpened: () =>
+      inTurn(async () => {
+        if (!database) return (await list()).find((ride) => !ride.problem)?.id ?? null
+        return (await database.readMark(LAST_OPENED).catch(() => undefined)) || null
+      }),
+    markOpened: (id) => inTurn(async () => database?.writeMark(LAST_OPENED, id ?? '')),
+    onSavedElsewhere: (listener) => channel?.listen(listener) ?? (() => {}),
+    close: () => {
+      database?.close()
+      channel?.close()
+    },
+  }
+}
+
+function listed(id: string, held: unknown[]): ListedRide {
+  const newest = newestOf(held)
+  return newest ? { id, title: newest.title, updated: newest.updated } : { id, title: id, updated: 0, problem: SAYS.unreadable }
+}
+
+/** The newest whole record among what the copies hold. */
+const newestOf = (held: unknown[]): RideRecord | null => recordsOf(held)[0] ?? null
+
+const recordsOf = (held: unknown[]): RideRecord[] => held.flatMap((value) => readRecord(value) ?? []).sort(newestFirst)
+
+const opens = (record: RideRecord): boolean => parseRide(jsonOf(record.text)).ok
+
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
