@@ -22,7 +22,9 @@ const CACHE = fileURLToPath(new URL('../node_modules/.cache/ridewright/browser.j
 /** Found in this process or by the one that started it: Playwright's workers load the configuration again. */
 const HANDED_DOWN = 'RIDEWRIGHT_FOUND_BROWSER'
 const LAUNCH_LIMIT_MS = 30_000
-const INSTALL_LIMIT_MS = 300_000
+/** A network that swallows requests must not eat the time that the next way needs. */
+const DOWNLOAD_LIMIT_MS = 180_000
+const APT_LIMIT_MS = 300_000
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge']
 
 /**
@@ -91,19 +93,20 @@ function installWithPlaywright() {
   if (process.platform === 'linux' && !/libnss3\.so/.test(output('ldconfig', ['-p']) + output('/sbin/ldconfig', ['-p']))) return false
   console.log('No browser found. Fetching the one Playwright brings …')
   const cli = join(dirname(createRequire(import.meta.url).resolve('@playwright/test/package.json')), 'cli.js')
-  return ran(process.execPath, [cli, 'install', 'chromium'])
+  return ran(process.execPath, [cli, 'install', 'chromium'], DOWNLOAD_LIMIT_MS)
 }
 
 function installWithApt() {
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return false
   console.log('No browser found. Installing the system’s Chromium with apt-get …')
   const options = ['-qq', '-o', 'Acquire::Retries=3', '-o', 'DPkg::Lock::Timeout=120']
-  return ran('apt-get', [...options, 'update']) && ran('apt-get', [...options, 'install', '-y', '--no-install-recommends', 'chromium'])
+  const install = ['install', '-y', '--no-install-recommends', 'chromium']
+  return ran('apt-get', [...options, 'update'], APT_LIMIT_MS) && ran('apt-get', [...options, ...install], APT_LIMIT_MS)
 }
 
-function ran(/** @type {string} */ program, /** @type {string[]} */ words) {
+function ran(/** @type {string} */ program, /** @type {string[]} */ words, /** @type {number} */ timeout) {
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
-  return spawnSync(program, words, { stdio: ['ignore', 'inherit', 'inherit'], env, timeout: INSTALL_LIMIT_MS }).status === 0
+  return spawnSync(program, words, { stdio: ['ignore', 'inherit', 'inherit'], env, timeout }).status === 0
 }
 
 function output(/** @type {string} */ program, /** @type {string[]} */ words) {
