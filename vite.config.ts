@@ -51,7 +51,7 @@ function fillInServiceWorker(): Plugin {
     generateBundle: (_, bundle) => {
       entry = Object.values(bundle).find((output) => output.type === 'chunk' && output.isEntry)?.fileName ?? ''
     },
-    closeBundle: () => {
+    writeBundle: () => {
       const worker = join(folder, 'sw.js')
       const files = filesOf(folder).filter((file) => file !== 'sw.js')
       const hash = createHash('sha256')
