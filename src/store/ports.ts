@@ -30,5 +30,7 @@ export interface RideShelf {
   list: () => Promise<SavedRide[]>
   load: (id: string) => Promise<LoadedRide>
   save: (ride: Ride) => Promise<void>
+  /** Rejects when it could not be kept. */
+  save: (ride: Ride) => Promise<unknown>
   remove: (id: string) => Promise<void>
 }
