@@ -1,11 +1,10 @@
+import type { Place } from '#store/placeSlice.ts'
+
 /** The places a page address can name. */
-export const PLACES = ['start', 'draft', 'sheet', 'handover'] as const
-export type Place = (typeof PLACES)[number]
+export const PLACES = ['start', 'draft', 'sheet', 'handover'] as const satisfies readonly Place[]
 
 /** What stands after the "#" of the page address. */
 export type Fragment = { kind: 'none' } | { kind: 'place'; place: Place; rideId?: string } | { kind: 'link'; text: string }
-
-const LINK = '#ride='
 
 /**
  * Reads the fragment of the page address. `#/sheet/abc` is a place and the ride it shows;
@@ -14,16 +13,12 @@ const LINK = '#ride='
  */
 export function readFragment(hash: string): Fragment {
   if (hash === '' || hash === '#') return { kind: 'none' }
-  const [, name, rideId] = /^#\/([a-z]*)(?:\/([\w-]+))?\/?$/.exec(hash) ?? []
-  if (name !== undefined) {
-    const place = PLACES.find((known) => known === name)
-    return place ? { kind: 'place', place, ...(rideId && { rideId }) } : { kind: 'none' }
-  }
-  return { kind: 'link', text: hash.startsWith(LINK) ? hash.slice(LINK.length) : hash.slice(1) }
+  const [, name, rideId] = /^#\/([a-z]*)(?:\/([\w.:-]+))?\/?$/.exec(hash) ?? []
+  if (name === undefined) return { kind: 'link', text: hash }
+  const place = PLACES.find((known) => known === name)
+  if (!place) return { kind: 'none' }
+  return rideId === undefined ? { kind: 'place', place } : { kind: 'place', place, rideId }
 }
 
 /** The fragment of a place, for addresses that can be kept and opened again. */
 export const placeFragment = (place: Place, rideId?: string): string => (rideId === undefined ? `#/${place}` : `#/${place}/${rideId}`)
-
-/** The address that opens a ride elsewhere: this page's own address with the ride in its fragment, which browsers send to no server. */
-export const linkAddress = (page: string, text: string): string => page.replace(/#.*$/s, '') + LINK + text

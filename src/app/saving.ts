@@ -38,7 +38,7 @@ export function startSaving(
   async function save(ride: Ride): Promise<void> {
     try {
       const { updated, overOther } = await storage.save(ride)
-      store.getState().noteSaved({ id: ride.id, title: ride.title, updated })
+      store.getState().noteSaved({ id: ride.id, title: ride.title, level: ride.level, slotMinutes: ride.slotMinutes, updated })
       if (overOther) warnOfOther()
       if (!waiting) store.getState().setSaved('saved')
     } catch (error) {
@@ -75,7 +75,8 @@ export function startSaving(
   }
 }
 
-const browserWorld: SavingWorld = {
+/** The browser's own timer and signs. */
+export const browserWorld: SavingWorld = {
   later: (run, milliseconds) => {
     const timer = setTimeout(run, milliseconds)
     return () => clearTimeout(timer)

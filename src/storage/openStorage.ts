@@ -1,5 +1,5 @@
 import { fingerprint } from '#plan/fingerprint.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Level, Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { SAYS, StorageMissing } from './messages.ts'
 import type { RideCopy } from './rideCopy.ts'
@@ -13,6 +13,9 @@ import { openWindowChannel, type WindowChannel } from './windowChannel.ts'
 export interface ListedRide {
   id: string
   title: string
+  /** Absent when it cannot be read. */
+  level?: Level
+  slotMinutes?: number
   /** Milliseconds since 1970; 0 when it cannot be read. */
   updated: number
   /** Why it cannot be opened. */
@@ -165,7 +168,18 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
 
 function listed(id: string, held: unknown[]): ListedRide {
   const newest = newestOf(held)
-  return newest ? { id, title: newest.title, updated: newest.updated } : { id, title: id, updated: 0, problem: SAYS.unreadable }
+  return newest
+    ? { id, title: newest.title, ...aboutOf(newest), updated: newest.updated }
+    : { id, title: id, updated: 0, problem: SAYS.unreadable }
+}
+
+/** What else the list says of a ride, where its text says it; whether the rest of it can be read shows on opening. */
+function aboutOf({ text }: RideRecord): Pick<ListedRide, 'level' | 'slotMinutes'> {
+  const { level, slotMinutes } = Object(jsonOf(text)) as Record<string, unknown>
+  return {
+    ...((level === 'beginner' || level === 'mixed' || level === 'advanced') && { level }),
+    ...(typeof slotMinutes === 'number' && { slotMinutes }),
+  }
 }
 
 /** The newest whole record among what the copies hold. */

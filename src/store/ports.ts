@@ -29,8 +29,6 @@ export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: strin
 export interface RideShelf {
   list: () => Promise<SavedRide[]>
   load: (id: string) => Promise<LoadedRide>
-  save: (ride: Ride) => Promise<void>
-  /** Rejects when it could not be kept. */
   save: (ride: Ride) => Promise<unknown>
   remove: (id: string) => Promise<void>
 }

@@ -93,7 +93,8 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
     duplicateSaved: async (id) => {
       if (!shelf) return
       try {
-        const loaded = await shelf.load(id)
+        const open = get().ride
+        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf.load(id)
         if (!loaded.ok) return get().notify({ kind: 'problem', sentence: loaded.sentence, details: loaded.details })
         const copy = copyOfRide(loaded.ride, newId())
         await shelf.save({ ...copy, title: copyTitle(copy.title) })

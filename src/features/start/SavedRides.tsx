@@ -1,56 +1,87 @@
-import type { MouseEvent } from 'react'
+import { type MouseEvent, useState } from 'react'
+import type { SavedRide } from '#store/ports.ts'
 import { Button } from '#ui/Button.tsx'
+import { Dialog } from '#ui/Dialog.tsx'
 import { changedWords } from './changedWords.ts'
-
-/** What the list shows of a ride saved on this machine. */
-export interface SavedRide {
-  id: string
-  title: string
-  level: string
-  slotMinutes: number
-  /** Milliseconds since 1970. */
-  changedAt: number
-}
 
 interface Props {
   rides: readonly SavedRide[]
   /** Milliseconds since 1970. */
   now: number
-  /** The page address that opens a saved ride, for links that can be kept or opened in another tab. */
-  addressOf: (id: string) => string
   onOpen: (id: string) => void
   onDuplicate: (id: string) => void
   onDelete: (id: string) => void
 }
 
-/** The rides kept on this machine, last changed first. */
-export function SavedRides({ rides, now, addressOf, onOpen, onDuplicate, onDelete }: Props) {
-  const open = (id: string) => (event: MouseEvent) => {
+/** The rides kept on this machine, last changed first. One that cannot be read is listed with the reason and kept. */
+export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props) {
+  const [doomed, setDoomed] = useState<SavedRide | null>(null)
+  const remove = (ride: SavedRide) => (ride.problem === undefined ? onDelete(ride.id) : setDoomed(ride))
+  return (
+    <>
+      <ul>
+        {rides.map((ride) => (
+          <li key={ride.id} className="start-ride">
+            {ride.problem === undefined ? (
+              <RideLink ride={ride} onOpen={onOpen} />
+            ) : (
+              <span className="start-ride-title">{titleOf(ride)}</span>
+            )}
+            <p className="start-ride-meta">{ride.problem ?? metaOf(ride, now)}</p>
+            <div className="start-ride-actions">
+              {ride.problem === undefined && (
+                <Button tone="quiet" onClick={() => onDuplicate(ride.id)} aria-label={`duplicate ${titleOf(ride)}`}>
+                  duplicate
+                </Button>
+              )}
+              <Button tone="quiet" onClick={() => remove(ride)} aria-label={`delete ${titleOf(ride)}`}>
+                delete
+              </Button>
+            </div>
+          </li>
+        ))}
+      </ul>
+      {/* A ride that can be read is put back with one press; this one could not be. */}
+      <Dialog
+        open={doomed !== null}
+        title={`Delete “${doomed ? titleOf(doomed) : ''}” for good?`}
+        closeLabel="keep it"
+        onClose={() => setDoomed(null)}
+        actions={
+          <Button
+            tone="solid"
+            onClick={() => {
+              if (doomed) onDelete(doomed.id)
+              setDoomed(null)
+            }}
+          >
+            delete for good
+          </Button>
+        }
+      >
+        <p>This version cannot read the ride, so it could not be put back. A newer version may be able to.</p>
+      </Dialog>
+    </>
+  )
+}
+
+function RideLink({ ride, onOpen }: { ride: SavedRide; onOpen: (id: string) => void }) {
+  const open = (event: MouseEvent) => {
     // A press with a modifier is the browser's: another tab, another window.
     if (event.metaKey || event.ctrlKey || event.shiftKey) return
     event.preventDefault()
-    onOpen(id)
+    onOpen(ride.id)
   }
   return (
-    <ul className="start-rides">
-      {rides.map((ride) => (
-        <li key={ride.id} className="start-ride">
-          <a className="start-ride-title" href={addressOf(ride.id)} onClick={open(ride.id)}>
-            {ride.title || 'untitled ride'}
-          </a>
-          <p className="start-ride-meta">
-            {ride.level} · {ride.slotMinutes} min · changed {changedWords(ride.changedAt, now)}
-          </p>
-          <div className="start-ride-actions">
-            <Button tone="quiet" onClick={() => onDuplicate(ride.id)} aria-label={`duplicate ${ride.title}`}>
-              duplicate
-            </Button>
-            <Button tone="quiet" onClick={() => onDelete(ride.id)} aria-label={`delete ${ride.title}`}>
-              delete
-            </Button>
-          </div>
-        </li>
-      ))}
-    </ul>
+    <a className="start-ride-title" href={`#/draft/${ride.id}`} onClick={open}>
+      {titleOf(ride)}
+    </a>
   )
+}
+
+const titleOf = (ride: SavedRide): string => ride.title || 'untitled ride'
+
+function metaOf({ level, slotMinutes, updated }: SavedRide, now: number): string {
+  const about = [level, slotMinutes === undefined ? undefined : `${slotMinutes} min`, `changed ${changedWords(updated, now)}`]
+  return about.filter((part) => part !== undefined).join(' · ')
 }

@@ -1,0 +1,110 @@
+import { lazy, Suspense, useEffect, useRef, useState } from 'react'
+import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
+import { fileName } from '#features/handover/fileName.ts'
+import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
+import { StartPlace } from '#features/start/StartPlace.tsx'
+import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import type { Place } from '#store/placeSlice.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { LiveRegion } from '#ui/LiveRegion.tsx'
+import { saveTextFile } from '#ui/saveTextFile.ts'
+import { ErrorBoundary } from './ErrorBoundary.tsx'
+import { Header } from './Header.tsx'
+import { KeyMap } from './KeyMap.tsx'
+import { Notices } from './Notices.tsx'
+import { useFileDrop } from './useFileDrop.ts'
+import { SHELL_KEYS, useShellKeys } from './useShellKeys.ts'
+import './app.css'
+
+// Places are fetched when first gone to: the chart library alone is heavier than all the rest.
+const DraftPlace = lazy(() => import('#features/drafting/DraftPlace.tsx').then((module) => ({ default: module.DraftPlace })))
+const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((module) => ({ default: module.SheetPlace })))
+const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
+
+interface Props {
+  /** Whether rides can be kept on this machine. */
+  canKeep: boolean
+  /** Milliseconds since 1970. */
+  now: () => number
+  onOpenFile: (file: File) => void
+}
+
+/** The shell: a head, what must be known, and the place one is in. */
+export function App({ canKeep, now, onOpenFile }: Props) {
+  const store = useAppStore()
+  const place = useApp((state) => (state.shown ? state.place : 'start'))
+  const [keysOpen, setKeysOpen] = useState(false)
+  const main = useRef<HTMLElement>(null)
+  useShellKeys(() => setKeysOpen(true))
+  useFileDrop(onOpenFile)
+  useTheme()
+  useDocumentTitle()
+  useFocusOnArrival(place, main)
+
+  return (
+    <div className="app">
+      {/* A button and no link: the fragment of the address is spoken for. */}
+      <Button className="app-skip" onClick={() => main.current?.focus()}>
+        skip to the page
+      </Button>
+      <Header onKeys={() => setKeysOpen(true)} />
+      <ReceivedBar />
+      <Notices />
+      <main ref={main} className="app-main" tabIndex={-1}>
+        <ErrorBoundary key={place} onDownload={download} onLeave={() => store.getState().setPlace('start')}>
+          <Suspense fallback={<p className="app-waiting">opening…</p>}>
+            {place === 'start' && <StartPlace canKeep={canKeep} now={now} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />}
+            {place === 'draft' && <DraftPlace />}
+            {place === 'sheet' && <SheetPlace today={dayWords(now())} />}
+            {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} />}
+          </Suspense>
+        </ErrorBoundary>
+      </main>
+      <KeyMap open={keysOpen} groups={[...SHELL_KEYS, ...DRAFT_KEYS]} onClose={() => setKeysOpen(false)} />
+      <Announcements />
+    </div>
+  )
+
+  function download(): boolean {
+    const { shown, ride } = store.getState()
+    const kept = ride ?? shown
+    if (kept) saveTextFile(fileName(kept.title), JSON.stringify(kept, null, 2))
+    return kept !== null
+  }
+}
+
+/** "25 November 2026" */
+const dayWords = (instant: number): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(instant)
+
+function Announcements() {
+  const message = useApp((state) => state.announcement)
+  const turn = useApp((state) => state.announcementTurn)
+  return <LiveRegion message={message} turn={turn} />
+}
+
+function useTheme() {
+  const theme = useApp((state) => state.theme)
+  useEffect(() => {
+    if (theme === 'auto') delete document.documentElement.dataset.theme
+    else document.documentElement.dataset.theme = theme
+  }, [theme])
+}
+
+function useDocumentTitle() {
+  const title = useApp((state) => (state.shown && state.place !== 'start' ? state.shown.title || 'untitled ride' : null))
+  useEffect(() => {
+    document.title = title === null ? 'Ridewright' : `${title} · Ridewright`
+  }, [title])
+}
+
+/** Moves the focus into the page on going to another place, as a page load would; not on the first. */
+function useFocusOnArrival(place: Place, main: { readonly current: HTMLElement | null }) {
+  const before = useRef(place)
+  useEffect(() => {
+    if (before.current === place) return
+    before.current = place
+    main.current?.focus({ preventScroll: true })
+    window.scrollTo(0, 0)
+  }, [place, main])
+}

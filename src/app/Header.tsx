@@ -1,0 +1,120 @@
+import type { MouseEvent } from 'react'
+import { isReadOnly, type Place } from '#store/placeSlice.ts'
+import type { AppState } from '#store/state.ts'
+import { useApp } from '#store/useApp.ts'
+import type { Theme } from '#store/viewSlice.ts'
+import { Button } from '#ui/Button.tsx'
+import { Select } from '#ui/Select.tsx'
+import { placeFragment } from './fragment.ts'
+
+const RIDE_PLACES: readonly { place: Place; label: string }[] = [
+  { place: 'draft', label: 'draft' },
+  { place: 'sheet', label: 'sheet' },
+  { place: 'handover', label: 'hand over' },
+]
+
+const THEMES: readonly { value: Theme; label: string }[] = [
+  { value: 'auto', label: 'as the system' },
+  { value: 'light', label: 'light' },
+  { value: 'dark', label: 'dark' },
+]
+
+const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', failed: 'not saved' } as const
+
+interface Props {
+  onKeys: () => void
+}
+
+/** The head of every page: which ride, where in it, the way back, and what is kept. */
+export function Header({ onKeys }: Props) {
+  const place = useApp((state) => state.place)
+  const hasRide = useApp((state) => state.shown !== null)
+  const theme = useApp((state) => state.theme)
+  const setTheme = useApp((state) => state.setTheme)
+  const inRide = hasRide && place !== 'start'
+  return (
+    <header className="app-head">
+      <PlaceLink place="start" className="app-name">
+        {inRide ? 'all rides' : 'Ridewright'}
+      </PlaceLink>
+      {inRide && <Title />}
+      {inRide && <Tools />}
+      {inRide && (
+        <nav className="app-places" aria-label="places">
+          {RIDE_PLACES.map(({ place: target, label }) => (
+            <PlaceLink key={target} place={target} className="app-place" current={place === target}>
+              {label}
+            </PlaceLink>
+          ))}
+        </nav>
+      )}
+      <div className="app-tools" data-push={!inRide}>
+        <Button tone="quiet" onClick={onKeys} title="keys (?)">
+          keys
+        </Button>
+        <Select className="app-theme" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />
+      </div>
+    </header>
+  )
+}
+
+function Title() {
+  const title = useApp((state) => state.shown?.title)
+  const meta = useApp(metaLine)
+  return (
+    <div className="app-title">
+      <strong title={title}>{title || 'untitled ride'}</strong>
+      <span>{meta}</span>
+    </div>
+  )
+}
+
+/** "advanced · 20 min · Lanternfish, main room" */
+const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${shown.slotMinutes} min · ${shown.bike.name}` : '')
+
+/** Undo, redo and the state of saving; none of them means anything for a shared ride. */
+function Tools() {
+  const readOnly = useApp(isReadOnly)
+  const undoLabel = useApp((state) => state.past.at(-1)?.label)
+  const redoLabel = useApp((state) => state.future.at(-1)?.label)
+  const undo = useApp((state) => state.undo)
+  const redo = useApp((state) => state.redo)
+  const saved = useApp((state) => state.saved)
+  if (readOnly) return <span className="app-saved">read-only</span>
+  return (
+    <div className="app-tools">
+      <span className="app-saved" data-urgent={saved === 'failed'}>
+        {SAVED_WORDS[saved]}
+      </span>
+      <Button tone="quiet" onClick={undo} disabled={undoLabel === undefined} title={undoLabel && `undo: ${undoLabel}`}>
+        undo
+      </Button>
+      <Button tone="quiet" onClick={redo} disabled={redoLabel === undefined} title={redoLabel && `redo: ${redoLabel}`}>
+        redo
+      </Button>
+    </div>
+  )
+}
+
+interface PlaceLinkProps {
+  place: Place
+  className: string
+  current?: boolean
+  children: string
+}
+
+/** A real link to a place: it can be kept and opened in another tab; a plain press stays on the page. */
+function PlaceLink({ place, className, current, children }: PlaceLinkProps) {
+  const rideId = useApp((state) => (place === 'start' ? undefined : state.ride?.id))
+  const setPlace = useApp((state) => state.setPlace)
+  const go = (event: MouseEvent) => {
+    if (event.metaKey || event.ctrlKey || event.shiftKey) return
+    event.preventDefault()
+    setPlace(place)
+  }
+  return (
+    <a className={className} href={placeFragment(place, rideId)} aria-current={current ? 'page' : undefined} onClick={go}>
+      {children}
+    </a>
+  )
+}

@@ -1,0 +1,80 @@
+import { decodeLink } from '#plan/link/decodeLink.ts'
+import type { AppState, AppStore } from '#store/state.ts'
+import { placeFragment, readFragment } from './fragment.ts'
+
+/** The part of a window that page addresses need. */
+export type AddressBar = Pick<Window, 'location' | 'history' | 'addEventListener' | 'removeEventListener'>
+
+/**
+ * Follows the page address: a place is gone to, a ride is opened, a link is shown read-only.
+ * A link that cannot be opened is said in a notice and changes nothing else; with no ride open
+ * the notice stands on the start page.
+ */
+export async function followAddress(hash: string, store: AppStore): Promise<void> {
+  const state = store.getState()
+  const fragment = readFragment(hash)
+  if (fragment.kind === 'link') return openLink(fragment.text, store)
+  if (fragment.kind === 'none') return
+  if (state.received) state.dismissReceived()
+  const { place, rideId } = fragment
+  if (rideId !== undefined && place !== 'start' && store.getState().ride?.id !== rideId) {
+    const opened = await state.openSaved(rideId)
+    if (!opened) return store.getState().setPlace('start')
+  }
+  store.getState().setPlace(place === 'start' || store.getState().ride ? place : 'start')
+}
+
+function openLink(text: string, store: AppStore): void {
+  const { receiveRide, notify, announce, dismissNotice, dismissReceived } = store.getState()
+  const decoded = decodeLink(text)
+  if (decoded.ok) {
+    dismissNotice()
+    receiveRide(decoded.ride)
+    announce(`Shared ride “${decoded.ride.title}”, read-only`)
+    return
+  }
+  dismissReceived()
+  const [first, ...others] = decoded.problems.map((problem) => problem.sentence)
+  notify(
+    others.length === 0
+      ? { kind: 'problem', sentence: `${first} What is saved on this machine is untouched.` }
+      : {
+          kind: 'problem',
+          sentence: 'The ride in this link cannot be opened; what is saved on this machine is untouched.',
+          details: [first!, ...others],
+        },
+  )
+}
+
+/** The fragment of what is shown; null while a received ride is, whose own address stays. */
+const fragmentOf = (state: AppState): string | null =>
+  state.received ? null : placeFragment(state.place, state.place === 'start' ? undefined : state.ride?.id)
+
+/**
+ * Keeps the page address and the store in step, both ways, so that reload, back, forward and
+ * bookmarks work. The first address is replaced, later ones are added to the history.
+ *
+ * @returns undoes the tie
+ */
+export function tieAddress(store: AppStore, bar: AddressBar): () => void {
+  const show = (state: AppState, how: 'pushState' | 'replaceState') => {
+    const fragment = fragmentOf(state)
+    if (fragment !== null && fragment !== bar.location.hash) bar.history[how](null, '', fragment)
+  }
+  // While an address is being followed, the states on the way to it are none to go back to.
+  let following = 0
+  const followHash = async () => {
+    following++
+    await followAddress(bar.location.hash, store).finally(() => following--)
+    show(store.getState(), 'replaceState')
+  }
+  show(store.getState(), 'replaceState')
+  const untie = store.subscribe((state) => {
+    if (following === 0) show(state, 'pushState')
+  })
+  bar.addEventListener('hashchange', followHash)
+  return () => {
+    untie()
+    bar.removeEventListener('hashchange', followHash)
+  }
+}

@@ -1,0 +1,56 @@
+import { useEffect, useEffectEvent } from 'react'
+import { useAppStore } from '#store/useApp.ts'
+import type { KeyGroup } from './KeyMap.tsx'
+
+/** The keys that work in every place, for the key map. */
+export const SHELL_KEYS: readonly KeyGroup[] = [
+  {
+    title: 'everywhere',
+    rows: [
+      { keys: ['Ctrl+Z', '⌘Z'], does: 'undo' },
+      { keys: ['Ctrl+Shift+Z', 'Ctrl+Y', '⇧⌘Z'], does: 'do again' },
+      { keys: ['?'], does: 'this map' },
+    ],
+  },
+]
+
+/** Undo, redo and the key map, from the keyboard. In a text field undo belongs to the text, and "?" is a letter. */
+export function useShellKeys(openKeys: () => void): void {
+  const store = useAppStore()
+  const press = useEffectEvent((event: KeyboardEvent) => {
+    if (event.defaultPrevented || event.isComposing || isTyping(event.target) || document.querySelector('dialog[open]')) return
+    const meaning = meaningOf(event)
+    if (!meaning) return
+    event.preventDefault()
+    if (meaning === 'keys') openKeys()
+    else store.getState()[meaning]()
+  })
+  useEffect(() => {
+    window.addEventListener('keydown', press)
+    return () => window.removeEventListener('keydown', press)
+  }, [])
+}
+
+/** What a key means everywhere. */
+export function meaningOf({
+  key,
+  ctrlKey,
+  metaKey,
+  altKey,
+  shiftKey,
+}: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>): 'undo' | 'redo' | 'keys' | null {
+  if (altKey) return null
+  const letter = key.toLowerCase()
+  if (ctrlKey || metaKey) {
+    if (letter === 'z') return shiftKey ? 'redo' : 'undo'
+    return letter === 'y' && ctrlKey && !shiftKey ? 'redo' : null
+  }
+  return key === '?' ? 'keys' : null
+}
+
+/** Whether the key goes into a text. */
+function isTyping(target: EventTarget | null): boolean {
+  if (!(target instanceof HTMLElement)) return false
+  if (target.isContentEditable || target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true
+  return target instanceof HTMLInputElement && !['radio', 'checkbox', 'button', 'range', 'file', 'submit'].includes(target.type)
+}

@@ -1,0 +1,44 @@
+import { createRoot } from 'react-dom/client'
+import { openStorage } from '#storage/openStorage.ts'
+import { createAppStore } from '#store/createAppStore.ts'
+import { AppStoreProvider } from '#store/useApp.ts'
+import { App } from './App.tsx'
+import { tieAddress } from './addressSync.ts'
+import { createIds } from './createIds.ts'
+import { keepSession, readSession } from './lastSession.ts'
+import { openRideFile } from './openRideFile.ts'
+import { reopen } from './reopen.ts'
+import { browserWorld, startSaving } from './saving.ts'
+import '#ui/base.css'
+
+/** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
+export async function start(root: HTMLElement): Promise<void> {
+  const storage = await openStorage()
+  const shelf = storage.warning === null ? storage : null
+  const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf })
+  const notes = localNotes()
+
+  if (shelf) startSaving(store, storage)
+  else {
+    store.getState().setSaved('failed')
+    store.getState().notify({ kind: 'warning', sentence: storage.warning! })
+  }
+  await reopen(store, location.hash, readSession(notes), storage.lastOpened)
+  tieAddress(store, window)
+  keepSession(store, notes, browserWorld)
+
+  createRoot(root).render(
+    <AppStoreProvider value={store}>
+      <App canKeep={shelf !== null} now={Date.now} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
+    </AppStoreProvider>,
+  )
+}
+
+/** localStorage, or null where asking for it alone is refused. */
+function localNotes(): Storage | null {
+  try {
+    return window.localStorage
+  } catch {
+    return null
+  }
+}

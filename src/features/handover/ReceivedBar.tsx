@@ -1,0 +1,31 @@
+import { useApp } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import './handover.css'
+
+/** Says that the ride shown came from elsewhere, and offers the two ways on. Draws nothing while the ride is one's own. */
+export function ReceivedBar() {
+  const title = useApp((state) => state.received?.ride.title)
+  const hasOwn = useApp((state) => state.ride !== null)
+  const keepCopy = useApp((state) => state.keepCopy)
+  const dismiss = useApp((state) => state.dismissReceived)
+  const announce = useApp((state) => state.announce)
+  if (title === undefined) return null
+
+  const keep = () => {
+    keepCopy()
+    announce(`“${title || 'untitled ride'}” is now a ride of your own and saved on this machine.`)
+  }
+  return (
+    <section className="handover-received ui-no-print" aria-label="shared ride">
+      <p>
+        <strong>Shared ride, read-only.</strong> Look around; nothing here can be changed and nothing of yours is touched.
+      </p>
+      <div className="handover-actions">
+        <Button tone="solid" onClick={keep}>
+          keep a copy
+        </Button>
+        <Button onClick={dismiss}>{hasOwn ? 'close, back to my ride' : 'close'}</Button>
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,98 @@
+import { useEffect, useState } from 'react'
+import type { Ride } from '#plan/model.ts'
+import { blankRide } from '#plan/newRide.ts'
+import { sectionsFromPlaylist } from '#plan/sectionsFromPlaylist.ts'
+import { copyOfRide } from '#store/copyOfRide.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { FileButton } from '#ui/FileButton.tsx'
+import { DemoRides } from './DemoRides.tsx'
+import { NewRide, type NewRideChoice } from './NewRide.tsx'
+import type { ReadPlaylist } from './readPlaylist.ts'
+import { SafetyNotes } from './SafetyNotes.tsx'
+import { SavedRides } from './SavedRides.tsx'
+import './start.css'
+
+interface Props {
+  /** Whether rides can be kept on this machine. */
+  canKeep: boolean
+  /** Milliseconds since 1970. */
+  now: () => number
+  readPlaylist: ReadPlaylist
+  onOpenFile: (file: File) => void
+}
+
+/** Where everyone begins: the rides on this machine, two to look at, and the ways to a new one. */
+export function StartPlace({ canKeep, now, readPlaylist, onOpenFile }: Props) {
+  const store = useAppStore()
+  const saved = useApp((state) => state.savedRides)
+  const [arrived] = useState(now)
+  useEffect(() => void store.getState().refreshSavedRides(), [store])
+
+  const create = ({ songs, ...choice }: NewRideChoice) => {
+    const { newId, openRide } = store.getState()
+    const ride = blankRide({ newId, ...choice })
+    openRide(songs.length === 0 ? ride : { ...ride, sections: sectionsFromPlaylist(songs, newId) })
+  }
+  const openDemo = (ride: Ride) => {
+    const { newId, openRide } = store.getState()
+    openRide(copyOfRide(ride, newId()))
+  }
+  const open = (id: string) => {
+    const { ride, received, setPlace, openSaved } = store.getState()
+    // Opening it anew would end the way back of its changes.
+    if (ride?.id === id && !received) setPlace('draft')
+    else void openSaved(id)
+  }
+
+  return (
+    <div className="start">
+      <h1>A class to music, planned so that it adds up.</h1>
+      <p className="start-lede">
+        Songs, blocks, resistance and words on one time line. Everything stays on this machine; it works without an account and without a
+        network.
+      </p>
+      <div className="start-columns">
+        <div className="start-column">
+          {(saved.length > 0 || !canKeep) && (
+            <section aria-labelledby="start-saved">
+              <h2 id="start-saved">your rides on this machine</h2>
+              {!canKeep && (
+                <p className="start-none">
+                  This window cannot keep rides: it is private, or storage is switched off. You can plan all the same; save the ride as a
+                  file before you leave.
+                </p>
+              )}
+              <SavedRides
+                rides={saved}
+                now={arrived}
+                onOpen={open}
+                onDuplicate={(id) => void store.getState().duplicateSaved(id)}
+                onDelete={(id) => void store.getState().removeSaved(id)}
+              />
+            </section>
+          )}
+          <section aria-labelledby="start-demos">
+            <h2 id="start-demos">demo rides</h2>
+            <DemoRides onOpen={openDemo} />
+          </section>
+        </div>
+        <div className="start-column">
+          <section aria-labelledby="start-new">
+            <h2 id="start-new">new ride</h2>
+            <NewRide readPlaylist={readPlaylist} onCreate={create} />
+          </section>
+          <section aria-labelledby="start-file">
+            <h2 id="start-file">a ride from a file</h2>
+            <div className="start-file">
+              <FileButton accept=".json,application/json" onFile={onOpenFile}>
+                open a file…
+              </FileButton>
+              <span className="start-hint">or drop it anywhere on the page</span>
+            </div>
+          </section>
+        </div>
+      </div>
+      <SafetyNotes />
+    </div>
+  )
+}

@@ -1,0 +1,36 @@
+import { useEffect, useState } from 'react'
+import type { Ride } from '#plan/model.ts'
+import { parseRide } from '#plan/parseRide.ts'
+
+/** The rides that come with the page, each a file beside it; their words stand here so that they show before the files arrive. */
+export const DEMOS = [
+  { name: 'twenty-minute-spark', title: 'Twenty-Minute Spark', about: 'advanced · 20 min · six songs' },
+  { name: 'ridge-and-return', title: 'Ridge and Return', about: 'mixed · 45 min · thirteen songs' },
+] as const
+
+export type Demo = { state: 'loading' } | { state: 'ready'; ride: Ride } | { state: 'failed' }
+
+/** Reads the demo rides once, from addresses relative to the page so that any folder of any host serves them. */
+export function useDemoRides(): Readonly<Record<string, Demo>> {
+  const [demos, setDemos] = useState<Record<string, Demo>>({})
+  useEffect(() => {
+    const leaving = new AbortController()
+    for (const { name } of DEMOS) {
+      void read(name, leaving.signal).then((demo) => {
+        if (!leaving.signal.aborted) setDemos((known) => ({ ...known, [name]: demo }))
+      })
+    }
+    return () => leaving.abort()
+  }, [])
+  return demos
+}
+
+async function read(name: string, signal: AbortSignal): Promise<Demo> {
+  try {
+    const response = await fetch(`./demo/${name}.ride.json`, { signal })
+    const parsed = response.ok ? parseRide(await response.json()) : null
+    return parsed?.ok ? { state: 'ready', ride: parsed.ride } : { state: 'failed' }
+  } catch {
+    return { state: 'failed' }
+  }
+}

@@ -1,0 +1,3 @@
+import { start } from '#app/wiring.tsx'
+
+void start(document.getElementById('root')!)
