@@ -8,7 +8,7 @@ import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
 
 /** Widths, in pixels, from which a card shows more: a level alone, then the total, then words. */
-const ROOM = { level: 13, total: 30, words: 62 } as const
+const ROOM = { level: 13, total: 30, words: 52, figure: 88 } as const
 
 export interface BlockCardProps {
   block: Block
@@ -67,7 +67,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
               color: `var(--effort-text-${from})`,
             }}
           >
-            {room === 'words' && <Figure name={blockFigure(block)} />}
+            {width >= ROOM.figure && <Figure name={blockFigure(block)} />}
             {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
             {room !== 'none' && (
               <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>

@@ -11,6 +11,8 @@ const HEIGHT = 178
 const MARGIN = { top: 10, right: 0, bottom: 0, left: 0 }
 const AXIS = 22
 const LEVELS = [0, 2, 4, 6, 8, 10]
+// Beside its moment, not around it: the first one would be cut at the edge.
+const TICK = { textAnchor: 'start', dx: 3 } as const
 
 /**
  * The frame (time axis, level lines) is Recharts' and is drawn again only when the zoom or the reach
@@ -19,8 +21,8 @@ const LEVELS = [0, 2, 4, 6, 8, 10]
 export const IntensityChart = memo(function IntensityChart({ scale, reach, slot }: { scale: TimeScale; reach: Seconds; slot: Seconds }) {
   return (
     <div className="chart" aria-hidden="true">
-      <ComposedChart width={toX(scale, reach)} height={HEIGHT} margin={MARGIN} data={NOTHING} accessibilityLayer={false}>
-        <CartesianGrid vertical={false} className="chart-grid" />
+      <ComposedChart width={toX(scale, reach)} height={HEIGHT} margin={MARGIN} data={corners(reach)} accessibilityLayer={false}>
+        <CartesianGrid vertical={false} horizontalValues={LEVELS} className="chart-grid" />
         <XAxis
           type="number"
           dataKey="at"
@@ -31,16 +33,34 @@ export const IntensityChart = memo(function IntensityChart({ scale, reach, slot 
           tickLine={false}
           axisLine={false}
           interval={0}
+          tick={TICK}
           className="chart-axis"
         />
-        <YAxis type="number" domain={[0, 10]} ticks={LEVELS} width={0} tick={false} axisLine={false} />
+        <YAxis
+          type="number"
+          dataKey="level"
+          domain={[0, 10]}
+          ticks={LEVELS}
+          width={0}
+          interval={0}
+          tick={noTick}
+          tickLine={false}
+          axisLine={false}
+        />
         <LiveCurves reach={reach} slot={slot} />
       </ComposedChart>
     </div>
   )
 })
 
-const NOTHING: never[] = []
+// The grid takes its lines from the axis' ticks, so they are there and draw nothing; the labels stand beside the scroller.
+const noTick = () => <g />
+
+// The axes are given their domain; the frame still wants two corners to stand on.
+const corners = (reach: Seconds) => [
+  { at: 0, level: 0 },
+  { at: reach, level: 10 },
+]
 
 /** Labels of the level lines, held at the left edge while the stage scrolls under them. */
 export function LevelLabels() {

@@ -13,7 +13,7 @@ import {
   useRef,
   useState,
 } from 'react'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
@@ -269,6 +269,9 @@ const Blocks = memo(function Blocks({ ride, report, scale, selectedIds, draggedI
           readOnly={readOnly}
         />
       ))}
+      {report.spans.map((span) => (
+        <Rest key={`${span.kind} ${span.from}`} span={span} scale={scale} />
+      ))}
       {ride.sections
         .flatMap((section) => section.blocks.filter(isSet))
         .map((set) => (
@@ -304,6 +307,20 @@ function cardProps(played: PlayedBlock, report: RideReport, scale: TimeScale) {
     beyond: played.beyond > 0,
     spoken: speakBlock(played, formatClock(played.from), length),
   }
+}
+
+const REST_WORDS = { openTail: 'open', briefing: 'briefing', clearUp: 'clear-up' } as const
+
+/** Time that no block fills: the words before the first song, a song's open end, the wiping down. */
+function Rest({ span, scale }: { span: Span; scale: TimeScale }) {
+  if (span.kind === 'block' || span.kind === 'leadIn') return null
+  const width = toX(scale, span.to - span.from)
+  if (width < 3) return null
+  return (
+    <div className="rest" data-kind={span.kind} style={{ transform: `translateX(${toX(scale, span.from)}px)`, width: width - 2 }}>
+      {width > 40 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
+    </div>
+  )
 }
 
 /** The bracket over a set's rounds: its handle for picking the set up as a whole. */

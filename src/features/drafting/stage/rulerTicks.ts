@@ -21,13 +21,14 @@ export function rulerTicks(section: SectionReport, grid: BeatGrid, scale: TimeSc
   const x = (count: number): number => toX(scale, secondAt(grid, counts.in + count) - origin)
   const { eight, phrase } = section.unit
   const widthOfEight = x(eight)
+  const widthOfPhrase = widthOfEight * (phrase / eight)
   const step = widthOfEight / eight >= 7 ? 1 : widthOfEight >= 4 ? eight : phrase
-  const labelEvery = widthOfEight >= 26 ? eight : widthOfEight * (phrase / eight) >= 26 ? phrase : phrase * 4
+  if (widthOfPhrase < 6) return []
+  const labelEvery = widthOfEight >= 26 ? eight : widthOfPhrase >= 26 ? phrase : Number.POSITIVE_INFINITY
   const ticks: Tick[] = []
   for (let count = 0; count <= counts.total; count += step) {
     const strength = count % phrase === 0 ? 'phrase' : count % eight === 0 ? 'eight' : 'count'
-    const label =
-      count % labelEvery === 0 && count < counts.total && widthOfEight * (labelEvery / eight) >= 20 ? String(count / eight + 1) : undefined
+    const label = count % labelEvery === 0 && count < counts.total ? String(count / eight + 1) : undefined
     ticks.push({ x: x(count), strength, ...(label === undefined ? {} : { label }) })
   }
   return ticks

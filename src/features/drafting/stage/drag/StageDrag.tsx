@@ -1,4 +1,15 @@
-import { type Active, DndContext, DragOverlay, type DragStartEvent, MouseSensor, TouchSensor, useSensor, useSensors } from '@dnd-kit/core'
+import {
+  type Active,
+  DndContext,
+  DragOverlay,
+  type DragStartEvent,
+  type Modifier,
+  MouseSensor,
+  TouchSensor,
+  useSensor,
+  useSensors,
+} from '@dnd-kit/core'
+import { getEventCoordinates } from '@dnd-kit/utilities'
 import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react'
 import type { RideReport } from '#engine/report.ts'
 import type { KeyedCommand } from '#features/drafting/stage/dragCommand.ts'
@@ -93,7 +104,9 @@ export function StageDrag({
       accessibility={{ announcements: SILENT, screenReaderInstructions: { draggable: '' } }}
     >
       {children}
-      <DragOverlay dropAnimation={null}>{dragged ? <div className="drag-overlay">{describe(dragged)}</div> : null}</DragOverlay>
+      <DragOverlay dropAnimation={null} modifiers={BESIDE_POINTER}>
+        {dragged ? <div className="drag-overlay">{describe(dragged)}</div> : null}
+      </DragOverlay>
     </DndContext>
   )
 }
@@ -102,6 +115,15 @@ export function StageDrag({
 const REACH = 40
 
 const draggedOf = (active: Active): Dragged => active.data.current as unknown as Dragged
+
+/** The name in the hand hangs beside the pointer, wherever in a long block it was picked up. */
+const BESIDE_POINTER: Modifier[] = [
+  ({ transform, activatorEvent, activeNodeRect }) => {
+    const point = activatorEvent && getEventCoordinates(activatorEvent)
+    if (!point || !activeNodeRect) return transform
+    return { ...transform, x: transform.x + point.x - activeNodeRect.left + 14, y: transform.y + point.y - activeNodeRect.top + 14 }
+  },
+]
 
 /** The stage announces changes itself, in words and with the new times; the library would say ids. */
 const SILENT = {
