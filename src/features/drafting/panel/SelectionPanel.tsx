@@ -1,0 +1,36 @@
+import { BlockPanel } from '#features/drafting/panel/block/BlockPanel.tsx'
+import { BlocksPanel } from '#features/drafting/panel/blocks/BlocksPanel.tsx'
+import { RidePanel } from '#features/drafting/panel/ride/RidePanel.tsx'
+import { SectionPanel } from '#features/drafting/panel/section/SectionPanel.tsx'
+import { SetPanel } from '#features/drafting/panel/set/SetPanel.tsx'
+import { findSet } from '#plan/places.ts'
+import { useApp } from '#store/useApp.ts'
+import './panel.css'
+
+/**
+ * Details of what is chosen: the ride when nothing is, a section, a block, a set, or several
+ * blocks at once. Fields commit on Enter or on leaving them, each as one undo step.
+ */
+export function SelectionPanel() {
+  const open = useApp((state) => state.shown !== null)
+  const readOnly = useApp((state) => state.received !== null)
+  if (!open) return null
+  return (
+    <aside className="panel" aria-label="details of the selection">
+      <fieldset className="panel-body" disabled={readOnly}>
+        <legend className="ui-hidden">details</legend>
+        <Chosen />
+      </fieldset>
+    </aside>
+  )
+}
+
+/** Every part has the id of what it edits as its key: text being typed for one thing never ends up in another. */
+function Chosen() {
+  const ids = useApp((state) => state.selection.ids)
+  const sectionId = useApp((state) => state.selection.sectionId)
+  const isSet = useApp((state) => ids.length === 1 && findSet(state.shown!, ids[0]!) !== undefined)
+  if (ids.length > 1) return <BlocksPanel key={ids.join(' ')} ids={ids} />
+  if (ids.length === 1) return isSet ? <SetPanel key={ids[0]} setId={ids[0]!} /> : <BlockPanel key={ids[0]} blockId={ids[0]!} />
+  return sectionId === null ? <RidePanel /> : <SectionPanel key={sectionId} sectionId={sectionId} />
+}

@@ -1,0 +1,72 @@
+import { limitsOf } from '#engine/ledger/limits.ts'
+import { formatTotal } from '#engine/ledger/sayCall.ts'
+import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/report.ts'
+import { blockFigure } from '#features/drafting/blockFigure.ts'
+import { unitOfTotals, usePlayed } from '#features/drafting/panel/played.ts'
+import type { Block, Ride } from '#plan/model.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { useApp } from '#store/useApp.ts'
+import { Figure } from '#ui/figures/Figure.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
+
+/** What a block is, where it stands, the total it arrives at and how that is called. */
+export function BlockHeader({ block }: { block: Block }) {
+  const played = usePlayed(block.id)
+  const eight = useApp((state) => played && state.shownReport?.sections[played.section]?.unit.eight)
+  const over = useApp((state) => state.shown && unitOfTotals(state.shown.bike, state.shown.datum))
+  const ledger = useApp((state) => played && state.shown && sayLedger(played.ledger, state.shown))
+  return (
+    <header className="panel-header">
+      <h2>
+        <Figure name={blockFigure(block)} size={18} />
+        <span className="panel-name">{nameOfItem(block)}</span>
+      </h2>
+      {played && (
+        <>
+          <p className="panel-where">{sayWhere(played, eight)}</p>
+          {played.set && <p className="panel-where">{sayRound(played)}</p>}
+          <p className="panel-total">
+            <b>{played.ledger.total}</b> <span>{over}</span>
+          </p>
+          <p className="panel-call">
+            <q>{played.ledger.call}</q> <span>{ledger}</span>
+          </p>
+        </>
+      )}
+    </header>
+  )
+}
+
+/** "6:19 · 8 eights · 24 s · section 3, on the phrase". */
+function sayWhere(played: PlayedBlock, eight: number | undefined): string {
+  const { length } = played.block
+  const parts = [
+    formatClock(played.from),
+    'counts' in length && formatEights(length.counts, eight),
+    formatDuration(played.to - played.from),
+    `section ${played.section + 1}${played.alignment ? `, ${sayAlignment(played.alignment)}` : ''}`,
+  ]
+  return parts.filter((part) => part !== false).join(' · ')
+}
+
+/** "¾ → 1½": what riders have before the call and after it; nothing where that is the same. */
+function sayLedger({ before, after }: LedgerEntry, ride: Ride): string {
+  const limits = limitsOf(ride)
+  const [from, to] = [formatTotal(before, ride.bike, limits), formatTotal(after, ride.bike, limits)]
+  return from === to ? '' : `${from} → ${to}`
+}
+
+const GRADES = { phrase: 'on the phrase', eight: 'on the eight', count: 'on the count', off: 'off the beat' } as const
+
+function sayAlignment({ grade, fromEight }: Alignment): string {
+  if (grade !== 'count') return GRADES[grade]
+  const counts = Math.abs(fromEight.counts)
+  return `${counts} ${counts === 1 ? 'count' : 'counts'} ${fromEight.counts > 0 ? 'after' : 'before'} the eight`
+}
+
+function sayRound({ set }: PlayedBlock): string {
+  const { rounds } = set!.set
+  return `part ${set!.part} of a set, round 1 of ${rounds}; a change here changes ${rounds === 2 ? 'both rounds' : 'every round'}`
+}

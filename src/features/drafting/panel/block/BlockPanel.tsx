@@ -1,0 +1,65 @@
+import { useMemo } from 'react'
+import { limitsOf } from '#engine/ledger/limits.ts'
+import { actionsOn } from '#features/drafting/panel/block/actionsOn.ts'
+import { BlockHeader } from '#features/drafting/panel/block/BlockHeader.tsx'
+import { CadenceFields } from '#features/drafting/panel/block/CadenceFields.tsx'
+import { CueList } from '#features/drafting/panel/block/CueList.tsx'
+import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
+import { LeadFootRow } from '#features/drafting/panel/block/LeadFootRow.tsx'
+import { LengthRow } from '#features/drafting/panel/block/LengthRow.tsx'
+import { MoreFields } from '#features/drafting/panel/block/MoreFields.tsx'
+import { MoveFields } from '#features/drafting/panel/block/MoveFields.tsx'
+import { ResistanceFields } from '#features/drafting/panel/block/ResistanceFields.tsx'
+import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
+import { unitOfTotals } from '#features/drafting/panel/played.ts'
+import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
+import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import { eightOf } from '#plan/beatGrid.ts'
+import type { Block } from '#plan/model.ts'
+import { findBlock } from '#plan/places.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+
+/** Everything about one block, what is changed most often first. */
+export function BlockPanel({ blockId }: { blockId: string }) {
+  const block = useApp((state) => state.shown && findBlock(state.shown, blockId)?.block)
+  return block ? <BlockFields block={block} /> : null
+}
+
+function BlockFields({ block }: { block: Block }) {
+  const store = useAppStore()
+  const song = useApp((state) => state.shown && findBlock(state.shown, block.id)?.section.song)
+  const bike = useApp((state) => state.shown!.bike)
+  const datum = useApp((state) => state.shown!.datum)
+  const leaders = useApp((state) => state.shown!.leaders)
+  const limits = useMemo(() => limitsOf({ bike, datum }), [bike, datum])
+  const eight = eightOf(song?.grid)
+  const does = useMemo(() => actionsOn(store, block.id), [store, block.id])
+  const { edit } = does
+  return (
+    <>
+      <BlockHeader block={block} />
+      <div className="panel-rows">
+        <ResistanceFields
+          resistance={block.resistance}
+          entryNow={does.entryNow}
+          bike={bike}
+          limits={limits}
+          over={unitOfTotals(bike, datum)}
+          onChange={does.setResistance}
+        />
+        <EffortFields effort={block.effort} onChange={does.setEffort} onPreview={does.previewEffort} />
+        <FigureRow label="posture" value={block.posture} choices={POSTURE_CHOICES} onChange={(posture) => edit({ posture })} />
+        <FigureRow label="hands" value={block.hands} choices={HANDS_CHOICES} onChange={(hands) => edit({ hands })} />
+        <LengthRow length={block.length} eight={eight} onChange={does.setLength} />
+        <CadenceFields block={block} song={song} rpmNow={does.rpmNow} onChange={edit} />
+        <LeadFootRow blockId={block.id} lead={block.lead} onChange={(lead) => edit({ lead: lead === 'keep' ? undefined : lead })} />
+        <MoveFields move={block.move} onChange={does.setMove} />
+        <TextRow label="name" value={block.label} placeholder={block.terrain} longest={120} onChange={(label) => edit({ label })} />
+        <SelectRow label="terrain" value={block.terrain} choices={TERRAIN_CHOICES} onChange={(terrain) => edit({ terrain })} />
+      </div>
+      <CueList cues={block.cues} unit={'counts' in block.length ? 'counts' : 'seconds'} newId={does.newId} onChange={does.setCues} />
+      <MoreFields block={block} leaders={leaders} counted={song?.grid !== undefined} edit={edit} />
+    </>
+  )
+}

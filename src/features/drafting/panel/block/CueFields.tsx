@@ -1,0 +1,86 @@
+import { memo } from 'react'
+import { formatCueLead, parseCueLead, stepCueLead } from '#features/drafting/panel/block/cueLead.ts'
+import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
+import { patched } from '#plan/edits.ts'
+import type { Cue } from '#plan/model.ts'
+import { Field } from '#ui/Field.tsx'
+import { IconButton } from '#ui/IconButton.tsx'
+import { NumberField } from '#ui/NumberField.tsx'
+import { type Choice, Select } from '#ui/Select.tsx'
+
+export interface CueFieldsProps {
+  cue: Cue
+  /** Place among the block's cues, from 1. */
+  place: number
+  of: number
+  /** What a bare number of the lead is. */
+  unit: 'counts' | 'seconds'
+  onChange: (cue: Cue) => void
+  onRemove: () => void
+  onMove: (by: 1 | -1) => void
+}
+
+const COUNT_INS: readonly Choice<'none' | '4' | '8'>[] = [
+  { value: 'none', label: 'no count-in' },
+  { value: '4', label: 'count-in 4' },
+  { value: '8', label: 'count-in 8' },
+]
+
+/** Most characters of one cue: far more than can be said before a change. */
+const LONGEST = 500
+
+/** One thing the leader says: which moment, how long before the change it ends, the words, and a count-in. */
+export const CueFields = memo(function CueFields({ cue, place, of, unit, onChange, onRemove, onMove }: CueFieldsProps) {
+  const name = `cue ${place}`
+  const setText = (typed: string) => {
+    const text = typed.trim()
+    if (text.length > LONGEST) return `At most ${LONGEST} characters; this has ${text.length}.`
+    onChange({ ...cue, text })
+    return null
+  }
+  return (
+    <li className="panel-cue">
+      <div className="panel-cue-when">
+        <Select
+          label={`${name}, moment`}
+          hideLabel
+          value={cue.moment}
+          choices={MOMENT_CHOICES}
+          onChange={(moment) => onChange({ ...cue, moment })}
+        />
+        <NumberField
+          label={`${name}, ends before the change`}
+          hideLabel
+          value={cue.lead}
+          unit="before"
+          format={formatCueLead}
+          parse={(text) => parseCueLead(text, unit)}
+          onCommit={(lead) => {
+            onChange({ ...cue, lead })
+            return null
+          }}
+          step={stepCueLead}
+        />
+      </div>
+      <Field label={`${name}, words`} hideLabel value={cue.text} rows={1} placeholder="what you say" onCommit={setText} />
+      <div className="panel-cue-tools">
+        <Select
+          label={`${name}, count-in`}
+          hideLabel
+          value={cue.count === undefined ? 'none' : `${cue.count}`}
+          choices={COUNT_INS}
+          onChange={(count) => onChange(patched(cue, { count: count === 'none' ? undefined : count === '4' ? 4 : 8 }))}
+        />
+        <IconButton tone="quiet" label={`move ${name} up`} disabled={place === 1} onClick={() => onMove(-1)}>
+          ↑
+        </IconButton>
+        <IconButton tone="quiet" label={`move ${name} down`} disabled={place === of} onClick={() => onMove(1)}>
+          ↓
+        </IconButton>
+        <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
+          ×
+        </IconButton>
+      </div>
+    </li>
+  )
+})

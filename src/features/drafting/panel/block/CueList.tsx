@@ -1,0 +1,59 @@
+import { memo, useState } from 'react'
+import { CueFields } from '#features/drafting/panel/block/CueFields.tsx'
+import type { Cue } from '#plan/model.ts'
+import { Field } from '#ui/Field.tsx'
+
+export interface CueListProps {
+  cues: readonly Cue[]
+  unit: 'counts' | 'seconds'
+  newId: () => string
+  onChange: (cues: Cue[]) => void
+}
+
+/** What is said at a block, in order. Words typed into the last line become another cue. */
+export const CueList = memo(function CueList({ cues, unit, newId, onChange }: CueListProps) {
+  // Another key after each cue, so that the line is empty for the next one.
+  const [added, setAdded] = useState(0)
+  const add = (typed: string) => {
+    const text = typed.trim()
+    if (text === '') return null
+    onChange([...cues, { id: newId(), ...firstMoment(cues, unit), text }])
+    setAdded(added + 1)
+    return null
+  }
+  return (
+    <section className="panel-group" aria-label="cues">
+      <h3>cues</h3>
+      <ol className="panel-cues">
+        {cues.map((cue, index) => (
+          <CueFields
+            key={cue.id}
+            cue={cue}
+            place={index + 1}
+            of={cues.length}
+            unit={unit}
+            onChange={(next) => onChange(cues.with(index, next))}
+            onRemove={() => onChange(cues.toSpliced(index, 1))}
+            onMove={(by) => onChange(cues.toSpliced(index, 1).toSpliced(index + by, 0, cue))}
+          />
+        ))}
+      </ol>
+      <Field
+        key={added}
+        label="add a cue"
+        hideLabel
+        value=""
+        rows={1}
+        placeholder={cues.length === 0 ? 'what you say' : 'what you say next'}
+        onCommit={add}
+      />
+    </section>
+  )
+})
+
+/** The first cue of a block announces it, an eight (eight seconds off the beat) ahead; what is added after it is about form. */
+function firstMoment(cues: readonly Cue[], unit: 'counts' | 'seconds'): Pick<Cue, 'moment' | 'lead'> {
+  const moment = cues.some((cue) => cue.moment === 'announce') ? 'form' : 'announce'
+  const ahead = moment === 'announce' ? 8 : 0
+  return { moment, lead: unit === 'counts' ? { counts: ahead } : { seconds: ahead } }
+}

@@ -1,0 +1,69 @@
+import { memo } from 'react'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import type { Length } from '#plan/model.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatEightsInput } from '#units/formatEights.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import { parseClock } from '#units/parseClock.ts'
+import { type Parsed, parsed, refused } from '#units/parsed.ts'
+import { parseEights } from '#units/parseEights.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+
+export interface LengthRowProps {
+  length: Length
+  /** Counts in the unit people count by here: eight, or six in three and six. */
+  eight: Counts
+  onChange: (length: Length) => void
+}
+
+/** A class is shorter than this; a longer block is a slip of the finger. */
+const LONGEST: Seconds = 3 * 3600
+const MOST_COUNTS: Counts = 4000
+
+/** The length in eights and counts under a song, in minutes and seconds without one. */
+export const LengthRow = memo(function LengthRow({ length, eight, onChange }: LengthRowProps) {
+  if ('counts' in length) {
+    return (
+      <QuantityRow
+        label="length"
+        value={length.counts}
+        unit={eight === 6 ? 'sixes' : 'eights'}
+        format={(counts) => formatEightsInput(counts, eight)}
+        parse={(text) => parseCounts(text, eight)}
+        onChange={(counts) => onChange({ counts })}
+        step={(counts, direction, large) => stepCounts(counts, direction, large ? 1 : eight)}
+      />
+    )
+  }
+  return (
+    <QuantityRow
+      label="length"
+      value={length.seconds}
+      format={formatSeconds}
+      parse={parseSeconds}
+      onChange={(seconds) => onChange({ seconds })}
+      step={(seconds, direction, large) => Math.min(LONGEST, Math.max(1, Math.round(seconds) + direction * (large ? 30 : 5)))}
+    />
+  )
+})
+
+function parseCounts(text: string, eight: Counts): Parsed<Counts> {
+  const counts = parseEights(text, eight)
+  return counts.ok && counts.value > MOST_COUNTS ? refused(`A block is at most ${MOST_COUNTS} counts.`) : counts
+}
+
+/** One unit more or less, landing on whole units; never under one step. */
+function stepCounts(counts: Counts, direction: 1 | -1, by: Counts): Counts {
+  const next = direction > 0 ? Math.floor(counts / by + 1) * by : Math.ceil(counts / by - 1) * by
+  return Math.min(MOST_COUNTS, Math.max(by, next))
+}
+
+/** Whole seconds as a clock; a length with a fraction is written out, so that reading it back changes nothing. */
+const formatSeconds = (seconds: Seconds): string => (Number.isInteger(seconds) ? formatClock(seconds) : `${formatNumber(seconds, 3)} s`)
+
+function parseSeconds(text: string): Parsed<Seconds> {
+  const seconds = parseClock(text)
+  if (!seconds.ok) return seconds
+  if (seconds.value < 1) return refused('A block is at least one second.')
+  return seconds.value > LONGEST ? refused('A block is at most three hours.') : parsed(Math.round(seconds.value))
+}

@@ -1,0 +1,95 @@
+import { memo, useState } from 'react'
+import { CheckRow } from '#features/drafting/panel/rows/CheckRow.tsx'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import { patched } from '#plan/edits.ts'
+import type { Foot, Move } from '#plan/model.ts'
+import type { Choice } from '#ui/Select.tsx'
+import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import { TRADE_MOVES } from './tradeMoves.ts'
+
+export interface MoveFieldsProps {
+  move: Move | undefined
+  onChange: (move: Move | undefined) => void
+}
+
+const NONE = 'none'
+const OWN = 'own'
+const KINDS: readonly Choice<string>[] = [
+  { value: NONE, label: 'none' },
+  ...TRADE_MOVES.map(({ name }) => ({ value: name, label: name })),
+  { value: OWN, label: 'my own …' },
+]
+
+const SIDES: readonly Choice<Foot | typeof NONE>[] = [
+  { value: NONE, label: 'no side' },
+  { value: 'left', label: 'left' },
+  { value: 'right', label: 'right' },
+]
+
+const COUNTS: NumberRules = { subject: 'A move', min: 1, max: 64, unit: 'counts', suffixes: ['counts', 'count', 'c'], example: '8' }
+
+/** A move repeated through the block: the trade's name for it or one's own, on how many counts, to which side. */
+export const MoveFields = memo(function MoveFields({ move, onChange }: MoveFieldsProps) {
+  const [naming, setNaming] = useState(false)
+  const isTrade = move !== undefined && TRADE_MOVES.some(({ name }) => name === move.name)
+  const own = naming || (move !== undefined && !isTrade)
+
+  const choose = (name: string) => {
+    setNaming(name === OWN)
+    if (name === NONE) onChange(undefined)
+    const trade = TRADE_MOVES.find((candidate) => candidate.name === name)
+    if (trade) onChange({ ...move, name: trade.name, counts: move?.counts ?? trade.counts })
+  }
+  return (
+    <>
+      <SelectRow label="move" value={own ? OWN : (move?.name ?? NONE)} choices={KINDS} onChange={choose} />
+      {own && (
+        <TextRow
+          label="its name"
+          value={isTrade ? '' : move?.name}
+          placeholder="what you call it"
+          longest={60}
+          onChange={(name) => {
+            if (name === undefined && move && !isTrade) onChange(undefined)
+            if (name !== undefined) onChange({ ...move, name, counts: move?.counts ?? 8 })
+          }}
+        />
+      )}
+      {move && (
+        <>
+          <QuantityRow
+            label="on"
+            value={move.counts}
+            unit={move.counts === 1 ? 'count' : 'counts'}
+            format={String}
+            parse={(text) => parseNumber(text, COUNTS)}
+            onChange={(counts) => onChange({ ...move, counts })}
+            step={(counts, direction) => stepCounts(counts, direction)}
+          />
+          <SelectRow
+            label="first side"
+            value={move.side ?? NONE}
+            choices={SIDES}
+            onChange={(side) => onChange(patched(move, { side: side === NONE ? undefined : side }))}
+          />
+          <CheckRow
+            label="then"
+            says="the other side, turn about"
+            checked={move.then === 'alternate'}
+            // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
+            onChange={(alternate) => onChange(patched(move, { then: alternate ? 'alternate' : undefined }))}
+          />
+        </>
+      )}
+    </>
+  )
+})
+
+/** Moves go on 1, 2, 4, 8, 16 counts: arrows step along these, from wherever the count stands. */
+function stepCounts(counts: number, direction: 1 | -1): number {
+  const usual = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64]
+  const next = direction > 0 ? usual.find((value) => value > counts) : usual.findLast((value) => value < counts)
+  return next ?? counts
+}

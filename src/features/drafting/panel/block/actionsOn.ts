@@ -1,0 +1,36 @@
+import { playedNow } from '#features/drafting/panel/played.ts'
+import { patchBlock } from '#plan/commands/patchBlock.ts'
+import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
+import { resizeBlock } from '#plan/commands/resizeBlock.ts'
+import type { Block, Cue, Length, Move, Resistance } from '#plan/model.ts'
+import type { AppStore } from '#store/state.ts'
+
+/** Cadence a stated one starts from where the music gives none. */
+const USUAL_RPM = 80
+
+/** Changes fields of the block being edited, as one undo step; undefined takes a field out. */
+export type EditBlock = (patch: BlockPatch) => void
+
+/** What the panel can do to one block. The same functions for as long as the block is shown, so that fields need not be drawn again for them. */
+export function actionsOn(store: AppStore, blockId: string) {
+  const change = (patch: BlockPatch) => patchBlock(store.getState().ride!, { blockId, patch })
+  const edit: EditBlock = (patch) => void store.getState().run(change(patch))
+  return {
+    edit,
+    newId: () => store.getState().newId(),
+    setResistance: (resistance: Resistance) => edit({ resistance }),
+    setEffort: (effort: Block['effort']) => edit({ effort }),
+    previewEffort: (effort: Block['effort'] | null) => {
+      if (effort) store.getState().preview(change({ effort }))
+      else store.getState().dropPreview()
+    },
+    setLength: (length: Length) => void store.getState().run(resizeBlock(store.getState().ride!, { blockId, length })),
+    setMove: (move: Move | undefined) => edit({ move }),
+    setCues: (cues: Cue[]) => edit({ cues }),
+    entryNow: () => playedNow(store.getState(), blockId)?.ledger,
+    rpmNow: () => {
+      const cadence = playedNow(store.getState(), blockId)?.cadence
+      return cadence?.kind === 'turning' ? cadence.from : USUAL_RPM
+    },
+  }
+}

@@ -1,0 +1,103 @@
+import { useMemo, useState } from 'react'
+import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
+import { ShiftRow } from '#features/drafting/panel/blocks/ShiftRow.tsx'
+import { sharedOf } from '#features/drafting/panel/blocks/sharedOf.ts'
+import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
+import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
+import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
+import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
+import { type BlockPatch, patchBlocks } from '#plan/commands/patchBlocks.ts'
+import { shiftTotals } from '#plan/commands/shiftTotals.ts'
+import { type Block, isSet, type Ride } from '#plan/model.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { formatDuration } from '#units/formatDuration.ts'
+
+/** What several blocks share, changed for all of them at once. Blocks of a chosen set count one by one. */
+export function BlocksPanel({ ids }: { ids: readonly string[] }) {
+  const store = useAppStore()
+  const ride = useApp((state) => state.shown!)
+  const seconds = useApp((state) => secondsOf(state.shownReport?.blocks ?? [], ids))
+  const blocks = useMemo(() => chosenBlocks(ride, ids), [ride, ids])
+  const blockIds = blocks.map(({ id }) => id)
+  const now = () => store.getState()
+  const change = (patch: BlockPatch) => patchBlocks(now().ride!, { blockIds, patch })
+  const edit = (patch: BlockPatch) => void now().run(change(patch))
+  return (
+    <>
+      <header className="panel-header">
+        <h2>
+          <span className="panel-name">{blocks.length} blocks</span>
+        </h2>
+        <p className="panel-where">{formatDuration(seconds)} as played. What is changed here changes all of them.</p>
+      </header>
+      <div className="panel-rows">
+        <EffortFields
+          effort={sharedOf(blocks, ({ effort }) => effort)}
+          onChange={(effort) => edit({ effort })}
+          onPreview={(effort) => (effort ? now().preview(change({ effort })) : now().dropPreview())}
+        />
+        <FigureRow
+          label="posture"
+          value={sharedOf(blocks, ({ posture }) => posture)}
+          choices={POSTURE_CHOICES}
+          onChange={(posture) => edit({ posture })}
+        />
+        <FigureRow
+          label="hands"
+          value={sharedOf(blocks, ({ hands }) => hands)}
+          choices={HANDS_CHOICES}
+          onChange={(hands) => edit({ hands })}
+        />
+        <ShiftRow bike={ride.bike} onShift={(steps) => void now().run(shiftTotals(now().ride!, { blockIds, steps }))} />
+        <SelectRow
+          label="terrain"
+          value={sharedOf(blocks, ({ terrain }) => terrain)}
+          choices={TERRAIN_CHOICES}
+          onChange={(terrain) => edit({ terrain })}
+        />
+      </div>
+      <Grouping ids={ids} />
+    </>
+  )
+}
+
+/** Makes a set of the chosen blocks, or says why it cannot. */
+function Grouping({ ids }: { ids: readonly string[] }) {
+  const store = useAppStore()
+  const [problem, setProblem] = useState('')
+  const group = () => {
+    const { ride, run, newId, selectItem } = store.getState()
+    const setId = newId()
+    const made = run(groupIntoSet(ride!, { ids, rounds: 2, newId: () => setId }))
+    if (made) selectItem(setId)
+    setProblem(made ? '' : 'A set is made of single blocks that stand side by side in one section.')
+  }
+  return (
+    <section className="panel-group" aria-label="set">
+      <Button onClick={group}>make a set of two rounds</Button>
+      <p className="panel-note" role="alert">
+        {problem}
+      </p>
+    </section>
+  )
+}
+
+/** The blocks an action on these ids is about, in the order of the ride: a set stands for its parts. */
+function chosenBlocks(ride: Ride, ids: readonly string[]): Block[] {
+  const chosen = new Set(ids)
+  return ride.sections.flatMap(({ blocks }) =>
+    blocks.flatMap((item) => {
+      if (!isSet(item)) return chosen.has(item.id) ? [item] : []
+      return chosen.has(item.id) ? item.parts : item.parts.filter((part) => chosen.has(part.id))
+    }),
+  )
+}
+
+const secondsOf = (
+  played: readonly { block: Block; set?: { set: { id: string } }; from: number; to: number }[],
+  ids: readonly string[],
+): number =>
+  played
+    .filter(({ block, set }) => ids.includes(block.id) || (set !== undefined && ids.includes(set.set.id)))
+    .reduce((sum, { from, to }) => sum + to - from, 0)

@@ -1,0 +1,52 @@
+import type { CueMoment, Hands, Level, Posture, Terrain } from '#plan/model.ts'
+import type { FigureName } from '#ui/figures/Figure.tsx'
+import type { Choice } from '#ui/Select.tsx'
+
+/** The words the panel's lists are made of, in the order they are offered. */
+
+export const POSTURE_CHOICES: readonly (Choice<Posture> & { figure: FigureName })[] = [
+  { value: 'seated', label: 'seated', figure: 'seated' },
+  { value: 'standing', label: 'standing', figure: 'standing' },
+  { value: 'hovering', label: 'hovering', figure: 'hovering' },
+  { value: 'offBike', label: 'off the bike', figure: 'offBike' },
+]
+
+export const HANDS_CHOICES: readonly (Choice<Hands> & { figure: FigureName })[] = [
+  { value: 'centre', label: 'centre', figure: 'centre' },
+  { value: 'wide', label: 'wide', figure: 'wide' },
+  { value: 'ends', label: 'ends', figure: 'ends' },
+]
+
+export const TERRAIN_CHOICES: readonly Choice<Terrain>[] = [
+  { value: 'flat', label: 'flat' },
+  { value: 'tempo', label: 'tempo' },
+  { value: 'hill', label: 'hill' },
+  { value: 'run', label: 'run' },
+  { value: 'jumps', label: 'jumps' },
+  { value: 'surge', label: 'surge' },
+  { value: 'push', label: 'push' },
+  { value: 'recover', label: 'recover' },
+  { value: 'flush', label: 'flush' },
+  { value: 'stretch', label: 'stretch' },
+  { value: 'hold', label: 'hold' },
+]
+
+export const MOMENT_CHOICES: readonly Choice<CueMoment>[] = [
+  { value: 'preview', label: 'preview' },
+  { value: 'announce', label: 'announce' },
+  { value: 'countIn', label: 'count-in' },
+  { value: 'action', label: 'action' },
+  { value: 'form', label: 'form' },
+  { value: 'story', label: 'story' },
+]
+
+export const LEVEL_CHOICES: readonly Choice<Level>[] = [
+  { value: 'beginner', label: 'beginner' },
+  { value: 'mixed', label: 'mixed' },
+  { value: 'advanced', label: 'advanced' },
+]
+
+/** "off the bike" for `offBike`: the word a value is offered by. */
+export function wordOf<V extends string>(choices: readonly Choice<V>[], value: V): string {
+  return choices.find((choice) => choice.value === value)?.label ?? value
+}

@@ -1,0 +1,124 @@
+import { useMemo } from 'react'
+import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
+import { BikeFields } from '#features/drafting/panel/ride/BikeFields.tsx'
+import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
+import { parsePause, parseSlot } from '#features/drafting/panel/ride/rules.ts'
+import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import { patchRide, type RidePatch } from '#plan/commands/patchRide.ts'
+import { setBike } from '#plan/commands/setBike.ts'
+import { setDatum } from '#plan/commands/setDatum.ts'
+import type { Bike, Leader, Ride } from '#plan/model.ts'
+import type { AppState, AppStore } from '#store/state.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import type { Choice } from '#ui/Select.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import { parseWallClock } from '#units/parseWallClock.ts'
+import type { Seconds } from '#units/units.ts'
+
+const ROOMS: readonly Choice<NonNullable<Ride['room']>>[] = [
+  { value: 'studio', label: 'studio' },
+  { value: 'online', label: 'online' },
+]
+
+/** The ride as a whole: what it is for, the slot it has to fit, the bike it is written for and who teaches it. */
+export function RidePanel() {
+  const store = useAppStore()
+  const does = useMemo(() => actionsOnRide(store), [store])
+  const { edit } = does
+  const title = useRide((ride) => ride.title)
+  const aim = useRide((ride) => ride.aim)
+  const level = useRide((ride) => ride.level)
+  const slotMinutes = useRide((ride) => ride.slotMinutes)
+  const startsAt = useRide((ride) => ride.startsAt)
+  const briefingSeconds = useRide((ride) => ride.briefingSeconds)
+  const clearUpSeconds = useRide((ride) => ride.clearUpSeconds)
+  const room = useRide((ride) => ride.room)
+  const bike = useRide((ride) => ride.bike)
+  const datum = useRide((ride) => ride.datum)
+  const leaders = useRide((ride) => ride.leaders)
+  const privateNotes = useRide((ride) => ride.privateNotes)
+  return (
+    <>
+      <header className="panel-header">
+        <h2>ride</h2>
+        <p className="panel-where">Choose a section or a block to see its details here.</p>
+      </header>
+      <div className="panel-rows">
+        <TextRow
+          label="title"
+          value={title}
+          required="A ride needs a title."
+          longest={300}
+          onChange={(text) => text !== undefined && edit({ title: text })}
+        />
+        <TextRow
+          label="aim"
+          value={aim}
+          rows={2}
+          placeholder="what the class is for, in one line"
+          longest={300}
+          onChange={(text) => edit({ aim: text })}
+        />
+        <SelectRow label="level" value={level} choices={LEVEL_CHOICES} onChange={(next) => edit({ level: next })} />
+        <QuantityRow
+          label="slot"
+          value={slotMinutes}
+          unit="minutes"
+          format={String}
+          parse={parseSlot}
+          onChange={(minutes) => edit({ slotMinutes: minutes })}
+          step={(minutes, direction, large) => Math.min(240, Math.max(5, minutes + direction * (large ? 15 : 5)))}
+        />
+        <OptionalQuantityRow
+          label="starts at"
+          value={startsAt}
+          placeholder="18:30"
+          format={String}
+          parse={parseWallClock}
+          onChange={(clock) => edit({ startsAt: clock })}
+        />
+        <QuantityRow label="briefing" value={briefingSeconds} {...PAUSE} onChange={(seconds) => edit({ briefingSeconds: seconds })} />
+        <QuantityRow label="clear-up" value={clearUpSeconds} {...PAUSE} onChange={(seconds) => edit({ clearUpSeconds: seconds })} />
+        <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
+      </div>
+      <BikeFields bike={bike} datum={datum} onBike={does.setBike} onDatum={does.setDatum} />
+      <LeaderFields leaders={leaders} newId={does.newId} onChange={does.setLeaders} />
+      <section className="panel-group" aria-label="private notes">
+        <h3>private notes</h3>
+        <TextRow
+          label="notes"
+          value={privateNotes}
+          rows={3}
+          hint="Kept on this machine; never in a link."
+          longest={10_000}
+          onChange={(text) => edit({ privateNotes: text })}
+        />
+      </section>
+    </>
+  )
+}
+
+const useRide = <Part,>(read: (ride: Ride) => Part): Part => useApp((state: AppState) => read(state.shown!))
+
+const PAUSE = {
+  format: (seconds: Seconds) => formatClock(seconds),
+  parse: parsePause,
+  step: (seconds: Seconds, direction: 1 | -1, large: boolean) =>
+    Math.min(3600, Math.max(0, Math.round(seconds) + direction * (large ? 60 : 15))),
+}
+
+/** What the panel can do to the ride, each as one undo step. */
+function actionsOnRide(store: AppStore) {
+  const now = () => store.getState()
+  const edit = (patch: RidePatch) => void now().run(patchRide(patch))
+  return {
+    edit,
+    setBike: (bike: Bike) => void now().run(setBike(now().ride!, bike)),
+    setDatum: (datum: Ride['datum']) => void now().run(setDatum(datum)),
+    setLeaders: (leaders: Leader[]) => edit({ leaders }),
+    newId: () => now().newId(),
+  }
+}

@@ -1,0 +1,28 @@
+import { parseClock } from '#units/parseClock.ts'
+import { type Parsed, refused } from '#units/parsed.ts'
+import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import type { Seconds } from '#units/units.ts'
+
+/** How the fields of a ride, its bike and its leaders are read. */
+
+const SLOT: NumberRules = { subject: 'The slot', min: 5, max: 240, unit: 'minutes', suffixes: ['minutes', 'min', 'm'], example: '45' }
+export const parseSlot = (text: string): Parsed<number> => parseNumber(text, SLOT)
+
+const RATE: NumberRules = {
+  subject: 'A speaking rate',
+  min: 60,
+  max: 300,
+  unit: 'words a minute',
+  suffixes: ['words a minute', 'wpm'],
+  example: '140',
+}
+export const parseRate = (text: string): Parsed<number> => parseNumber(text, RATE)
+
+const STEPS: NumberRules = { subject: 'Steps', min: 1, max: 100, unit: 'a unit', example: '4 for quarter turns' }
+export const parseStepsPerUnit = (text: string): Parsed<number> => parseNumber(text, STEPS)
+
+/** Briefing and clear-up are part of the slot: up to an hour. */
+export function parsePause(text: string): Parsed<Seconds> {
+  const seconds = parseClock(text)
+  return seconds.ok && seconds.value > 3600 ? refused('At most an hour.') : seconds
+}

@@ -1,0 +1,122 @@
+import { useMemo, useState } from 'react'
+import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import { actionsOnSection } from '#features/drafting/panel/section/actionsOnSection.ts'
+import { NewSong } from '#features/drafting/panel/section/NewSong.tsx'
+import { RiddenFields } from '#features/drafting/panel/section/RiddenFields.tsx'
+import { parseLeadIn } from '#features/drafting/panel/section/rules.ts'
+import { SectionHeader } from '#features/drafting/panel/section/SectionHeader.tsx'
+import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
+import type { Foot, Section } from '#plan/model.ts'
+import { findSection } from '#plan/places.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import type { Choice } from '#ui/Select.tsx'
+import { formatNumber } from '#units/formatNumber.ts'
+
+const NOT_SET = 'none'
+const FEET: readonly Choice<Foot | typeof NOT_SET>[] = [
+  { value: NOT_SET, label: 'not set' },
+  { value: 'left', label: 'left' },
+  { value: 'right', label: 'right' },
+]
+
+/** Everything about one section: its song, how it is reached, and what may be done with the song. */
+export function SectionPanel({ sectionId }: { sectionId: string }) {
+  const section = useApp((state) => state.shown && findSection(state.shown, sectionId))
+  return section ? <SectionFields section={section} /> : null
+}
+
+function SectionFields({ section }: { section: Section }) {
+  const store = useAppStore()
+  const houseRules = useApp((state) => state.shown!.houseRules)
+  const does = useMemo(() => actionsOnSection(store, section.id), [store, section.id])
+  const { song } = section
+  return (
+    <>
+      <SectionHeader section={section} />
+      <div className="panel-rows">
+        {song && <SongFields song={song} blocks={section.blocks} houseRules={houseRules} does={does} />}
+        {song?.grid && <RiddenFields song={song} grid={song.grid} inCount={section.inCount} outCount={section.outCount} does={does} />}
+        <QuantityRow
+          label="lead-in"
+          value={section.leadInSeconds}
+          unit={section.leadInSeconds < 0 ? 's, a crossfade' : 's before count one'}
+          format={(seconds) => formatNumber(seconds, 1)}
+          parse={parseLeadIn}
+          onChange={(leadInSeconds) => does.edit({ leadInSeconds })}
+          step={(seconds, direction, large) => Math.max(-60, Math.min(300, seconds + direction * (large ? 5 : 1)))}
+        />
+        {song?.grid && (
+          <SelectRow
+            label="lead foot"
+            value={section.lead ?? NOT_SET}
+            choices={FEET}
+            onChange={(foot) => does.edit({ lead: foot === NOT_SET ? undefined : foot })}
+          />
+        )}
+        <TextRow
+          label="name"
+          value={section.title}
+          placeholder={song?.title ?? 'what this stretch is called'}
+          longest={300}
+          onChange={(title) => does.edit({ title })}
+        />
+        <TextRow label="notes" value={section.notes} rows={2} longest={10_000} onChange={(notes) => does.edit({ notes })} />
+      </div>
+      <SongChange section={section} does={does} />
+    </>
+  )
+}
+
+/** Another song, or none; the words say what becomes of the blocks. */
+function SongChange({ section, does }: { section: Section; does: ReturnType<typeof actionsOnSection> }) {
+  const { song } = section
+  // Another key after each swap, so that the form is empty for the next one.
+  const [swaps, setSwaps] = useState(0)
+  const take = (next: Parameters<typeof does.setSong>[0]) => {
+    does.setSong(next)
+    setSwaps(swaps + 1)
+  }
+  if (!song) {
+    return (
+      <section className="panel-group" aria-label="song">
+        <h3>add a song</h3>
+        <NewSong
+          key={swaps}
+          action="add the song"
+          consequence="With a tempo, the blocks become whole eights of about the same length."
+          newId={does.newId}
+          onSong={take}
+        />
+      </section>
+    )
+  }
+  return (
+    <>
+      <Fold title="swap the song">
+        <NewSong
+          key={swaps}
+          action="swap the song"
+          consequence={
+            song.grid
+              ? 'Blocks keep their counts, and the clock follows the new tempo. Without a tempo they become seconds.'
+              : 'With a tempo, the blocks become whole eights of about the same length.'
+          }
+          newId={does.newId}
+          onSong={take}
+        />
+      </Fold>
+      <Fold title="take the song away">
+        <p className="panel-note">
+          {song.grid
+            ? 'The blocks stay, in whole seconds, and state the cadence the beat gave them. Undo brings the song back.'
+            : 'The blocks stay as they are. Undo brings the song back.'}
+        </p>
+        <Button onClick={() => take(null)}>take “{song.title}” away</Button>
+      </Fold>
+    </>
+  )
+}

@@ -1,0 +1,154 @@
+import { memo, useMemo } from 'react'
+import { CheckRow } from '#features/drafting/panel/rows/CheckRow.tsx'
+import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
+import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import type { SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
+import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo } from '#features/drafting/panel/section/rules.ts'
+import { StrikesField } from '#features/drafting/panel/section/StrikesField.tsx'
+import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#features/drafting/panel/section/songPlace.ts'
+import { eightOf } from '#plan/beatGrid.ts'
+import { patched } from '#plan/edits.ts'
+import { type BeatGrid, type Item, isSet, type Ride, type Song, tempoOf } from '#plan/model.ts'
+import { Field } from '#ui/Field.tsx'
+import type { Choice } from '#ui/Select.tsx'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
+
+export interface SongFieldsProps {
+  song: Song
+  blocks: readonly Item[]
+  houseRules: Ride['houseRules']
+  does: SectionActions
+}
+
+const BARS: readonly Choice<'4' | '3' | '6'>[] = [
+  { value: '4', label: '4 beats a bar' },
+  { value: '3', label: '3 beats a bar' },
+  { value: '6', label: '6 beats a bar' },
+]
+
+/** The song of a section: what it is called, how fast it goes and how its beat is ridden. */
+export const SongFields = memo(function SongFields({ song, blocks, houseRules, does }: SongFieldsProps) {
+  const { grid } = song
+  const single = useMemo(() => blocks.flatMap((item) => (isSet(item) ? item.parts : [item])), [blocks])
+  return (
+    <>
+      <TextRow
+        label="song"
+        value={song.title}
+        required="A song needs a title; to ride without one, take the song away below."
+        longest={300}
+        onChange={(title) => title !== undefined && does.setSong({ ...song, title })}
+      />
+      <TextRow label="artist" value={song.artist} longest={300} onChange={(artist) => does.setSong(patched(song, { artist }))} />
+      <OptionalQuantityRow
+        label="tempo"
+        value={grid && tempoOf(grid)}
+        unit="bpm"
+        placeholder="not known: blocks in seconds"
+        format={formatTempo}
+        parse={parseTempo}
+        onChange={(bpm) => does.setTempo(bpm === undefined ? null : { bpm })}
+        step={(bpm, direction, fine) => Math.min(300, Math.max(30, Number((bpm + direction * (fine ? 0.1 : 1)).toFixed(3))))}
+      />
+      <QuantityRow
+        label="length"
+        value={song.lengthSeconds}
+        format={formatSongLength}
+        parse={parseSongLength}
+        onChange={(lengthSeconds) => does.setSong({ ...song, lengthSeconds })}
+        step={(seconds, direction, large) => Math.min(3600, Math.max(5, Math.round(seconds) + direction * (large ? 10 : 1)))}
+      />
+      {grid && (
+        <>
+          <StrikesField
+            grid={grid}
+            strikes={song.strikesPerBeat}
+            blocks={single}
+            houseRules={houseRules}
+            onChange={(strikesPerBeat) => does.setSong({ ...song, strikesPerBeat })}
+          />
+          <BeatFields song={song} grid={grid} does={does} />
+        </>
+      )}
+    </>
+  )
+})
+
+/** Where the beat starts and how it is grouped, what the song is marked with, and where it is to be heard alone. */
+function BeatFields({ song, grid, does }: { song: Song; grid: BeatGrid; does: SectionActions }) {
+  const eight = eightOf(grid)
+  const firstBeat = grid.anchors[0]![1]
+  const setQuiet = (text: string) => {
+    const quiet = parseQuiet(text, eight)
+    if (!quiet.ok) return quiet.problem
+    does.setSong(patched(song, { quiet: quiet.value.length === 0 ? undefined : quiet.value }))
+    return null
+  }
+  const setMarks = (text: string) => {
+    const marks = parseMarks(text, eight)
+    if (!marks.ok) return marks.problem
+    does.setSong(patched(song, { marks: marks.value.length === 0 ? undefined : marks.value }))
+    return null
+  }
+  return (
+    <>
+      <QuantityRow
+        label="first beat"
+        value={firstBeat}
+        unit="s into the song"
+        format={(seconds) => formatNumber(seconds, 3)}
+        parse={parseFirstBeat}
+        onChange={(seconds) => does.setSong({ ...song, grid: startingAt(grid, seconds) })}
+        step={(seconds, direction, large) => Math.max(0, Number((seconds + direction * (large ? 1 : 0.05)).toFixed(3)))}
+      />
+      <SelectRow
+        label="bars"
+        value={`${grid.beatsPerBar}`}
+        choices={BARS}
+        onChange={(beats) => does.setSong({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
+      />
+      <Fold title="quiet windows, marks, lyrics" holds={heldBy(song)}>
+        <Field
+          label="quiet"
+          value={formatQuiet(song.quiet ?? [], eight)}
+          placeholder="33–40, 65–72"
+          hint="Eights of the song to keep free of speech."
+          onCommit={setQuiet}
+        />
+        <Field
+          label="marks"
+          value={formatMarks(song.marks ?? [], eight)}
+          rows={2}
+          placeholder={'1 intro\n33 chorus'}
+          hint="One a line: the eight it starts at, and its name."
+          onCommit={setMarks}
+        />
+        <CheckRow
+          label="lyrics"
+          says="clean, fit for every room"
+          checked={song.clean === true}
+          onChange={(clean) => does.setSong(patched(song, { clean: clean || undefined }))}
+        />
+      </Fold>
+    </>
+  )
+}
+
+/** The grid moved so that its first beat falls at another second of the song; the beats keep their distances. */
+function startingAt(grid: BeatGrid, firstBeat: Seconds): BeatGrid {
+  const shift = firstBeat - grid.anchors[0]![1]
+  return { ...grid, anchors: grid.anchors.map(([count, second]) => [count, Number((second + shift).toFixed(6))]) }
+}
+
+function heldBy({ quiet, marks, clean }: Song): string | undefined {
+  const held = [
+    quiet?.length && `${quiet.length} quiet`,
+    marks?.length && `${marks.length} ${marks.length === 1 ? 'mark' : 'marks'}`,
+    clean && 'clean',
+  ].filter((part) => typeof part === 'string')
+  return held.length === 0 ? undefined : held.join(', ')
+}

@@ -1,0 +1,44 @@
+import type { Constants } from '#engine/constants.ts'
+import type { Block, Terrain } from '#plan/model.ts'
+import type { Rpm } from '#units/units.ts'
+
+export interface Window {
+  from: Rpm
+  to: Rpm
+}
+
+/** The cadence each terrain is usually ridden at, in rev/min (common practice); hills are slower out of the saddle. */
+const USUAL: Partial<Record<Terrain, Window>> = {
+  flat: { from: 75, to: 105 },
+  tempo: { from: 80, to: 105 },
+  hill: { from: 60, to: 78 },
+  run: { from: 70, to: 85 },
+  jumps: { from: 65, to: 85 },
+  surge: { from: 85, to: 110 },
+  push: { from: 85, to: 110 },
+  recover: { from: 70, to: 90 },
+}
+
+/**
+ * The cadence a block is usually ridden at: its terrain's window inside the bounds of its posture.
+ * Undefined where any cadence will do (flush, stretch, off the bike).
+ */
+export function cadenceWindow({ terrain, posture }: Pick<Block, 'terrain' | 'posture'>, rules: Constants): Window | undefined {
+  if (posture === 'offBike' || terrain === 'flush' || terrain === 'stretch') return undefined
+  const bounds =
+    posture === 'seated' ? { from: rules.seatedMinRpm, to: rules.seatedMaxRpm } : { from: rules.standingMinRpm, to: rules.standingMaxRpm }
+  const usual = USUAL[terrain] ?? bounds
+  const window = { from: Math.max(bounds.from, usual.from), to: Math.min(bounds.to, usual.to) }
+  return window.from <= window.to ? window : bounds
+}
+
+/** How a cadence suits blocks: "suits all 10 blocks", "suits 6 of 10 blocks", "too slow", "too fast"; empty where nothing can be said. */
+export function sayFit(rpm: Rpm, blocks: readonly Block[], rules: Constants): string {
+  const windows = blocks.flatMap((block) => (block.cadence === undefined ? (cadenceWindow(block, rules) ?? []) : []))
+  if (windows.length === 0) return ''
+  const fits = windows.filter(({ from, to }) => rpm >= from && rpm <= to).length
+  if (fits > 0) return fits === windows.length ? `suits ${all(fits)}` : `suits ${fits} of ${windows.length} blocks`
+  return windows.every(({ from }) => rpm < from) ? 'too slow' : windows.every(({ to }) => rpm > to) ? 'too fast' : 'suits none'
+}
+
+const all = (count: number) => (count === 1 ? 'the block' : count === 2 ? 'both blocks' : `all ${count} blocks`)

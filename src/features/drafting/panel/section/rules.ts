@@ -1,0 +1,57 @@
+import { formatClock } from '#units/formatClock.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import { parseClock } from '#units/parseClock.ts'
+import { type Parsed, refused } from '#units/parsed.ts'
+import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import type { Bpm, Seconds } from '#units/units.ts'
+
+/** How the fields of a section and its song are read and written. */
+
+const TEMPO: NumberRules = {
+  subject: 'The tempo',
+  min: 30,
+  max: 300,
+  decimals: 3,
+  unit: 'beats a minute',
+  suffixes: ['beats a minute', 'bpm'],
+  example: '128 or 127.6',
+}
+export const parseTempo = (text: string): Parsed<Bpm> => parseNumber(text, TEMPO)
+export const formatTempo = (bpm: Bpm): string => formatNumber(bpm, 3)
+
+const FIRST_BEAT: NumberRules = {
+  subject: 'The first beat',
+  min: 0,
+  max: 120,
+  decimals: 3,
+  unit: 'seconds into the song',
+  suffixes: ['seconds', 's'],
+  example: '0.25',
+}
+export const parseFirstBeat = (text: string): Parsed<Seconds> => parseNumber(text, FIRST_BEAT)
+
+const LEAD_IN: NumberRules = {
+  subject: 'The lead-in',
+  min: -60,
+  max: 300,
+  decimals: 1,
+  unit: 'seconds; below 0 is a crossfade',
+  suffixes: ['seconds', 's'],
+  example: '2, or −4 for a crossfade',
+}
+export const parseLeadIn = (text: string): Parsed<Seconds> => parseNumber(text, LEAD_IN)
+
+/** A song's length; a song is from five seconds to an hour. */
+export function parseSongLength(text: string): Parsed<Seconds> {
+  const seconds = parseClock(text)
+  if (!seconds.ok) return seconds
+  const inside = seconds.value >= 5 && seconds.value <= 3600
+  return inside ? seconds : refused('A song is from 0:05 to 60:00 long; write minutes and seconds, such as 3:45.')
+}
+
+/** Whole seconds as a clock; a length with a fraction keeps it. */
+export function formatSongLength(seconds: Seconds): string {
+  if (Number.isInteger(seconds)) return formatClock(seconds)
+  const whole = Math.floor(seconds)
+  return `${formatClock(whole)}${formatNumber(seconds - whole, 2).replace(/^0/, '')}`
+}

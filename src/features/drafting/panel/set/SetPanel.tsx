@@ -1,0 +1,91 @@
+import { blockFigure } from '#features/drafting/blockFigure.ts'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import { SetHeader } from '#features/drafting/panel/set/SetHeader.tsx'
+import { eightOf } from '#plan/beatGrid.ts'
+import { patchSet, type SetPatch } from '#plan/commands/patchSet.ts'
+import { ungroupSet } from '#plan/commands/ungroupSet.ts'
+import type { Block, SetBlock } from '#plan/model.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { findSet } from '#plan/places.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Figure } from '#ui/figures/Figure.tsx'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEffort } from '#units/formatEffort.ts'
+import { formatEights } from '#units/formatEights.ts'
+import { formatSignedSetting } from '#units/formatSetting.ts'
+import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import { parseSetting } from '#units/parseSetting.ts'
+import type { Counts } from '#units/units.ts'
+
+const ROUNDS: NumberRules = { subject: 'Rounds', min: 1, max: 100, suffixes: ['rounds', 'round', '×', 'x'], example: '4' }
+
+/** Everything about one set: how often it is played, what each round adds, and the parts it is made of. */
+export function SetPanel({ setId }: { setId: string }) {
+  const set = useApp((state) => state.shown && findSet(state.shown, setId)?.set)
+  return set ? <SetFields set={set} /> : null
+}
+
+function SetFields({ set }: { set: SetBlock }) {
+  const store = useAppStore()
+  const bike = useApp((state) => state.shown!.bike)
+  const eight = useApp((state) => state.shown && eightOf(findSet(state.shown, set.id)?.section.song?.grid))
+  const now = () => store.getState()
+  const edit = (patch: SetPatch) => void now().run(patchSet(now().ride!, { setId: set.id, patch }))
+  return (
+    <>
+      <SetHeader set={set} />
+      <div className="panel-rows">
+        <QuantityRow
+          label="rounds"
+          value={set.rounds}
+          format={String}
+          parse={(text) => parseNumber(text, ROUNDS)}
+          onChange={(rounds) => edit({ rounds })}
+          step={(rounds, direction) => Math.min(ROUNDS.max, Math.max(ROUNDS.min, rounds + direction))}
+        />
+        <QuantityRow
+          label="each adds"
+          value={set.perRound?.steps ?? 0}
+          unit={`${bike.unit}s a round`}
+          format={(steps) => formatSignedSetting(steps, bike.stepsPerUnit)}
+          parse={(text) => parseSetting(text, bike)}
+          onChange={(steps) => edit({ perRound: steps === 0 ? undefined : { steps } })}
+          step={(steps, direction, large) => steps + direction * (large ? bike.stepsPerUnit : 1)}
+        />
+        <TextRow
+          label="name"
+          value={set.label}
+          placeholder={nameOfItem({ ...set, label: undefined })}
+          longest={120}
+          onChange={(label) => edit({ label })}
+        />
+      </div>
+      <section className="panel-group" aria-label="parts">
+        <h3>parts</h3>
+        <ol className="panel-parts">
+          {set.parts.map((part) => (
+            <li key={part.id}>
+              <button type="button" className="panel-part" onClick={() => now().selectItem(part.id)}>
+                <Figure name={blockFigure(part)} />
+                <span className="panel-name">{nameOfItem(part)}</span>
+                <span className="panel-quiet">
+                  {sayLength(part, eight ?? 8)} · effort {sayEffort(part)}
+                </span>
+              </button>
+            </li>
+          ))}
+        </ol>
+        <Button onClick={() => now().run(ungroupSet(now().ride!, { setId: set.id, newId: now().newId }))}>play the rounds out</Button>
+        <p className="panel-note">Writes every round as blocks of its own; the ride stays the same.</p>
+      </section>
+    </>
+  )
+}
+
+const sayLength = ({ length }: Block, eight: Counts): string =>
+  'counts' in length ? formatEights(length.counts, eight) : formatDuration(length.seconds)
+
+const sayEffort = ({ effort: { from, to } }: Block): string =>
+  from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`
