@@ -1,10 +1,10 @@
 import type { LedgerEntry, LedgerState } from '#engine/report.ts'
 import type { Unrolled } from '#engine/timeline/unrollItems.ts'
 import type { Resistance, Ride, StepRange } from '#plan/model.ts'
+import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
 import type { KnobSteps } from '#units/units.ts'
 import { applyCall } from './applyCall.ts'
 import { type Limits, limitsOf, startOf } from './limits.ts'
-import { callOfRound, NO_CARRY } from './roundShift.ts'
 import { formatTotal, sayCall } from './sayCall.ts'
 
 /** One line of the ledger with what its findings need. */
