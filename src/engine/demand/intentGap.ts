@@ -1,7 +1,7 @@
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { DemandPiece } from './demandOfBlock.ts'
-import { cutAt, type Quadratic, quadraticAt } from './quadratic.ts'
+import { areaUnder, cutAt, type Quadratic, quadraticAt } from './quadratic.ts'
 
 /** An unbroken stretch on which demand and intent part by more than the limit, the same way throughout. */
 export interface Apart {
@@ -9,6 +9,8 @@ export interface Apart {
   to: Seconds
   /** 1 where the bike asks for more than the plan, −1 where for less. */
   sign: 1 | -1
+  /** Area between the gap and the limit, effort × seconds. */
+  excess: number
 }
 
 type Intended = Pick<PlayedBlock, 'from' | 'to'> & { block: Pick<PlayedBlock['block'], 'effort'> }
@@ -31,8 +33,14 @@ export function apartWithin(gap: readonly DemandPiece[], limit: Effort): Apart[]
     for (let i = 1; i < cuts.length; i++) {
       const middle = quadraticAt(effort, (cuts[i - 1]! + cuts[i]!) / 2)
       if (Math.abs(middle) <= limit + TOUCHING) continue
-      const end = i === cuts.length - 1 ? to : from + cuts[i]!
-      join(found, { from: i === 1 ? from : from + cuts[i - 1]!, to: end, sign: middle > 0 ? 1 : -1 })
+      const sign = middle > 0 ? 1 : -1
+      const area = areaUnder(effort, cuts[i]!) - areaUnder(effort, cuts[i - 1]!)
+      join(found, {
+        from: i === 1 ? from : from + cuts[i - 1]!,
+        to: i === cuts.length - 1 ? to : from + cuts[i]!,
+        sign,
+        excess: sign * area - limit * (cuts[i]! - cuts[i - 1]!),
+      })
     }
   }
   return found
@@ -43,8 +51,10 @@ const TOUCHING = 1e-9
 
 function join(found: Apart[], next: Apart): void {
   const last = found.at(-1)
-  if (last !== undefined && last.sign === next.sign && last.to === next.from) last.to = next.to
-  else found.push(next)
+  if (last !== undefined && last.sign === next.sign && last.to === next.from) {
+    last.to = next.to
+    last.excess += next.excess
+  } else found.push(next)
 }
 
 /** A stretch apart that may run over several blocks, and the blocks it touches. */
@@ -61,6 +71,7 @@ export function apartRuns(blocks: readonly { index: number; apart: readonly Apar
       const last = runs.at(-1)
       if (last !== undefined && last.sign === stretch.sign && last.to === stretch.from) {
         last.to = stretch.to
+        last.excess += stretch.excess
         last.blocks.push(index)
       } else runs.push({ ...stretch, blocks: [index] })
     }

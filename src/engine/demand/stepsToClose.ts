@@ -1,0 +1,134 @@
+import type { Constants } from '#engine/constants.ts'
+import type { Limits } from '#engine/ledger/limits.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import type { Block, Ride, Rider } from '#plan/model.ts'
+import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
+import { calibrationOf, type Reach, reachOf } from './calibration.ts'
+import { demandPieces, meanDemand, standingBonus } from './demandOfBlock.ts'
+import { apartWithin, gapPieces } from './intentGap.ts'
+import { legsOf, pedalling } from './ridden.ts'
+import { riderSetting } from './riderSetting.ts'
+
+/** Why whole steps do not close a difference. */
+export type Prevented = 'step' | 'maximum' | 'base' | 'loosest' | 'calibration' | 'ramp' | 'still'
+
+/** The whole steps that bring what is asked nearest to what is planned. */
+export interface Closing {
+  steps: KnobSteps
+  /** True when the difference then stays within the limit, or beyond it for no longer than allowed. */
+  closes: boolean
+  /** Mean demand with those steps. */
+  demand: Effort
+  /** What then still lies beyond the limit, effort × seconds. */
+  excess: number
+  /** Mean demand of the neighbouring step on the other side of the intent, where steps are too coarse. */
+  beyond?: Effort
+  prevented?: Prevented
+}
+
+export interface ClosingSetup {
+  ride: Pick<Ride, 'bike' | 'datum'>
+  rider: Rider
+  limits: Limits
+  rules: Pick<Constants, 'intentGap' | 'intentGapSeconds'>
+}
+
+/**
+ * Looks for the whole number of steps, the same in every round, that brings a block's demand
+ * nearest to its intent. Demand never falls when resistance rises, so the search walks from
+ * where the block is towards the intent and stops when it gets worse. On a ride that counts
+ * from base no step below base is proposed.
+ *
+ * @param played the same block in every round it is played, at least once
+ */
+export function stepsToClose(played: readonly PlayedBlock[], setup: ClosingSetup): Closing {
+  const here = tried(played, 0, setup)
+  if (played.every(isStill)) return { ...judged(here, setup), prevented: 'still' }
+  const direction = here.mean > 0 ? -1 : 1
+  const room = roomFor(played, direction, setup)
+  let best = here
+  let before = here
+  for (let taken = 1; taken <= room; taken++) {
+    const next = tried(played, direction * taken, setup)
+    if (isBetter(next, best)) best = next
+    const passed = next.mean * direction >= 0
+    if (passed) return explained(best, setup, ramps(played) ? 'ramp' : 'step', best === next ? before : next)
+    if (next.byFeel === direction && next.demand === before.demand) return explained(best, setup, 'calibration')
+    before = next
+  }
+  return explained(best, setup, direction > 0 ? 'maximum' : setup.ride.datum === 'base' ? 'base' : 'loosest')
+}
+
+/** What lies beyond the limit as the block is, effort × seconds over all rounds; with another effort planned where one is given. */
+export const excessOf = (played: readonly PlayedBlock[], setup: ClosingSetup, effort?: Block['effort']): number =>
+  tried(effort === undefined ? played : played.map((one) => ({ ...one, block: { ...one.block, effort } })), 0, setup).excess
+
+const isStill = ({ cadence, block }: PlayedBlock): boolean => cadence.kind !== 'turning' || block.posture === 'offBike'
+
+const ramps = (played: readonly PlayedBlock[]): boolean =>
+  played.some(({ block, cadence }) => block.effort.from !== block.effort.to || (cadence.kind === 'turning' && cadence.from !== cadence.to))
+
+/** What was found and, where it does not close, what keeps it from it; `other` is the step on the far side of the intent. */
+function explained(best: Tried, setup: ClosingSetup, prevented: Prevented, other?: Tried): Closing {
+  const closing = judged(best, setup)
+  if (closing.closes) return closing
+  return { ...closing, prevented, ...(prevented === 'step' && other && { beyond: other.demand }) }
+}
+
+interface Tried {
+  steps: KnobSteps
+  demand: Effort
+  /** Mean of demand less intent, over all rounds. */
+  mean: number
+  /** Area beyond the limit, effort × seconds, over all rounds. */
+  excess: number
+  longest: Seconds
+  /** A stretch apart reaches an end of a block, where it may go on in the next. */
+  touchesEnd: boolean
+  /** 1 where every round is already above the calibrated points, −1 where below, else 0. */
+  byFeel: -1 | 0 | 1
+}
+
+function tried(played: readonly PlayedBlock[], steps: KnobSteps, { ride, rider, rules }: ClosingSetup): Tried {
+  const calibration = calibrationOf(ride.bike)
+  const legs = legsOf(rider)
+  const sum: Tried = { steps, demand: 0, mean: 0, excess: 0, longest: 0, touchesEnd: false, byFeel: 0 }
+  const reaches = new Set<Reach>()
+  let seconds = 0
+  for (const one of played) {
+    const setting = riderSetting(ride.bike, ride.datum, rider, one.ledger.after.nominal + steps)
+    reaches.add(reachOf(calibration, setting))
+    const span = pedalling(one, one, setting, calibration, legs)
+    const pieces = demandPieces(span, span.turning ? standingBonus(one.block) : 0)
+    const gap = gapPieces(one, pieces)
+    const length = one.to - one.from
+    seconds += length
+    sum.demand += meanDemand(pieces) * length
+    sum.mean += meanDemand(gap) * length
+    for (const { from, to, excess } of apartWithin(gap, rules.intentGap)) {
+      sum.excess += excess
+      sum.longest = Math.max(sum.longest, to - from)
+      if (from <= one.from || to >= one.to) sum.touchesEnd = true
+    }
+  }
+  const byFeel = reaches.size > 1 ? 0 : reaches.has('above') ? 1 : reaches.has('below') ? -1 : 0
+  return { ...sum, demand: sum.demand / (seconds || 1), mean: sum.mean / (seconds || 1), byFeel }
+}
+
+/** Less beyond the limit is better; with nothing beyond it a smaller mean difference. */
+function isBetter(next: Tried, best: Tried): boolean {
+  if (best.excess > 0) return next.excess < best.excess - 1e-9
+  return next.excess === 0 && Math.abs(next.mean) < Math.abs(best.mean) - 1e-9
+}
+
+function judged({ steps, demand, excess, longest, touchesEnd }: Tried, { rules }: ClosingSetup): Closing {
+  return { steps, demand, excess, closes: excess === 0 || (longest <= rules.intentGapSeconds && !touchesEnd) }
+}
+
+/** How many steps there are in a direction before the knob or the base ends them. */
+function roomFor(played: readonly PlayedBlock[], direction: number, { ride, limits }: ClosingSetup): KnobSteps {
+  const totals = played.map(({ ledger }) => ledger.after)
+  if (direction > 0) return limits.ceiling - Math.max(...totals.map(({ nominal }) => nominal))
+  const floor = ride.datum === 'base' ? Math.max(limits.floor, limits.base) : limits.floor
+  return Math.max(0, Math.min(...totals.map(({ nominal }) => nominal)) - floor)
+}
