@@ -52,7 +52,12 @@ export function App({ canKeep, now, onOpenFile }: Props) {
       <ReceivedBar />
       <Notices />
       <main ref={main} className="app-main" tabIndex={-1}>
-        <ErrorBoundary key={place} onDownload={download} onLeave={() => store.getState().setPlace('start')}>
+        <ErrorBoundary
+          key={place}
+          onDownload={download}
+          onReload={() => location.reload()}
+          onLeave={() => store.getState().setPlace('start')}
+        >
           <Suspense fallback={<p className="app-waiting">opening…</p>}>
             {place === 'start' && <StartPlace canKeep={canKeep} now={now} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />}
             {place === 'draft' && <DraftPlace />}
@@ -91,10 +96,13 @@ function useTheme() {
   }, [theme])
 }
 
+/** The title the page came with. */
+const PAGE_TITLE = document.title
+
 function useDocumentTitle() {
   const title = useApp((state) => (state.shown && state.place !== 'start' ? state.shown.title || 'untitled ride' : null))
   useEffect(() => {
-    document.title = title === null ? 'Ridewright' : `${title} · Ridewright`
+    document.title = title === null ? PAGE_TITLE : `${title} · ${PAGE_TITLE}`
   }, [title])
 }
 

@@ -5,6 +5,8 @@ interface Props {
   children: ReactNode
   /** Saves the ride as it stands as a file; false where there is none. */
   onDownload: () => boolean
+  /** Loads the page anew; a part of it that did not arrive is asked for again by nothing less. */
+  onReload: () => void
   /** Leaves the broken screen for the list of rides. */
   onLeave: () => void
 }
@@ -41,7 +43,7 @@ export class ErrorBoundary extends Component<Props, State> {
           <Button tone="solid" onClick={this.download}>
             download the ride
           </Button>
-          <Button onClick={() => this.setState({ error: null, told: '' })}>try again</Button>
+          <Button onClick={this.props.onReload}>load the page again</Button>
           <Button onClick={this.leave}>all rides</Button>
         </p>
         <p role="status">{told}</p>

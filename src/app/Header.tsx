@@ -14,9 +14,9 @@ const RIDE_PLACES: readonly { place: Place; label: string }[] = [
 ]
 
 const THEMES: readonly { value: Theme; label: string }[] = [
-  { value: 'auto', label: 'as the system' },
-  { value: 'light', label: 'light' },
-  { value: 'dark', label: 'dark' },
+  { value: 'auto', label: 'system colours' },
+  { value: 'light', label: 'light colours' },
+  { value: 'dark', label: 'dark colours' },
 ]
 
 const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', failed: 'not saved' } as const
@@ -48,8 +48,8 @@ export function Header({ onKeys }: Props) {
           ))}
         </nav>
       )}
-      <div className="app-tools" data-push={!inRide}>
-        <Button tone="quiet" onClick={onKeys} title="keys (?)">
+      <div className="app-tools app-shell" data-push={!inRide}>
+        <Button tone="quiet" className="app-keys-button" onClick={onKeys} title="keys (?)">
           keys
         </Button>
         <Select className="app-theme" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />

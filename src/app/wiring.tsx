@@ -7,12 +7,14 @@ import { tieAddress } from './addressSync.ts'
 import { createIds } from './createIds.ts'
 import { keepSession, readSession } from './lastSession.ts'
 import { openRideFile } from './openRideFile.ts'
+import { registerServiceWorker } from './registerServiceWorker.ts'
 import { reopen } from './reopen.ts'
 import { browserWorld, startSaving } from './saving.ts'
 import '#ui/base.css'
 
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
+  registerServiceWorker()
   const storage = await openStorage()
   const shelf = storage.warning === null ? storage : null
   const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf })

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react'
 import { Button } from '#ui/Button.tsx'
-import { COMFORTABLE_LINK, isLongLink, mailAddress } from './linkComfort.ts'
+import { COMFORTABLE_LINK, isLongLink, mailFor } from './linkComfort.ts'
 
 interface Props {
   title: string
@@ -14,7 +14,7 @@ interface Props {
 export function LinkPart({ title, link, onAnnounce }: Props) {
   const field = useRef<HTMLTextAreaElement>(null)
   const [told, setTold] = useState('')
-  const mail = mailAddress(title, link)
+  const mail = mailFor(title, link)
   const tell = (sentence: string) => {
     setTold(sentence)
     onAnnounce(sentence)
@@ -72,15 +72,12 @@ export function LinkPart({ title, link, onAnnounce }: Props) {
         <Button tone="solid" onClick={copy}>
           copy link
         </Button>
-        {mail !== null && (
-          <a className="ui-button" data-tone="plain" href={mail}>
-            send by mail
-          </a>
-        )}
+        <a className="ui-button" data-tone="plain" href={mail.address} onClick={mail.holdsLink ? undefined : () => void copy()}>
+          {mail.holdsLink ? 'send by mail' : 'copy, then write a mail'}
+        </a>
         {'share' in navigator && <Button onClick={share}>share…</Button>}
         <span role="status">{told}</span>
       </div>
-      {mail === null && <p className="handover-hint">Too long to put into a mail for you. Copy it into one, or attach the file.</p>}
     </section>
   )
 }

@@ -8,13 +8,16 @@ export const COMFORTABLE_LINK = 2000
 export const isLongLink = (characters: number): boolean => characters > COMFORTABLE_LINK
 
 /**
- * The address a mail program opens with: subject and a body that holds the link on a line of
- * its own. Null when the whole address would pass the comfortable length, since a mail program
- * may cut it there without a word.
+ * The address a mail program opens with: a subject, and a body with the link on a line of its own.
+ * Where the whole would pass the comfortable length, since a mail program may cut it there without
+ * a word, the body leaves the link to be pasted; `holdsLink` says which of the two it is.
  */
-export function mailAddress(title: string, link: string): string | null {
-  const subject = `Ride: ${title}`
-  const body = `Here is the ride “${title}”. Open it in a browser; nothing is installed and nothing of yours is changed.\r\n\r\n${link}\r\n`
-  const address = `mailto:?subject=${encodeURIComponent(subject)}&body=${encodeURIComponent(body)}`
-  return address.length > COMFORTABLE_LINK ? null : address
+export function mailFor(title: string, link: string): { address: string; holdsLink: boolean } {
+  const short = [...title].slice(0, 80).join('')
+  const address = (lastLine: string) =>
+    `mailto:?subject=${encodeURIComponent(`Ride: ${short}`)}&body=${encodeURIComponent(`Here is the ride “${short}”. It opens in a browser; nothing is installed.\r\n\r\n${lastLine}\r\n`)}`
+  const whole = address(link)
+  return whole.length > COMFORTABLE_LINK
+    ? { address: address('(paste the link here)'), holdsLink: false }
+    : { address: whole, holdsLink: true }
 }

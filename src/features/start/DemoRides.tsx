@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { computeRide } from '#engine/computeRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { ProfileDrawing, profileOf } from './ProfileDrawing.tsx'
+import { ProfileDrawing } from './ProfileDrawing.tsx'
 import { DEMOS, type Demo, useDemoRides } from './useDemoRides.ts'
 
 interface Props {
@@ -34,7 +34,7 @@ function DemoRide({ title, about, demo, onOpen }: Props & { title: string; about
       <span className="start-demo-aim">
         {demo.state === 'failed' ? 'This demo ride could not be fetched. Everything else works without it.' : (ride?.aim ?? ' ')}
       </span>
-      <ProfileDrawing steps={report ? profileOf(report.blocks) : []} total={report?.totals.total ?? 0} />
+      <ProfileDrawing curve={report?.curves.intent ?? []} total={report?.totals.total ?? 1} />
     </button>
   )
 }

@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react'
+import { useId, useMemo, useRef, useState } from 'react'
 import { DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
 import type { Level } from '#plan/model.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
@@ -33,16 +33,23 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const [slotMinutes, setSlotMinutes] = useState(DEFAULT_SLOT)
   const [text, setText] = useState('')
   const songsId = useId()
+  const form = useRef<HTMLFormElement>(null)
   const reading = useMemo(() => readPlaylist(text), [readPlaylist, text])
   const { songs, problems } = reading
 
   const replaceLine = (line: number, replacement: string): string | null => {
     setText(withLine(text, line, replacement))
+    // A line that is understood loses its field; the focus goes on to what is to be done next.
+    requestAnimationFrame(() => {
+      if (document.activeElement !== document.body) return
+      form.current?.querySelector<HTMLElement>('.start-refused input, [type="submit"]')?.focus()
+    })
     return null
   }
 
   return (
     <form
+      ref={form}
       className="start-form"
       onSubmit={(event) => {
         event.preventDefault()

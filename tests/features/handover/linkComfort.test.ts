@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { COMFORTABLE_LINK, isLongLink, mailAddress } from '#features/handover/linkComfort.ts'
+import { COMFORTABLE_LINK, isLongLink, mailFor } from '#features/handover/linkComfort.ts'
 
 describe('isLongLink', () => {
   it('calls a link long from the first character past the comfortable length', () => {
@@ -8,15 +8,21 @@ describe('isLongLink', () => {
   })
 })
 
-describe('mailAddress', () => {
+describe('mailFor', () => {
   it('keeps the link whole and the title readable', () => {
-    const link = 'https://example.org/rides/#ride=abc_-123'
-    const address = new URL(mailAddress('Hügel & Täler', link)!)
-    expect(address.searchParams.get('subject')).toBe('Ride: Hügel & Täler')
-    expect(address.searchParams.get('body')).toContain(`\r\n${link}\r\n`)
+    const link = 'https://example.org/rides/#r1.abc_-123'
+    const { address, holdsLink } = mailFor('Hügel & Täler', link)
+    const { searchParams } = new URL(address)
+    expect(holdsLink).toBe(true)
+    expect(searchParams.get('subject')).toBe('Ride: Hügel & Täler')
+    expect(searchParams.get('body')).toContain(`\r\n${link}\r\n`)
   })
 
-  it('gives none where a mail program might cut it', () => {
-    expect(mailAddress('long', `https://example.org/#ride=${'a'.repeat(COMFORTABLE_LINK)}`)).toBeNull()
+  it('leaves the link to be pasted where a mail program might cut it', () => {
+    const link = `https://example.org/#r1.${'a'.repeat(COMFORTABLE_LINK)}`
+    const { address, holdsLink } = mailFor('é'.repeat(300), link)
+    expect(holdsLink).toBe(false)
+    expect(address.length).toBeLessThan(COMFORTABLE_LINK)
+    expect(new URL(address).searchParams.get('body')).not.toContain('#r1.')
   })
 })
