@@ -1,6 +1,6 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
-import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
+import { editBlocksOf, editSections, patched, sameValue } from '#plan/edits.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 import { tidyBlock } from '#plan/tidyBlock.ts'
@@ -20,8 +20,8 @@ export function patchBlocks(ride: Ride, { blockIds, patch }: { blockIds: readonl
     editSections(before, (section) =>
       editBlocksOf(section, (block) => {
         if (!chosen.has(block.id)) return block
-        const next = patched(block, { ...patch, id: block.id })
-        return next === block ? block : patched(block, tidyBlock(next, section))
+        const next = tidyBlock(patched(block, { ...patch, id: block.id }), section)
+        return sameValue(next, block) ? block : next
       }),
     ),
   )

@@ -1,0 +1,134 @@
+import fc from 'fast-check'
+import { gridOfTempo } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { deleteItems } from '#plan/commands/deleteItems.ts'
+import { deleteSection } from '#plan/commands/deleteSection.ts'
+import { duplicateItems } from '#plan/commands/duplicateItems.ts'
+import { duplicateSection } from '#plan/commands/duplicateSection.ts'
+import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
+import { insertItem } from '#plan/commands/insertItem.ts'
+import { insertSection } from '#plan/commands/insertSection.ts'
+import { joinBlocks } from '#plan/commands/joinBlocks.ts'
+import { moveItem } from '#plan/commands/moveItem.ts'
+import { movePart } from '#plan/commands/movePart.ts'
+import { moveSection } from '#plan/commands/moveSection.ts'
+import { patchBlock } from '#plan/commands/patchBlock.ts'
+import { patchRide } from '#plan/commands/patchRide.ts'
+import { patchSection } from '#plan/commands/patchSection.ts'
+import { patchSet } from '#plan/commands/patchSet.ts'
+import { resizeBlock } from '#plan/commands/resizeBlock.ts'
+import { setBike } from '#plan/commands/setBike.ts'
+import { setDatum } from '#plan/commands/setDatum.ts'
+import { setSong } from '#plan/commands/setSong.ts'
+import { setTempo } from '#plan/commands/setTempo.ts'
+import { splitBlock } from '#plan/commands/splitBlock.ts'
+import { splitSection } from '#plan/commands/splitSection.ts'
+import { ungroupSet } from '#plan/commands/ungroupSet.ts'
+import type { NewId } from '#plan/copies.ts'
+import { DEFAULT_BIKE } from '#plan/defaults.ts'
+import { isSet, type Ride } from '#plan/model.ts'
+import { emptySection } from '#plan/newRide.ts'
+import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
+import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
+import { aSong } from './smallRide.ts'
+
+/** What to do, told without ids: numbers pick among what a ride has. In and out of every range. */
+export interface Recipe {
+  kind: number
+  pick: number
+  other: number
+  index: number
+  amount: number
+}
+
+/** One recipe, or up to twelve to be followed one after the other. */
+export const arbitraryRecipes = (length?: number): fc.Arbitrary<Recipe[]> =>
+  fc.array(
+    fc.record({
+      kind: fc.nat(KINDS.length - 1),
+      pick: fc.nat(60),
+      other: fc.nat(60),
+      index: fc.oneof(fc.integer({ min: -3, max: 12 }), fc.constant(Number.NaN)),
+      amount: fc.oneof(fc.integer({ min: -5, max: 200 }), fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.constant(Number.NaN)),
+    }),
+    length === undefined ? { minLength: 1, maxLength: 12 } : { minLength: length, maxLength: length },
+  )
+
+/** The command a recipe means for a ride; about ids that are not there where the ride has nothing of the kind. */
+export function commandOf(recipe: Recipe, ride: Ride, newId: NewId): Command {
+  const items = ride.sections.flatMap(({ blocks }) => blocks)
+  const blocks = items.flatMap((item) => (isSet(item) ? item.parts : [item]))
+  const at = (list: { id: string }[], index: number) => list[index % Math.max(1, list.length)]?.id ?? 'nobody'
+  const run = ride.sections[recipe.other % Math.max(1, ride.sections.length)]?.blocks ?? []
+  return KINDS[recipe.kind]!({
+    ride,
+    newId,
+    ...recipe,
+    item: at(items, recipe.pick),
+    block: at(blocks, recipe.pick),
+    set: at(items.filter(isSet), recipe.pick),
+    section: at(ride.sections, recipe.other),
+    neighbours: run.slice(recipe.pick % 3, (recipe.pick % 3) + 2).map(({ id }) => id),
+  })
+}
+
+type Chosen = Recipe & {
+  ride: Ride
+  newId: NewId
+  item: string
+  block: string
+  set: string
+  section: string
+  neighbours: string[]
+}
+
+const tempoFrom = (amount: number): number => 60 + (Number.isFinite(amount) ? Math.abs(Math.round(amount)) % 140 : 0)
+
+const songFrom = (amount: number) =>
+  aSong('another', { grid: gridOfTempo(tempoFrom(amount)), strikesPerBeat: strikesForTempo(tempoFrom(amount)) })
+
+const KINDS: ((chosen: Chosen) => Command)[] = [
+  ({ ride, item, section, index }) => moveItem(ride, { itemId: item, sectionId: section, index }),
+  ({ ride, block, set, index }) => movePart(ride, { blockId: block, to: { setId: set, index } }),
+  ({ ride, block, section, index }) => movePart(ride, { blockId: block, to: { sectionId: section, index } }),
+  ({ ride, section, index }) => moveSection(ride, { sectionId: section, index }),
+  ({ ride, block, amount }) => resizeBlock(ride, { blockId: block, length: { counts: amount } }),
+  ({ ride, block, amount }) => resizeBlock(ride, { blockId: block, length: { seconds: amount } }),
+  ({ ride, section, pick, index, newId }) => {
+    const target = ride.sections.find(({ id }) => id === section) ?? emptySection(newId)
+    const item = blockFromPattern(PATTERNS[pick % PATTERNS.length]!, ride, target, newId)
+    return insertItem(ride, { sectionId: section, index, item })
+  },
+  ({ ride, item, block, newId }) => duplicateItems(ride, { ids: [item, block], newId }),
+  ({ ride, item, block }) => deleteItems(ride, [item, block]),
+  ({ ride, block, amount, newId }) => splitBlock(ride, { blockId: block, at: amount, newId }),
+  ({ ride, block }) => joinBlocks(ride, { blockId: block }),
+  ({ ride, neighbours, amount, newId }) => groupIntoSet(ride, { ids: neighbours, rounds: amount, newId }),
+  ({ ride, set, newId }) => ungroupSet(ride, { setId: set, newId }),
+  ({ ride, block, amount, index }) =>
+    patchBlock(ride, {
+      blockId: block,
+      patch: {
+        effort: { from: amount, to: index },
+        resistance: { kind: 'total', from: amount, to: index, aim: index },
+        length: { seconds: amount },
+        cadence: { rpm: amount },
+      },
+    }),
+  ({ ride, block, amount, index }) =>
+    patchBlock(ride, { blockId: block, patch: { effort: { from: index, to: amount }, label: undefined, move: undefined } }),
+  ({ ride, set, amount, index }) => patchSet(ride, { setId: set, patch: { rounds: amount, perRound: { steps: index } } }),
+  ({ ride, section, amount, index }) =>
+    patchSection(ride, { sectionId: section, patch: { inCount: index, outCount: amount, leadInSeconds: index } }),
+  ({ amount, index }) => patchRide({ slotMinutes: amount, briefingSeconds: index, aim: undefined }),
+  ({ ride, index, newId }) => insertSection(ride, { index, section: emptySection(newId) }),
+  ({ ride, section, newId }) => duplicateSection(ride, { sectionId: section, newId }),
+  ({ ride, section }) => deleteSection(ride, { sectionId: section }),
+  ({ ride, item, newId }) => splitSection(ride, { itemId: item, newId }),
+  ({ ride, section, amount }) => setSong(ride, { sectionId: section, song: songFrom(amount) }),
+  ({ ride, section }) => setSong(ride, { sectionId: section, song: null }),
+  ({ ride, section, amount }) => setTempo(ride, { sectionId: section, tempo: { bpm: amount } }),
+  ({ ride, section }) => setTempo(ride, { sectionId: section, tempo: null }),
+  ({ ride, pick }) => setBike(ride, { ...DEFAULT_BIKE, name: 'another', stepsPerUnit: 1 + (pick % 8) }),
+  ({ pick }) => setDatum(pick % 2 === 0 ? 'base' : 'loose'),
+]
