@@ -1,5 +1,5 @@
 import { defineConfig, type ReporterDescription } from '@playwright/test'
-import { CONTAINER_FLAGS, findBrowser } from '../.ci/find-browser.mjs'
+import { CONTAINER_FLAGS, findBrowser } from '#ci/find-browser.mjs'
 
 const report = process.env.RIDEWRIGHT_REPORT
 const reporters: ReporterDescription[] = [['list'], ...(report ? [['json', { outputFile: report }] satisfies ReporterDescription] : [])]

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { chromium } from '@playwright/test'
-import { CONTAINER_FLAGS, findBrowser } from '../../.ci/find-browser.mjs'
+import { CONTAINER_FLAGS, findBrowser } from '#ci/find-browser.mjs'
 
 const ICONS = fileURLToPath(new URL('../../public/icons/', import.meta.url))
 

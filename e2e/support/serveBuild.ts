@@ -1,7 +1,8 @@
+import { spawnSync } from 'node:child_process'
 import { mkdtemp, rm } from 'node:fs/promises'
+import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { build } from 'vite'
+import { dirname, join } from 'node:path'
 import { serveFolder } from './staticServer.ts'
 
 /**
@@ -11,7 +12,7 @@ import { serveFolder } from './staticServer.ts'
 export default async function serveBuild(): Promise<() => Promise<void>> {
   if (process.env.RIDEWRIGHT_URL) return async () => {}
   const folder = await mkdtemp(join(tmpdir(), 'ridewright-build-'))
-  await build({ logLevel: 'warn', build: { outDir: folder, emptyOutDir: true } })
+  build(folder)
   const server = await serveFolder(folder)
   process.env.RIDEWRIGHT_URL = server.url
   process.env.RIDEWRIGHT_BUILD = folder
@@ -19,4 +20,12 @@ export default async function serveBuild(): Promise<() => Promise<void>> {
     await server.stop()
     await rm(folder, { recursive: true, force: true })
   }
+}
+
+/** In a process of its own: within this one React would be built as for development, as tests and tools have it. */
+function build(folder: string): void {
+  const vite = join(dirname(createRequire(import.meta.url).resolve('vite/package.json')), 'bin/vite.js')
+  const words = [vite, 'build', '--outDir', folder, '--emptyOutDir', '--logLevel', 'warn']
+  const { status } = spawnSync(process.execPath, words, { stdio: 'inherit', env: { ...process.env, NODE_ENV: 'production' } })
+  if (status !== 0) throw new Error('The page could not be built, so there is nothing to test in the browser.')
 }

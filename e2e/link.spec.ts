@@ -1,0 +1,118 @@
+import type { Page } from '@playwright/test'
+import { openRidewright, ready } from './support/openRidewright.ts'
+import { expect, test } from './support/test.ts'
+
+const total = (page: Page) => page.getByTestId('slot')
+const receivedBar = (page: Page) => page.getByRole('region', { name: 'shared ride' })
+
+test('a link opens on another machine as the same ride, read-only, and a copy of it is kept', async ({ page, secondProfile }) => {
+  await openDemo(page, 'Twenty-Minute Spark')
+  const totals = await total(page).textContent()
+  const link = await linkOf(page)
+
+  await openRidewright(secondProfile, link)
+  await expect(receivedBar(secondProfile)).toContainText('read-only')
+  await expect(secondProfile.getByText('Twenty-Minute Spark').first()).toBeVisible()
+  await expect(total(secondProfile)).toHaveText(totals!)
+  expect(totals).toContain('19:36')
+
+  // Nothing is saved by looking: a reload shows the shared ride again, and the start page lists none.
+  await secondProfile.reload()
+  await ready(secondProfile)
+  await expect(receivedBar(secondProfile)).toBeVisible()
+  expect(await savedTitles(secondProfile)).toEqual([])
+
+  await secondProfile.goBack()
+  await expect(receivedBar(secondProfile)).toBeVisible()
+  await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
+  await expect(receivedBar(secondProfile)).toHaveCount(0)
+  await expect(secondProfile.getByText('saved on this machine')).toBeVisible()
+  await secondProfile.reload()
+  await ready(secondProfile)
+  await expect(receivedBar(secondProfile)).toHaveCount(0)
+  await expect(total(secondProfile)).toHaveText(totals!)
+  expect(await savedTitles(secondProfile)).toEqual(['Twenty-Minute Spark'])
+})
+
+test('nothing of a shared ride can be changed before a copy is kept', async ({ page, secondProfile }) => {
+  await openDemo(page, 'Twenty-Minute Spark')
+  await openRidewright(secondProfile, await linkOf(page))
+  const before = await linkOf(secondProfile)
+  await secondProfile.getByRole('link', { name: 'draft' }).click()
+  await secondProfile.locator('[data-stage-stop]').first().focus()
+  for (const keys of ['ArrowDown', 'Delete', 'd', 's', '+', 'Alt+ArrowUp', 'Alt+ArrowRight', 'ControlOrMeta+z'])
+    await secondProfile.keyboard.press(keys)
+  expect(await linkOf(secondProfile)).toBe(before)
+})
+
+test('a link opened over a ride of one’s own leaves it as it was', async ({ page, secondProfile }) => {
+  await openDemo(secondProfile, 'Ridge and Return')
+  const link = await linkOf(secondProfile)
+
+  await openRidewright(page)
+  await page.getByLabel('title').fill('My own')
+  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await page.goto(link)
+  await expect(receivedBar(page)).toBeVisible()
+  await expect(total(page)).toContainText('43:43')
+  await page.getByRole('button', { name: 'close' }).click()
+  await expect(page.getByText('My own').first()).toBeVisible()
+  expect(await savedTitles(page)).toEqual(['My own'])
+})
+
+test.describe('a link that cannot be opened says why, leads to the start, and touches nothing saved', () => {
+  const bad: [name: string, spoil: (link: string) => string, sentence: RegExp][] = [
+    ['truncated', (link) => link.slice(0, -40), /end of this link is missing/],
+    ['damaged', (link) => link.slice(0, 60) + (link[60] === 'A' ? 'B' : 'A') + link.slice(61), /damaged/],
+    ['too new', (link) => link.replace('#r1.', '#r7.'), /newer version/],
+    ['not ours', (link) => link.replace(/#.*/, '#utm_source=newsletter'), /not a link to a ride/],
+    ['hostile markup', (link) => link.replace(/#.*/, '#r1.<img src=x onerror=alert(1)>'), /damaged|not a link/],
+    ['hostile path', (link) => link.replace(/#.*/, '#/draft/../../etc'), /not a link to a ride/],
+    ['cut to its head', (link) => link.replace(/#.*/, '#r1.'), /missing|damaged|not a link/],
+  ]
+  for (const [name, spoil, sentence] of bad) {
+    test(name, async ({ page, secondProfile }) => {
+      await openDemo(secondProfile, 'Twenty-Minute Spark')
+      const link = await linkOf(secondProfile)
+      await openRidewright(page)
+      await page.getByLabel('title').fill('Kept')
+      await page.getByRole('button', { name: 'start with a blank slot' }).click()
+      await expect(page.getByText('saved on this machine')).toBeVisible()
+
+      // In a page of its own, as a press in a mail program opens it.
+      const tab = await page.context().newPage()
+      await openRidewright(tab, spoil(link))
+      await expect(tab.getByRole('alert')).toContainText(sentence)
+      await expect(tab.getByRole('alert')).toContainText('untouched')
+      await expect(tab.getByRole('heading', { name: 'new ride' })).toBeVisible()
+      await expect(tab.getByRole('link', { name: 'Kept' })).toBeVisible()
+
+      // And over the ride that is open: it stays.
+      await page.goto(spoil(link))
+      await expect(page.getByRole('alert')).toContainText(sentence)
+      await expect(page.getByText('Kept').first()).toBeVisible()
+      expect(await savedTitles(page)).toEqual(['Kept'])
+    })
+  }
+})
+
+async function openDemo(page: Page, title: string): Promise<void> {
+  await openRidewright(page)
+  await page.getByRole('button', { name: title }).click()
+  await expect(total(page)).toBeVisible()
+}
+
+/** The link the hand-over place shows for the ride on the screen. */
+async function linkOf(page: Page): Promise<string> {
+  await page.getByRole('link', { name: 'hand over' }).click()
+  return page.getByRole('textbox', { name: 'link' }).inputValue()
+}
+
+async function savedTitles(page: Page): Promise<string[]> {
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
+  // The list is read from storage; an empty one shows no heading, so the demo rides stand for "drawn".
+  await expect(page.getByRole('heading', { name: 'demo rides' })).toBeVisible()
+  return page.locator('.start-ride a.start-ride-title').allTextContents()
+}

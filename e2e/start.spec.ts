@@ -1,0 +1,184 @@
+import { mkdtemp, readFile, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from '@playwright/test'
+import { openRidewright, ready } from './support/openRidewright.ts'
+import { expect, test } from './support/test.ts'
+
+const slot = (page: Page) => page.getByTestId('slot')
+const saved = (page: Page) => page.getByText('saved on this machine')
+
+test('a blank slot starts with its title, level and length', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByLabel('title').fill('Thursday Hills')
+  await page.getByText('other', { exact: true }).click()
+  await page.getByLabel('other length').fill('an hour')
+  await page.getByLabel('other length').press('Enter')
+  await expect(page.getByText('A slot is a whole number of minutes')).toBeVisible()
+  await page.getByLabel('other length').fill('50')
+  await page.getByText('advanced', { exact: true }).click()
+  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await expect(page.getByText('advanced · 50 min')).toBeVisible()
+  await expect(slot(page)).toContainText('50:00')
+  await expect(page).toHaveTitle('Thursday Hills · Ridewright')
+})
+
+test('a demo ride opens as a copy of one’s own', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: 'Ridge and Return' }).click()
+  await expect(slot(page)).toContainText('43:43')
+  await expect(saved(page)).toBeVisible()
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('button', { name: 'Ridge and Return' }).click()
+  await expect(saved(page)).toBeVisible()
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await expect(page.getByRole('link', { name: 'Ridge and Return' })).toHaveCount(2)
+})
+
+test('a pasted playlist becomes sections to fill, after a line that was not understood is mended', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByLabel(/playlist/).fill('Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nBrickworks 3:75 132\nNight Market 3:05')
+  const table = page.getByRole('table')
+  await expect(table.getByRole('row', { name: 'Paper Lanterns The Odd Hours' })).toContainText('128 bpm')
+  await expect(table).toContainText('3:75 has more than 59 seconds')
+  await expect(table).toContainText('6:49 of 45:00, 38:11 to spare')
+  await expect(page.getByRole('button', { name: 'make a ride of 2 songs' })).toBeVisible()
+
+  await page.getByLabel('line 2').fill('Brickworks 3:57 132')
+  await page.getByLabel('line 2').press('Enter')
+  await expect(page.getByLabel(/playlist/)).toHaveValue(/Brickworks 3:57 132/)
+  await page.getByRole('button', { name: 'make a ride of 3 songs' }).click()
+  await expect(page.getByText('Brickworks').first()).toBeVisible()
+  await expect(page.getByText('Night Market').first()).toBeVisible()
+})
+
+test('a file saved from one ride opens on another machine; over a changed ride it is shown read-only', async ({ page, secondProfile }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await page.getByRole('link', { name: 'hand over' }).click()
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'save as file' }).click()
+  const file = await (await download).path()
+  expect((await download).suggestedFilename()).toBe('twenty-minute-spark.ride.json')
+  const ride = JSON.parse(await readFile(file, 'utf8'))
+
+  await openRidewright(secondProfile)
+  await chooseFile(secondProfile, 'spark.ride.json', JSON.stringify(ride))
+  await expect(slot(secondProfile)).toContainText('19:36')
+  await expect(saved(secondProfile)).toBeVisible()
+
+  await secondProfile.getByRole('link', { name: 'all rides' }).click()
+  await chooseFile(secondProfile, 'spark.ride.json', JSON.stringify({ ...ride, title: 'Another Spark' }))
+  await expect(secondProfile.getByText('differs from the file')).toBeVisible()
+  await expect(secondProfile.getByRole('region', { name: 'shared ride' })).toBeVisible()
+  await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
+  await secondProfile.getByRole('link', { name: 'all rides' }).click()
+  await expect(secondProfile.getByRole('link', { name: 'Another Spark' })).toBeVisible()
+  await expect(secondProfile.getByRole('link', { name: 'Twenty-Minute Spark' })).toBeVisible()
+})
+
+test('a file that is no ride is refused in plain words, dropped or chosen', async ({ page }) => {
+  await openRidewright(page)
+  await chooseFile(page, 'notes.json', 'not json')
+  await expect(page.getByRole('alert')).toContainText('“notes.json” was not opened. It is not a ride')
+
+  const demo = JSON.parse(await readFile('public/demo/twenty-minute-spark.ride.json', 'utf8'))
+  demo.sections[0].blocks[0].effort.to = 14
+  demo.slotMinutes = 'twenty'
+  const transfer = await page.evaluateHandle((text) => {
+    const data = new DataTransfer()
+    data.items.add(new File([text], 'spoiled.ride.json', { type: 'application/json' }))
+    return data
+  }, JSON.stringify(demo))
+  await page.dispatchEvent('main', 'drop', { dataTransfer: transfer })
+  await expect(page.getByRole('alert')).toContainText('spoiled.ride.json')
+  await expect(page.getByRole('alert')).toContainText('effort must lie between 0 and 10; it is 14')
+  await expect(page.getByRole('alert')).toContainText('it is “twenty”')
+  await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
+})
+
+test('saved rides are duplicated, deleted and put back', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByLabel('title').fill('Keep me')
+  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await expect(saved(page)).toBeVisible()
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('button', { name: 'duplicate Keep me' }).click()
+  await expect(page.getByRole('link', { name: 'Keep me (copy)' })).toBeVisible()
+  await page.getByRole('button', { name: 'delete Keep me', exact: true }).click()
+  await expect(page.getByRole('link', { name: 'Keep me', exact: true })).toHaveCount(0)
+  await page.getByRole('button', { name: 'put it back' }).click()
+  await expect(page.getByRole('link', { name: 'Keep me', exact: true })).toBeVisible()
+  await page.reload()
+  await ready(page)
+  await expect(page.getByRole('link', { name: /Keep me/ })).toHaveCount(2)
+})
+
+test('a reload reopens the ride and the place that were left, changes included', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await page.locator('[data-stage-stop]').first().click()
+  await page.keyboard.press('ArrowDown')
+  await page.keyboard.press('Delete')
+  const changed = await slot(page).textContent()
+  expect(changed).not.toContain('19:36')
+  await expect(saved(page)).toBeVisible()
+  await page.reload()
+  await ready(page)
+  await expect(slot(page)).toHaveText(changed!)
+
+  await page.getByRole('link', { name: 'hand over' }).click()
+  // Without its fragment the address names no place; the page goes to where it was left.
+  await page.goto('about:blank')
+  await openRidewright(page)
+  await expect(page.getByRole('heading', { name: /Hand over “Twenty-Minute Spark”/ })).toBeVisible()
+  await page.goBack()
+})
+
+test('back and forward go through the places', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await expect(slot(page)).toBeVisible()
+  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.goBack()
+  await expect(slot(page)).toBeVisible()
+  await page.goBack()
+  await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
+  await page.goForward()
+  await expect(slot(page)).toBeVisible()
+})
+
+test('undo, redo and the key map answer to the keyboard everywhere but in a text', async ({ page }) => {
+  await openRidewright(page)
+  await page.keyboard.press('?')
+  await expect(page.getByRole('dialog')).toContainText('undo')
+  await page.keyboard.press('Escape')
+  await page.getByLabel('title').focus()
+  await page.keyboard.type('?')
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await expect(page.getByLabel('title')).toHaveValue('?')
+
+  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  const whole = await slot(page).textContent()
+  await page.locator('[data-stage-stop]').first().click()
+  await page.keyboard.press('ArrowDown')
+  await page.keyboard.press('Delete')
+  await expect(slot(page)).not.toHaveText(whole!)
+  await page.keyboard.press('ControlOrMeta+z')
+  await expect(slot(page)).toHaveText(whole!)
+  await page.keyboard.press('ControlOrMeta+Shift+z')
+  await expect(slot(page)).not.toHaveText(whole!)
+  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.keyboard.press('ControlOrMeta+z')
+  await page.getByRole('link', { name: 'draft' }).click()
+  await expect(slot(page)).toHaveText(whole!)
+})
+
+/** Gives the page a file through its file chooser. */
+async function chooseFile(page: Page, name: string, text: string): Promise<void> {
+  const path = join(await mkdtemp(join(tmpdir(), 'ridewright-file-')), name)
+  await writeFile(path, text)
+  const chooser = page.waitForEvent('filechooser')
+  await page.getByRole('button', { name: 'open a file…' }).click()
+  await (await chooser).setFiles(path)
+}

@@ -1,0 +1,32 @@
+/**
+ * `npm run bench`: runs every `*.bench.ts` of this folder and prints what each measured beside its aim. It reports and never
+ * fails on a figure: machines differ, and tests count calls and renders instead. `npm run bench browser` runs one alone.
+ */
+import { readdir } from 'node:fs/promises'
+import { cpus } from 'node:os'
+import { fileURLToPath } from 'node:url'
+import { createServer } from 'vite'
+
+const HERE = fileURLToPath(new URL('.', import.meta.url))
+const wanted = process.argv[2] ?? ''
+const names = (await readdir(HERE)).filter((name) => name.endsWith('.bench.ts') && name.includes(wanted)).sort()
+if (names.length === 0) throw new Error(`No bench of this folder is called ${wanted}.`)
+
+console.log(`Node ${process.versions.node} on ${cpus().length} × ${cpus()[0]?.model ?? 'an unknown processor'}\n`)
+const loader = await createServer({ server: { middlewareMode: true, ws: false, watch: null }, appType: 'custom', logLevel: 'error' })
+try {
+  for (const name of names) {
+    const { default: bench } = await loader.ssrLoadModule(`/tests/bench/${name}`)
+    for (const { what, median, p95, aim, note = '' } of await bench()) {
+      const figures = `median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
+      console.log(`${what.padEnd(52)} ${figures}  ${aim === undefined ? '' : `aim ${aim} ms`}  ${note}`.trimEnd())
+    }
+    console.log('')
+  }
+} finally {
+  await loader.close()
+}
+
+function milliseconds(/** @type {number} */ value) {
+  return `${value.toFixed(value < 10 ? 2 : 1).padStart(6)} ms`
+}
