@@ -17,25 +17,25 @@ export function bandOf(ride: Ride, report: RideReport, section: SectionReport, i
     title: nameOfSection(ride, source),
     artist: source.song?.artist || undefined,
     facts: [
-      `at ${formatClock(section.one)}`,
-      `${formatClock(section.to - section.one)} long`,
+      `${formatClock(section.one)} for ${formatClock(section.to - section.one)}`,
       ...tempoFacts(section, source.song?.strikesPerBeat, played[0]),
-      `enters ${section.entersAt}, leaves ${section.leavesAt}`,
+      `in ${section.entersAt}, out ${section.leavesAt}`,
     ],
     lead: played[0]?.foot ?? undefined,
     rows: played.map((block, row) => rowOf({ ride, section, block, before: played[row - 1], songClock })),
   }
 }
 
+/** "158 bpm, 79 rpm ×1": tempo, cadence, and the strikes a beat that join them. */
 function tempoFacts(section: SectionReport, strikes: StrikesPerBeat | undefined, first: PlayedBlock | undefined): string[] {
   const cadence = first && cadenceWords(first.cadence)
-  if (section.bpm === undefined) return cadence ? [cadence] : []
-  return [`${formatNumber(section.bpm, 0)} bpm`, ...(cadence ? [`${cadence}${strikeWords(strikes)}`] : [])]
+  const beat = section.bpm === undefined ? undefined : `${formatNumber(section.bpm, 0)} bpm`
+  const turning = beat && first?.cadence.kind === 'turning' ? `${cadence}${strikeWords(strikes)}` : cadence
+  const facts = [beat, turning].filter((fact) => fact !== undefined)
+  return [...(facts.length > 0 ? [facts.join(', ')] : []), ...(section.unit.name === 'six' ? ['counted in sixes'] : [])]
 }
 
-/** How the cadence hangs on the beat: one strike a beat is the rule and needs no words. */
 function strikeWords(strikes: StrikesPerBeat | undefined): string {
   if (strikes === undefined) return ''
-  if (strikes === null) return ' off the beat'
-  return { 0.5: ', ½ strike a beat', 1: ', 1 strike a beat', 2: ', 2 strikes a beat' }[strikes]
+  return strikes === null ? ' off the beat' : { 0.5: ' ×½', 1: ' ×1', 2: ' ×2' }[strikes]
 }

@@ -42,15 +42,17 @@ export interface Row {
   total: string
   /** The derived call, written small. */
   call: string
-  /** Present where the leader has to say it. */
+  /** Present where the leader has to say it; the band's head says the first. */
   foot?: Foot
   effort: { from: Effort; to: Effort }
   /** What the block is called. */
   name: string
   /** Moves, cadence, rounds and the like, one short phrase each. */
   notes: string[]
-  /** What is said, in the order it is said. */
+  /** What is said, in the order it is said; the derived call where nothing is written. */
   words: string
+  /** The same without what the call says already; may be empty. */
+  shortWords: string
   feel?: string
   easier?: string
   water: boolean

@@ -3,27 +3,28 @@ import type { Band, LegendEntry, Row, SongClock } from './contents.ts'
 import { initialsOf } from './initialsOf.ts'
 
 const POSTURE_WORDS = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' } as const
-const HAND_WORDS = { centre: 'hands centre', wide: 'wide', ends: 'ends' } as const
+const HAND_WORDS = { centre: 'centre', wide: 'wide', ends: 'ends' } as const
 
 /** What the sheet's shorthand means: only the marks that are on it, in the order the eye meets them. */
 export function legendOf(ride: Ride, bands: readonly Band[], songClock: SongClock): LegendEntry[] {
   const rows = bands.flatMap((band) => band.rows)
   const uses = (test: (row: Row) => boolean) => rows.some(test)
   const word = (mark: string, text: string): LegendEntry => ({ mark: { kind: 'word', word: mark }, text })
+  const strikes = bands.some((band) => band.facts.some((fact) => /×/.test(fact)))
+  const feet = (['left', 'right'] as const).filter((foot) => bands.some((band) => band.lead === foot) || uses((row) => row.foot === foot))
   return [
-    { mark: { kind: 'effort' }, text: 'effort 0–10: longer and denser is harder' },
-    songClock === 'left' ? word('left', 'time left in the song') : word('song', 'time since the song’s one'),
-    ...(uses((row) => /^\d+(\+\d+)?$/.test(row.length)) ? [word('8s', 'eights, 8 counts each')] : []),
+    { mark: { kind: 'effort' }, text: 'effort 0–10' },
+    songClock === 'left' ? word('left', 'in the song') : word('song', 'since its one'),
+    ...(uses((row) => /^\d+(\+\d+)?$/.test(row.length)) ? [word('8s', 'eights')] : []),
     ...POSTURES.filter((posture) => uses((row) => row.posture === posture)).map(
       (posture): LegendEntry => ({ mark: { kind: 'posture', posture }, text: POSTURE_WORDS[posture] }),
     ),
     ...HANDS.filter((hands) => uses((row) => row.hands === hands)).map(
       (hands): LegendEntry => ({ mark: { kind: 'hands', hands }, text: HAND_WORDS[hands] }),
     ),
-    word('total', `${unitOf(ride)} ${ride.datum === 'base' ? 'over your base' : 'from the loose wheel'}, and its change`),
-    ...(['left', 'right'] as const)
-      .filter((foot) => bands.some((band) => band.lead === foot) || uses((row) => row.foot === foot))
-      .map((foot): LegendEntry => ({ mark: { kind: 'foot', foot }, text: `${foot} foot on the one` })),
+    word('total', `${ride.bike.unit}s ${ride.datum === 'base' ? 'over base' : 'from loose'}, then the change`),
+    ...(strikes ? [word('×1', 'strikes a beat')] : []),
+    ...feet.map((foot): LegendEntry => ({ mark: { kind: 'foot', foot }, text: `${foot} on the one` })),
     ...(uses((row) => row.water) ? [{ mark: { kind: 'water' } as const, text: 'water' }] : []),
     ...ride.leaders.slice(1).flatMap(({ name }) => {
       const initials = initialsOf(name)
@@ -33,5 +34,3 @@ export function legendOf(ride: Ride, bands: readonly Band[], songClock: SongCloc
     }),
   ]
 }
-
-const unitOf = (ride: Ride): string => `${ride.bike.unit}s`

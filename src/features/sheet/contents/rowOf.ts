@@ -8,6 +8,7 @@ import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
 import { initialsOf } from './initialsOf.ts'
 import { moveWords } from './moveWords.ts'
+import { withoutCall } from './withoutCall.ts'
 
 export interface RowSource {
   ride: Ride
@@ -21,6 +22,7 @@ export interface RowSource {
 /** One change as it stands on the sheet. */
 export function rowOf({ ride, section, block: played, before, songClock }: RowSource): Row {
   const { block, ledger } = played
+  const words = wordsOf(block, ledger.call)
   return {
     id: `${played.index}`,
     rideClock: formatClock(played.from),
@@ -30,13 +32,14 @@ export function rowOf({ ride, section, block: played, before, songClock }: RowSo
     hands: block.hands,
     total: ledger.total,
     call: ledger.change,
-    foot: played.footSpoken && played.foot ? played.foot : undefined,
+    foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
     name: nameOfItem(block),
     notes: notesOf(ride, played, before),
-    words: wordsOf(block, ledger.call),
-    feel: block.feel || undefined,
-    easier: block.easier?.text || undefined,
+    words,
+    shortWords: withoutCall(words, ledger.call),
+    feel: block.feel && !saysAlready(words, block.feel) ? block.feel : undefined,
+    easier: block.easier && !saysAlready(words, block.easier.text) ? block.easier.text : undefined,
     water: block.water === true,
   }
 }
@@ -89,6 +92,9 @@ function wordsOf(block: Block, call: string): string {
     .map((cue) => cue.text.trim())
     .join(' ')
 }
+
+/** True where the spoken words hold the option or the feel already ("Option: stay seated."). */
+const saysAlready = (words: string, text: string): boolean => words.toLowerCase().includes(text.trim().toLowerCase())
 
 /** For putting cues in order only: a middling tempo of 120. */
 const COUNTS_A_SECOND = 2

@@ -1,9 +1,15 @@
 import { type BandHeights, type Page, packBands } from './packBands.ts'
 import type { Layout, Millimetres } from './paper.ts'
 
-/** How much is said of each change: all of it, without the feel, or without the block's name where it has words. */
-export const DETAILS = ['full', 'names', 'words'] as const
+/**
+ * How much is said of each change: all of it; without the feel and what the call says already;
+ * or also without the block's name where there are words.
+ */
+export const DETAILS = ['full', 'short', 'words'] as const
 export type Detail = (typeof DETAILS)[number]
+
+/** What a detail is worth against larger type: for a tenth more type a leader gives up feel and repetition, and for another the names (our judgement). */
+const WORTH: Record<Detail, number> = { full: 1, short: 0.95, words: 0.9 }
 
 /** Real heights of everything at one layout, detail and type size. */
 export interface Measured {
@@ -19,6 +25,7 @@ export interface FitJob {
   /** Capital heights in millimetres, between which the type is chosen. */
   least: Millimetres
   largest: Millimetres
+  /** Expensive: every call lays the sheet out. */
   measure: (layout: Layout, detail: Detail, cap: Millimetres) => Measured
 }
 
@@ -29,46 +36,69 @@ export interface SheetPlan {
   pages: Page[]
 }
 
-/** Steps in which the type grows: what a reader could not tell apart is not tried. */
+/** Steps in which the type grows: a difference no reader could see is not searched for. */
 const STEP: Millimetres = 0.02
 
 /**
- * The sheet that is easiest to read: on the fewest pages that the least type allows, with as much
- * detail as these pages hold, in the largest type that still keeps to them. Of layouts with the
- * same type the earlier one is taken.
- *
- * @param job.details the fullest first; a later one is taken only where it saves a page
+ * The sheet that is easiest to read: on the fewest pages that the least type allows, then the one
+ * with the greatest product of type size, ease of its layout and worth of its detail, its type as
+ * large as these pages allow.
  */
 export function fitSheet(job: FitJob): SheetPlan {
-  const { details, layouts, least } = job
-  const tries = details.flatMap((detail) => layouts.map((layout) => packedAt(job, layout, detail, least)))
-  const fewest = Math.min(...tries.map((plan) => plan.pages.length))
-  const reaching = tries.filter((plan) => plan.pages.length === fewest)
-  const { detail } = reaching[0]!
-  return reaching.filter((plan) => plan.detail === detail).reduce<SheetPlan | null>((best, plan) => larger(job, plan, best), null)!
+  const tries = job.details.flatMap((detail) => job.layouts.map((layout) => tryAt(job, layout, detail, job.least)))
+  const fewest = Math.min(...tries.map(({ plan }) => plan.pages.length))
+  // The most promising first: the others then mostly need a single look to be left.
+  const keeping = tries.filter(({ plan }) => plan.pages.length === fewest).sort((a, b) => promise(job, b) - promise(job, a))
+  return keeping.reduce<SheetPlan | null>((best, tried) => better(job, tried, best), null)!
 }
 
-/** The plan with its type as large as its pages allow, or the best so far where that is not smaller. */
-function larger(job: FitJob, plan: SheetPlan, best: SheetPlan | null): SheetPlan {
-  const at = (step: number) => packedAt(job, plan.layout, plan.detail, job.least + step * STEP)
-  const keeps = (other: SheetPlan) => other.pages.length <= plan.pages.length
-  let held = best ? Math.round((best.cap - job.least) / STEP) + 1 : 0
-  const start = held === 0 ? plan : at(held)
-  if (!keeps(start)) return best!
-  let found = start
-  let tooLarge = Math.floor((job.largest - job.least) / STEP) + 1
-  while (tooLarge - held > 1) {
-    const middle = (held + tooLarge) >> 1
-    const tried = at(middle)
-    if (keeps(tried)) {
-      held = middle
-      found = tried
-    } else tooLarge = middle
+interface Try {
+  plan: SheetPlan
+  /** Height there is for bands on these pages against the height they need. */
+  room: number
+}
+
+function tryAt(job: FitJob, layout: Layout, detail: Detail, cap: Millimetres): Try {
+  const { column, gap, bands } = job.measure(layout, detail, cap)
+  const pages = packBands(bands, { height: column, columns: layout.columns, gap })
+  const needed = bands.reduce((sum, { head, rows }) => sum + gap + head + rows.reduce((all, row) => all + row, 0), 0)
+  return { plan: { layout, detail, cap, pages }, room: (column * layout.columns * pages.length) / needed }
+}
+
+const weight = ({ layout, detail }: SheetPlan): number => layout.ease * WORTH[detail]
+const score = (plan: SheetPlan): number => plan.cap * weight(plan)
+
+/** Type grows in both directions, so the size that fills a space goes with the root of the room in it. */
+const guess = (job: FitJob, { plan, room }: Try): Millimetres => Math.min(job.largest, plan.cap * Math.sqrt(Math.max(1, room)))
+const promise = (job: FitJob, tried: Try): number => guess(job, tried) * weight(tried.plan)
+
+/** The try in its largest type, where that beats the best so far; else the best. */
+function better(job: FitJob, tried: Try, best: SheetPlan | null): SheetPlan {
+  const { layout, detail, pages } = tried.plan
+  const last = Math.floor((job.largest - job.least) / STEP)
+  const stepOf = (cap: Millimetres) => Math.ceil((cap - job.least) / STEP - 1e-9)
+  const planAt = (step: number): SheetPlan | null => {
+    const { plan } = tryAt(job, layout, detail, job.least + step * STEP)
+    return plan.pages.length <= pages.length ? plan : null
+  }
+
+  let low = best ? Math.max(0, stepOf(score(best) / weight(tried.plan) + STEP / 2)) : 0
+  if (low > last) return best!
+  let found = low === 0 ? tried.plan : planAt(low)
+  if (!found) return best!
+
+  // Doubling steps around the guess bracket the largest size that fits; halving then finds it.
+  let high = last + 1
+  let probe = Math.min(last, Math.max(low + 1, stepOf(guess(job, tried))))
+  for (let reach = 4; high - low > 1; ) {
+    const plan = planAt(probe)
+    if (plan) {
+      found = plan
+      low = probe
+    } else high = probe
+    const near = plan ? low + reach : high - reach
+    probe = near > low && near < high ? near : (low + high) >> 1
+    reach = near === probe ? reach * 2 : 1
   }
   return found
-}
-
-function packedAt(job: FitJob, layout: Layout, detail: Detail, cap: Millimetres): SheetPlan {
-  const { column, gap, bands } = job.measure(layout, detail, cap)
-  return { layout, detail, cap, pages: packBands(bands, { height: column, columns: layout.columns, gap }) }
 }

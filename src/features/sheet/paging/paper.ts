@@ -19,15 +19,16 @@ export interface Layout {
   orientation: 'portrait' | 'landscape'
   columns: number
   words: 'column' | 'hang'
+  /** How quickly a change is found again, against one line each on an upright page: as a factor of type size (our judgement). */
+  ease: number
 }
 
-/** Every way of laying out a sheet, the easier to handle first. */
 export const LAYOUTS: readonly Layout[] = [
-  { orientation: 'portrait', columns: 1, words: 'column' },
-  { orientation: 'landscape', columns: 2, words: 'column' },
-  { orientation: 'portrait', columns: 2, words: 'hang' },
-  { orientation: 'landscape', columns: 3, words: 'hang' },
-  { orientation: 'portrait', columns: 3, words: 'hang' },
+  { orientation: 'portrait', columns: 1, words: 'column', ease: 1 },
+  { orientation: 'landscape', columns: 2, words: 'column', ease: 0.95 },
+  { orientation: 'portrait', columns: 2, words: 'hang', ease: 0.9 },
+  { orientation: 'landscape', columns: 3, words: 'hang', ease: 0.85 },
+  { orientation: 'portrait', columns: 3, words: 'hang', ease: 0.8 },
 ]
 
 /** Size of the whole page. */

@@ -14,21 +14,14 @@ export function BandView({ band, from = 0, to = band.rows.length }: BandViewProp
   return (
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
-        <b>
-          {band.number} {band.title}
-        </b>
-        {from > 0 && <span> (continued)</span>}
-        {band.artist && <span> · {band.artist}</span>}
-        <span className="sheet-band-facts">
-          {' · '}
-          {band.facts.join(' · ')}
-          {band.lead && (
-            <>
-              {' · '}
-              <FootMark foot={band.lead} />
-            </>
-          )}
+        <span className="sheet-band-title">
+          <b>
+            {band.number} {band.title}
+          </b>
+          {from > 0 && <span> (continued)</span>}
+          {band.artist && <span> · {band.artist}</span>} {band.lead && <FootMark foot={band.lead} />}
         </span>
+        <span className="sheet-band-facts">{band.facts.join(' · ')}</span>
       </h3>
       <ol>
         {band.rows.slice(from, to).map((row) => (

@@ -9,7 +9,7 @@ const said = (effort: number) => String(Number(effort.toFixed(1)))
 /** One change: effort, clocks, length, body, resistance, words. */
 export function RowView({ row }: { row: Row }) {
   return (
-    <li className="sheet-row" data-part="row">
+    <li className="sheet-row" data-part="row" data-wordless={row.shortWords === '' && row.notes.length === 0}>
       <EffortBar effort={row.effort} />
       <span className="sheet-data">
         <span className="sheet-effort">{level(row.effort)}</span>
@@ -23,10 +23,11 @@ export function RowView({ row }: { row: Row }) {
       </span>
       <span className="sheet-words">
         {row.foot && <FootMark foot={row.foot} />}
-        {row.water && <Figure name="water" size="1.05em" label="water" className="sheet-mark" />}
+        {row.water && <Figure name="water" size="1em" label="water" className="sheet-mark" />}
         <b className="sheet-name">{row.name} </b>
         {row.notes.length > 0 && <i className="sheet-notes">{row.notes.join(', ')}. </i>}
-        <span>{row.words}</span>
+        <span className="sheet-long">{row.words}</span>
+        <span className="sheet-short">{row.shortWords}</span>
         {row.feel && <span className="sheet-feel"> ({row.feel})</span>}
         {row.easier && <span> Easier: {row.easier}.</span>}
       </span>

@@ -3,7 +3,7 @@ import type { Foot, Hands, Posture } from '#plan/model.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { EffortBar } from './EffortBar.tsx'
 
-const SIZE = '1.05em'
+const SIZE = '1em'
 
 const POSTURE_LABELS: Record<Posture, string> = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' }
 
@@ -37,7 +37,7 @@ export function LegendMarkView({ mark }: { mark: LegendMark }) {
     case 'effort':
       return (
         <span className="sheet-legend-bar">
-          <EffortBar effort={{ from: 2, to: 10 }} />
+          <EffortBar effort={{ from: 7, to: 7 }} />
         </span>
       )
     case 'word':
