@@ -14,7 +14,7 @@ import { createViewSlice } from './viewSlice.ts'
 export function createAppStore(ports: Ports): AppStore {
   const reportOf = reportCache(ports.compute ?? computeRide)
   return createStore<AppState>()((set, get) => ({
-    ...createRideSlice(set, get, reportOf, ports.newId),
+    ...createRideSlice(set, get, reportOf),
     ...createSelectionSlice(set, get),
     ...createPlaceSlice(set, get, reportOf, ports.newId),
     ...createShelfSlice(set, get, ports.shelf, ports.newId),

@@ -27,8 +27,6 @@ export interface RideSlice {
   previewing: string | null
   past: readonly Step[]
   future: readonly Step[]
-  /** Ids for whatever a command is to add. */
-  newId: () => string
 
   /** Applies a command as one undo step; a preview is dropped first. False when it changes nothing or no ride is open for changes. */
   run: (command: Command) => boolean
@@ -42,7 +40,7 @@ export interface RideSlice {
   redo: () => boolean
 }
 
-export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf, newId: () => string): RideSlice {
+export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf): RideSlice {
   return {
     ride: null,
     report: null,
@@ -51,7 +49,6 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     previewing: null,
     past: [],
     future: [],
-    newId,
 
     run: (command) => {
       get().dropPreview()
