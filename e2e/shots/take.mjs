@@ -1,0 +1,59 @@
+/** `npm run shots`: takes the README's pictures of the built page, from the demo ride. Light, dark, and the sheet. */
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { chromium } from '@playwright/test'
+import { preview } from 'vite'
+import { CONTAINER_FLAGS, findBrowser } from '#ci/find-browser.mjs'
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url))
+const HERE = fileURLToPath(new URL('.', import.meta.url))
+
+const folder = mkdtempSync(join(tmpdir(), 'ridewright-shots-'))
+const words = ['build', '--outDir', folder, '--emptyOutDir', '--logLevel', 'warn']
+execFileSync(process.execPath, [join(ROOT, 'node_modules/vite/bin/vite.js'), ...words], { cwd: ROOT, stdio: 'inherit' })
+const server = await preview({ root: ROOT, build: { outDir: folder }, preview: { port: 0, host: '127.0.0.1' } })
+const browser = await chromium.launch({ ...(await findBrowser()), args: CONTAINER_FLAGS })
+try {
+  const address = server.resolvedUrls?.local[0] ?? ''
+  const light = await openDemo(address, 'light')
+  await light.screenshot({ path: join(HERE, 'draft.png') })
+  await light.getByRole('link', { name: 'sheet' }).click()
+  const paper = light.locator('.sheet-page').first()
+  await paper.waitFor()
+  await settled(light)
+  await paper.screenshot({ path: join(HERE, 'sheet.png') })
+  const dark = await openDemo(address, 'dark')
+  await dark.screenshot({ path: join(HERE, 'draft-dark.png') })
+} finally {
+  await browser.close()
+  await server.close()
+  rmSync(folder, { recursive: true, force: true })
+}
+
+/**
+ * @param {string} address
+ * @param {'light' | 'dark'} colorScheme
+ */
+async function openDemo(address, colorScheme) {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme, reducedMotion: 'reduce', locale: 'en-GB' })
+  // The sheet carries its date; one day for all pictures, so that an unchanged page gives an unchanged picture.
+  await page.clock.setFixedTime('2026-01-15T12:00:00')
+  await page.goto(address)
+  await page.getByRole('button', { name: /Twenty-Minute Spark/ }).click()
+  await page.locator('[data-curve="intent"]').waitFor()
+  await page
+    .locator('[data-block-id]')
+    .nth(6)
+    .click({ position: { x: 8, y: 30 } })
+  await settled(page)
+  return page
+}
+
+/** Waits for the fonts and for two frames in which nothing is left to draw. */
+async function settled(/** @type {import('@playwright/test').Page} */ page) {
+  await page.evaluate(() => document.fonts.ready)
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))))
+}
