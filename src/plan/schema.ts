@@ -18,6 +18,7 @@ export const LIMITS = {
   leaders: 2,
   riders: 40,
   anchors: 5_000,
+  anchor: 1_000_000,
   points: 60,
   marks: 200,
   houseRules: 100,
@@ -172,7 +173,8 @@ export const setSchema = group({
 
 export const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
 
-const anchor = pair(whole(-LIMITS.counts, LIMITS.counts, 'counts'), number(-LIMITS.seconds, LIMITS.seconds, 'seconds'))
+/** Far beyond the song: a tempo with decimals is written as its whole beats in a thousand minutes. */
+const anchor = pair(whole(-LIMITS.anchor, LIMITS.anchor, 'counts'), number(-LIMITS.anchor, LIMITS.anchor, 'seconds'))
 
 export const songSchema = group({
   id,

@@ -1,10 +1,7 @@
-import { inflateSync, strFromU8 } from 'fflate'
 import { ABOUT_LINK } from '#plan/messages.ts'
 import { type ParsedRide, parseRide } from '#plan/parseRide.ts'
 import { type LinkFault, open } from './envelope.ts'
-
-/** Most bytes a link may unpack to; checked before any are made. */
-const MAX_UNPACKED = 8_000_000
+import { unpack } from './format1/pack.ts'
 
 /**
  * Reads the ride out of a link.
@@ -18,12 +15,8 @@ export function decodeLink(text: string): ParsedRide {
   if (typeof text !== 'string') return refused('notOurs')
   const opened = open(text)
   if (!opened.ok) return refused(opened.fault)
-  try {
-    const out = inflateSync(opened.payload, { out: new Uint8Array(MAX_UNPACKED + 1) })
-    return out.length > MAX_UNPACKED ? refused('tooLarge') : parseRide(JSON.parse(strFromU8(out)))
-  } catch {
-    return refused('damaged')
-  }
+  const unpacked = unpack(opened.payload)
+  return unpacked.ok ? parseRide(unpacked.document) : refused(unpacked.fault)
 }
 
 const refused = (fault: LinkFault): ParsedRide => ({ ok: false, problems: [{ path: '', sentence: ABOUT_LINK[fault] }] })

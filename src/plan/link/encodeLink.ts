@@ -1,6 +1,6 @@
-import { deflateSync, strToU8 } from 'fflate'
 import type { Ride } from '#plan/model.ts'
 import { seal } from './envelope.ts'
+import { pack } from './format1/pack.ts'
 import { shareable } from './shareable.ts'
 
 /**
@@ -11,5 +11,5 @@ import { shareable } from './shareable.ts'
  * @param ride a ride as `parseRide` returns it
  */
 export function encodeLink(ride: Ride): string {
-  return seal(deflateSync(strToU8(JSON.stringify(shareable(ride))), { level: 9 }))
+  return seal(pack(shareable(ride)))
 }

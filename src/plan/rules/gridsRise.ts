@@ -3,6 +3,9 @@ import { type BeatGrid, tempoOf } from '#plan/model.ts'
 import { LIMITS } from '#plan/schema.ts'
 import type { Fault, Path, Rule } from './rule.ts'
 
+/** What adding a first beat's second to an anchor may cost the tempo in its last bits. */
+const ROUNDING = 1e-6
+
 /** The anchors of a beat grid rise in counts and seconds, at a tempo music has. */
 export const gridsRise: Rule = (ride) =>
   ride.sections.flatMap((section, s) => {
@@ -17,6 +20,6 @@ function faultsOf({ anchors, beatsPerBar }: BeatGrid, path: Path): Fault[] {
     const at = [...path, i + 1]
     if (anchor[0] <= before[0] || anchor[1] <= before[1]) return [{ path: at, predicate: RULES.notRising }]
     const bpm = tempoOf({ anchors: [before, anchor], beatsPerBar })
-    return bpm >= low && bpm <= high ? [] : [{ path: at, predicate: RULES.tempo(low, high, bpm) }]
+    return bpm >= low - ROUNDING && bpm <= high + ROUNDING ? [] : [{ path: at, predicate: RULES.tempo(low, high, bpm) }]
   })
 }
