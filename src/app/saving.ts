@@ -5,6 +5,8 @@ import type { AppStore } from '#store/state.ts'
 
 /** Milliseconds of rest after a change before it is saved: browsers killed in the middle of writes that follow each other closely have lost them. */
 export const PAUSE = 300
+/** Milliseconds before another try after a save failed. */
+export const RETRY = 5000
 
 /** The clock and the page's signs that it may be about to go. */
 export interface SavingWorld {
@@ -27,6 +29,7 @@ export function startSaving(
 ): () => void {
   let waiting: Ride | null = null
   let callOff = () => {}
+  let underWay = 0
 
   const flush = () => {
     callOff()
@@ -35,17 +38,31 @@ export function startSaving(
     if (ride) void save(ride)
   }
 
+  const saveAfter = (ride: Ride, milliseconds: number) => {
+    waiting = ride
+    callOff()
+    callOff = world.later(flush, milliseconds)
+  }
+
   async function save(ride: Ride): Promise<void> {
+    underWay++
     try {
-      const { updated, overOther } = await storage.save(ride)
+      const { updated, overOther } = await storage.save(ride).finally(() => underWay--)
       store.getState().noteSaved({ id: ride.id, title: ride.title, level: ride.level, slotMinutes: ride.slotMinutes, updated })
       if (overOther) warnOfOther()
-      if (!waiting) store.getState().setSaved('saved')
+      if (!waiting && underWay === 0) store.getState().setSaved('saved')
     } catch (error) {
-      const details = error instanceof Error ? [error.message] : []
-      store.getState().setSaved('failed')
-      store.getState().notify({ kind: 'problem', sentence: saySaveFailed(error), details })
+      failed(ride, error)
     }
+  }
+
+  /** Says so once and tries again; a change or another ride in the meantime comes first. */
+  function failed(ride: Ride, error: unknown): void {
+    const { saved, setSaved, notify } = store.getState()
+    if (saved !== 'failed')
+      notify({ kind: 'problem', sentence: saySaveFailed(error), details: error instanceof Error ? [error.message] : [] })
+    setSaved('failed')
+    if (!waiting && store.getState().ride === ride) saveAfter(ride, RETRY)
   }
 
   const warnOfOther = () => store.getState().notify({ kind: 'warning', sentence: SAYS.otherWindow })
@@ -57,10 +74,8 @@ export function startSaving(
       storage.markOpened(ride?.id ?? null).catch(() => undefined)
     }
     if (!ride) return
-    waiting = ride
-    store.getState().setSaved('saving')
-    callOff()
-    callOff = world.later(flush, PAUSE)
+    if (store.getState().saved !== 'failed') store.getState().setSaved('saving')
+    saveAfter(ride, PAUSE)
   })
   const stopHearing = storage.onSavedElsewhere((id) => {
     if (store.getState().ride?.id === id) warnOfOther()
