@@ -1,6 +1,5 @@
 import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { cadenceWords } from './cadenceWords.ts'
@@ -14,7 +13,8 @@ export function bandOf(ride: Ride, report: RideReport, section: SectionReport, i
   return {
     id: section.sectionId,
     number: index + 1,
-    title: nameOfSection(ride, source),
+    title: source.title || undefined,
+    song: source.song?.title || undefined,
     artist: source.song?.artist || undefined,
     facts: [
       `${formatClock(section.one)} for ${formatClock(section.to - section.one)}`,

@@ -9,9 +9,21 @@ export interface SheetContents {
   facts: string[]
   /** When it was printed and which version of the ride it shows. */
   stamp: string
+  /** Heads of the columns that differ from ride to ride. */
+  heads: { song: string; length: string }
+  widths: ColumnWidths
   bands: Band[]
   legend: LegendEntry[]
   safety: string
+}
+
+/** Widths of the columns of numbers in em. */
+export interface ColumnWidths {
+  effort: number
+  ride: number
+  song: number
+  length: number
+  call: number
 }
 
 /** One song, or one stretch without. */
@@ -19,7 +31,9 @@ export interface Band {
   id: string
   /** From 1, as the songs are played. */
   number: number
-  title: string
+  /** The section's own title. */
+  title?: string
+  song?: string
   artist?: string
   /** Start on the ride clock, length, tempo, cadence, resistance at both ends: one short phrase each. */
   facts: string[]
@@ -40,16 +54,18 @@ export interface Row {
   hands: Hands
   /** Resistance after the change: the most prominent of all. */
   total: string
-  /** The derived call, written small. */
+  /** The derived call, written small; empty where it is too long for its column and stands before the words. */
   call: string
   /** Present where the leader has to say it; the band's head says the first. */
   foot?: Foot
   effort: { from: Effort; to: Effort }
+  /** The same to read: "7", "4–9". */
+  level: string
   /** What the block is called. */
   name: string
   /** Moves, cadence, rounds and the like, one short phrase each. */
   notes: string[]
-  /** What is said, in the order it is said; the derived call where nothing is written. */
+  /** What is said, in the order it is said; the derived call in words where nothing is written. */
   words: string
   /** The same without what the call says already; may be empty. */
   shortWords: string

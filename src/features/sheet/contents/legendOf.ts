@@ -1,12 +1,12 @@
 import { HANDS, POSTURES, type Ride } from '#plan/model.ts'
-import type { Band, LegendEntry, Row, SongClock } from './contents.ts'
+import type { Band, LegendEntry, Row, SheetContents } from './contents.ts'
 import { initialsOf } from './initialsOf.ts'
 
 const POSTURE_WORDS = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' } as const
 const HAND_WORDS = { centre: 'centre', wide: 'wide', ends: 'ends' } as const
 
 /** What the sheet's shorthand means: only the marks that are on it, in the order the eye meets them. */
-export function legendOf(ride: Ride, bands: readonly Band[], songClock: SongClock): LegendEntry[] {
+export function legendOf(ride: Ride, bands: readonly Band[], heads: SheetContents['heads']): LegendEntry[] {
   const rows = bands.flatMap((band) => band.rows)
   const uses = (test: (row: Row) => boolean) => rows.some(test)
   const word = (mark: string, text: string): LegendEntry => ({ mark: { kind: 'word', word: mark }, text })
@@ -14,8 +14,8 @@ export function legendOf(ride: Ride, bands: readonly Band[], songClock: SongCloc
   const feet = (['left', 'right'] as const).filter((foot) => bands.some((band) => band.lead === foot) || uses((row) => row.foot === foot))
   return [
     { mark: { kind: 'effort' }, text: 'effort 0–10' },
-    songClock === 'left' ? word('left', 'in the song') : word('song', 'since its one'),
-    ...(uses((row) => /^\d+(\+\d+)?$/.test(row.length)) ? [word('8s', 'eights')] : []),
+    heads.song === 'left' ? word('left', 'in the song') : word('song', 'since its one'),
+    heads.length === '8s' ? word('8s', 'eights') : word('for', 'length'),
     ...POSTURES.filter((posture) => uses((row) => row.posture === posture)).map(
       (posture): LegendEntry => ({ mark: { kind: 'posture', posture }, text: POSTURE_WORDS[posture] }),
     ),

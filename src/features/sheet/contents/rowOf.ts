@@ -1,8 +1,9 @@
-import type { PlayedBlock, SectionReport } from '#engine/report.ts'
+import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
+import { formatNumber } from '#units/formatNumber.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
@@ -22,7 +23,7 @@ export interface RowSource {
 /** One change as it stands on the sheet. */
 export function rowOf({ ride, section, block: played, before, songClock }: RowSource): Row {
   const { block, ledger } = played
-  const words = wordsOf(block, ledger.call)
+  const spoken = spokenWords(block)
   return {
     id: `${played.index}`,
     rideClock: formatClock(played.from),
@@ -31,15 +32,14 @@ export function rowOf({ ride, section, block: played, before, songClock }: RowSo
     posture: block.posture,
     hands: block.hands,
     total: ledger.total,
-    call: ledger.change,
+    ...callAndWords(spoken, ledger),
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
+    level: levelOf(block.effort),
     name: nameOfItem(block),
     notes: notesOf(ride, played, before),
-    words,
-    shortWords: withoutCall(words, ledger.call),
-    feel: block.feel && !saysAlready(words, block.feel) ? block.feel : undefined,
-    easier: block.easier && !saysAlready(words, block.easier.text) ? block.easier.text : undefined,
+    feel: block.feel && !saysAlready(spoken, block.feel) ? block.feel : undefined,
+    easier: block.easier && !saysAlready(spoken, block.easier.text) ? block.easier.text : undefined,
     water: block.water === true,
   }
 }
@@ -82,16 +82,30 @@ function leaderWords(ride: Ride, block: Block): string | undefined {
   return leader === mic ? `${named(leader)} leads` : `${named(leader)} leads, ${named(mic)} speaks`
 }
 
-/** Cues in the order they are said, those furthest ahead first; the derived call where nothing is written. */
-function wordsOf(block: Block, call: string): string {
-  const said = block.cues.filter((cue) => cue.text.trim() !== '')
-  if (said.length === 0) return call
+/** Longest call that keeps to its column: "+1½", "stay", "all off". */
+const LONGEST_CALL = 7
+
+/** The call in its column or, where it is longer, before the words, and the words beside it. */
+function callAndWords(spoken: string, { call, change }: LedgerEntry): Pick<Row, 'call' | 'words' | 'shortWords'> {
+  if (spoken === '')
+    return change.length > LONGEST_CALL ? { call: '', words: call, shortWords: call } : { call: change, words: call, shortWords: '' }
+  const short = withoutCall(spoken, call)
+  if (change.length <= LONGEST_CALL) return { call: change, words: spoken, shortWords: short }
+  return { call: '', words: `${change}. ${spoken}`, shortWords: `${change}. ${short}`.trim() }
+}
+
+/** Cues in the order they are said, those furthest ahead first; empty where nothing is written. */
+function spokenWords(block: Block): string {
   const ahead = (cue: Cue) => ('counts' in cue.lead ? cue.lead.counts : cue.lead.seconds * COUNTS_A_SECOND)
-  return [...said]
+  return [...block.cues]
     .sort((a, b) => ahead(b) - ahead(a))
     .map((cue) => cue.text.trim())
+    .filter((text) => text !== '')
     .join(' ')
 }
+
+const levelOf = ({ from, to }: Block['effort']): string =>
+  from === to ? formatNumber(from, 1) : `${formatNumber(from, 1)}–${formatNumber(to, 1)}`
 
 /** True where the spoken words hold the option or the feel already ("Option: stay seated."). */
 const saysAlready = (words: string, text: string): boolean => words.toLowerCase().includes(text.trim().toLowerCase())

@@ -4,7 +4,8 @@ import { revisionOf } from '#plan/revisionOf.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { bandOf } from './bandOf.ts'
-import type { SheetContents, SongClock } from './contents.ts'
+import { columnWidths } from './columnWidths.ts'
+import type { Row, SheetContents, SongClock } from './contents.ts'
 import { legendOf } from './legendOf.ts'
 import { SAFETY_LINE } from './safety.ts'
 
@@ -20,16 +21,23 @@ const STAMP_DIGITS = 4
 /** What the compact sheet of a ride says. Pure; the report must be the ride's own. */
 export function sheetContents(ride: Ride, report: RideReport, { date, songClock }: SheetOptions): SheetContents {
   const bands = report.sections.map((section, index) => bandOf(ride, report, section, index, songClock))
+  const rows = bands.flatMap((band) => band.rows)
+  const heads = { song: songClock === 'left' ? 'left' : 'song', length: rows.some(isCounted) ? '8s' : 'for' }
   return {
     title: ride.title,
     aim: ride.aim || undefined,
     facts: headerFacts(ride, report),
     stamp: `${date}, version ${revisionOf(ride).slice(0, STAMP_DIGITS)}`,
+    heads,
+    widths: columnWidths(rows, heads),
     bands,
-    legend: legendOf(ride, bands, songClock),
+    legend: legendOf(ride, bands, heads),
     safety: SAFETY_LINE,
   }
 }
+
+/** True where a row's length is in eights, not on the clock. */
+const isCounted = (row: Row): boolean => !row.length.includes(':')
 
 function headerFacts(ride: Ride, { totals }: RideReport): string[] {
   const slot = `${formatNumber(ride.slotMinutes)} min`

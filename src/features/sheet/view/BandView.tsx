@@ -15,11 +15,11 @@ export function BandView({ band, from = 0, to = band.rows.length }: BandViewProp
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
         <span className="sheet-band-title">
-          <b>
-            {band.number} {band.title}
-          </b>
-          {from > 0 && <span> (continued)</span>}
-          {band.artist && <span> · {band.artist}</span>} {band.lead && <FootMark foot={band.lead} />}
+          <b>{nameOf(band)}</b>
+          {from > 0 && ' (continued)'}
+          {band.title && band.song && ` · ${band.song}`}
+          {band.artist && ` · ${band.artist}`}
+          {band.lead && <FootMark foot={band.lead} />}
         </span>
         <span className="sheet-band-facts">{band.facts.join(' · ')}</span>
       </h3>
@@ -31,3 +31,5 @@ export function BandView({ band, from = 0, to = band.rows.length }: BandViewProp
     </section>
   )
 }
+
+const nameOf = ({ number, title, song }: Band): string => (title || song ? `${number} ${title ?? song}` : `section ${number}`)

@@ -5,6 +5,7 @@ import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
 import type { Ride } from '#plan/model.ts'
 import { BandView } from './BandView.tsx'
+import { columnStyle } from './columnStyle.ts'
 import { ColumnHead, PageFooter, PageHeader } from './PageParts.tsx'
 import { SheetPages } from './SheetPages.tsx'
 import { SheetPreview } from './SheetPreview.tsx'
@@ -28,10 +29,10 @@ export function CompactSheet({ ride, report, paper, songClock, date }: CompactSh
   const plan = useSheetPlan(host, contents, paper)
   return (
     <>
-      <div ref={host} className="sheet-measure sheet-paper" aria-hidden="true">
+      <div ref={host} className="sheet-measure sheet-paper" style={columnStyle(contents.widths)} aria-hidden="true">
         {/* Two digits of pages, so that a header never grows when the pages are counted. */}
         <PageHeader contents={contents} page={10} pages={10} />
-        <ColumnHead songClock={songClock} />
+        <ColumnHead heads={contents.heads} />
         <div className="sheet-gap" data-part="gap" />
         {contents.bands.map((band) => (
           <BandView key={band.id} band={band} />
@@ -40,7 +41,7 @@ export function CompactSheet({ ride, report, paper, songClock, date }: CompactSh
       </div>
       {plan ? (
         <SheetPreview plan={plan} paper={paper}>
-          <SheetPages contents={contents} plan={plan} paper={paper} songClock={songClock} />
+          <SheetPages contents={contents} plan={plan} paper={paper} />
         </SheetPreview>
       ) : (
         <p role="status">Laying out the sheet…</p>

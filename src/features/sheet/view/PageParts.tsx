@@ -1,4 +1,4 @@
-import type { SheetContents, SongClock } from '#features/sheet/contents/contents.ts'
+import type { SheetContents } from '#features/sheet/contents/contents.ts'
 import { LegendMarkView } from './marks.tsx'
 
 /** Top of every page: what this is, what it is for, and the figures of the whole ride. */
@@ -18,15 +18,15 @@ export function PageHeader({ contents, page, pages }: { contents: SheetContents;
 }
 
 /** What the numbers of a row are; the same for every column. */
-export function ColumnHead({ songClock }: { songClock: SongClock }) {
+export function ColumnHead({ heads }: Pick<SheetContents, 'heads'>) {
   return (
     <div className="sheet-column-head" data-part="columnHead" aria-hidden="true">
       <span className="sheet-bar-head" />
       <span className="sheet-data">
         <span className="sheet-effort" />
         <span className="sheet-ride">ride</span>
-        <span className="sheet-song">{songClock === 'left' ? 'left' : 'song'}</span>
-        <span className="sheet-length">8s</span>
+        <span className="sheet-song">{heads.song}</span>
+        <span className="sheet-length">{heads.length}</span>
         <span className="sheet-mark-head" />
         <span className="sheet-mark-head" />
         <span className="sheet-total">total</span>

@@ -3,16 +3,13 @@ import { Figure } from '#ui/figures/Figure.tsx'
 import { EffortBar } from './EffortBar.tsx'
 import { FootMark, HandsMark, PostureMark } from './marks.tsx'
 
-const level = ({ from, to }: Row['effort']) => (from === to ? said(from) : `${said(from)}–${said(to)}`)
-const said = (effort: number) => String(Number(effort.toFixed(1)))
-
 /** One change: effort, clocks, length, body, resistance, words. */
 export function RowView({ row }: { row: Row }) {
   return (
     <li className="sheet-row" data-part="row" data-wordless={row.shortWords === '' && row.notes.length === 0}>
       <EffortBar effort={row.effort} />
       <span className="sheet-data">
-        <span className="sheet-effort">{level(row.effort)}</span>
+        <span className="sheet-effort">{row.level}</span>
         <span className="sheet-ride">{row.rideClock}</span>
         <span className="sheet-song">{row.songClock}</span>
         <span className="sheet-length">{row.length}</span>

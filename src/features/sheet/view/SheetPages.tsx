@@ -1,19 +1,19 @@
-import type { SheetContents, SongClock } from '#features/sheet/contents/contents.ts'
+import type { SheetContents } from '#features/sheet/contents/contents.ts'
 import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
 import { sheetStyle } from '#features/sheet/paging/measureSheet.ts'
 import { MARGIN, type Paper, pageSize } from '#features/sheet/paging/paper.ts'
 import { BandView } from './BandView.tsx'
+import { columnStyle } from './columnStyle.ts'
 import { ColumnHead, PageFooter, PageHeader } from './PageParts.tsx'
 
 export interface SheetPagesProps {
   contents: SheetContents
   plan: SheetPlan
   paper: Paper
-  songClock: SongClock
 }
 
 /** The pages as they are previewed and printed: the same elements for both. */
-export function SheetPages({ contents, plan, paper, songClock }: SheetPagesProps) {
+export function SheetPages({ contents, plan, paper }: SheetPagesProps) {
   const { layout, detail, cap, pages } = plan
   const { width, height } = pageSize(paper, layout)
   return (
@@ -22,7 +22,7 @@ export function SheetPages({ contents, plan, paper, songClock }: SheetPagesProps
       data-theme="light"
       data-words={layout.words}
       data-detail={detail}
-      style={sheetStyle(paper, layout, cap)}
+      style={{ ...sheetStyle(paper, layout, cap), ...columnStyle(contents.widths) }}
     >
       <style>{`@page { size: ${width}mm ${height}mm; margin: 0 }`}</style>
       {pages.map((columns, page) => (
@@ -38,7 +38,7 @@ export function SheetPages({ contents, plan, paper, songClock }: SheetPagesProps
             <div className="sheet-columns">
               {columns.map((pieces) => (
                 <div key={`${pieces[0]!.band}.${pieces[0]!.from}`} className="sheet-column">
-                  <ColumnHead songClock={songClock} />
+                  <ColumnHead heads={contents.heads} />
                   {pieces.map((piece) => (
                     <BandView key={piece.band} band={contents.bands[piece.band]!} from={piece.from} to={piece.to} />
                   ))}
