@@ -21,11 +21,16 @@ test.afterEach(async () => {
   await rm(folder, { recursive: true, force: true })
 })
 
-test('after one visit the page opens with the server gone: again, in a new tab, and by a link', async ({ page, context }) => {
+test('after one visit the page opens with the server gone: again with a ride drafted, in a new tab, and by a link', async ({
+  page,
+  context,
+}) => {
   await visit(page)
   await server.stop()
   await page.reload()
   await ready(page)
+  await page.getByRole('button', { name: /Twenty-Minute Spark/ }).click()
+  await expect(page.locator('[data-curve="intent"]')).toBeVisible()
   const tab = await context.newPage()
   await openRidewright(tab, server.url)
   await openRidewright(tab, `${server.url}?from=a-friend`)
