@@ -9,11 +9,22 @@ export interface ViewWindow {
   toSeconds: Seconds
 }
 
+/** Lines that can be drawn over the asked effort. */
+export const CHART_LINES = ['demand', 'heart', 'reserve', 'strain'] as const
+export type ChartLine = (typeof CHART_LINES)[number]
+
+/** Whose lines are drawn: the rider the ride is judged for, one by id, or all of them as a band. */
+export type ShownRider = 'reference' | 'all' | (string & {})
+
 export interface ViewSlice {
+  lines: Readonly<Record<ChartLine, boolean>>
+  shownRider: ShownRider
   theme: Theme
   /** Null shows the whole ride. */
   view: ViewWindow | null
 
+  toggleLine: (line: ChartLine) => void
+  showRider: (rider: ShownRider) => void
   setTheme: (theme: Theme) => void
   /** A window that is empty or no stretch of time shows the whole ride. */
   setView: (view: ViewWindow | null) => void
@@ -21,8 +32,12 @@ export interface ViewSlice {
 
 export function createViewSlice(set: SetState): ViewSlice {
   return {
+    lines: { demand: true, heart: true, reserve: false, strain: false },
+    shownRider: 'reference',
     theme: 'auto',
     view: null,
+    toggleLine: (line) => set(({ lines }) => ({ lines: { ...lines, [line]: !lines[line] } })),
+    showRider: (shownRider) => set({ shownRider }),
     setTheme: (theme) => set({ theme }),
     setView: (view) => set({ view: view && view.toSeconds > view.fromSeconds ? view : null }),
   }

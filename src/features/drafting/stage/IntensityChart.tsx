@@ -4,7 +4,8 @@ import type { RideReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
-import { areaPath, linePath, type Projection, strainPath } from './curvePath.ts'
+import { areaPath, linePath, type Projection } from './curvePath.ts'
+import { demandRuns, heartRuns, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
 import { type TimeScale, timeTicks, toX } from './timeScale.ts'
 
 const HEIGHT = 178
@@ -118,7 +119,7 @@ function Curves({
       </defs>
       <path d={areaPath(report.curves.intent, projection)} fill="url(#effort-depth)" />
       <path data-curve="intent" className="curve-asked" d={linePath(report.curves.intent, projection)} />
-      <path data-curve="strain" className="curve-strain" d={strainPath(report.curves.strain, projection)} />
+      <RiderLines report={report} projection={projection} />
       <line className="slot-end" x1={x(slot)} x2={x(slot)} y1={top - 8} y2={bottom} />
       {report.blocks
         .filter((played) => selectedIds.includes(played.block.id) || (played.set && selectedIds.includes(played.set.set.id)))
@@ -132,6 +133,38 @@ function Curves({
             height={bottom - top}
           />
         ))}
+    </g>
+  )
+}
+
+/** What the ride asks of the riders shown, and what it does to them; several riders are hairlines of a band. */
+function RiderLines({ report, projection }: { report: RideReport; projection: Projection }) {
+  const lines = useApp((state) => state.lines)
+  const shown = useApp((state) => state.shownRider)
+  const riders = shownRiders(report.riders, shown)
+  return (
+    <g data-band={riders.length > 1 || undefined}>
+      {lines.reserve && (
+        <defs>
+          <pattern id="reserve-hatch" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <line className="curve-reserve-hatch" x1="0" x2="0" y1="0" y2="6" />
+          </pattern>
+        </defs>
+      )}
+      {riders.map((rider) => {
+        const reserve = lines.reserve ? reserveRuns(rider, projection) : []
+        return (
+          <g key={rider.rider.id} data-rider={rider.rider.id}>
+            {lines.reserve && <path fill="url(#reserve-hatch)" d={areaPath(reserve, projection)} />}
+            {lines.reserve && <path data-curve="reserve" className="curve-reserve" d={linePath(reserve, projection)} />}
+            {lines.demand && <path data-curve="demand" className="curve-demand" d={linePath(demandRuns(rider), projection)} />}
+            {lines.heart && <path data-curve="heart" className="curve-heart" d={linePath(heartRuns(rider, projection), projection)} />}
+          </g>
+        )
+      })}
+      {lines.strain && (
+        <path data-curve="strain" className="curve-strain" d={linePath(strainRuns(report.curves.strain, projection), projection)} />
+      )}
     </g>
   )
 }

@@ -1,7 +1,8 @@
 import { type PointerEvent, useMemo, useRef } from 'react'
 import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
-import { areaPath, type Projection, strainPath } from './curvePath.ts'
+import { areaPath, linePath, type Projection } from './curvePath.ts'
+import { heartRuns, shownRiders } from './riderLines.ts'
 
 const HEIGHT = 56
 
@@ -15,7 +16,8 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
   const paths = useMemo(() => {
     if (!report) return null
     const projection: Projection = { x: (seconds) => (seconds / reach) * 1000, y: (value) => HEIGHT - 2 - (value / 10) * (HEIGHT - 6) }
-    return { area: areaPath(report.curves.intent, projection), strain: strainPath(report.curves.strain, projection) }
+    const [rider] = shownRiders(report.riders, 'reference')
+    return { area: areaPath(report.curves.intent, projection), heart: rider ? linePath(heartRuns(rider, projection), projection) : '' }
   }, [report, reach])
   if (!report || !paths) return null
 
@@ -46,7 +48,7 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
           </linearGradient>
         </defs>
         <path d={paths.area} fill="url(#effort-depth-small)" />
-        <path d={paths.strain} className="curve-strain" vectorEffect="non-scaling-stroke" />
+        <path d={paths.heart} className="curve-heart" vectorEffect="non-scaling-stroke" />
         {report.sections.slice(1).map((section) => (
           <line
             key={section.sectionId}

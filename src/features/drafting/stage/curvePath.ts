@@ -1,4 +1,4 @@
-import type { CurvePoint, StrainCurve } from '#engine/report.ts'
+import type { CurvePoint } from '#engine/report.ts'
 
 /** Maps a point of the curve to the picture. */
 export interface Projection {
@@ -34,30 +34,33 @@ export function areaPath(runs: readonly (readonly CurvePoint[])[], { x, y }: Pro
   return path
 }
 
-/**
- * A curve of exponential pieces, each drawn with as many chords as its width in pixels earns
- * (one every eight pixels, two at least), so the picture costs the same at every zoom.
- */
-export function strainPath(curve: StrainCurve, projection: Projection): string {
-  const points: CurvePoint[] = []
-  for (const piece of curve.pieces) {
-    const width = projection.x(piece.to) - projection.x(piece.from)
-    const chords = Math.max(2, Math.min(48, Math.ceil(width / 8)))
-    for (let i = points.length === 0 ? 0 : 1; i <= chords; i++) {
-      const at = piece.from + ((piece.to - piece.from) * i) / chords
-      points.push({ at, value: strainAt(piece, at) })
-    }
-  }
-  return linePath([points], projection)
+/** A stretch of a curve that has a closed form. */
+interface Stretch {
+  from: number
+  to: number
 }
 
 /**
- * One piece in closed form: first-order relaxation towards a straight target a + b·t has the solution
- * a + b·(t − τ) plus a decaying difference; a level target is the case b = 0.
+ * A curve given by its pieces and its value at a moment, each piece drawn with as many chords as its
+ * width in pixels earns (one every eight pixels, two at least), so the picture costs the same at every zoom.
+ * Pieces that do not meet begin a new run.
  */
-export function strainAt(piece: StrainCurve['pieces'][number], at: number): number {
-  const t = at - piece.from
-  const slope = piece.to === piece.from ? 0 : (piece.targetTo - piece.targetFrom) / (piece.to - piece.from)
-  const lag = piece.targetFrom - slope * piece.tau
-  return lag + slope * t + (piece.start - lag) * Math.exp(-t / piece.tau)
+export function smoothRuns<Piece extends Stretch>(
+  pieces: readonly Piece[],
+  valueAt: (piece: Piece, at: number) => number,
+  { x }: Projection,
+): CurvePoint[][] {
+  const runs: CurvePoint[][] = []
+  let end = Number.NaN
+  for (const piece of pieces) {
+    if (piece.from !== end) runs.push([])
+    const run = runs.at(-1)!
+    const chords = Math.max(2, Math.min(48, Math.ceil((x(piece.to) - x(piece.from)) / 8)))
+    for (let i = run.length === 0 ? 0 : 1; i <= chords; i++) {
+      const at = piece.from + ((piece.to - piece.from) * i) / chords
+      run.push({ at, value: valueAt(piece, at) })
+    }
+    end = piece.to
+  }
+  return runs
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { areaPath, linePath, strainAt, strainPath } from '#features/drafting/stage/curvePath.ts'
+import { areaPath, linePath, smoothRuns } from '#features/drafting/stage/curvePath.ts'
 
 const projection = { x: (seconds: number) => seconds * 2, y: (value: number) => 100 - value * 10 }
 
@@ -20,26 +20,16 @@ describe('paths of the curve', () => {
     expect(areaPath(runs, projection)).toBe('M0 100L0 80L20 80L20 50L20 100ZM24 100L24 70L40 60L40 100Z')
   })
 
-  it('follows first-order relaxation towards a level and towards a ramp, as small steps would', () => {
-    for (const piece of [
-      { from: 5, to: 65, start: 3, targetFrom: 8, targetTo: 8, tau: 40 },
-      { from: 5, to: 65, start: 9, targetFrom: 2, targetTo: 6, tau: 70 },
-    ]) {
-      let value = piece.start
-      const steps = 60_000
-      const dt = (piece.to - piece.from) / steps
-      for (let i = 0; i < steps; i++) {
-        const target = piece.targetFrom + ((piece.targetTo - piece.targetFrom) * (i + 0.5)) / steps
-        value += ((target - value) / piece.tau) * dt
-      }
-      expect(strainAt(piece, piece.from)).toBeCloseTo(piece.start, 9)
-      expect(strainAt(piece, piece.to)).toBeCloseTo(value, 3)
-    }
-  })
-
-  it('spends no more chords on a wide picture than its pixels earn', () => {
-    const curve = { pieces: [{ from: 0, to: 3600, start: 0, targetFrom: 5, targetTo: 5, tau: 40 }], maximum: { at: 3600, value: 5 } }
-    expect(strainPath(curve, { x: (s) => s * 40, y: projection.y }).match(/L/g)).toHaveLength(48)
-    expect(strainPath(curve, { x: (s) => s / 360, y: projection.y }).match(/L/g)).toHaveLength(2)
+  it('spends no more chords on a wide picture than its pixels earn, and begins anew where pieces do not meet', () => {
+    const pieces = [
+      { from: 0, to: 3600 },
+      { from: 3610, to: 3700 },
+    ]
+    const chords = (scale: number) =>
+      smoothRuns(pieces, (_, at) => at, { x: (s) => s * scale, y: projection.y }).map((run) => run.length - 1)
+    expect(chords(40)).toEqual([48, 48])
+    expect(chords(1 / 360)).toEqual([2, 2])
+    const [first] = smoothRuns(pieces, (_, at) => at, projection)
+    expect(first!.at(-1)).toEqual({ at: 3600, value: 3600 })
   })
 })
