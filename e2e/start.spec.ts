@@ -10,11 +10,11 @@ const saved = (page: Page) => page.getByText('saved on this machine')
 
 test('a blank slot starts with its title, level and length', async ({ page }) => {
   await openRidewright(page)
-  await page.getByLabel('title').fill('Thursday Hills')
+  await page.getByLabel('title', { exact: true }).fill('Thursday Hills')
   await page.getByText('other', { exact: true }).click()
   await page.getByLabel('other length').fill('an hour')
   await page.getByLabel('other length').press('Enter')
-  await expect(page.getByText('A slot is a whole number of minutes')).toBeVisible()
+  await expect(page.getByText('Write whole minutes from 1 to 240, such as 50.')).toBeVisible()
   await page.getByLabel('other length').fill('50')
   await page.getByText('advanced', { exact: true }).click()
   await page.getByRole('button', { name: 'start with a blank slot' }).click()
@@ -25,11 +25,11 @@ test('a blank slot starts with its title, level and length', async ({ page }) =>
 
 test('a demo ride opens as a copy of one’s own', async ({ page }) => {
   await openRidewright(page)
-  await page.getByRole('button', { name: 'Ridge and Return' }).click()
+  await page.getByRole('button', { name: /^Ridge and Return/ }).click()
   await expect(slot(page)).toContainText('43:43')
   await expect(saved(page)).toBeVisible()
   await page.getByRole('link', { name: 'all rides' }).click()
-  await page.getByRole('button', { name: 'Ridge and Return' }).click()
+  await page.getByRole('button', { name: /^Ridge and Return/ }).click()
   await expect(saved(page)).toBeVisible()
   await page.getByRole('link', { name: 'all rides' }).click()
   await expect(page.getByRole('link', { name: 'Ridge and Return' })).toHaveCount(2)
@@ -37,7 +37,7 @@ test('a demo ride opens as a copy of one’s own', async ({ page }) => {
 
 test('a pasted playlist becomes sections to fill, after a line that was not understood is mended', async ({ page }) => {
   await openRidewright(page)
-  await page.getByLabel(/playlist/).fill('Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nBrickworks 3:75 132\nNight Market 3:05')
+  await page.getByLabel('playlist').fill('Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nBrickworks 3:75 132\nNight Market 3:05')
   const table = page.getByRole('table')
   await expect(table.getByRole('row', { name: 'Paper Lanterns The Odd Hours' })).toContainText('128 bpm')
   await expect(table).toContainText('3:75 has more than 59 seconds')
@@ -46,7 +46,7 @@ test('a pasted playlist becomes sections to fill, after a line that was not unde
 
   await page.getByLabel('line 2').fill('Brickworks 3:57 132')
   await page.getByLabel('line 2').press('Enter')
-  await expect(page.getByLabel(/playlist/)).toHaveValue(/Brickworks 3:57 132/)
+  await expect(page.getByLabel('playlist')).toHaveValue(/Brickworks 3:57 132/)
   await page.getByRole('button', { name: 'make a ride of 3 songs' }).click()
   await expect(page.getByText('Brickworks').first()).toBeVisible()
   await expect(page.getByText('Night Market').first()).toBeVisible()
@@ -54,7 +54,7 @@ test('a pasted playlist becomes sections to fill, after a line that was not unde
 
 test('a file saved from one ride opens on another machine; over a changed ride it is shown read-only', async ({ page, secondProfile }) => {
   await openRidewright(page)
-  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   await page.getByRole('link', { name: 'hand over' }).click()
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'save as file' }).click()
@@ -92,14 +92,14 @@ test('a file that is no ride is refused in plain words, dropped or chosen', asyn
   }, JSON.stringify(demo))
   await page.dispatchEvent('main', 'drop', { dataTransfer: transfer })
   await expect(page.getByRole('alert')).toContainText('spoiled.ride.json')
-  await expect(page.getByRole('alert')).toContainText('effort must lie between 0 and 10; it is 14')
+  await expect(page.getByRole('alert')).toContainText('Section 1, block 1: the effort at the end must lie between 0 and 10; it is 14.')
   await expect(page.getByRole('alert')).toContainText('it is “twenty”')
   await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
 })
 
 test('saved rides are duplicated, deleted and put back', async ({ page }) => {
   await openRidewright(page)
-  await page.getByLabel('title').fill('Keep me')
+  await page.getByLabel('title', { exact: true }).fill('Keep me')
   await page.getByRole('button', { name: 'start with a blank slot' }).click()
   await expect(saved(page)).toBeVisible()
   await page.getByRole('link', { name: 'all rides' }).click()
@@ -116,12 +116,13 @@ test('saved rides are duplicated, deleted and put back', async ({ page }) => {
 
 test('a reload reopens the ride and the place that were left, changes included', async ({ page }) => {
   await openRidewright(page)
-  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  const whole = await slot(page).textContent()
   await page.locator('[data-stage-stop]').first().click()
   await page.keyboard.press('ArrowDown')
   await page.keyboard.press('Delete')
+  await expect(slot(page)).not.toHaveText(whole!)
   const changed = await slot(page).textContent()
-  expect(changed).not.toContain('19:36')
   await expect(saved(page)).toBeVisible()
   await page.reload()
   await ready(page)
@@ -137,7 +138,7 @@ test('a reload reopens the ride and the place that were left, changes included',
 
 test('back and forward go through the places', async ({ page }) => {
   await openRidewright(page)
-  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   await expect(slot(page)).toBeVisible()
   await page.getByRole('link', { name: 'hand over' }).click()
   await page.goBack()
@@ -153,12 +154,12 @@ test('undo, redo and the key map answer to the keyboard everywhere but in a text
   await page.keyboard.press('?')
   await expect(page.getByRole('dialog')).toContainText('undo')
   await page.keyboard.press('Escape')
-  await page.getByLabel('title').focus()
+  await page.getByLabel('title', { exact: true }).focus()
   await page.keyboard.type('?')
   await expect(page.getByRole('dialog')).toHaveCount(0)
-  await expect(page.getByLabel('title')).toHaveValue('?')
+  await expect(page.getByLabel('title', { exact: true })).toHaveValue('?')
 
-  await page.getByRole('button', { name: 'Twenty-Minute Spark' }).click()
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   const whole = await slot(page).textContent()
   await page.locator('[data-stage-stop]').first().click()
   await page.keyboard.press('ArrowDown')

@@ -6,6 +6,7 @@ import { App } from './App.tsx'
 import { tieAddress } from './addressSync.ts'
 import { createIds } from './createIds.ts'
 import { keepSession, readSession } from './lastSession.ts'
+import { noteOnLeaving, saveNoted } from './leavingNotes.ts'
 import { openRideFile } from './openRideFile.ts'
 import { registerServiceWorker } from './registerServiceWorker.ts'
 import { reopen } from './reopen.ts'
@@ -20,8 +21,13 @@ export async function start(root: HTMLElement): Promise<void> {
   const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf })
   const notes = localNotes()
 
-  if (shelf) startSaving(store, storage)
-  else {
+  if (shelf) {
+    if (notes) {
+      await saveNoted(notes, storage)
+      noteOnLeaving(store, notes, Date.now, browserWorld)
+    }
+    startSaving(store, storage)
+  } else {
     store.getState().setSaved('failed')
     store.getState().notify({ kind: 'warning', sentence: storage.warning! })
   }

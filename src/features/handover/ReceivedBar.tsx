@@ -5,6 +5,8 @@ import './handover.css'
 /** Says that the ride shown came from elsewhere, and offers the two ways on. Draws nothing while the ride is one's own. */
 export function ReceivedBar() {
   const title = useApp((state) => state.received?.ride.title)
+  const place = useApp((state) => state.place)
+  const setPlace = useApp((state) => state.setPlace)
   const hasOwn = useApp((state) => state.ride !== null)
   const keepCopy = useApp((state) => state.keepCopy)
   const dismiss = useApp((state) => state.dismissReceived)
@@ -13,17 +15,20 @@ export function ReceivedBar() {
 
   const keep = () => {
     keepCopy()
-    announce(`“${title || 'untitled ride'}” is now a ride of your own and saved on this machine.`)
+    if (place === 'start') setPlace('draft')
+    announce(`“${title || 'untitled ride'}” is now a ride of your own.`)
   }
   return (
     <section className="handover-received ui-no-print" aria-label="shared ride">
       <p>
-        <strong>Shared ride, read-only.</strong> Look around; nothing here can be changed and nothing of yours is touched.
+        <strong>Shared ride “{title || 'untitled ride'}”, read-only.</strong> Look around: nothing of it can be changed and nothing of yours
+        is touched.
       </p>
       <div className="handover-actions">
         <Button tone="solid" onClick={keep}>
           keep a copy
         </Button>
+        {place === 'start' && <Button onClick={() => setPlace('draft')}>show it</Button>}
         <Button onClick={dismiss}>{hasOwn ? 'close, back to my ride' : 'close'}</Button>
       </div>
     </section>

@@ -71,10 +71,11 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
       <Segmented label="level" value={level} choices={LEVELS} onChange={setLevel} />
       <div className="start-songs ui-field">
         <label className="ui-field-label" htmlFor={songsId}>
-          playlist: one song a line with title, length and tempo; leave it empty for a blank slot
+          playlist
         </label>
         <textarea
           id={songsId}
+          aria-describedby={`${songsId}-hint`}
           rows={4}
           value={text}
           placeholder={EXAMPLE}
@@ -82,6 +83,9 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
           autoComplete="off"
           onChange={(event) => setText(event.currentTarget.value)}
         />
+        <p id={`${songsId}-hint`} className="start-hint">
+          One song a line with title, length and tempo. Empty for a blank slot.
+        </p>
       </div>
       {(songs.length > 0 || problems.length > 0) && (
         <PlaylistTable rows={playlistRows(reading)} slotMinutes={slotMinutes} onLine={replaceLine} />

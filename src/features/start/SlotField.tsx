@@ -18,7 +18,7 @@ export function SlotField({ minutes, onChange }: Props) {
   const usual = USUAL.find((length) => Number(length) === minutes)
   const [other, setOther] = useState(usual === undefined)
   return (
-    <div className="start-slot">
+    <div className="start-slot" data-other={other}>
       <Segmented
         label="slot in minutes"
         value={other ? OTHER : (usual ?? OTHER)}
@@ -48,7 +48,7 @@ export function SlotField({ minutes, onChange }: Props) {
   )
 }
 
-const WRONG = { ok: false, problem: `A slot is a whole number of minutes from ${SHORTEST} to ${LONGEST}, such as 50.` } as const
+const WRONG = { ok: false, problem: `Write whole minutes from ${SHORTEST} to ${LONGEST}, such as 50.` } as const
 
 /** Reads a slot in whole minutes: "50" or "50 min". */
 function parseMinutes(text: string): { ok: true; value: number } | { ok: false; problem: string } {
