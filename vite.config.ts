@@ -12,7 +12,12 @@ export default defineConfig({
   build: { target: 'es2023' },
   server: { port: 4810 },
   preview: { port: 4820 },
-  test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node' },
+  test: {
+    // Property tests run as long as their cases need; none asserts a time, and a busy machine is no failure.
+    testTimeout: 60_000,
+    include: ['tests/**/*.test.{ts,tsx}'],
+    environment: 'node',
+  },
 })
 
 /**
