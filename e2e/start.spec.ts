@@ -136,6 +136,21 @@ test('a reload reopens the ride and the place that were left, changes included',
   await page.goBack()
 })
 
+test('a change made the moment before a reload is not lost', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await expect(saved(page)).toBeVisible()
+  const whole = await slot(page).textContent()
+  await page.locator('[data-stage-stop]').first().click()
+  await page.keyboard.press('ArrowDown')
+  await page.keyboard.press('Delete')
+  const changed = await slot(page).textContent()
+  await page.reload()
+  await ready(page)
+  await expect(slot(page)).toHaveText(changed!)
+  expect(changed).not.toBe(whole)
+})
+
 test('back and forward go through the places', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()

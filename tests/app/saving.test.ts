@@ -130,16 +130,16 @@ describe('saving', () => {
 
   it('is not called saved while a later save is still under way', async () => {
     const { state, storage, pass } = saving()
-    let finish = () => {}
-    storage.save
-      .mockResolvedValueOnce({ updated: 1, overOther: false })
-      .mockImplementationOnce(() => new Promise((resolve) => (finish = () => resolve({ updated: 2, overOther: false }))))
+    const finish: (() => void)[] = []
+    storage.save.mockImplementation(() => new Promise((resolve) => finish.push(() => resolve({ updated: 1, overOther: false }))))
     state().openRide(ride)
     await pass(PAUSE)
-    state().run(retitle('slow'))
+    state().run(retitle('later'))
     await pass(PAUSE)
+    finish[0]!()
+    await settled()
     expect(state().saved).toBe('saving')
-    finish()
+    finish[1]!()
     await settled()
     expect(state().saved).toBe('saved')
   })
