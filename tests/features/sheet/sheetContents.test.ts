@@ -1,0 +1,157 @@
+import { describe, expect, test } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import type { Row } from '#features/sheet/contents/contents.ts'
+import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
+import type { Block, Ride } from '#plan/model.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+
+const contentsOf = (ride: Ride, songClock: 'left' | 'elapsed' = 'left') =>
+  sheetContents(ride, computeRide(ride), { date: '25 November 2026', songClock })
+const spark = demoRide('spark')
+const ridge = demoRide('ridge')
+
+/** The first demo ride with one of its blocks changed. */
+const withBlock = (section: number, block: number, change: Partial<Block>): Ride => ({
+  ...spark,
+  sections: spark.sections.map((one, s) =>
+    s === section ? { ...one, blocks: one.blocks.map((item, b) => (b === block ? ({ ...item, ...change } as Block) : item)) } : one,
+  ),
+})
+const rowOf = (ride: Ride, section: number, block: number): Row => contentsOf(ride).bands[section]!.rows[block]!
+
+describe('what a sheet says', () => {
+  test('its head sums up the class', () => {
+    const { title, aim, facts, stamp } = contentsOf(spark)
+    expect(title).toBe('Twenty-Minute Spark')
+    expect(aim).toBe(spark.aim)
+    expect(facts).toEqual(['advanced', '20 min from 12:10', '19:36 long, 0:24 to spare', 'Lanternfish, main room'])
+    expect(stamp).toMatch(/^25 November 2026, version [0-9a-f]{4}$/)
+  })
+
+  test('the stamp tells two versions apart', () => {
+    expect(contentsOf({ ...spark, title: 'Spark' }).stamp).not.toBe(contentsOf(spark).stamp)
+  })
+
+  test('a ride that runs over says so', () => {
+    expect(contentsOf({ ...spark, slotMinutes: 19 }).facts).toContain('19:36 long, 0:36 over the slot')
+  })
+
+  test('one band a song, with what the leader checks before it', () => {
+    const { bands } = contentsOf(spark)
+    expect(bands).toHaveLength(6)
+    expect(bands[2]).toMatchObject({
+      number: 3,
+      song: 'Tin Orchard Run',
+      artist: 'Hazel Parallax',
+      lead: 'left',
+      facts: ['6:07 for 3:51', '158 bpm, 79 rpm ×1', 'in 1¼, out ½'],
+    })
+  })
+
+  test('one row a change: both clocks, eights, body, call and total, effort, words', () => {
+    expect(rowOf(spark, 2, 1)).toMatchObject({
+      rideClock: '6:19',
+      songClock: '3:39',
+      length: '8',
+      posture: 'standing',
+      hands: 'wide',
+      total: '1½',
+      call: '+¾',
+      level: '7',
+      name: 'standing run',
+      words: 'Three quarters on, up light, twenty-four seconds.',
+      shortWords: 'Up light, twenty-four seconds.',
+    })
+    expect(contentsOf(spark, 'elapsed').bands[2]!.rows[1]!.songClock).toBe('0:12')
+  })
+
+  test('a band for each section and a row for each played block', () => {
+    const { bands } = contentsOf(ridge)
+    expect(bands).toHaveLength(13)
+    expect(bands.flatMap((band) => band.rows)).toHaveLength(computeRide(ridge).blocks.length)
+  })
+
+  test('the foot stands in a row only where it has to be said', () => {
+    const feet = contentsOf(spark).bands[2]!.rows.map((row) => row.foot)
+    expect(feet).toEqual([undefined, undefined, undefined, undefined, undefined, undefined, 'right', undefined, undefined, undefined])
+  })
+
+  test('a move is named where the block’s name does not say it', () => {
+    expect(rowOf(spark, 1, 4).notes).toEqual(['travel-back on 4'])
+    expect(rowOf(spark, 2, 2).notes).toEqual([])
+  })
+
+  test('an option that the cue offers already is not printed twice', () => {
+    expect(rowOf(spark, 2, 5)).toMatchObject({ words: 'Fours now. Option: keep the eights.', easier: undefined })
+    expect(rowOf(spark, 1, 2).easier).toBe('stay seated')
+  })
+
+  test('a block without cues gets its call in words, said once where space is short', () => {
+    expect(rowOf(withBlock(2, 1, { cues: [] }), 2, 1)).toMatchObject({ words: 'three quarters on', shortWords: '', call: '+¾' })
+  })
+
+  test('a call too long for its column stands before the words', () => {
+    const row = rowOf(withBlock(2, 1, { resistance: { kind: 'change', mode: 'ifYouHaveIt', steps: 3 } }), 2, 1)
+    expect(row.call).toBe('')
+    expect(row.words).toBe('+¾ if you have it. Three quarters on, up light, twenty-four seconds.')
+  })
+
+  test('cues are printed in the order they are said', () => {
+    const cue = (id: string, counts: number, text: string) => ({ id, moment: 'announce' as const, lead: { counts }, text })
+    expect(rowOf(withBlock(0, 1, { cues: [cue('a', 4, 'Second.'), cue('b', 32, 'First.')] }), 0, 1).words).toBe('First. Second.')
+  })
+
+  test('a checkpoint, a cadence of its own, water and another leader are noted', () => {
+    const row = rowOf(
+      withBlock(3, 1, {
+        resistance: { kind: 'change', mode: 'exact', steps: 5, checkpoint: { from: 6, to: 8 } },
+        strikesPerBeat: null,
+        cadence: { rpm: 100, rampTo: 110 },
+        allOut: true,
+        water: true,
+        leader: 'remy',
+      }),
+      3,
+      1,
+    )
+    expect(row.notes).toEqual(['100 to 110 rpm', 'all out', 'be at 1½–2', 'RC leads'])
+    expect(row.water).toBe(true)
+  })
+
+  test('rounds of a set are counted at their first part', () => {
+    const [first, second] = spark.sections[3]!.blocks as [Block, Block]
+    const ride: Ride = { ...spark, sections: [{ ...spark.sections[3]!, blocks: [{ id: 'set', rounds: 3, parts: [first, second] }] }] }
+    expect(contentsOf(ride).bands[0]!.rows.map((row) => row.notes)).toEqual([
+      ['round 1 of 3'],
+      [],
+      ['round 2 of 3'],
+      [],
+      ['round 3 of 3'],
+      [],
+    ])
+  })
+
+  test('a section without a song keeps the clock', () => {
+    const block = { ...(spark.sections[0]!.blocks[0] as Block), length: { seconds: 90 }, cadence: { rpm: 85 } }
+    const { bands, heads } = contentsOf({ ...spark, sections: [{ id: 's', leadInSeconds: 0, blocks: [block] }] })
+    expect(bands[0]).toMatchObject({ title: undefined, song: undefined, facts: ['0:00 for 1:30', '85 rpm', expect.stringMatching(/^in /)] })
+    expect(bands[0]!.rows[0]!.length).toBe('1:30')
+    expect(heads.length).toBe('for')
+  })
+
+  test('the legend explains the marks that are used, and no others', () => {
+    const texts = contentsOf(spark).legend.map((entry) => entry.text)
+    expect(texts).toEqual(
+      expect.arrayContaining(['seated', 'standing', 'centre', 'wide', 'ends', 'eights', 'turns over base, then the change', 'water']),
+    )
+    expect(texts).not.toContain('hovering')
+    expect(texts).not.toContain('Remy Castellane-Voss')
+  })
+})
+
+describe('widths of the columns of numbers', () => {
+  test('follow the widest entry of this ride', () => {
+    expect(contentsOf(spark).widths.ride).toBeCloseTo(4 * 0.632 + 0.211, 6)
+    expect(contentsOf({ ...spark, briefingSeconds: 3600 }).widths.ride).toBeCloseTo(5 * 0.632 + 2 * 0.211, 6)
+  })
+})
