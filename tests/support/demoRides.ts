@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 
@@ -7,7 +8,8 @@ export const DEMO_RIDES = { spark: 'twenty-minute-spark', ridge: 'ridge-and-retu
 
 /** A demo ride as its file holds it. */
 export function demoRide(name: keyof typeof DEMO_RIDES): Ride {
-  const file = new URL(`../../public/demo/${DEMO_RIDES[name]}.ride.json`, import.meta.url)
+  // Not by `new URL(…, import.meta.url)`: under a DOM that is rewritten into an address of the page.
+  const file = join(import.meta.dirname, '../../public/demo', `${DEMO_RIDES[name]}.ride.json`)
   const parsed = parseRide(JSON.parse(readFileSync(file, 'utf8')))
   if (!parsed.ok) throw new Error(`The demo ride ${name} does not parse.`)
   return parsed.ride

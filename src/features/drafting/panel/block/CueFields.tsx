@@ -1,11 +1,11 @@
 import { memo } from 'react'
 import { formatCueLead, parseCueLead, stepCueLead } from '#features/drafting/panel/block/cueLead.ts'
 import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
+import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { patched } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
 import { Field } from '#ui/Field.tsx'
 import { IconButton } from '#ui/IconButton.tsx'
-import { NumberField } from '#ui/NumberField.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 
 export interface CueFieldsProps {
@@ -35,7 +35,7 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
   const setText = (typed: string) => {
     const text = typed.trim()
     if (text.length > LONGEST) return `At most ${LONGEST} characters; this has ${text.length}.`
-    onChange({ ...cue, text })
+    if (text !== cue.text.trim()) onChange({ ...cue, text })
     return null
   }
   return (
@@ -48,17 +48,14 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           choices={MOMENT_CHOICES}
           onChange={(moment) => onChange({ ...cue, moment })}
         />
-        <NumberField
+        <QuantityRow
           label={`${name}, ends before the change`}
           hideLabel
           value={cue.lead}
           unit="before"
           format={formatCueLead}
           parse={(text) => parseCueLead(text, unit)}
-          onCommit={(lead) => {
-            onChange({ ...cue, lead })
-            return null
-          }}
+          onChange={(lead) => onChange({ ...cue, lead })}
           step={stepCueLead}
         />
       </div>
@@ -71,12 +68,7 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           choices={COUNT_INS}
           onChange={(count) => onChange(patched(cue, { count: count === 'none' ? undefined : count === '4' ? 4 : 8 }))}
         />
-        <IconButton tone="quiet" label={`move ${name} up`} disabled={place === 1} onClick={() => onMove(-1)}>
-          ↑
-        </IconButton>
-        <IconButton tone="quiet" label={`move ${name} down`} disabled={place === of} onClick={() => onMove(1)}>
-          ↓
-        </IconButton>
+        {of > 1 && <Order name={name} place={place} of={of} onMove={onMove} />}
         <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
           ×
         </IconButton>
@@ -84,3 +76,16 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
     </li>
   )
 })
+
+function Order({ name, place, of, onMove }: { name: string } & Pick<CueFieldsProps, 'place' | 'of' | 'onMove'>) {
+  return (
+    <>
+      <IconButton tone="quiet" label={`move ${name} up`} disabled={place === 1} onClick={() => onMove(-1)}>
+        ↑
+      </IconButton>
+      <IconButton tone="quiet" label={`move ${name} down`} disabled={place === of} onClick={() => onMove(1)}>
+        ↓
+      </IconButton>
+    </>
+  )
+}

@@ -57,7 +57,7 @@ export const MoreFields = memo(function MoreFields({ block, leaders, counted, ed
         />
       </Fold>
       {leaders.length > 1 && (
-        <>
+        <div className="panel-rows">
           <SelectRow
             label="leads"
             value={block.leader ?? leaders[0]!.id}
@@ -70,7 +70,7 @@ export const MoreFields = memo(function MoreFields({ block, leaders, counted, ed
             choices={[{ value: SAME, label: 'who leads' }, ...leaders.map(({ id, name }) => ({ value: id, label: name }))]}
             onChange={(id) => edit({ mic: id === SAME ? undefined : id })}
           />
-        </>
+        </div>
       )}
       <Fold
         title="lock and fitting"
@@ -112,7 +112,14 @@ export const MoreFields = memo(function MoreFields({ block, leaders, counted, ed
         )}
       </Fold>
       <Fold title="notes" holds={block.notes && 'written'}>
-        <TextRow label="notes" value={block.notes} rows={3} longest={2000} onChange={(notes) => edit({ notes })} />
+        <TextRow
+          label="notes"
+          value={block.notes}
+          rows={2}
+          placeholder="what to remember"
+          longest={2000}
+          onChange={(notes) => edit({ notes })}
+        />
       </Fold>
     </>
   )

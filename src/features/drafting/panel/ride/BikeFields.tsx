@@ -85,7 +85,7 @@ export const BikeFields = memo(function BikeFields({ bike, datum, onBike, onDatu
 })
 
 const sayScale = ({ unit, stepsPerUnit, min = 0, max, brake }: Bike) =>
-  `${stepsPerUnit === 1 ? unit : `1/${stepsPerUnit} ${unit}`}, ${min} to ${max}, ${brake}`
+  `${stepsPerUnit === 1 ? `${unit}s` : `${formatSetting(1, stepsPerUnit)} ${unit}`}, ${min} to ${max}, ${brake}`
 
 /** The setting a step on, where that keeps the three limits in order; else as it was. */
 function stepLimit(setting: Setting, by: Setting, bike: Bike, which: 'min' | 'base' | 'max'): Setting {

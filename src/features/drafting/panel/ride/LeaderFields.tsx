@@ -34,7 +34,7 @@ export const LeaderFields = memo(function LeaderFields({ leaders, newId, onChang
             format={String}
             parse={parseRate}
             onChange={(wordsPerMinute) => onChange(leaders.with(index, { ...leader, wordsPerMinute }))}
-            step={(rate, direction, large) => Math.min(300, Math.max(60, rate + direction * (large ? 20 : 5)))}
+            step={(rate, direction, large) => Math.min(400, Math.max(40, rate + direction * (large ? 20 : 5)))}
           />
         </div>
       ))}

@@ -70,7 +70,7 @@ export function RidePanel() {
           format={String}
           parse={parseSlot}
           onChange={(minutes) => edit({ slotMinutes: minutes })}
-          step={(minutes, direction, large) => Math.min(240, Math.max(5, minutes + direction * (large ? 15 : 5)))}
+          step={(minutes, direction, large) => Math.min(360, Math.max(5, minutes + direction * (large ? 15 : 5)))}
         />
         <OptionalQuantityRow
           label="starts at"
@@ -88,14 +88,17 @@ export function RidePanel() {
       <LeaderFields leaders={leaders} newId={does.newId} onChange={does.setLeaders} />
       <section className="panel-group" aria-label="private notes">
         <h3>private notes</h3>
-        <TextRow
-          label="notes"
-          value={privateNotes}
-          rows={3}
-          hint="Kept on this machine; never in a link."
-          longest={10_000}
-          onChange={(text) => edit({ privateNotes: text })}
-        />
+        <div className="panel-rows">
+          <TextRow
+            label="notes"
+            value={privateNotes}
+            rows={2}
+            placeholder="for nobody else"
+            hint="Kept on this machine; never in a link."
+            longest={10_000}
+            onChange={(text) => edit({ privateNotes: text })}
+          />
+        </div>
       </section>
     </>
   )

@@ -5,13 +5,21 @@ import type { Seconds } from '#units/units.ts'
 
 /** How the fields of a ride, its bike and its leaders are read. */
 
-const SLOT: NumberRules = { subject: 'The slot', min: 5, max: 240, unit: 'minutes', suffixes: ['minutes', 'min', 'm'], example: '45' }
+const SLOT: NumberRules = {
+  subject: 'The slot',
+  min: 1,
+  max: 360,
+  decimals: 1,
+  unit: 'minutes',
+  suffixes: ['minutes', 'min', 'm'],
+  example: '45',
+}
 export const parseSlot = (text: string): Parsed<number> => parseNumber(text, SLOT)
 
 const RATE: NumberRules = {
   subject: 'A speaking rate',
-  min: 60,
-  max: 300,
+  min: 40,
+  max: 400,
   unit: 'words a minute',
   suffixes: ['words a minute', 'wpm'],
   example: '140',

@@ -1,5 +1,5 @@
 import { NumberField } from '#ui/NumberField.tsx'
-import type { Parsed } from '#units/parsed.ts'
+import { type Parsed, parsed } from '#units/parsed.ts'
 
 export interface QuantityRowProps<T> {
   label: string
@@ -11,13 +11,19 @@ export interface QuantityRowProps<T> {
   unit?: string
   hint?: string
   placeholder?: string
+  /** Keeps the label for screen readers only. */
+  hideLabel?: boolean
 }
 
-/** A quantity in a row of the panel: typed in any common form, or stepped with the arrow keys. */
-export function QuantityRow<T>({ onChange, ...row }: QuantityRowProps<T>) {
-  const commit = (value: T) => {
-    onChange(value)
+/**
+ * A quantity in a row of the panel: typed in any common form, or stepped with the arrow keys. Text that
+ * says what the field said already changes nothing, even where writing the value has rounded it.
+ */
+export function QuantityRow<T>({ value, format, parse, onChange, ...row }: QuantityRowProps<T>) {
+  const read = (text: string) => (text.trim() === format(value) ? parsed(value) : parse(text))
+  const commit = (next: T) => {
+    if (next !== value) onChange(next)
     return null
   }
-  return <NumberField {...row} onCommit={commit} />
+  return <NumberField {...row} value={value} format={format} parse={read} onCommit={commit} />
 }

@@ -20,7 +20,7 @@ export function TextRow({ label, value, onChange, required, placeholder, hint, r
     const text = typed.trim()
     if (text === '' && required !== undefined) return required
     if (text.length > longest) return `At most ${longest} characters; this has ${text.length}.`
-    onChange(text === '' ? undefined : text)
+    if (text !== value?.trim()) onChange(text === '' ? undefined : text)
     return null
   }
   return <Field label={label} value={value ?? ''} onCommit={commit} placeholder={placeholder} hint={hint} rows={rows} />

@@ -11,6 +11,8 @@ import type { Bpm, Seconds } from '#units/units.ts'
 export interface NewSongProps {
   /** The words of the button: "add the song", "swap the song". */
   action: string
+  /** Another song than the section has: its fields are then called new. */
+  replaces?: boolean
   /** Says what will happen to the blocks. */
   consequence: string
   newId: () => string
@@ -18,11 +20,12 @@ export interface NewSongProps {
 }
 
 /** A song written down: its title, and its tempo and length as far as they are known. */
-export function NewSong({ action, consequence, newId, onSong }: NewSongProps) {
+export function NewSong({ action, replaces, consequence, newId, onSong }: NewSongProps) {
   const [title, setTitle] = useState<string>()
   const [artist, setArtist] = useState<string>()
   const [bpm, setBpm] = useState<Bpm>()
   const [length, setLength] = useState<Seconds>()
+  const again = replaces ? 'new ' : ''
   const make = () => {
     if (title === undefined) return
     onSong({
@@ -36,10 +39,10 @@ export function NewSong({ action, consequence, newId, onSong }: NewSongProps) {
   }
   return (
     <div className="panel-rows">
-      <TextRow label="title" value={title} longest={300} placeholder="a song needs a title" onChange={setTitle} />
-      <TextRow label="artist" value={artist} longest={300} onChange={setArtist} />
+      <TextRow label={`${again}title`} value={title} longest={300} placeholder="a song needs a title" onChange={setTitle} />
+      <TextRow label={`${again}artist`} value={artist} longest={300} onChange={setArtist} />
       <OptionalQuantityRow
-        label="tempo"
+        label={`${again}tempo`}
         value={bpm}
         placeholder="bpm, if you know it"
         format={formatTempo}
@@ -47,7 +50,7 @@ export function NewSong({ action, consequence, newId, onSong }: NewSongProps) {
         onChange={setBpm}
       />
       <OptionalQuantityRow
-        label="length"
+        label={`${again}length`}
         value={length}
         placeholder={formatSongLength(USUAL_SONG)}
         format={formatSongLength}

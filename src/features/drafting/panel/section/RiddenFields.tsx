@@ -41,7 +41,7 @@ export function RiddenFields({ song, grid, inCount, outCount, does }: RiddenFiel
       <OptionalQuantityRow
         label="ends after"
         value={outCount}
-        unit={`of ${formatEnd(last, eight)} in the song`}
+        unit={`of ${Math.floor(last / eight)} in the song`}
         placeholder={`${name} ${formatEnd(end, eight)}, the last whole one`}
         format={(count) => formatEnd(count, eight)}
         parse={(text) => {

@@ -47,7 +47,7 @@ function SectionFields({ section }: { section: Section }) {
           format={(seconds) => formatNumber(seconds, 1)}
           parse={parseLeadIn}
           onChange={(leadInSeconds) => does.edit({ leadInSeconds })}
-          step={(seconds, direction, large) => Math.max(-60, Math.min(300, seconds + direction * (large ? 5 : 1)))}
+          step={(seconds, direction, large) => Math.max(-600, Math.min(600, seconds + direction * (large ? 5 : 1)))}
         />
         {song?.grid && (
           <SelectRow
@@ -64,7 +64,14 @@ function SectionFields({ section }: { section: Section }) {
           longest={300}
           onChange={(title) => does.edit({ title })}
         />
-        <TextRow label="notes" value={section.notes} rows={2} longest={10_000} onChange={(notes) => does.edit({ notes })} />
+        <TextRow
+          label="notes"
+          value={section.notes}
+          rows={1}
+          placeholder="what to remember"
+          longest={10_000}
+          onChange={(notes) => does.edit({ notes })}
+        />
       </div>
       <SongChange section={section} does={does} />
     </>
@@ -100,6 +107,7 @@ function SongChange({ section, does }: { section: Section; does: ReturnType<type
         <NewSong
           key={swaps}
           action="swap the song"
+          replaces
           consequence={
             song.grid
               ? 'Blocks keep their counts, and the clock follows the new tempo. Without a tempo they become seconds.'

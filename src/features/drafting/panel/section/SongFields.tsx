@@ -82,13 +82,17 @@ export const SongFields = memo(function SongFields({ song, blocks, houseRules, d
 function BeatFields({ song, grid, does }: { song: Song; grid: BeatGrid; does: SectionActions }) {
   const eight = eightOf(grid)
   const firstBeat = grid.anchors[0]![1]
+  const quietText = formatQuiet(song.quiet ?? [], eight)
+  const marksText = formatMarks(song.marks ?? [], eight)
   const setQuiet = (text: string) => {
+    if (text.trim() === quietText) return null
     const quiet = parseQuiet(text, eight)
     if (!quiet.ok) return quiet.problem
     does.setSong(patched(song, { quiet: quiet.value.length === 0 ? undefined : quiet.value }))
     return null
   }
   const setMarks = (text: string) => {
+    if (text.trim() === marksText.trim()) return null
     const marks = parseMarks(text, eight)
     if (!marks.ok) return marks.problem
     does.setSong(patched(song, { marks: marks.value.length === 0 ? undefined : marks.value }))
@@ -114,14 +118,14 @@ function BeatFields({ song, grid, does }: { song: Song; grid: BeatGrid; does: Se
       <Fold title="quiet windows, marks, lyrics" holds={heldBy(song)}>
         <Field
           label="quiet"
-          value={formatQuiet(song.quiet ?? [], eight)}
+          value={quietText}
           placeholder="33–40, 65–72"
           hint="Eights of the song to keep free of speech."
           onCommit={setQuiet}
         />
         <Field
           label="marks"
-          value={formatMarks(song.marks ?? [], eight)}
+          value={marksText}
           rows={2}
           placeholder={'1 intro\n33 chorus'}
           hint="One a line: the eight it starts at, and its name."

@@ -39,7 +39,7 @@ export const StrikesField = memo(function StrikesField({ grid, strikes, blocks, 
         <label>
           <input type="radio" name={name} checked={strikes === null} onChange={() => onChange(null)} />
           <span>off the beat</span>
-          <span className="panel-quiet">each block states its cadence</span>
+          <span className="panel-quiet">cadence is stated</span>
         </label>
       </div>
     </fieldset>

@@ -32,13 +32,13 @@ export function cadenceWindow({ terrain, posture }: Pick<Block, 'terrain' | 'pos
   return window.from <= window.to ? window : bounds
 }
 
-/** How a cadence suits blocks: "suits all 10 blocks", "suits 6 of 10 blocks", "too slow", "too fast"; empty where nothing can be said. */
+/** How a cadence suits blocks: "suits all 10", "suits 6 of 10", "too slow", "too fast"; empty where nothing can be said. */
 export function sayFit(rpm: Rpm, blocks: readonly Block[], rules: Constants): string {
   const windows = blocks.flatMap((block) => (block.cadence === undefined ? (cadenceWindow(block, rules) ?? []) : []))
   if (windows.length === 0) return ''
   const fits = windows.filter(({ from, to }) => rpm >= from && rpm <= to).length
-  if (fits > 0) return fits === windows.length ? `suits ${all(fits)}` : `suits ${fits} of ${windows.length} blocks`
+  if (fits > 0) return fits === windows.length ? `suits ${all(fits)}` : `suits ${fits} of ${windows.length}`
   return windows.every(({ from }) => rpm < from) ? 'too slow' : windows.every(({ to }) => rpm > to) ? 'too fast' : 'suits none'
 }
 
-const all = (count: number) => (count === 1 ? 'the block' : count === 2 ? 'both blocks' : `all ${count} blocks`)
+const all = (count: number) => (count === 1 ? 'the block' : count === 2 ? 'both' : `all ${count}`)

@@ -32,8 +32,8 @@ export const parseFirstBeat = (text: string): Parsed<Seconds> => parseNumber(tex
 
 const LEAD_IN: NumberRules = {
   subject: 'The lead-in',
-  min: -60,
-  max: 300,
+  min: -600,
+  max: 600,
   decimals: 1,
   unit: 'seconds; below 0 is a crossfade',
   suffixes: ['seconds', 's'],

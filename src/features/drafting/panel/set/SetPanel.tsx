@@ -54,13 +54,7 @@ function SetFields({ set }: { set: SetBlock }) {
           onChange={(steps) => edit({ perRound: steps === 0 ? undefined : { steps } })}
           step={(steps, direction, large) => steps + direction * (large ? bike.stepsPerUnit : 1)}
         />
-        <TextRow
-          label="name"
-          value={set.label}
-          placeholder={nameOfItem({ ...set, label: undefined })}
-          longest={120}
-          onChange={(label) => edit({ label })}
-        />
+        <TextRow label="name" value={set.label} placeholder="what you call it" longest={120} onChange={(label) => edit({ label })} />
       </div>
       <section className="panel-group" aria-label="parts">
         <h3>parts</h3>
