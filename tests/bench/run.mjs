@@ -4,27 +4,40 @@
  */
 import { readdir } from 'node:fs/promises'
 import { cpus } from 'node:os'
-import { fileURLToPath } from 'node:url'
-import { createServer } from 'vite'
+import { fileURLToPath, pathToFileURL } from 'node:url'
+import { build } from 'vite'
 
 const HERE = fileURLToPath(new URL('.', import.meta.url))
+const BUNDLES = fileURLToPath(new URL('../../.cache/bench/', import.meta.url))
+
 const wanted = process.argv[2] ?? ''
 const names = (await readdir(HERE)).filter((name) => name.endsWith('.bench.ts') && name.includes(wanted)).sort()
 if (names.length === 0) throw new Error(`No bench of this folder is called ${wanted}.`)
 
+// Bundled as the page is, since code that runs module by module is slower than what people get.
+await build({
+  configFile: false,
+  logLevel: 'error',
+  build: {
+    ssr: true,
+    outDir: BUNDLES,
+    emptyOutDir: true,
+    rolldownOptions: {
+      input: Object.fromEntries(names.map((name) => [name.replace('.ts', ''), `${HERE}${name}`])),
+      external: /^#ci\//,
+      output: { entryFileNames: '[name].mjs' },
+    },
+  },
+})
+
 console.log(`Node ${process.versions.node} on ${cpus().length} × ${cpus()[0]?.model ?? 'an unknown processor'}\n`)
-const loader = await createServer({ server: { middlewareMode: true, ws: false, watch: null }, appType: 'custom', logLevel: 'error' })
-try {
-  for (const name of names) {
-    const { default: bench } = await loader.ssrLoadModule(`/tests/bench/${name}`)
-    for (const { what, median, p95, aim, note = '' } of await bench()) {
-      const figures = `median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
-      console.log(`${what.padEnd(52)} ${figures}  ${aim === undefined ? '' : `aim ${aim} ms`}  ${note}`.trimEnd())
-    }
-    console.log('')
+for (const name of names) {
+  const { default: bench } = await import(pathToFileURL(`${BUNDLES}${name.replace('.ts', '.mjs')}`).href)
+  for (const { what, median, p95, aim, note = '' } of await bench()) {
+    const figures = `median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
+    console.log(`${what.padEnd(52)} ${figures}  ${aim === undefined ? '' : `aim ${aim} ms`}  ${note}`.trimEnd())
   }
-} finally {
-  await loader.close()
+  console.log('')
 }
 
 function milliseconds(/** @type {number} */ value) {

@@ -1,0 +1,31 @@
+import { computeRide } from '#engine/computeRide.ts'
+import { manyBlocks } from '#tests/support/manyBlocks.ts'
+import { type Row, spread } from './row.ts'
+
+const SIZES = [20, 60, 200, 600]
+const WARM_UP = 50
+const RUNS = 200
+/** For a ride of 200 blocks, twice as long as any class. */
+const AIM = { blocks: 200, milliseconds: 2 }
+
+/** The planner on rides of growing length; each run gets a ride object it has not seen, as after an edit. */
+export default function benchComputeRide(): Row[] {
+  return SIZES.map((blocks) => {
+    const ride = manyBlocks(blocks)
+    const times: number[] = []
+    for (let run = 0; run < WARM_UP + RUNS; run++) {
+      const fresh = structuredClone(ride)
+      const start = performance.now()
+      computeRide(fresh)
+      if (run >= WARM_UP) times.push(performance.now() - start)
+    }
+    const figures = spread(times)
+    const perBlock = `${((figures.median / blocks) * 1000).toFixed(1)} µs a block`
+    return {
+      what: `computeRide, ${blocks} blocks`,
+      ...figures,
+      note: perBlock,
+      ...(blocks === AIM.blocks ? { aim: AIM.milliseconds } : {}),
+    }
+  })
+}
