@@ -1,10 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { parseRide } from '#plan/parseRide.ts'
+import { createAppStore } from '#store/createAppStore.ts'
 import { UNDO_LIMIT } from '#store/rideSlice.ts'
 import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
@@ -31,6 +33,12 @@ describe('running a command', () => {
     expect(state().shownReport).toBe(state().report)
     expect(state().announcement).toBe('Moved c before a in first')
     expect(compute.mock.calls.map(([computed]) => computed)).toEqual([ride, state().ride])
+  })
+
+  it('plans with the engine unless told otherwise', () => {
+    const { getState } = createAppStore({ newId: countedIds(), shelf: null })
+    getState().openRide(ride)
+    expect(getState().shownReport!.totals).toEqual(computeRide(ride).totals)
   })
 
   it('does nothing at all when the command does nothing', () => {
@@ -124,7 +132,8 @@ describe('undo and redo', () => {
     }
     const computed = compute.mock.calls.length
     state().undo()
-    expect([state().ride, state().report]).toEqual([rides[1], reports[1]])
+    expect(state().ride).toBe(rides[1])
+    expect(state().report).toBe(reports[1])
     expect(state().announcement).toBe('Undone: Moved c before b in first')
     state().undo()
     expect(state().ride).toBe(rides[0])

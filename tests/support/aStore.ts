@@ -1,12 +1,13 @@
 import { vi } from 'vitest'
-import { computeRide } from '#engine/computeRide.ts'
+import type { RideReport } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { RideShelf } from '#store/ports.ts'
 import { countedIds } from './smallRide.ts'
 
-/** A store over the real engine that counts how often a ride was computed. */
+/** A store that counts how often a ride was computed; its reports are empty, one for each computation. */
 export function aStore(shelf: RideShelf | null = null) {
-  const compute = vi.fn(computeRide)
+  const compute = vi.fn((_ride: Ride) => ({}) as RideReport)
   const store = createAppStore({ compute, newId: countedIds('new'), shelf })
   return { store, compute, state: () => store.getState() }
 }

@@ -1,0 +1,58 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { countAt, countsOf, eightOf, gridOfTempo, secondAt } from '#plan/beatGrid.ts'
+import { type BeatGrid, tempoOf } from '#plan/model.ts'
+import { aSection, aSong } from '#tests/support/smallRide.ts'
+
+const BENT: BeatGrid = { anchors: [[0, 1], [60, 31], [120, 51]], beatsPerBar: 4 } // biome-ignore format: one row
+
+describe('a beat grid', () => {
+  it.each([
+    [0, 1],
+    [30, 16],
+    [60, 31],
+    [90, 41],
+    [120, 51],
+    [150, 61],
+    [-10, -4],
+  ])('count %d falls at %d s', (count, second) => {
+    expect(secondAt(BENT, count)).toBeCloseTo(second, 9)
+    expect(countAt(BENT, second)).toBeCloseTo(count, 9)
+  })
+
+  it.each([
+    [172, [172, 60]],
+    [127.6, [1276, 600]],
+    [90.05, [9005, 6000]],
+    [100.125, [100125, 60000]],
+  ])('of %d bpm has whole counts and that very tempo', (bpm, last) => {
+    const grid = gridOfTempo(bpm)
+    expect(grid.anchors).toEqual([[0, 0], last])
+    expect(tempoOf(grid)).toBe(bpm)
+  })
+
+  it('of any tempo keeps it to a thousandth, from its first beat on', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 20, max: 400, noNaN: true }), fc.double({ min: -5, max: 30, noNaN: true }), (bpm, firstBeat) => {
+        const grid = gridOfTempo(bpm, firstBeat)
+        expect(grid.anchors.every(([count]) => Number.isInteger(count))).toBe(true)
+        expect(Math.abs(tempoOf(grid) - bpm)).toBeLessThanOrEqual(0.0005 + 1e-9)
+        expect(secondAt(grid, 0)).toBe(firstBeat)
+      }),
+    )
+  })
+
+  it('counts in eights, or in sixes in three and in six', () => {
+    expect([3, 4, 6].map((beatsPerBar) => eightOf({ ...BENT, beatsPerBar: beatsPerBar as 3 }))).toEqual([6, 8, 6])
+    expect(eightOf(undefined)).toBe(8)
+  })
+
+  it('offers the song’s whole eights between its points', () => {
+    // Four minutes at 120 are 480 counts.
+    expect(countsOf(aSection('s', { song: aSong('s') }))).toBe(480)
+    expect(countsOf(aSection('s', { song: aSong('s'), inCount: 12 }))).toBe(464)
+    expect(countsOf(aSection('s', { song: aSong('s'), inCount: 16, outCount: 99 }))).toBe(83)
+    expect(countsOf(aSection('s', { song: aSong('s', { lengthSeconds: 3 }) }))).toBe(0)
+    expect(countsOf(aSection('s'))).toBeNull()
+  })
+})

@@ -1,0 +1,85 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { tempoOf } from '#plan/model.ts'
+import { blankRide } from '#plan/newRide.ts'
+import { parseRide } from '#plan/parseRide.ts'
+import { sectionsFromPlaylist, strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
+import { countedIds } from '#tests/support/smallRide.ts'
+
+const SONGS = [
+  { title: 'Glass Tram', artist: 'Orbit Pantry', lengthSeconds: 192, bpm: 180 },
+  { title: 'Thimble Ocean', lengthSeconds: 161.4, bpm: 84 },
+  { title: 'Iron Lullaby', lengthSeconds: 230 },
+  { title: 'Kite Factory', bpm: 176.5 },
+  { title: 'Chalk Cathedral' },
+]
+const rideOf = (songs: typeof SONGS) => {
+  const newId = countedIds()
+  return { ...blankRide({ newId, title: 'playlist' }), sections: sectionsFromPlaylist(songs, newId) }
+}
+
+describe('strikesForTempo', () => {
+  it.each([
+    [60, 2],
+    [84, 2],
+    [110, 2],
+    [112, 2],
+    [118, 1],
+    [120, 1],
+    [172, 1],
+    [220, 1],
+    [240, 0.5],
+    [300, 0.5],
+    [40, 2],
+    [390, 0.5],
+  ])('%d bpm is ridden at %d strikes a beat', (bpm, strikes) => {
+    expect(strikesForTempo(bpm)).toBe(strikes)
+  })
+})
+
+describe('sectionsFromPlaylist', () => {
+  const ride = rideOf(SONGS)
+
+  it('makes a ride that opens and is covered from the start', () => {
+    expect(parseRide(ride)).toEqual({ ok: true, ride })
+    const { spans } = computeRide(ride)
+    expect(spans.filter(({ kind }) => kind === 'block')).toHaveLength(SONGS.length)
+    expect(spans.filter(({ kind }) => kind === 'openTail')).toEqual([])
+  })
+
+  it('measures songs with a tempo in whole eights, others in seconds', () => {
+    // 192 s at 180 are 576 counts, 72 eights; 161.4 s at 84 are 225.96 counts, 28 eights; 210 s at 176.5 are 617.75, 77.
+    expect(ride.sections.map(({ blocks }) => 'length' in blocks[0]! && blocks[0].length)).toEqual([
+      { counts: 72 * 8 },
+      { counts: 28 * 8 },
+      { seconds: 230 },
+      { counts: 77 * 8 },
+      { seconds: USUAL_SONG },
+    ])
+    expect(ride.sections.map(({ song }) => song!.grid && tempoOf(song!.grid))).toEqual([180, 84, undefined, 176.5, undefined])
+    expect(ride.sections.map(({ song }) => song!.strikesPerBeat)).toEqual([1, 2, null, 1, null])
+    expect(ride.sections[0]!.song).toMatchObject({ title: 'Glass Tram', artist: 'Orbit Pantry', lengthSeconds: 192 })
+  })
+
+  it('leaves the usual two seconds between songs, and none before the first', () => {
+    expect(ride.sections.map(({ leadInSeconds }) => leadInSeconds)).toEqual([0, 2, 2, 2, 2])
+  })
+
+  it('makes a ride that opens of any playlist', () => {
+    const entry = fc.record(
+      {
+        title: fc.string({ maxLength: 40 }),
+        lengthSeconds: fc.double({ min: 0.2, max: 3600, noNaN: true }),
+        bpm: fc.double({ min: 20, max: 400, noNaN: true }),
+      },
+      { requiredKeys: ['title'] },
+    )
+    fc.assert(
+      fc.property(fc.array(entry, { maxLength: 12 }), (songs) => {
+        const made = rideOf(songs)
+        expect(parseRide(made)).toEqual({ ok: true, ride: made })
+      }),
+    )
+  })
+})
