@@ -1,0 +1,183 @@
+// @vitest-environment happy-dom
+import { readFileSync } from 'node:fs'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { StartPlace } from '#features/start/StartPlace.tsx'
+import { DEMOS } from '#features/start/useDemoRides.ts'
+import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import type { Ride } from '#plan/model.ts'
+import type { RideShelf, SavedRide } from '#store/ports.ts'
+import { aStore } from '#tests/support/aStore.ts'
+import { type Rendered, rendered } from '#tests/support/rendered.tsx'
+import { smallRide } from '#tests/support/smallRide.ts'
+
+const NOW = Date.UTC(2026, 4, 20, 12)
+let page: Rendered
+
+beforeEach(() => {
+  vi.stubGlobal('fetch', async (address: string) => new Response(readFileSync(`public/${address}`)))
+})
+afterEach(() => {
+  page.close()
+  vi.unstubAllGlobals()
+})
+
+/** A shelf that holds these rides, and one that cannot be read where told. */
+function aShelf(rides: Ride[], unreadable: SavedRide[] = []): RideShelf {
+  let held = rides
+  return {
+    list: async () => [
+      ...held.map(({ id, title, level, slotMinutes }) => ({ id, title, level, slotMinutes, updated: NOW - 3_600_000 })),
+      ...unreadable,
+    ],
+    load: async (id) => {
+      const ride = held.find((other) => other.id === id)
+      return ride ? { ok: true, ride } : { ok: false, sentence: 'This saved ride could not be read.', details: [] }
+    },
+    save: async (ride) => {
+      held = [ride, ...held.filter(({ id }) => id !== ride.id)]
+    },
+    remove: async (id) => {
+      held = held.filter((other) => other.id !== id)
+    },
+  }
+}
+
+async function open(shelf: RideShelf | null = aShelf([])) {
+  const made = aStore(shelf)
+  const onOpenFile = vi.fn()
+  page = rendered(made.store, <StartPlace canKeep={shelf !== null} now={() => NOW} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />)
+  await page.settle()
+  return { ...made, onOpenFile }
+}
+
+const demo = (title: string) => page.find('button', new RegExp(`^${title}`)) as HTMLButtonElement
+const submit = () => page.press(page.find('button[type="submit"]', /./))
+
+describe('the start', () => {
+  it('leads a newcomer somewhere: no list of nothing, two demo rides, a form that is ready', async () => {
+    const { state } = await open()
+    expect(page.text()).not.toContain('your rides on this machine')
+    for (const { title } of DEMOS) await vi.waitFor(() => expect(demo(title).disabled).toBe(false))
+    submit()
+    expect(state().ride).toMatchObject({ title: 'New ride', level: 'mixed', slotMinutes: 45 })
+    expect(state().place).toBe('draft')
+  })
+
+  it('makes a demo ride a copy that knows where it came from', async () => {
+    const { state } = await open()
+    const { name, title } = DEMOS[1]
+    await vi.waitFor(() => expect(demo(title).disabled).toBe(false))
+    page.press(demo(title))
+    const { id } = JSON.parse(readFileSync(`public/demo/${name}.ride.json`, 'utf8'))
+    expect(state().ride).toMatchObject({ title, parent: { rideId: id } })
+    expect(state().ride!.id).not.toBe(id)
+  })
+
+  it('works on without the demo rides when they cannot be fetched', async () => {
+    vi.stubGlobal('fetch', () => Promise.reject(new TypeError('offline')))
+    await open()
+    expect(page.text()).toContain('This demo ride could not be fetched.')
+    expect(demo('Ridge and Return').disabled).toBe(true)
+  })
+
+  it('shows the cautions of the trade', async () => {
+    await open()
+    for (const word of ['medical clearance', 'chest pain', 'no resistance', 'muscle breakdown', 'Water', 'estimates'])
+      expect(page.text()).toContain(word)
+  })
+
+  it('says where nothing can be kept, and starts all the same', async () => {
+    const { state } = await open(null)
+    expect(page.text()).toContain('This window cannot keep rides')
+    submit()
+    expect(state().ride).not.toBeNull()
+  })
+})
+
+describe('a pasted playlist', () => {
+  const paste = (text: string) => page.type(page.find('textarea', 'playlist'), text)
+
+  it('is read while it is typed, in the order of its lines, against the slot', async () => {
+    await open()
+    paste('title;length;bpm\nOne;3:00;128\nTwo;3:75;130\n\nThree;40:00;')
+    const rows = [...page.host.querySelectorAll('tbody tr')].map((row) => row.textContent)
+    expect(rows[0]).toBe('One 3:00128 bpm64 rpm')
+    expect(rows[1]).toContain('line 3')
+    expect(rows[2]).toBe('Three 40:00not given')
+    expect(page.text()).toContain('43:02 of 45:00, 1:58 to spare')
+    paste('One 50:00 128 bpm')
+    expect(page.text()).toContain('50:00 of 45:00, 5:00 too long')
+  })
+
+  it('keeps a line that was not understood, with its sentence, until it is mended or taken out', async () => {
+    const { state } = await open()
+    paste('One 3:00\nTwo 3:75\nThree 3:80')
+    const second = page.find('input', 'line 2')
+    page.type(second, 'Two 3:57')
+    page.key(second, 'Enter')
+    expect((page.find('textarea', 'playlist') as HTMLTextAreaElement).value).toBe('One 3:00\nTwo 3:57\nThree 3:80')
+    const third = page.find('input', 'line 3')
+    page.type(third, 'Three 3:90')
+    page.key(third, 'Enter')
+    expect(page.text()).toContain('3:90 has more than 59 seconds')
+    expect(page.text()).toContain('One line is left out.')
+    submit()
+    expect(state().ride!.sections.map((section) => section.song?.title)).toEqual(['One', 'Two'])
+  })
+
+  it('becomes sections measured as its songs allow', async () => {
+    const { state } = await open()
+    paste('With tempo 4:00 120 bpm\nWithout 3:00')
+    submit()
+    const [counted, timed] = state().ride!.sections
+    expect(counted!.blocks[0]).toMatchObject({ length: { counts: 480 } })
+    expect(timed!.blocks[0]).toMatchObject({ length: { seconds: 180 } })
+  })
+})
+
+describe('saved rides', () => {
+  const mine: Ride = { ...smallRide(), title: 'Mine' }
+
+  it('are listed with level, slot and age, and open', async () => {
+    const { state } = await open(aShelf([mine]))
+    expect(page.host.querySelector('.start-ride')!.textContent).toContain('mixed · 45 min · changed 1 hour ago')
+    page.press(page.find('a', 'Mine'))
+    await page.settle()
+    expect(state()).toMatchObject({ ride: mine, place: 'draft' })
+  })
+
+  it('go back to the ride that is open without ending its way back', async () => {
+    const { state } = await open(aShelf([mine]))
+    state().openRide(mine)
+    state().run({ label: 'Renamed', apply: (ride) => ({ ...ride, title: 'Renamed' }) })
+    state().setPlace('start')
+    await page.settle()
+    page.press(page.find('a', 'Mine'))
+    await page.settle()
+    expect(state().past).toHaveLength(1)
+    expect(state().place).toBe('draft')
+  })
+
+  it('are duplicated, and deleted so that they can be put back', async () => {
+    const { state } = await open(aShelf([mine]))
+    page.press(page.find('button', 'duplicate Mine'))
+    await page.settle()
+    expect(page.find('a', 'Mine (copy)')).toBeTruthy()
+    page.press(page.find('button', 'delete Mine'))
+    await page.settle()
+    expect(() => page.find('a', 'Mine')).toThrow()
+    expect(state().removed).toEqual(mine)
+  })
+
+  it('that cannot be read say why, are kept, and are deleted only when it is meant', async () => {
+    const { state } = await open(aShelf([], [{ id: 'x', title: 'Old one', updated: 0, problem: 'This saved ride could not be read.' }]))
+    expect(page.text()).toContain('This saved ride could not be read.')
+    expect(() => page.find('a', 'Old one')).toThrow()
+    const removeSaved = vi.spyOn(state(), 'removeSaved')
+    page.press(page.find('button', 'delete Old one'))
+    expect(removeSaved).not.toHaveBeenCalled()
+    expect(page.text()).toContain('Delete “Old one” for good?')
+    page.press(page.find('button', 'keep it'))
+    expect(page.text()).not.toContain('for good?')
+  })
+})
