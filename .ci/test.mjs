@@ -9,10 +9,11 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import process from 'node:process'
 import { fileURLToPath } from 'node:url'
+import { asOne, countBrowserTests, countUnitTests, inWords, plus, withExitCode } from './counts.mjs'
 import { findBrowser } from './find-browser.mjs'
 
 /**
- * @typedef {{ passed: number, failed: number, skipped: number }} Counts
+ * @typedef {import('./counts.mjs').Counts} Counts
  * @typedef {{ name: string, run: () => Counts | Promise<Counts> }} Part
  */
 
@@ -46,7 +47,7 @@ async function runPart(/** @type {Part} */ { name, run }) {
     counts = await run()
   } catch (error) {
     console.error(error instanceof Error ? error.message : error)
-    counts = { passed: 0, failed: 1, skipped: 0 }
+    counts = asOne(1)
   }
   return { name, counts, seconds: (performance.now() - start) / 1000 }
 }
@@ -54,52 +55,22 @@ async function runPart(/** @type {Part} */ { name, run }) {
 function runUnitTests() {
   const file = join(reports, 'unit.json')
   const exitCode = runScript('test:unit', ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`])
-  return checked(exitCode, file, countUnitTests)
+  return withExitCode(exitCode, counted(file, countUnitTests))
 }
 
 async function runBrowserTests() {
   await findBrowser()
   const file = join(reports, 'browser.json')
-  return checked(runScript('test:browser', [], { RIDEWRIGHT_REPORT: file }), file, countBrowserTests)
-}
-
-/** A test file that could not be loaded has no tests of its own and counts as one failure. */
-function countUnitTests(/** @type {any} */ report) {
-  const loaded = { passed: report.numPassedTests, failed: report.numFailedTests, skipped: report.numPendingTests + report.numTodoTests }
-  const broken = report.testResults.filter((/** @type {any} */ file) => file.status === 'failed' && file.assertionResults.length === 0)
-  return plus(loaded, { passed: 0, failed: broken.length, skipped: 0 })
-}
-
-/** Errors outside any test (the build, the set-up) count as failures; there are no retries, so nothing is flaky. */
-function countBrowserTests(/** @type {any} */ { stats, errors }) {
-  return { passed: stats.expected, failed: stats.unexpected + stats.flaky + errors.length, skipped: stats.skipped }
+  const exitCode = runScript('test:browser', [], { RIDEWRIGHT_REPORT: file })
+  return withExitCode(exitCode, counted(file, countBrowserTests))
 }
 
 /**
- * The counts of a report, with one failure added where the exit code tells of one that the report does not.
- * @param {number} exitCode
  * @param {string} file
  * @param {(report: any) => Counts} count
  */
-function checked(exitCode, file, count) {
-  if (!existsSync(file)) return asOne(exitCode === 0 ? 1 : exitCode)
-  const counts = count(JSON.parse(readFileSync(file, 'utf8')))
-  const ranNothing = counts.passed + counts.failed === 0
-  return counts.failed === 0 && (exitCode !== 0 || ranNothing) ? plus(counts, asOne(1)) : counts
-}
-
-/** @returns {Counts} */
-function asOne(/** @type {number} */ exitCode) {
-  return exitCode === 0 ? { passed: 1, failed: 0, skipped: 0 } : { passed: 0, failed: 1, skipped: 0 }
-}
-
-/** @returns {Counts} */
-function plus(/** @type {Counts} */ a, /** @type {Counts} */ b) {
-  return { passed: a.passed + b.passed, failed: a.failed + b.failed, skipped: a.skipped + b.skipped }
-}
-
-function inWords(/** @type {Counts} */ { passed, failed, skipped }) {
-  return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`
+function counted(file, count) {
+  return existsSync(file) ? count(JSON.parse(readFileSync(file, 'utf8'))) : undefined
 }
 
 /**

@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest'
+import { asOne, countBrowserTests, countUnitTests, inWords, plus, withExitCode } from '#ci/counts.mjs'
+
+const clean = { passed: 7, failed: 0, skipped: 0 }
+
+describe('unit tests are counted', () => {
+  const report = { numPassedTests: 5, numFailedTests: 1, numPendingTests: 2, numTodoTests: 1, testResults: [] }
+
+  test('by what became of each', () => {
+    expect(countUnitTests(report)).toEqual({ passed: 5, failed: 1, skipped: 3 })
+  })
+
+  test('with one failure for a file that could not be loaded, and none more for one whose tests failed', () => {
+    const unloaded = { status: 'failed', assertionResults: [] }
+    const failing = { status: 'failed', assertionResults: [{ status: 'failed' }] }
+    expect(countUnitTests({ ...report, testResults: [unloaded, failing] }).failed).toBe(2)
+  })
+})
+
+describe('browser tests are counted', () => {
+  test('with flaky ones and errors outside any test as failures', () => {
+    const stats = { expected: 9, unexpected: 1, flaky: 1, skipped: 4 }
+    expect(countBrowserTests({ stats, errors: [{ message: 'the build broke' }] })).toEqual({ passed: 9, failed: 3, skipped: 4 })
+  })
+})
+
+describe('a part', () => {
+  test('without a report has failed, whatever its exit code', () => {
+    expect(withExitCode(0, undefined)).toEqual(asOne(1))
+  })
+
+  test('that ran nothing has failed', () => {
+    expect(withExitCode(0, { passed: 0, failed: 0, skipped: 3 })).toEqual({ passed: 0, failed: 1, skipped: 3 })
+  })
+
+  test('whose exit code tells of a failure that its report does not has failed once', () => {
+    expect(withExitCode(1, clean)).toEqual({ ...clean, failed: 1 })
+    expect(withExitCode(1, { ...clean, failed: 2 })).toEqual({ ...clean, failed: 2 })
+    expect(withExitCode(0, clean)).toEqual(clean)
+  })
+})
+
+test('the closing line sums the parts and names skipped tests only where there are any', () => {
+  const total = [asOne(0), asOne(1), clean].reduce(plus)
+  expect(inWords(total)).toBe('8 passed, 1 failed')
+  expect(inWords({ ...total, skipped: 2 })).toBe('8 passed, 1 failed, 2 skipped')
+})
