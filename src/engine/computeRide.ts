@@ -6,6 +6,7 @@ import { reportSets } from './assembly/reportSets.ts'
 import { balanceSides } from './cadence/balanceSides.ts'
 import { trackFeet } from './cadence/trackFeet.ts'
 import { constantsOf } from './constants.ts'
+import { reportCues } from './cues/reportCues.ts'
 import { findAll } from './findings/findAll.ts'
 import { keepLedger } from './ledger/keepLedger.ts'
 import { effortLines } from './recovery/effortLines.ts'
@@ -29,15 +30,18 @@ export function computeRide(ride: Ride): RideReport {
   const blocks = playBlocks(ride, timeline, ledger, footings)
   const lines = effortLines(timeline.blocks)
   const standing = standingRuns(timeline.blocks, openSections(timeline.sections))
+  const sections = reportSections(ride, timeline, ledger, blocks)
+  const strain = strainCurve(lines, timeline.total, rules)
   const report = {
     spans: timeline.spans,
     blocks,
-    sections: reportSections(ride, timeline, ledger, blocks),
+    sections,
     sets: reportSets(blocks, lines, rules),
     totals: totalUp(ride, timeline, lines, ledger, standing, rules),
-    curves: { intent: intentCurve(lines), strain: strainCurve(lines, timeline.total, rules) },
+    curves: { intent: intentCurve(lines), strain },
     recovery: findBouts(lines, ride.level, rules),
     balance: balanceSides(timeline.blocks, footings, rules),
+    cues: reportCues(ride, blocks, sections, strain, ledger, rules),
     riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
   return { ...report, findings: findAll({ ride, rules, timeline, ledger, footings, standing, ...report }) }

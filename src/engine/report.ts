@@ -1,3 +1,9 @@
+import type { Change } from '#engine/cues/changeAt.ts'
+import type { Mismatch } from '#engine/cues/checkClaims.ts'
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import type { RepeatCall } from '#engine/cues/repeatCalls.ts'
+import type { Showing } from '#engine/cues/showings.ts'
+import type { Crowded, SectionTalk, Stretch } from '#engine/cues/talk.ts'
 import type { BlockDemand } from '#engine/demand/blockDemand.ts'
 import type { EnergyEstimate } from '#engine/energy/energyOf.ts'
 import type { ReserveCurve } from '#engine/reserve/reserveCurve.ts'
@@ -20,6 +26,7 @@ export interface RideReport {
   curves: Curves
   recovery: RecoveryReport
   balance: BalanceReport
+  cues: CueReport
   /** What the ride asks of each modelled rider; all of it estimates for a modelled person, never a measurement. */
   riders: RiderReport[]
   findings: Finding[]
@@ -250,4 +257,24 @@ export interface RiderReport {
 export interface ResponseReport extends HeartCurve {
   range: HeartRange
   secondsByClass: Record<IntensityClass, Seconds>
+}
+
+/** What there is to say and when; lines stand by the time they start. */
+export interface CueReport {
+  lines: CueLine[]
+  /** Everything riders have to change, in order, with the call for a pace that changes without the knob. */
+  changes: Change[]
+  /** Numbers that are spoken otherwise than planned; `line` is an index into `lines`. */
+  mismatches: (Mismatch & { line: number })[]
+  talk: SectionTalk[]
+  /** Windows with more speech than the limit. */
+  crowded: Crowded[]
+  /** Stretches of the songs to be kept free of speech, on the ride clock. */
+  quiet: (Stretch & { section: number })[]
+  /** Where there is room for more than calls. */
+  storyWindows: Stretch[]
+  /** How many rounds are left, as each begins. */
+  repeats: RepeatCall[]
+  /** Every move with its first showing. */
+  showings: Showing[]
 }

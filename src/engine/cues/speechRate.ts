@@ -19,18 +19,27 @@ export const SPEECH_RATES = {
 /** Counts before the change at which a basic call stands. Source: group-exercise instructor course, transitions lesson. */
 export const CALL_PLACE: readonly [from: Counts, to: Counts] = [2, 4]
 
-/**
- * How fast a leader speaks at a strain: calmly at their own rate, slower from strain 7 and
- * again from 8.5, in the ratio of 1.8 and 1.5 to 2.3 words a second (common practice).
- */
-export function wordsPerSecond(wordsPerMinute: number, strain: number): number {
-  const calm = wordsPerMinute / 60
-  if (strain >= 8.5) return calm * (1.5 / 2.3)
-  return strain >= 7 ? calm * (1.8 / 2.3) : calm
+/** The constants speech is timed by. */
+export interface SpeechRules {
+  wordsPerSecond: number
+  wordsPerSecondWorking: number
+  wordsPerSecondHard: number
+  workingStrain: number
+  breathlessStrain: number
+  speechPause: Seconds
 }
 
-/** Time of a breath around a call (common practice). */
-const BREATH: Seconds = 0.4
+/**
+ * How fast a leader speaks at a strain, in words a second: calmly at their own rate, slower
+ * when working and again when breathless, in the proportion of the constants (2.3, 1.8 and
+ * 1.5 words a second, common practice).
+ */
+export function wordsPerSecond(wordsPerMinute: number, strain: number, rules: SpeechRules): number {
+  const calm = wordsPerMinute / 60
+  if (strain >= rules.breathlessStrain) return calm * (rules.wordsPerSecondHard / rules.wordsPerSecond)
+  return strain >= rules.workingStrain ? calm * (rules.wordsPerSecondWorking / rules.wordsPerSecond) : calm
+}
 
-/** Seconds a number of words takes at a rate: words ÷ rate + 0.4 s; nothing for no words. */
-export const speechSeconds = (words: number, perSecond: number): Seconds => (words === 0 ? 0 : words / perSecond + BREATH)
+/** Seconds a number of words takes: words ÷ rate + the pause after them; nothing for no words. */
+export const speechSeconds = (words: number, perSecond: number, rules: SpeechRules): Seconds =>
+  words === 0 ? 0 : words / perSecond + rules.speechPause

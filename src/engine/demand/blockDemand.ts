@@ -23,7 +23,7 @@ export function blockDemands(
 ): (BlockDemand | null)[] {
   const demands = Array<BlockDemand | null>(blocks.length).fill(null)
   for (const span of ridden) {
-    if (!span.own || span.block === undefined || span.source === 'intent') continue
+    if (!span.own || span.source === 'intent') continue
     const played = blocks[span.block]!
     const pieces = demandPieces(span, span.turning ? standingBonus(played.block) : 0)
     const length = span.to - span.from

@@ -43,6 +43,7 @@ function effortWith(share: number, bonus: Effort): Effort {
 
 /** Time-weighted mean of pieces. */
 export function meanDemand(pieces: readonly DemandPiece[]): Effort {
+  if (pieces.length === 1 && isConstant(pieces[0]!.effort)) return pieces[0]!.effort[0]
   let area = 0
   for (const { from, to, effort } of pieces) {
     const t = to - from

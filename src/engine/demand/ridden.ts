@@ -1,6 +1,6 @@
 import type { PlayedBlock, Span } from '#engine/report.ts'
 import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
-import type { KnobSteps, Seconds, Setting } from '#units/units.ts'
+import type { Seconds, Setting, Watts } from '#units/units.ts'
 import { type Calibration, calibrationOf, type Reach, reachOf, referenceWatts } from './calibration.ts'
 import { reserveOfEffort } from './effortOfReserve.ts'
 import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
@@ -13,15 +13,13 @@ export interface Ridden {
   to: Seconds
   /** Power over the span; 0 with the legs still. */
   watts: Quadratic
-  /** Gross oxygen uptake in mL/kg/min. */
-  uptake: Quadratic
-  /** Share of the oxygen-uptake reserve, 0–1 and beyond. */
+  /** Share of the oxygen-uptake reserve, 0–1 and beyond; uptake is rest plus that much of the reserve. */
   share: Quadratic
   turning: boolean
   /** Where watts come from: the calibrated points, beyond them (by feel), or, where no cadence is known, the intended effort. */
   source: Reach | 'intent'
-  /** Index into the report's blocks: the block itself, or the one a lead-in or open tail carries on. */
-  block?: number
+  /** Index into the report's blocks: the block itself, or the one a lead-in or open tail carries on; −1 at rest. */
+  block: number
   /** True for the span of a block, false for what carries it on and for rest. */
   own: boolean
 }
@@ -37,16 +35,17 @@ export interface RidingContext {
 export function riddenBy(rider: Rider, spans: readonly Span[], context: RidingContext): Ridden[] {
   const legs = legsOf(rider)
   const calibration = calibrationOf(context.bike)
-  let last: number | undefined
+  let last = -1
   return spans.map((span) => {
-    if (span.kind === 'block') last = span.block
+    if (span.kind === 'block') last = span.block!
     const carried = span.kind === 'leadIn' || span.kind === 'openTail'
-    const index = span.kind === 'block' || carried ? last : undefined
-    const played = index === undefined ? undefined : context.blocks[index]
-    if (played === undefined) return resting(span.from, span.to)
+    const played = span.kind === 'block' || carried ? context.blocks[last] : undefined
+    if (played === undefined) return resting(span)
     const setting = riderSetting(context.bike, context.datum, rider, played.ledger.after.nominal)
-    const pedalled = carried ? heldAtEnd(played) : played
-    return { ...pedalling(pedalled, span, setting, calibration, legs), block: index, own: !carried }
+    const ridden = pedalling(carried ? heldAtEnd(played) : played, span, setting, calibration, legs)
+    ridden.block = last
+    ridden.own = !carried
+    return ridden
   })
 }
 
@@ -65,45 +64,55 @@ export const legsOf = (rider: Rider): Legs => ({
 
 type Pedalled = Pick<PlayedBlock, 'cadence'> & { block: Pick<Block, 'effort' | 'posture'> }
 
-/** A block's power, uptake and share for a setting of the knob. */
-export function pedalling(
-  { cadence, block }: Pedalled,
-  { from, to }: { from: Seconds; to: Seconds },
-  setting: Setting,
-  calibration: Calibration,
-  legs: Legs,
-): Omit<Ridden, 'block' | 'own'> {
-  if (cadence.kind === 'still' || block.posture === 'offBike') return resting(from, to)
-  if (cadence.kind === 'unknown') return following(block.effort, from, to, legs)
+/** A block's power and share of reserve for a setting of the knob, as its own span. */
+export function pedalling({ cadence, block }: Pedalled, span: Times, setting: Setting, calibration: Calibration, legs: Legs): Ridden {
+  if (cadence.kind === 'still' || block.posture === 'offBike') return resting(span)
+  if (cadence.kind === 'unknown') return turning(span, constant(wattsFor(block.effort, legs)), legs, 'intent')
+  const reference = referenceWatts(calibration, setting)
+  const source = reachOf(calibration, setting)
   const start = cadence.from / calibration.referenceRpm
-  const slope = (cadence.to / calibration.referenceRpm - start) / (to - from || 1)
-  const speed: Quadratic = calibration.brake === 'friction' ? [start, slope, 0] : [start * start, 2 * start * slope, slope * slope]
-  const watts = scaled(speed, referenceWatts(calibration, setting))
-  return { from, to, turning: true, source: reachOf(calibration, setting), ...ofWatts(watts, legs) }
+  const friction = calibration.brake === 'friction'
+  if (cadence.from === cadence.to) return turning(span, constant(reference * (friction ? start : start * start)), legs, source)
+  const slope = (cadence.to / calibration.referenceRpm - start) / (span.to - span.from || 1)
+  const speed: Quadratic = friction ? [start, slope, 0] : [start * start, 2 * start * slope, slope * slope]
+  return turning(span, scaled(speed, reference), legs, source)
 }
 
-/** Steps' worth of setting are whole; this is one step in the bike's unit. */
-export const settingOfSteps = (steps: KnobSteps, bike: Bike): Setting => steps / bike.stepsPerUnit
-
-function ofWatts(watts: Quadratic, legs: Legs): Pick<Ridden, 'watts' | 'uptake' | 'share'> {
-  const uptake = scaled(watts, legs.uptakePerWatt, OXYGEN.rest + OXYGEN.unloaded)
-  return { watts, uptake, share: scaled(uptake, 1 / legs.reserve, -OXYGEN.rest / legs.reserve) }
+interface Times {
+  from: Seconds
+  to: Seconds
 }
 
-const STILL: Pick<Ridden, 'watts' | 'uptake' | 'share'> = { watts: constant(0), uptake: constant(OXYGEN.rest), share: constant(0) }
+function turning({ from, to }: Times, watts: Quadratic, legs: Legs, source: Ridden['source']): Ridden {
+  const share = scaled(watts, legs.uptakePerWatt / legs.reserve, OXYGEN.unloaded / legs.reserve)
+  return { from, to, watts, share, turning: true, source, block: -1, own: true }
+}
 
-const resting = (from: Seconds, to: Seconds): Ridden => ({ from, to, turning: false, source: 'calibrated', own: false, ...STILL })
+const NOTHING = constant(0)
 
-/** Without a cadence there is no power: the rider is taken to give what is asked, at the power that costs it. */
-function following(effort: Block['effort'], from: Seconds, to: Seconds, legs: Legs): Omit<Ridden, 'block' | 'own'> {
-  const mean = reserveOfEffort((effort.from + effort.to) / 2)
-  const watts = Math.max(0, wattsForUptake(OXYGEN.rest + mean * legs.reserve, legs.massKg))
-  return { from, to, turning: true, source: 'intent', ...ofWatts(constant(watts), legs) }
+const resting = ({ from, to }: Times): Ridden => ({
+  from,
+  to,
+  watts: NOTHING,
+  share: NOTHING,
+  turning: false,
+  source: 'calibrated',
+  block: -1,
+  own: false,
+})
+
+/** Without a cadence there is no power to compute: the rider is taken to give what is asked, at the power that costs it. */
+function wattsFor(effort: Block['effort'], legs: Legs): Watts {
+  const share = reserveOfEffort((effort.from + effort.to) / 2)
+  return Math.max(0, wattsForUptake(OXYGEN.rest + share * legs.reserve, legs.massKg))
 }
 
 /** A lead-in or open tail rides on as its block ended. */
-function heldAtEnd({ cadence, block }: PlayedBlock): Pedalled {
-  const effort = { from: block.effort.to, to: block.effort.to }
+function heldAtEnd(played: PlayedBlock): Pedalled {
+  const { cadence, block } = played
+  const rampsCadence = cadence.kind === 'turning' && cadence.from !== cadence.to
+  const rampsEffort = block.effort.from !== block.effort.to
+  if (!rampsCadence && !rampsEffort) return played
   const end = cadence.kind === 'turning' ? { ...cadence, from: cadence.to } : cadence
-  return { cadence: end, block: { effort, posture: block.posture } }
+  return { cadence: end, block: { effort: { from: block.effort.to, to: block.effort.to }, posture: block.posture } }
 }

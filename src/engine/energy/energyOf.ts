@@ -18,7 +18,7 @@ export interface EnergyEstimate {
   outsideSeconds: Seconds
 }
 
-type Burning = Pick<Ridden, 'from' | 'to' | 'uptake' | 'watts' | 'turning'>
+type Burning = Pick<Ridden, 'from' | 'to' | 'watts' | 'turning'>
 
 /** Energy over the spans of a ride: uptake × mass × 5 kcal a litre, integrated exactly. */
 export function energyOf(ridden: readonly Burning[], massKg: number): EnergyEstimate {
@@ -27,9 +27,11 @@ export function energyOf(ridden: readonly Burning[], massKg: number): EnergyEsti
   let outsideSeconds = 0
   for (const span of ridden) {
     const length = span.to - span.from
-    uptake += areaUnder(span.uptake, length)
     seconds += length
-    if (span.turning) outsideSeconds += secondsOutside(span)
+    uptake += OXYGEN.rest * length
+    if (!span.turning) continue
+    uptake += OXYGEN.unloaded * length + (OXYGEN.perWattPerKg / massKg) * areaUnder(span.watts, length)
+    outsideSeconds += secondsOutside(span)
   }
   const kcal = (uptake / 60) * (massKg / 1000) * OXYGEN.kcalPerLitre
   const meanUptake = seconds > 0 ? uptake / seconds : OXYGEN.rest

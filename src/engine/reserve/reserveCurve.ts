@@ -9,7 +9,7 @@ export interface ReserveCurve {
   /** Joules. */
   wPrime: number
   pieces: BalancePiece[]
-  /** Lowest share; below 0 where the plan asks for more than there is. Shown as 0 %. */
+  /** Lowest share; below 0 where the plan asks for more than there is, which is shown as 0 %. `block`: index into the report's blocks. */
   minimum: { at: Seconds; share: number; block?: number }
   /** Where it first runs out. */
   runsOut?: { at: Seconds; block?: number }
@@ -17,26 +17,37 @@ export interface ReserveCurve {
   drawnOn: boolean
 }
 
-type Powered = Pick<Ridden, 'from' | 'to' | 'watts' | 'block'>
+type Powered = Pick<Ridden, 'from' | 'to' | 'watts'> & Partial<Pick<Ridden, 'block'>>
 
-/** The balance over the whole ride, full at its start. */
-export function reserveCurve(ridden: readonly Powered[], { criticalPower, wPrime }: Pick<Rider, 'criticalPower' | 'wPrime'>): ReserveCurve {
+/** The balance over the whole ride, full at its start unless joules to start with are given. */
+export function reserveCurve(
+  ridden: readonly Powered[],
+  { criticalPower, wPrime }: Pick<Rider, 'criticalPower' | 'wPrime'>,
+  start = wPrime,
+): ReserveCurve {
   const pieces: BalancePiece[] = []
-  const minimum: ReserveCurve['minimum'] = { at: ridden[0]?.from ?? 0, share: 1 }
-  let value = wPrime
+  let value = start
+  let lowest = start
+  let lowestAt = ridden[0]?.from ?? 0
+  let lowestBlock: number | undefined
   let runsOut: ReserveCurve['runsOut']
   for (const { from, to, watts, block } of ridden) {
     for (const piece of balancePieces(watts, from, to, value, criticalPower, wPrime)) {
       pieces.push(piece)
       value = balanceAt(piece, wPrime, piece.to)
-      if (value / wPrime < minimum.share) Object.assign(minimum, { at: piece.to, share: value / wPrime, block })
+      if (value < lowest) {
+        lowest = value
+        lowestAt = piece.to
+        lowestBlock = block
+      }
       if (value <= 0 && runsOut === undefined) {
         const at = drainsTo(piece, wPrime, 0)
-        if (at !== null) runsOut = { at, block }
+        if (at !== null) runsOut = { at, ...(block !== undefined && { block }) }
       }
     }
   }
-  return { wPrime, pieces, minimum, drawnOn: minimum.share < 1, ...(runsOut && { runsOut }) }
+  const minimum = { at: lowestAt, share: lowest / wPrime, ...(lowestBlock !== undefined && { block: lowestBlock }) }
+  return { wPrime, pieces, minimum, drawnOn: lowest < start, ...(runsOut && { runsOut }) }
 }
 
 /** The uncut share at a moment; 1 before the ride, its last value after. */

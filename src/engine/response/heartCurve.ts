@@ -22,21 +22,24 @@ export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'
   const maximum = { at: ridden[0]?.from ?? 0, share: start }
   let value = start
   let area = 0
-  const see = (at: Seconds, share: number) => {
-    if (share > maximum.share) Object.assign(maximum, { at, share })
-  }
   for (const { from, to, share } of ridden) {
-    for (const target of cappedTargets(share, from, to)) {
-      const piece = relaxTowards(target.target, value, target.from, target.to, tau)
-      for (const at of turningPoints(piece)) see(at, relaxedAt(piece, at))
-      value = relaxedAt(piece, piece.to)
-      see(piece.to, value)
+    for (const { target, from: begin, to: end } of cappedTargets(share, from, to)) {
+      const piece = relaxTowards(target, value, begin, end, tau)
+      if (!isConstant(target)) for (const at of turningPoints(piece)) see(maximum, at, relaxedAt(piece, at))
+      value = relaxedAt(piece, end)
+      see(maximum, end, value)
       area += relaxedArea(piece)
       pieces.push(piece)
     }
   }
   const length = pieces.length > 0 ? pieces.at(-1)!.to - pieces[0]!.from : 0
   return { pieces, maximum, mean: length > 0 ? area / length : start }
+}
+
+function see(maximum: HeartCurve['maximum'], at: Seconds, share: number): void {
+  if (share <= maximum.share) return
+  maximum.at = at
+  maximum.share = share
 }
 
 /** The share at a moment; outside the curve its nearest end. */
@@ -64,7 +67,7 @@ interface Target {
 }
 
 function cappedTargets(share: Quadratic, from: Seconds, to: Seconds): Target[] {
-  if (isConstant(share)) return [{ from, to, target: [Math.min(1, share[0]), 0, 0] }]
+  if (isConstant(share)) return [{ from, to, target: share[0] > 1 ? [1, 0, 0] : share }]
   const cuts = cutAt(share, [1], to - from)
   return cuts.slice(1).map((end, i) => {
     const start = cuts[i]!

@@ -1,0 +1,83 @@
+import type { PlayedBlock } from '#engine/report.ts'
+import type { Counts, Rpm } from '#units/units.ts'
+
+/** What riders have to do differently from a block on. */
+export type ChangeKind = 'section' | 'set' | 'resistance' | 'posture' | 'hands' | 'move' | 'pace' | 'foot'
+
+/** A call for the legs alone: the knob is not touched. */
+export interface PaceCall {
+  from: Rpm | null
+  to: Rpm
+  /** "faster, to 90", "double time", "pick it up to 100 over the block". */
+  words: string
+}
+
+/** The change at the start of a played block. */
+export interface Change {
+  block: number
+  kinds: ChangeKind[]
+  /** Counts before the change by which words have to be over. */
+  wordsEnd: Counts
+  pace?: PaceCall
+}
+
+interface EndRules {
+  wordsEndMove: Counts
+  wordsEndPosture: Counts
+  wordsEndResistance: Counts
+  offBeatRpm: Rpm
+}
+
+/** Everything that differs from the block before. */
+export function changeAt(played: PlayedBlock, before: PlayedBlock | undefined, rules: EndRules): Change {
+  const kinds: ChangeKind[] = []
+  const { block, ledger } = played
+  if (before === undefined || before.section !== played.section) kinds.push('section')
+  if (played.set && before?.set?.set !== played.set.set) kinds.push('set')
+  if (turnsKnob(played)) kinds.push('resistance')
+  if (block.posture !== (before?.block.posture ?? 'seated')) kinds.push('posture')
+  if (before !== undefined && block.hands !== before.block.hands) kinds.push('hands')
+  if (block.move !== undefined && !sameMove(block.move, before?.block.move)) kinds.push('move')
+  const pace = paceCall(played, before, rules.offBeatRpm)
+  if (pace) kinds.push('pace')
+  if (block.lead === 'swap' && played.footSpoken) kinds.push('foot')
+  return { block: played.index, kinds, wordsEnd: wordsEndBefore(kinds, rules), ...(pace && ledger.change === 'stay' && { pace }) }
+}
+
+/** True where the call moves the knob of any rider. */
+export function turnsKnob({ ledger: { before, after }, block }: PlayedBlock): boolean {
+  if (block.resistance.kind === 'keep') return false
+  return before.low !== after.low || before.nominal !== after.nominal || before.high !== after.high
+}
+
+type Move = NonNullable<PlayedBlock['block']['move']>
+
+const sameMove = (move: Move, before: Move | undefined): boolean =>
+  before !== undefined && move.name === before.name && move.counts === before.counts && move.side === before.side
+
+/** Resistance comes before posture, posture before a move; the slower the change, the earlier the words end. */
+function wordsEndBefore(kinds: readonly ChangeKind[], rules: EndRules): Counts {
+  const posture = kinds.includes('posture')
+  if (posture && kinds.includes('resistance')) return rules.wordsEndResistance
+  if (posture) return rules.wordsEndPosture
+  return kinds.some((kind) => kind === 'resistance' || kind === 'move' || kind === 'pace' || kind === 'foot') ? rules.wordsEndMove : 0
+}
+
+/** Faster, slower, a ramp, or other strikes inside a song; none within the tolerance of an off-beat cadence. */
+function paceCall(played: PlayedBlock, before: PlayedBlock | undefined, tolerance: Rpm): PaceCall | null {
+  if (played.cadence.kind !== 'turning') return null
+  const { from, to } = played.cadence
+  const last = before?.cadence.kind === 'turning' ? before.cadence.to : null
+  const sameSong = before?.section === played.section
+  if (from !== to) {
+    const verb = to > from ? 'pick it up' : 'bring it down'
+    return { from: last, to, words: `${verb} to ${Math.round(to)}` }
+  }
+  if (last === null || !sameSong) return null
+  const [strikes, old] = [played.strikesPerBeat, before!.strikesPerBeat]
+  if (strikes !== null && old !== null && strikes !== old) {
+    return { from: last, to: from, words: strikes > old ? 'double time' : 'half time' }
+  }
+  if (Math.abs(from - last) <= tolerance) return null
+  return { from: last, to: from, words: `${from > last ? 'faster' : 'slower'}, to ${Math.round(from)}` }
+}

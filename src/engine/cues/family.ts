@@ -1,0 +1,64 @@
+import type { PlayedBlock } from '#engine/report.ts'
+import { singular } from './claims.ts'
+import { tokensOf } from './tokens.ts'
+
+/** A name's words, and the number it counts by, if it ends in one: "seated hill 3". */
+export interface NumberedName {
+  words: readonly string[]
+  number?: number
+  /** The word the number belongs to, or the one that says most: the last. */
+  kind?: string
+}
+
+const JOINTS = new Set(['on', 'of', 'in', 'to', 'by', 'x'])
+const named = new Map<string, NumberedName>()
+/** Names are few; the bound only keeps a long session from growing without end. */
+const MOST_NAMES = 5000
+
+/** What a block's label counts as; parsed once for each label. */
+export function numberedName(label: string): NumberedName {
+  let name = named.get(label)
+  if (name === undefined) {
+    if (named.size >= MOST_NAMES) named.clear()
+    name = readName(label)
+    named.set(label, name)
+  }
+  return name
+}
+
+function readName(label: string): NumberedName {
+  const tokens = tokensOf(label).map(({ word }) => word)
+  const at = tokens.findIndex((word, i) => /^\d+$/.test(word) && i > 0 && !JOINTS.has(tokens[i - 1]!))
+  const words = tokens.filter((word) => /\p{L}/u.test(word) && !JOINTS.has(word)).map(singular)
+  const kind = at > 0 ? singular(tokens[at - 1]!) : words.at(-1)
+  return { words, ...(at > 0 && { number: Number(tokens[at]) }), ...(kind !== undefined && { kind }) }
+}
+
+export const nameOf = ({ block }: PlayedBlock): NumberedName => numberedName(block.label ?? block.terrain)
+
+/** One of a kind as people count them: neighbouring blocks of one number, or of none, are one. */
+export interface Member {
+  from: number
+  to: number
+  number?: number
+}
+
+/** The members of a kind ("push", "hill") among blocks of one section, in order. */
+export function membersOf(kind: string, blocks: readonly PlayedBlock[]): Member[] {
+  const members: Member[] = []
+  for (const played of blocks) {
+    const { words, number } = nameOf(played)
+    if (!words.includes(kind)) continue
+    const last = members.at(-1)
+    const joins = last !== undefined && last.to === played.index - 1 && last.number === number && played.set?.part !== 1
+    if (joins) last.to = played.index
+    else members.push({ from: played.index, to: played.index, ...(number !== undefined && { number }) })
+  }
+  return members
+}
+
+/** How many of a kind stand among members: by their numbers where they have any, so that a step done twice counts once. */
+export function countMembers(members: readonly Member[]): number {
+  const numbers = members.flatMap(({ number }) => number ?? [])
+  return numbers.length === members.length ? new Set(numbers).size : members.length
+}

@@ -1,0 +1,90 @@
+import type { Token } from './tokens.ts'
+
+/** A number as it is written or spoken, and the tokens it takes up. */
+export interface NumberPhrase {
+  value: number
+  /** Index of the token after it. */
+  next: number
+  /** True for figures, false for words. */
+  figures: boolean
+  /** True where a half, quarter or the like is part of it. */
+  fraction: boolean
+}
+
+const ONES =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
+const SMALL = new Map(ONES.split(' ').map((word, value) => [word, value]))
+const TENS = new Map('twenty thirty forty fifty sixty seventy eighty ninety'.split(' ').map((word, i) => [word, 20 + 10 * i]))
+const PARTS = new Map([
+  ['half', 2],
+  ['halves', 2],
+  ['third', 3],
+  ['thirds', 3],
+  ['quarter', 4],
+  ['quarters', 4],
+  ['eighth', 8],
+  ['eighths', 8],
+])
+const SIGNS: Record<string, number> = {
+  '½': 1 / 2,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+  '¼': 1 / 4,
+  '¾': 3 / 4,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+}
+
+/**
+ * The number that starts at a token, if one does: "twenty-four", "1½", "¾", "three quarters",
+ * "one and a quarter", "half", "a half", "2 and a half". Words up to ninety-nine.
+ */
+export function numberAt(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const token = tokens[at]
+  if (token === undefined) return null
+  return figures(tokens, at) ?? fractionAt(tokens, at) ?? words(tokens, at)
+}
+
+function figures(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const { word } = tokens[at]!
+  const match = /^(\d+(?:[.,]\d+)?)?([½⅓⅔¼¾⅛⅜⅝⅞])?$/.exec(word)
+  if (match && word !== '') {
+    const whole = match[1] === undefined ? 0 : Number(match[1].replace(',', '.'))
+    const part = match[2] === undefined ? 0 : SIGNS[match[2]]!
+    return withPart(tokens, { value: whole + part, next: at + 1, figures: true, fraction: part > 0 || !Number.isInteger(whole) })
+  }
+  const ratio = /^(\d+)\/(\d+)$/.exec(word)
+  return ratio && Number(ratio[2]) > 0 ? { value: Number(ratio[1]) / Number(ratio[2]), next: at + 1, figures: true, fraction: true } : null
+}
+
+/** "half", "a half", "a quarter", "three quarters". */
+function fractionAt(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const article = tokens[at]!.word === 'a' || tokens[at]!.word === 'an'
+  const times = article ? 1 : SMALL.get(tokens[at]!.word)
+  const named = PARTS.get(tokens[times === undefined ? at : at + 1]?.word ?? '')
+  if (named === undefined || (times !== undefined && tokens[at]!.ends)) return null
+  // "two quarter turns" are two of them; "one quarter turn" is a quarter.
+  return { value: (times ?? 1) / named, next: at + (times === undefined ? 1 : 2), figures: false, fraction: true }
+}
+
+function words(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const ten = TENS.get(tokens[at]!.word)
+  const one = SMALL.get(tokens[at]!.word)
+  if (ten !== undefined) {
+    const rest = tokens[at]!.ends ? undefined : SMALL.get(tokens[at + 1]?.word ?? '')
+    const joined = rest !== undefined && rest > 0 && rest < 10
+    return withPart(tokens, { value: ten + (joined ? rest : 0), next: at + (joined ? 2 : 1), figures: false, fraction: false })
+  }
+  return one === undefined ? null : withPart(tokens, { value: one, next: at + 1, figures: false, fraction: false })
+}
+
+/** "… and a half", "… and three quarters". */
+function withPart(tokens: readonly Token[], number: NumberPhrase): NumberPhrase {
+  if (number.fraction || tokens[number.next - 1]!.ends || tokens[number.next]?.word !== 'and' || tokens[number.next + 1] === undefined) {
+    return number
+  }
+  const part = fractionAt(tokens, number.next + 1)
+  return part === null ? number : { ...number, value: number.value + part.value, next: part.next, fraction: true }
+}

@@ -1,0 +1,100 @@
+import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
+import { strainAt } from '#engine/shape/strainCurve.ts'
+import type { Cue, CueMoment, Ride } from '#plan/model.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+import { wordsOfCue } from './countWords.ts'
+import { type SectionClock, sectionClock } from './sectionClock.ts'
+import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts'
+
+/** One cue as it is spoken, on the ride clock. */
+export interface CueLine {
+  cue: Cue
+  /** Index into the report's blocks. */
+  block: number
+  moment: CueMoment
+  /** The change the words belong to: the start of the block, for form and story its end. */
+  change: Seconds
+  from: Seconds
+  to: Seconds
+  words: number
+  /** Strain of the one who speaks, 0 for a leader off the bike. */
+  strain: number
+  /** Leader id. */
+  speaker: string
+  /** Counts between the last word and the change; beats, or half seconds where there is no song. */
+  lead: Counts
+  /** A count-in: as many beats as it counts, however many words. */
+  count?: Counts
+}
+
+interface Placing {
+  ride: Ride
+  blocks: readonly PlayedBlock[]
+  sections: readonly SectionReport[]
+  strain: StrainCurve
+  rules: SpeechRules
+}
+
+/**
+ * Every cue of every played block on the ride clock, in order. Words end as long before the
+ * change as the cue says, on a count where there is a song (a lead in seconds goes to the
+ * nearest, half a beat off at most), and start as much earlier as they take to say. A count-in
+ * takes up its own counts. Words for the very first change start with the ride.
+ */
+export function placeCues(placing: Placing): CueLine[] {
+  const { ride, blocks, sections } = placing
+  const clocks = sections.map(({ one }, i) => sectionClock(ride.sections[i]!, one))
+  const lines: CueLine[] = []
+  for (const played of blocks) {
+    if (played.to <= played.from) continue
+    for (const cue of played.block.cues) {
+      const line = placeCue(cue, played, clocks[played.section]!, placing)
+      if (line) lines.push(line)
+    }
+  }
+  return lines.sort((a, b) => a.from - b.from || a.to - b.to)
+}
+
+function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, strain, rules }: Placing): CueLine | null {
+  const words = wordsOfCue(cue)
+  const count = countOf(cue)
+  if (words === 0 && count === undefined) return null
+  const inside = cue.moment === 'form' || cue.moment === 'story'
+  const change = inside ? played.to : played.from
+  const changeCount = clock.countAt(change)
+  const to = clock.counted
+    ? clock.at(changeCount - leadInCounts(cue, change, changeCount, clock))
+    : change - ('seconds' in cue.lead ? cue.lead.seconds : cue.lead.counts / 2)
+  const speaker = speakerOf(ride, played)
+  const working = played.block.walk || played.block.posture === 'offBike' ? 0 : strainAt(strain, Math.max(0, to))
+  const length = count === undefined ? speechSeconds(words, wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
+  const from = count === undefined ? to - length : clock.at(clock.countAt(to) - count)
+  const shift = Math.max(0, -from)
+  return {
+    cue,
+    block: played.index,
+    moment: cue.moment,
+    change,
+    from: from + shift,
+    to: to + shift,
+    words,
+    strain: working,
+    speaker: speaker.id,
+    lead: changeCount - clock.countAt(to + shift),
+    ...(count !== undefined && { count }),
+  }
+}
+
+/** Four or eight for a count-in, undefined for words. */
+const countOf = (cue: Cue): Counts | undefined => (cue.moment === 'countIn' ? (cue.count ?? 4) : undefined)
+
+/** A lead in seconds goes to the nearest beat of the song. */
+function leadInCounts({ lead }: Cue, change: Seconds, changeCount: Counts, clock: SectionClock): Counts {
+  if ('counts' in lead) return lead.counts
+  return Math.max(0, Math.round(changeCount - clock.countAt(change - lead.seconds)))
+}
+
+function speakerOf(ride: Ride, { block }: PlayedBlock): Ride['leaders'][number] {
+  const id = block.mic ?? block.leader
+  return ride.leaders.find((leader) => leader.id === id) ?? ride.leaders[0]!
+}

@@ -1,0 +1,21 @@
+import { numberWords } from '#engine/ledger/numberWords.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import type { Seconds } from '#units/units.ts'
+
+/** What is called as a round of a set begins: how many there are to go, this one included. */
+export interface RepeatCall {
+  setId: string
+  round: number
+  at: Seconds
+  /** "four" … "two", "last one". */
+  words: string
+}
+
+/** The count-down of every set of more than one round. */
+export function repeatCalls(blocks: readonly PlayedBlock[]): RepeatCall[] {
+  return blocks.flatMap(({ set, from }) => {
+    if (set?.part !== 1 || set.set.rounds < 2) return []
+    const left = set.set.rounds - set.round + 1
+    return [{ setId: set.set.id, round: set.round, at: from, words: left === 1 ? 'last one' : numberWords(left) }]
+  })
+}

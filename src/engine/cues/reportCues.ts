@@ -1,0 +1,54 @@
+import type { Constants } from '#engine/constants.ts'
+import type { Ledger } from '#engine/ledger/keepLedger.ts'
+import type { CueReport, PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import { changeAt } from './changeAt.ts'
+import { checkClaims, type Mismatch } from './checkClaims.ts'
+import { type CueLine, placeCues } from './placeCues.ts'
+import { repeatCalls } from './repeatCalls.ts'
+import { showings } from './showings.ts'
+import { quietStretches, storyWindows } from './storyWindows.ts'
+import { crowdedWindows, spokenStretches, talkBySection } from './talk.ts'
+
+/** What there is to say, when, and whether it can be said. Cost: linear in cues and blocks. */
+export function reportCues(
+  ride: Ride,
+  blocks: readonly PlayedBlock[],
+  sections: readonly SectionReport[],
+  strain: StrainCurve,
+  ledger: Ledger,
+  rules: Constants,
+): CueReport {
+  const lines = placeCues({ ride, blocks, sections, strain, rules })
+  const spoken = spokenStretches(lines)
+  const quiet = quietStretches(ride, sections)
+  const ridden = blocks.filter(({ from, to }) => to > from)
+  return {
+    lines,
+    changes: ridden.map((played, i) => changeAt(played, ridden[i - 1], rules)).filter(({ kinds }) => kinds.length > 0),
+    mismatches: mismatches(ride, lines, blocks, sections, ledger, rules),
+    talk: talkBySection(lines, spoken, sections),
+    crowded: crowdedWindows(spoken, rules.talkWindow, rules.talkSeconds),
+    quiet,
+    storyWindows: storyWindows(spoken, quiet, strain, ridden),
+    repeats: repeatCalls(ridden),
+    showings: showings(ridden),
+  }
+}
+
+function mismatches(
+  ride: Ride,
+  lines: readonly CueLine[],
+  blocks: readonly PlayedBlock[],
+  sections: readonly SectionReport[],
+  ledger: Ledger,
+  { workEffort }: Constants,
+): (Mismatch & { line: number })[] {
+  const bySection = sections.map(({ blocks: range }) => blocks.slice(range.from, range.to))
+  return lines.flatMap(({ cue, block }, line) => {
+    const played = blocks[block]!
+    const section = bySection[played.section]!
+    const context = { bike: ride.bike, section, call: ledger.lines[block]!.call, workEffort }
+    return checkClaims(cue, played, context).map((mismatch) => ({ ...mismatch, line }))
+  })
+}

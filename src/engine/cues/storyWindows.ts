@@ -1,0 +1,66 @@
+import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import type { Seconds } from '#units/units.ts'
+import { sectionClock } from './sectionClock.ts'
+import type { Stretch } from './talk.ts'
+
+/** Strain up to which riders can listen to more than the next call, and the least room a story takes (common practice). */
+const LISTENING = 5
+const LEAST_ROOM: Seconds = 20
+
+/**
+ * Stretches with room for more than calls: low strain throughout, nothing spoken or counted,
+ * no music asked to be left alone, inside the blocks of the ride.
+ */
+export function storyWindows(
+  spoken: readonly Stretch[],
+  quiet: readonly Stretch[],
+  strain: StrainCurve,
+  blocks: readonly PlayedBlock[],
+): Stretch[] {
+  const taken = [...spoken, ...quiet].sort((a, b) => a.from - b.from)
+  const rideFrom = blocks[0]?.from ?? 0
+  const rideTo = blocks.at(-1)?.to ?? 0
+  return lowStrain(strain)
+    .flatMap((low) => freeWithin({ from: Math.max(low.from, rideFrom), to: Math.min(low.to, rideTo) }, taken))
+    .filter(({ from, to }) => to - from >= LEAST_ROOM)
+}
+
+/** Runs of pieces that start and end low; a piece rises or falls throughout, so it is low in between. */
+function lowStrain({ pieces }: StrainCurve): Stretch[] {
+  const runs: Stretch[] = []
+  for (const [i, { from, to, start }] of pieces.entries()) {
+    const end = pieces[i + 1]?.start ?? start
+    if (start > LISTENING || end > LISTENING) continue
+    const last = runs.at(-1)
+    if (last !== undefined && last.to === from) last.to = to
+    else runs.push({ from, to })
+  }
+  return runs
+}
+
+function freeWithin(room: Stretch, taken: readonly Stretch[]): Stretch[] {
+  const free: Stretch[] = []
+  let from = room.from
+  for (const stretch of taken) {
+    if (stretch.to <= from) continue
+    if (stretch.from >= room.to) break
+    if (stretch.from > from) free.push({ from, to: stretch.from })
+    from = Math.max(from, stretch.to)
+  }
+  if (from < room.to) free.push({ from, to: room.to })
+  return free
+}
+
+/** The stretches of the ride's songs that are to be kept free of speech, on the ride clock. */
+export function quietStretches(ride: Ride, sections: readonly SectionReport[]): (Stretch & { section: number })[] {
+  return sections.flatMap(({ one, to: end }, section) => {
+    const plan = ride.sections[section]!
+    const quiet = plan.song?.grid ? (plan.song.quiet ?? []) : []
+    const clock = sectionClock(plan, one)
+    const first = plan.inCount ?? 0
+    return quiet
+      .map(({ from, to }) => ({ from: Math.max(one, clock.at(from - first)), to: Math.min(end, clock.at(to - first)), section }))
+      .filter(({ from, to }) => to > from)
+  })
+}

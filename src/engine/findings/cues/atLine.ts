@@ -1,0 +1,36 @@
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import type { Facts } from '#engine/findings/facts.ts'
+import { atBlock, fix, type Noticed } from '#engine/findings/finding.ts'
+import type { Finding, Fix } from '#engine/report.ts'
+import { editBlock } from '#plan/edits.ts'
+import type { Cue } from '#plan/model.ts'
+import type { Counts } from '#units/units.ts'
+
+/** A finding about one cue of a played block, at the moment its words start. */
+export function atLine(facts: Facts, line: CueLine, noticed: Noticed): Finding {
+  const found = atBlock(facts, line.block, noticed)
+  return { ...found, id: `${noticed.rule}:${line.cue.id}`, at: line.from }
+}
+
+/** A cue's words in quotes, cut where they run long. */
+export function sayCue({ cue }: CueLine): string {
+  const text = cue.text.trim()
+  return text === '' ? 'the count-in' : `“${text.length > 60 ? `${text.slice(0, 57).trimEnd()}…` : text}”`
+}
+
+/** Replaces fields of a cue. */
+export function cueFix({ blocks }: Facts, { block, cue }: CueLine, label: string, done: string, patch: Partial<Cue>): Fix {
+  const { id } = blocks[block]!.block
+  return fix(label, done, (ride) =>
+    editBlock(ride, id, (before) => ({ ...before, cues: before.cues.map((one) => (one.id === cue.id ? { ...one, ...patch } : one)) })),
+  )
+}
+
+/** Ends a cue's words so many counts before its change; half as many seconds where there is no song. */
+export function leadFix(facts: Facts, line: CueLine, counts: Counts): Fix {
+  const counted = facts.sections[facts.blocks[line.block]!.section]!.bpm !== undefined
+  const said = counted ? `${counts} counts` : `${counts / 2} s`
+  return cueFix(facts, line, `End the words ${said} before`, `Moved ${sayCue(line)} to end ${said} before`, {
+    lead: counted ? { counts } : { seconds: counts / 2 },
+  })
+}

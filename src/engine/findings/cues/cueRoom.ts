@@ -1,0 +1,45 @@
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import type { Facts } from '#engine/findings/facts.ts'
+import { COMMON_PRACTICE } from '#engine/findings/finding.ts'
+import type { Finding } from '#engine/report.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
+import { atLine, leadFix, sayCue } from './atLine.ts'
+
+/** Less than this over is a rounding of speech, not a lack of room. */
+const SLIGHT: Seconds = 0.25
+
+/**
+ * Words that do not fit where they stand: an announcement tells the next thing only, so it
+ * starts after the change before; a form point or a story stays inside its block.
+ */
+export function cueRoom(facts: Facts): Finding[] {
+  return facts.cues.lines.flatMap((line) => {
+    const from = roomFrom(facts, line)
+    const over = from === null ? 0 : from - line.from
+    if (from === null || over <= SLIGHT) return []
+    const needed = facts.cues.changes.find(({ block }) => block === line.block)?.wordsEnd ?? 0
+    return [
+      atLine(facts, line, {
+        rule: 'cueRoom',
+        severity: 'warning',
+        text: `${sayCue(line)} takes ${say(line.to - line.from)} to say and has ${say(line.to - from)}.`,
+        why: COMMON_PRACTICE,
+        amount: over,
+        fixes: [line.moment === 'announce' && line.lead > needed + 1e-6 ? leadFix(facts, line, needed) : undefined],
+      }),
+    ]
+  })
+}
+
+/** Where the room of a line begins; null where it may start anywhere before. */
+function roomFrom({ blocks }: Facts, { moment, block }: CueLine): Seconds | null {
+  const { from } = blocks[block]!
+  if (moment === 'form' || moment === 'story') return from
+  if (moment === 'preview') return null
+  let before = block - 1
+  while (before >= 0 && blocks[before]!.to <= blocks[before]!.from) before--
+  return before < 0 ? null : blocks[before]!.from
+}
+
+const say = (seconds: Seconds): string => `${formatNumber(Math.max(0, seconds), 1)} s`

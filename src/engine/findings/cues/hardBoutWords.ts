@@ -1,0 +1,93 @@
+import { claimsOf } from '#engine/cues/claims.ts'
+import { countMembers, membersOf, nameOf } from '#engine/cues/family.ts'
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import type { Facts } from '#engine/findings/facts.ts'
+import { atBlock, inQuotes } from '#engine/findings/finding.ts'
+import { numberWords } from '#engine/ledger/numberWords.ts'
+import type { Bout, Finding, Fix } from '#engine/report.ts'
+import { joinWords } from '#plan/names.ts'
+import type { Seconds } from '#units/units.ts'
+import { cueFix } from './atLine.ts'
+
+const WHY = 'common practice; how long, how many and how hard is what riders ask'
+/** A length in music instead of time, and words that say how hard. */
+const MUSICAL = /\b(?:counts?|phrases?|eights|chorus|verse|drop)\b/i
+const EFFORT =
+  /\b(?:hard|harder|strong|heavy|push|surge|sprint|attack|climb|go|own it|all out|everything|effort|of ten|breathless|rise|up|summit|finish|home)\b/i
+
+/** Hard bouts that riders go into without knowing how long, how many or how hard. */
+export function hardBoutWords(facts: Facts): Finding[] {
+  const heard = linesByBlock(facts)
+  return facts.recovery.bouts.flatMap((bout) => {
+    const played = facts.blocks[bout.fromBlock]!
+    const missing = missingWords(facts, bout, heard)
+    if (missing.length === 0) return []
+    return [
+      atBlock(facts, bout.fromBlock, {
+        rule: 'hardBoutWords',
+        severity: 'hint',
+        text: `${inQuotes(played.block)} is hard and the words do not say ${joinWords(missing)}.`,
+        why: WHY,
+        amount: missing.length,
+        fixes: [missing.includes('how long') ? sayLength(facts, bout) : undefined],
+      }),
+    ]
+  })
+}
+
+type Heard = readonly (readonly CueLine[])[]
+
+/** The lines of every played block. */
+function linesByBlock({ blocks, cues }: Facts): Heard {
+  const heard: CueLine[][] = blocks.map(() => [])
+  for (const line of cues.lines) heard[line.block]!.push(line)
+  return heard
+}
+
+function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
+  const { blocks, sections, ride } = facts
+  const first = blocks[bout.fromBlock]!
+  const own = heard.slice(bout.fromBlock, bout.toBlock + 1).flat()
+  const early = heard
+    .slice(sections[first.section]!.blocks.from, bout.fromBlock)
+    .flatMap((lines, i) => lines.filter(({ moment }) => moment === 'preview' || isEasy(facts, sections[first.section]!.blocks.from + i)))
+  const said = new Set([...own, ...early].flatMap(({ cue }) => claimsOf(cue, ride.bike.unit).map(({ about }) => about)))
+  const missing: string[] = []
+  if (!said.has('seconds') && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
+  if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')
+  const felt = first.block.feel !== undefined || own.some(({ cue }) => EFFORT.test(cue.text)) || EFFORT.test(first.block.label ?? '')
+  if (!felt) missing.push('how hard')
+  return missing
+}
+
+const COUNTING = ['ahead', 'left', 'place', 'rounds'] as const
+
+/** Words of a block that is no work itself tell what comes. */
+function isEasy({ blocks, rules }: Facts, block: number): boolean {
+  const { effort } = blocks[block]!.block
+  return Math.max(effort.from, effort.to) < rules.workEffort
+}
+
+function comesAgain({ blocks, sections }: Facts, { fromBlock }: Bout): boolean {
+  const played = blocks[fromBlock]!
+  if (played.set && played.set.set.rounds > 1) return true
+  const { kind, number } = nameOf(played)
+  const { from, to } = sections[played.section]!.blocks
+  return number !== undefined && kind !== undefined && countMembers(membersOf(kind, blocks.slice(from, to))) > 1
+}
+
+/** Adds the length to the block's announcement, to the nearest five seconds from twenty-five on. */
+function sayLength(facts: Facts, bout: Bout): Fix | undefined {
+  const line = facts.cues.lines.find(({ block, moment }) => block === bout.fromBlock && moment === 'announce')
+  if (line === undefined) return undefined
+  const seconds = bout.to - bout.from
+  const words = sayRounded(seconds)
+  const text = `${line.cue.text.trim()} ${words[0]!.toUpperCase()}${words.slice(1)}.`
+  return cueFix(facts, line, `Say “${words}”`, `Told how long ${inQuotes(facts.blocks[bout.fromBlock]!.block)} is`, { text })
+}
+
+function sayRounded(seconds: Seconds): string {
+  const rounded = seconds >= 25 ? Math.round(seconds / 5) * 5 : Math.max(1, Math.round(seconds))
+  if (rounded % 60 === 0) return rounded === 60 ? 'one minute' : `${numberWords(rounded / 60)} minutes`
+  return `${numberWords(rounded)} ${rounded === 1 ? 'second' : 'seconds'}`
+}

@@ -1,0 +1,45 @@
+import { claimsOf } from '#engine/cues/claims.ts'
+import type { Facts } from '#engine/findings/facts.ts'
+import { quoted } from '#engine/findings/finding.ts'
+import type { Finding } from '#engine/report.ts'
+import { atLine, cueFix, sayCue } from './atLine.ts'
+
+const WHY = "an instructor-training body's public position statement; common practice"
+const RISING = /\b(?:up|rise|stand|standing|out of the saddle)\b/i
+
+/** Calls that send riders out of the saddle before the resistance they stand on. */
+export function resistanceFirst(facts: Facts): Finding[] {
+  const rising = new Set(
+    facts.cues.changes.filter(({ kinds }) => kinds.includes('posture') && kinds.includes('resistance')).map(({ block }) => block),
+  )
+  return facts.cues.lines.flatMap((line) => {
+    const { block } = facts.blocks[line.block]!
+    if (block.posture !== 'standing' || !rising.has(line.block)) return []
+    const added = claimsOf(line.cue, facts.ride.bike.unit).find((claim) => claim.about === 'change' && claim.value > 0)
+    const up = RISING.exec(line.cue.text)?.index
+    if (added === undefined || up === undefined || up > added.from) return []
+    const text = resistanceToFront(line.cue.text, added.from)
+    return [
+      atLine(facts, line, {
+        rule: 'resistanceFirst',
+        severity: 'warning',
+        text: `${sayCue(line)} calls riders up into ${quoted(facts, line.block)} before the resistance they stand on.`,
+        why: WHY,
+        fixes: [text === null ? undefined : cueFix(facts, line, `Say “${text}”`, `Put the resistance first in ${sayCue(line)}`, { text })],
+      }),
+    ]
+  })
+}
+
+/** The sentence with the resistance moved to the front; null where it is all one sentence. */
+function resistanceToFront(text: string, at: number): string | null {
+  const sentences = text.match(/[^.!?]+[.!?]*\s*/g) ?? []
+  let start = 0
+  const index = sentences.findIndex((sentence) => {
+    start += sentence.length
+    return at < start
+  })
+  if (index <= 0) return null
+  const moved = sentences[index]!.trim()
+  return [moved, ...sentences.toSpliced(index, 1).map((sentence) => sentence.trim())].join(' ')
+}
