@@ -1,12 +1,87 @@
 import type { Finding } from '#engine/report.ts'
+import { beyondCalibration } from './beyondCalibration.ts'
+import { beyondOut } from './beyondOut.ts'
+import { cadenceBounds } from './cadenceBounds.ts'
+import { cadenceUnknown } from './cadenceUnknown.ts'
+import { checkpoints } from './checkpoints.ts'
+import { comfort } from './comfort.ts'
+import { crookedBlock } from './crookedBlock.ts'
+import { CUE_RULES } from './cues/cueRules.ts'
+import { deepCrossfade } from './deepCrossfade.ts'
+import { easyTotal } from './easyTotal.ts'
+import { endsHeavy } from './endsHeavy.ts'
 import type { Facts } from './facts.ts'
+import { footOnOne } from './footOnOne.ts'
+import { handsForPosture } from './handsForPosture.ts'
+import { intentAgainstDemand } from './intentAgainstDemand.ts'
+import { knobEnds } from './knobEnds.ts'
+import { largestAdded } from './largestAdded.ts'
+import { longStanding } from './longStanding.ts'
+import { nothingPlanned } from './nothingPlanned.ts'
+import { offBeatCadence } from './offBeatCadence.ts'
+import { openTail } from './openTail.ts'
+import { outPointOfSong } from './outPointOfSong.ts'
+import { recoveriesShrink } from './recoveriesShrink.ts'
+import { recoveryDebts } from './recoveryDebts.ts'
+import { reserveRunsOut } from './reserveRunsOut.ts'
+import { sideBalance } from './sideBalance.ts'
+import { slotFit } from './slotFit.ts'
+import { tooLight } from './tooLight.ts'
+import { underBase } from './underBase.ts'
+import { walkMoments } from './walkMoments.ts'
+import { warmUpAndCoolDown } from './warmUpAndCoolDown.ts'
+import { wideSpread } from './wideSpread.ts'
+import { workShare } from './workShare.ts'
 
-/** One rule: what it notices of a ride, in the order of the ride. */
+/** One rule: what it notices of a ride. */
 export type Rule = (facts: Facts) => Finding[]
 
-const RULES: readonly Rule[] = []
+const RULES: readonly Rule[] = [
+  nothingPlanned,
+  slotFit,
+  outPointOfSong,
+  openTail,
+  beyondOut,
+  deepCrossfade,
+  crookedBlock,
+  warmUpAndCoolDown,
+  workShare,
+  recoveryDebts,
+  recoveriesShrink,
+  longStanding,
+  knobEnds,
+  checkpoints,
+  underBase,
+  tooLight,
+  largestAdded,
+  easyTotal,
+  wideSpread,
+  endsHeavy,
+  cadenceBounds,
+  cadenceUnknown,
+  offBeatCadence,
+  footOnOne,
+  sideBalance,
+  handsForPosture,
+  walkMoments,
+  comfort,
+  intentAgainstDemand,
+  reserveRunsOut,
+  beyondCalibration,
+  ...CUE_RULES,
+]
 
-/** Every rule's findings in the order of the ride clock. */
+/**
+ * Every rule's findings in the order of the ride clock. A block that a set plays several times
+ * speaks once a rule, for the round that is worst off.
+ */
 export function findAll(facts: Facts): Finding[] {
-  return RULES.flatMap((rule) => rule(facts)).sort((a, b) => a.at - b.at)
+  const found = new Map<string, Finding>()
+  for (const rule of RULES) {
+    for (const finding of rule(facts)) {
+      const known = found.get(finding.id)
+      if (!known || (finding.amount ?? 0) > (known.amount ?? 0)) found.set(finding.id, finding)
+    }
+  }
+  return [...found.values()].sort((a, b) => a.at - b.at)
 }

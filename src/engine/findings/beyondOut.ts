@@ -1,0 +1,63 @@
+import type { Finding, Fix, SectionReport } from '#engine/report.ts'
+import { countAt } from '#plan/beatGrid.ts'
+import { editSection, editSet, withItems } from '#plan/edits.ts'
+import { isSet, type Section } from '#plan/model.ts'
+import { amountOf } from '#plan/remeasure.ts'
+import type { Facts } from './facts.ts'
+import { ARITHMETIC, atSection, fix, inQuotes, quotedSection } from './finding.ts'
+import { lengthFix } from './fixes/lengthFix.ts'
+import { sayMeasured } from './sizes.ts'
+
+/** By the clock, what ends within a second of its song ends with it. */
+const SHORTEST_OVERHANG_SECONDS = 1
+
+/** Blocks that go on after the song's out-point. They are played; nothing is cut silently. */
+export function beyondOut(facts: Facts): Finding[] {
+  return facts.sections.flatMap((report, index) => {
+    const { beyond, unit, counts, blocks } = report
+    if (counts ? !(beyond > 0) : beyond < SHORTEST_OVERHANG_SECONDS) return []
+    const section = facts.ride.sections[index]!
+    const size = sayMeasured(section, beyond, unit.eight)
+    const first = facts.blocks.slice(blocks.from, blocks.to).find((played) => played.beyond > 0)
+    const noticed = {
+      rule: 'beyondOut',
+      severity: 'problem' as const,
+      text: `The blocks of ${quotedSection(facts, index)} run ${size} past its ${counts ? 'out-point' : 'end'}.`,
+      why: ARITHMETIC,
+      amount: beyond,
+      fixes: [moveOut(section, report), shorten(section, beyond, unit.eight)],
+    }
+    return [{ ...atSection(facts, index, noticed, first?.from), ...(first && { block: first.index, blockId: first.block.id }) }]
+  })
+}
+
+/** The song itself may go on past the out-point far enough. */
+function moveOut(section: Section, { counts, beyond }: SectionReport): Fix | undefined {
+  const song = section.song
+  if (!counts || !song?.grid) return undefined
+  const outCount = Math.max(counts.out, counts.in) + beyond
+  if (outCount > countAt(song.grid, song.lengthSeconds) || !Number.isInteger(outCount)) return undefined
+  return fix('Move the out-point to the last block’s end', 'Moved the out-point to the last block’s end', (ride) =>
+    editSection(ride, section.id, (before) => ({ ...before, outCount })),
+  )
+}
+
+/** Shorten the last block, or leave it out where all of it is too much; of a set, leave out the last round. */
+function shorten(section: Section, beyond: number, eight: number): Fix | undefined {
+  const last = section.blocks.at(-1)!
+  if (!isSet(last)) {
+    if (amountOf(last.length) > beyond) return lengthFix(last, -beyond, eight)
+    return fix(`Leave out ${inQuotes(last)}`, `Left out ${inQuotes(last)}`, (ride) =>
+      editSection(ride, section.id, (before) =>
+        withItems(
+          before,
+          before.blocks.filter((item) => item.id !== last.id),
+        ),
+      ),
+    )
+  }
+  if (last.rounds < 2) return undefined
+  return fix('Leave out the last round', 'Left out the last round', (ride) =>
+    editSet(ride, last.id, (set) => ({ ...set, rounds: set.rounds - 1 })),
+  )
+}

@@ -1,0 +1,93 @@
+import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Rpm } from '#units/units.ts'
+import type { Facts } from './facts.ts'
+import { eachBlock, inQuotes, type Noticed, playsOf } from './finding.ts'
+import { blockFix } from './fixes/blockFix.ts'
+
+const WHY = "an instructor-training body's public position statement; rooms differ"
+/** A tempo that fills a bound exactly must not fall outside by a rounding error. */
+const ROUNDING_RPM = 1e-6
+
+interface Bounds {
+  min: Rpm
+  max: Rpm
+}
+
+/** Cadence outside what the posture allows. */
+export function cadenceBounds(facts: Facts): Finding[] {
+  return eachBlock(facts, (played) => judge(facts, played))
+}
+
+function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
+  const { block, cadence } = played
+  const bounds = boundsOf(facts, played)
+  if (cadence.kind !== 'turning' || !bounds) return undefined
+  const { from, to } = cadence
+  const outside = Math.max(bounds.min - Math.min(from, to), Math.max(from, to) - bounds.max)
+  if (outside <= ROUNDING_RPM) return undefined
+  const pace = from === to ? say(from) : `${say(from)} to ${say(to)}`
+  const how = block.posture === 'seated' ? 'seated' : 'standing'
+  return {
+    rule: 'cadenceBounds',
+    severity: 'warning',
+    text: `${inQuotes(block)} is ridden ${how} at ${pace} rev/min; ${how}, ${say(bounds.min)}–${say(bounds.max)} is usual.`,
+    why: WHY,
+    amount: outside,
+    fixes: block.cadence ? [stayInside(played, bounds)] : [otherStrikes(facts, played, bounds), sitDown(facts, played)],
+  }
+}
+
+const say = (rpm: Rpm): string => formatNumber(rpm, 1)
+
+function boundsOf({ rules }: Facts, { block }: PlayedBlock): Bounds | undefined {
+  if (block.posture === 'offBike') return undefined
+  return block.posture === 'seated'
+    ? { min: rules.seatedMinRpm, max: rules.seatedMaxRpm }
+    : { min: rules.standingMinRpm, max: rules.standingMaxRpm }
+}
+
+function stayInside({ block }: PlayedBlock, { min, max }: Bounds): Fix | undefined {
+  if (!block.cadence || block.cadence === 'legsStill' || min > max) return undefined
+  const inside = (rpm: Rpm): Rpm => Math.min(max, Math.max(min, rpm))
+  const { rpm, rampTo } = block.cadence
+  const next = { rpm: inside(rpm), ...(rampTo !== undefined && { rampTo: inside(rampTo) }) }
+  const pace = next.rampTo === undefined ? say(next.rpm) : `${say(next.rpm)} to ${say(next.rampTo)}`
+  return blockFix(block, `Ride it at ${pace} rev/min`, `Set ${inQuotes(block)} to ${pace} rev/min`, { cadence: next })
+}
+
+const STRIKES = [
+  { strikes: 0.5, words: 'one strike every two beats' },
+  { strikes: 1, words: 'one strike a beat' },
+  { strikes: 2, words: 'two strikes a beat' },
+] as const
+
+/** Half or double time, where that brings the legs inside whenever the block is played. */
+function otherStrikes(facts: Facts, played: PlayedBlock, bounds: Bounds): Fix | undefined {
+  const { block, section, strikesPerBeat } = played
+  if (strikesPerBeat === null || facts.sections[section]!.bpm === undefined) return undefined
+  const plays = playsOf(facts, played)
+  const found = STRIKES.find(
+    ({ strikes }) => strikes !== strikesPerBeat && plays.every((play) => isInside(play, bounds, strikes / strikesPerBeat)),
+  )
+  if (!found) return undefined
+  const { strikes, words } = found
+  return blockFix(block, `Ride it at ${words}`, `Set ${inQuotes(block)} to ${words}`, { strikesPerBeat: strikes })
+}
+
+/** Too fast to stand on, but not to sit on. */
+function sitDown(facts: Facts, played: PlayedBlock): Fix | undefined {
+  const { block } = played
+  const seated = { min: facts.rules.seatedMinRpm, max: facts.rules.seatedMaxRpm }
+  if (block.posture === 'seated' || !playsOf(facts, played).every((play) => isInside(play, seated, 1))) return undefined
+  const hands = block.hands === 'ends' ? { hands: 'wide' as const } : {}
+  return blockFix(block, 'Ride it seated', `Seated ${inQuotes(block)}`, { posture: 'seated', ...hands })
+}
+
+/** Whether a cadence times a factor stays within bounds. */
+function isInside({ cadence }: PlayedBlock, { min, max }: Bounds, times: number): boolean {
+  if (cadence.kind !== 'turning') return false
+  const slow = Math.min(cadence.from, cadence.to) * times
+  const fast = Math.max(cadence.from, cadence.to) * times
+  return slow >= min - ROUNDING_RPM && fast <= max + ROUNDING_RPM
+}

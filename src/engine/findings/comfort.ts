@@ -1,0 +1,59 @@
+import { allowedMinutes, MEASURED_CLASS_LEVEL } from '#engine/hearing/noiseDose.ts'
+import type { Finding } from '#engine/report.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import type { Facts } from './facts.ts'
+import { COMMON_PRACTICE, fix, inQuotes, ofRide } from './finding.ts'
+import { blockFix } from './fixes/blockFix.ts'
+
+/** Water and heat, hearing, and a briefing for newcomers, each only where it applies. */
+export function comfort(facts: Facts): Finding[] {
+  return [...water(facts), ...hearing(facts), ...briefing(facts)]
+}
+
+/** The longest stretch in which nobody is told to drink, where the class lasts long enough to warm a room. */
+function water(facts: Facts): Finding[] {
+  const { blocks, rules } = facts
+  const played = blocks.filter(({ from, to }) => to > from)
+  const last = played.at(-1)
+  if (!last) return []
+  let since = played[0]!.from
+  let longest = { from: since, to: since }
+  for (const { block, from } of [...played, undefined].map((one) => one ?? { block: { water: true }, from: last.to })) {
+    if (!block.water) continue
+    if (from - since > longest.to - longest.from) longest = { from: since, to: from }
+    since = from
+  }
+  const dry = longest.to - longest.from
+  if (dry <= rules.waterSeconds) return []
+  const middle = (longest.from + longest.to) / 2
+  const easy = played.filter(({ block, from }) => block.effort.from <= rules.easyEffort && from > longest.from && from < longest.to)
+  const best = easy.toSorted((a, b) => Math.abs(a.from - middle) - Math.abs(b.from - middle))[0]
+  const text = `For ${formatDuration(dry)} nobody is told to drink; a warm room needs water sooner.`
+  const fixes = best && [
+    blockFix(best.block, `Drink in ${inQuotes(best.block)}`, `Marked a drink in ${inQuotes(best.block)}`, { water: true }),
+  ]
+  return [{ ...ofRide({ rule: 'water', severity: 'hint', text, why: COMMON_PRACTICE, amount: dry, fixes }), at: longest.from }]
+}
+
+/** A class longer than its usual loudness may last in a day. */
+function hearing({ ride, totals }: Facts): Finding[] {
+  const minutes = allowedMinutes(MEASURED_CLASS_LEVEL)
+  if (ride.room !== 'studio' || totals.total / 60 <= minutes) return []
+  const text = `At the ${MEASURED_CLASS_LEVEL} dB measured in such classes ${Math.round(minutes)} minutes are a day’s share of noise; keep the music down.`
+  const why = 'NIOSH 98-126 (85 dB for 8 h, halved every 3 dB); level: Beach & Nie 2014'
+  return [ofRide({ rule: 'hearing', severity: 'hint', text, why, amount: totals.total / 60 - minutes })]
+}
+
+const BRIEFING_SECONDS = 150
+
+/** Newcomers need the brake, their base and the bike set-up explained. */
+function briefing({ ride, totals }: Facts): Finding[] {
+  if (ride.level !== 'beginner' || ride.briefingSeconds > 0 || ride.sections.length === 0) return []
+  const text = 'Newcomers need the brake, their base and the bike set-up explained before the first song.'
+  const fits = totals.slack >= BRIEFING_SECONDS
+  const add = fix(`Add a briefing of ${formatDuration(BRIEFING_SECONDS)}`, 'Added a briefing', (whole) => ({
+    ...whole,
+    briefingSeconds: BRIEFING_SECONDS,
+  }))
+  return [ofRide({ rule: 'briefing', severity: 'hint', text, why: COMMON_PRACTICE, fixes: [fits ? add : undefined] })]
+}

@@ -1,0 +1,26 @@
+import type { Finding } from '#engine/report.ts'
+import { formatSetting } from '#units/formatSetting.ts'
+import type { Facts } from './facts.ts'
+import { atBlock, COMMON_PRACTICE } from './finding.ts'
+import { resistanceFix } from './fixes/resistanceFix.ts'
+import { amountOfKnob, turnsInSteps } from './sizes.ts'
+
+/** A class that ends with resistance still on. */
+export function endsHeavy(facts: Facts): Finding[] {
+  const { blocks, ledger, ride, rules } = facts
+  const last = blocks.at(-1)
+  if (!last) return []
+  const over = ledger.end.nominal - ledger.limits.base
+  const most = Math.floor(turnsInSteps(rules.endTotal, ride) + 1e-9)
+  if (over <= most) return []
+  const left = formatSetting(over, ride.bike.stepsPerUnit)
+  const noticed = {
+    rule: 'endsHeavy',
+    severity: 'hint' as const,
+    text: `The class ends ${left} over base; ${amountOfKnob(most, ride.bike)} or less lets the legs roll out.`,
+    why: COMMON_PRACTICE,
+    amount: over - most,
+    fixes: [resistanceFix(facts, last.index, ledger.limits.base + most)],
+  }
+  return [atBlock(facts, last.index, noticed)]
+}

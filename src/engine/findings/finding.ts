@@ -1,0 +1,60 @@
+import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import type { Block, Ride } from '#plan/model.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import type { Facts } from './facts.ts'
+
+/** What a rule says, before it is given its place. */
+export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & { fixes?: (Fix | undefined)[] }
+
+export const COMMON_PRACTICE = 'common practice'
+export const ARITHMETIC = 'arithmetic'
+
+/** A finding about one played block. */
+export function atBlock({ blocks }: Facts, index: number, noticed: Noticed): Finding {
+  const { block, sectionId, from } = blocks[index]!
+  return { ...finished(noticed, block.id), at: from, sectionId, blockId: block.id, block: index }
+}
+
+/** A finding about a section, pointing at its count one unless another moment is given. */
+export function atSection({ sections }: Facts, index: number, noticed: Noticed, at = sections[index]!.one): Finding {
+  const { sectionId } = sections[index]!
+  return { ...finished(noticed, sectionId), at, sectionId }
+}
+
+/** A finding about the ride as a whole. */
+export const ofRide = (noticed: Noticed, at = 0): Finding => ({ ...finished(noticed, 'ride'), at })
+
+function finished({ fixes = [], ...noticed }: Noticed, place: string): Omit<Finding, 'at'> {
+  return { id: `${noticed.rule}:${place}`, ...noticed, fixes: fixes.filter((fix) => fix !== undefined) }
+}
+
+/** A repair: its name in the imperative, its name once done, and what it changes. */
+export const fix = (label: string, done: string, apply: (ride: Ride) => Ride): Fix => ({ label, command: makeCommand(done, apply) })
+
+/** Findings of a rule that looks at every played block by itself; blocks a crossfade swallows are passed over. */
+export function eachBlock(facts: Facts, judge: (played: PlayedBlock) => Noticed | undefined): Finding[] {
+  const found: Finding[] = []
+  for (const played of facts.blocks) {
+    const noticed = played.to > played.from ? judge(played) : undefined
+    if (noticed) found.push(atBlock(facts, played.index, noticed))
+  }
+  return found
+}
+
+/** Every time a block is played: once, or in each round of its set. */
+export const playsOf = ({ blocks }: Facts, played: PlayedBlock): PlayedBlock[] =>
+  played.set ? blocks.filter(({ block }) => block.id === played.block.id) : [played]
+
+/** A block's name in quotes. */
+export const inQuotes = (block: Block): string => `“${nameOfItem(block)}”`
+
+/** A played block's name in quotes. */
+export const quoted = ({ blocks }: Facts, index: number): string => inQuotes(blocks[index]!.block)
+
+/** A section's name in quotes; unquoted where it is only its place ("section 2"). */
+export function quotedSection({ ride }: Facts, index: number): string {
+  const section = ride.sections[index]!
+  const name = nameOfSection(ride, section)
+  return section.title || section.song?.title ? `“${name}”` : name
+}

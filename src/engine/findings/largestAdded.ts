@@ -1,0 +1,24 @@
+import type { Finding } from '#engine/report.ts'
+import type { Facts } from './facts.ts'
+import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
+import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
+import { amountOfKnob, turnsInSteps } from './sizes.ts'
+
+/** More added in one call than riders find with one hand. The first call of the ride sets the bike up and is free. */
+export function largestAdded(facts: Facts): Finding[] {
+  const { ride, rules } = facts
+  const most = Math.floor(turnsInSteps(rules.largestAdded, ride) + 1e-9)
+  const excess: Excess = (before, after) => after.nominal - before.nominal - most
+  return eachBlock(facts, ({ index, block, ledger: { before, after } }) => {
+    const over = excess(before, after)
+    if (index === 0 || block.resistance.kind === 'byFeel' || over <= 0 || before.nominal < facts.ledger.limits.base) return undefined
+    return {
+      rule: 'largestAdded',
+      severity: 'warning',
+      text: `${inQuotes(block)} adds ${amountOfKnob(most + over, ride.bike)} in one call; ${amountOfKnob(most, ride.bike)} is the most riders find safely.`,
+      why: COMMON_PRACTICE,
+      amount: over,
+      fixes: [resistanceFix(facts, index, before.nominal + most, excess)],
+    }
+  })
+}

@@ -1,0 +1,48 @@
+import type { Finding, Fix } from '#engine/report.ts'
+import { editSection } from '#plan/edits.ts'
+import type { Item, Section } from '#plan/model.ts'
+import { isSet } from '#plan/model.ts'
+import type { Counts } from '#units/units.ts'
+import type { Facts } from './facts.ts'
+import { ARITHMETIC, atSection, fix, quotedSection } from './finding.ts'
+import { lengthFix } from './fixes/lengthFix.ts'
+import { sayMeasured } from './sizes.ts'
+
+/** By the clock, less than a second of music over is no gap anyone hears. */
+const SHORTEST_TAIL_SECONDS = 1
+
+/** The end of a song that no block covers. A section without any block is another rule's. */
+export function openTail(facts: Facts): Finding[] {
+  return facts.sections.flatMap((report, index) => {
+    const { open, unit, counts, to } = report
+    const section = facts.ride.sections[index]!
+    if (section.blocks.length === 0 || (counts ? !(open > 0) : open < SHORTEST_TAIL_SECONDS)) return []
+    const size = sayMeasured(section, open, unit.eight)
+    const noticed = {
+      rule: 'openTail',
+      severity: 'warning' as const,
+      text: `Nothing is planned for the last ${size} of ${quotedSection(facts, index)}.`,
+      why: ARITHMETIC,
+      amount: open,
+      fixes: [extend(section.blocks.at(-1)!, counts ? open : Math.floor(open), unit.eight), moveOut(section, counts, open)],
+    }
+    return [atSection(facts, index, noticed, Math.max(report.one, tailStart(facts, index) ?? to))]
+  })
+}
+
+const tailStart = ({ spans, sections }: Facts, index: number): number | undefined =>
+  spans.find(({ kind, sectionId }) => kind === 'openTail' && sectionId === sections[index]!.sectionId)?.from
+
+/** The last block takes the rest; in a set, the last part takes its share in every round where that comes out even. */
+function extend(last: Item, open: number, eight: Counts): Fix | undefined {
+  if (!isSet(last)) return lengthFix(last, open, eight)
+  return open % last.rounds === 0 ? lengthFix(last.parts.at(-1)!, open / last.rounds, eight) : undefined
+}
+
+function moveOut({ id }: Section, counts: Facts['sections'][number]['counts'], open: number): Fix | undefined {
+  if (!counts) return undefined
+  const outCount = counts.out - open
+  return fix('Move the out-point to the last block’s end', 'Moved the out-point to the last block’s end', (ride) =>
+    editSection(ride, id, (section) => ({ ...section, outCount })),
+  )
+}

@@ -1,0 +1,23 @@
+import type { Bout, Finding } from '#engine/report.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import type { Facts } from './facts.ts'
+import { atBlock, COMMON_PRACTICE } from './finding.ts'
+
+/** Less than a twentieth longer is the same bout to a rider. */
+const GROWTH = 1.05
+
+/** Three bouts in a row that grow while the recoveries after them shrink. */
+export function recoveriesShrink(facts: Facts): Finding[] {
+  const { bouts } = facts.recovery
+  return bouts.flatMap((third, index) => {
+    const [first, second] = [bouts[index - 2], bouts[index - 1]]
+    if (!first || !second || !(tightens(first, second) && tightens(second, third))) return []
+    const work = [first, second, third].map(({ workSeconds }) => formatDuration(workSeconds)).join(', ')
+    const rest = [first, second, third].map(({ have }) => formatDuration(have)).join(', ')
+    const text = `The hard bouts grow (${work}) while their recoveries shrink (${rest}).`
+    return [atBlock(facts, third.fromBlock, { rule: 'recoveriesShrink', severity: 'hint', text, why: COMMON_PRACTICE })]
+  })
+}
+
+const tightens = (before: Bout, after: Bout): boolean =>
+  after.workSeconds > before.workSeconds * GROWTH && after.have * GROWTH < before.have

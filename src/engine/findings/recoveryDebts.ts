@@ -1,0 +1,54 @@
+import { HANDBOOK_SOURCE, handbookRest } from '#engine/recovery/handbookRest.ts'
+import type { Bout, Finding, Fix } from '#engine/report.ts'
+import type { Block } from '#plan/model.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
+import type { Facts } from './facts.ts'
+import { atBlock, COMMON_PRACTICE } from './finding.ts'
+import { lengthFix } from './fixes/lengthFix.ts'
+
+/** Debts under half a second are the beat's rounding. */
+const SMALLEST_DEBT: Seconds = 0.5
+
+/** A ramp that only touches hard effort is no bout; the handbook's shortest row starts here. */
+const SHORTEST_BOUT: Seconds = 5
+
+/** Hard bouts whose recovery is shorter than it should be. */
+export function recoveryDebts(facts: Facts): Finding[] {
+  return facts.recovery.bouts.flatMap((bout) => {
+    if (bout.debt < SMALLEST_DEBT || bout.workSeconds < SHORTEST_BOUT) return []
+    const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
+    const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
+    const text = `${formatDuration(bout.workSeconds)} ${effort} has ${have} after it; ${formatDuration(bout.need)} is needed.`
+    const noticed = {
+      rule: 'recoveryDebt',
+      severity: 'warning' as const,
+      text,
+      why: sourceOf(bout),
+      amount: bout.debt,
+      fixes: [lengthen(facts, bout)],
+    }
+    return [{ ...atBlock(facts, bout.toBlock, noticed), at: bout.from }]
+  })
+}
+
+function sourceOf(bout: Bout): string {
+  if (!bout.allOut || !handbookRest(bout.workSeconds)) return COMMON_PRACTICE
+  return `${HANDBOOK_SOURCE} (times and ratios seen in a public copy, its shares of power partly from memory)`
+}
+
+/** Makes the recovery block right after the bout long enough, in whole eights under a song. */
+function lengthen({ blocks, sections, rules }: Facts, bout: Bout): Fix | undefined {
+  const played = blocks.slice(bout.toBlock + 1).find(({ from, to }) => to > from)
+  if (!played || bout.have <= 0 || !isEasy(played.block, rules.recoveryEffort)) return undefined
+  // A part that is played in other rounds too is only lengthened for a bout of the same set.
+  if (played.set?.set !== blocks[bout.toBlock]!.set?.set) return undefined
+  const { eight } = sections[played.section]!.unit
+  if (!('counts' in played.block.length)) return lengthFix(played.block, Math.ceil(bout.debt), eight)
+  const perCount = (played.to - played.from) / played.block.length.counts
+  const eights = Math.ceil((bout.debt - SMALLEST_DEBT) / (perCount * eight))
+  return lengthFix(played.block, Math.max(1, eights) * eight, eight)
+}
+
+const isEasy = ({ effort }: Block, level: number): boolean => Math.max(effort.from, effort.to) <= level

@@ -1,0 +1,50 @@
+import { effortLines, partFrom } from '#engine/recovery/effortLines.ts'
+import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import { easyTail } from '#engine/shape/effortMeasures.ts'
+import type { Block } from '#plan/model.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import type { Seconds } from '#units/units.ts'
+import type { Facts } from './facts.ts'
+import { ofRide } from './finding.ts'
+import { lengthFix } from './fixes/lengthFix.ts'
+
+const WHY = 'common practice; ACSM names 5–10 min (from memory)'
+
+/** The time before the first working effort and the easy time at the end, against their share of the class and their minutes. */
+export function warmUpAndCoolDown(facts: Facts): Finding[] {
+  const { rules, timeline, ride, blocks } = facts
+  const lines = effortLines(timeline.blocks)
+  if (lines.length === 0) return []
+  const start = ride.briefingSeconds
+  const end = timeline.sections.at(-1)!.to
+  const full = ride.slotMinutes >= rules.fullClassMinutes
+  const found: Finding[] = []
+  const hard = lines.find((line) => partFrom(line, rules.warmUpEffort))
+  if (hard) {
+    const warmUp = partFrom(hard, rules.warmUpEffort)!.from - start
+    const need = Math.max((rules.warmUpShare / 100) * (end - start), full ? rules.warmUpMinutes * 60 : 0)
+    const fixes = [extendByClock(blocks[hard.block - 1], need - warmUp, rules.warmUpShare)]
+    if (warmUp < need - 0.5) found.push(tooShort('warmUp', 'warm-up', warmUp, need, start, fixes))
+  }
+  const coolDown = easyTail(lines, rules.coolDownEffort)
+  const need = Math.max((rules.coolDownShare / 100) * (end - start), full ? rules.coolDownMinutes * 60 : 0)
+  const fixes = [coolDown > 0 ? extendByClock(blocks[lines.at(-1)!.block], need - coolDown, rules.coolDownShare) : undefined]
+  if (coolDown < need - 0.5) found.push(tooShort('coolDown', 'cool-down', coolDown, need, end, fixes))
+  return found
+}
+
+function tooShort(rule: string, name: string, have: Seconds, need: Seconds, at: Seconds, fixes: (Fix | undefined)[]): Finding {
+  const text =
+    have < 0.5
+      ? `There is no ${name}; ${formatDuration(need)} is usual for this class.`
+      : `The ${name} lasts ${formatDuration(have)}; ${formatDuration(need)} is usual for this class.`
+  return ofRide({ rule, severity: 'warning', text, why: WHY, amount: need - have, fixes }, at)
+}
+
+/** A block by the clock can simply be longer; under a song it would run past the music. The class grows with it, hence a little more. */
+function extendByClock(played: PlayedBlock | undefined, missing: Seconds, sharePercent: number): Fix | undefined {
+  if (!played || played.set || played.countFrom !== undefined || !isByClock(played.block)) return undefined
+  return lengthFix(played.block, Math.ceil(missing / (1 - sharePercent / 100)), 8)
+}
+
+const isByClock = ({ length }: Block): boolean => 'seconds' in length

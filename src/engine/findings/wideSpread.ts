@@ -1,0 +1,44 @@
+import type { Finding, PlayedBlock } from '#engine/report.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatSetting } from '#units/formatSetting.ts'
+import type { Facts } from './facts.ts'
+import { atBlock, COMMON_PRACTICE } from './finding.ts'
+import { totalFix } from './fixes/resistanceFix.ts'
+import { amountOfKnob, turnsInSteps } from './sizes.ts'
+
+/** Riders who have long been far apart on the knob: a stated total, or a checkpoint, would bring them together. */
+export function wideSpread(facts: Facts): Finding[] {
+  const { blocks, ride, rules } = facts
+  const most = turnsInSteps(rules.spreadTotal, ride)
+  const found: Finding[] = []
+  let first = 0
+  while (first < blocks.length) {
+    let end = first
+    // A checkpoint tells riders where to be, so the stretch before it ends there.
+    while (end < blocks.length && spreadOf(blocks[end]!) > most && !(end > first && blocks[end]!.ledger.checkpoint)) end++
+    if (end > first) {
+      const lasts = blocks[end - 1]!.to - blocks[first]!.from
+      if (lasts > rules.spreadSeconds && !blocks[first]!.ledger.checkpoint) found.push(tell(facts, first, end, lasts))
+    }
+    first = Math.max(end, first + 1)
+  }
+  return found
+}
+
+const spreadOf = ({ ledger: { after } }: PlayedBlock): number => after.high - after.low
+
+function tell(facts: Facts, first: number, end: number, lasts: number): Finding {
+  const { blocks, ride } = facts
+  const spread = Math.max(...blocks.slice(first, end).map(spreadOf))
+  const { ledger } = blocks[first]!
+  const { nominal } = ledger.after
+  const total = formatSetting(nominal, ride.bike.stepsPerUnit)
+  return atBlock(facts, first, {
+    rule: 'wideSpread',
+    severity: 'hint',
+    text: `For ${formatDuration(lasts)} riders may be ${amountOfKnob(spread, ride.bike)} apart; say where they should be.`,
+    why: COMMON_PRACTICE,
+    amount: lasts,
+    fixes: [totalFix(facts, first, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
+  })
+}
