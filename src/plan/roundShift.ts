@@ -9,6 +9,9 @@ export interface RoundCarry {
 
 export const NO_CARRY: RoundCarry = { set: undefined, steps: 0 }
 
+/** Steps by which a round of a set is heavier than its first. */
+export const shiftOfRound = (set: SetBlock, round: number): KnobSteps => Math.round(set.perRound?.steps ?? 0) * (round - 1)
+
 /**
  * The call of a part in one round of a set whose rounds add: every later round is heavier
  * than the one before by the same steps, part for part. A total takes the whole shift; a
@@ -16,7 +19,7 @@ export const NO_CARRY: RoundCarry = { set: undefined, steps: 0 }
  * once and not at every part. Returns the call as given where rounds add nothing.
  */
 export function callOfRound(call: Resistance, set: SetBlock, round: number, carry: RoundCarry): { call: Resistance; carry: RoundCarry } {
-  const shift = Math.round(set.perRound?.steps ?? 0) * (round - 1)
+  const shift = shiftOfRound(set, round)
   const carried = carry.set === set ? carry.steps : 0
   switch (call.kind) {
     case 'keep':
