@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { LedgerState, PlayedBlock } from '#engine/report.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp } from '#store/useApp.ts'
@@ -10,7 +10,8 @@ export const playedNow = ({ shownReport }: AppState, blockId: string): PlayedBlo
 /** The same for a component. It is another object after every change to the ride, so only small parts should ask for it. */
 export const usePlayed = (blockId: string): PlayedBlock | undefined => useApp((state) => playedNow(state, blockId))
 
-/** "turns over base", "levels": the unit of totals with what they count from. */
-export function unitOfTotals({ unit }: Bike, datum: Ride['datum']): string {
-  return datum === 'base' ? `${unit}s over base` : `${unit}s`
+/** "turns over base", "levels": the unit of totals with what they count from; singular for a single total of one or less. */
+export function unitOfTotals({ unit, stepsPerUnit }: Bike, datum: Ride['datum'], total?: LedgerState): string {
+  const one = total && total.low === total.high && total.nominal !== 0 && Math.abs(total.nominal) <= stepsPerUnit
+  return `${unit}${one ? '' : 's'}${datum === 'base' ? ' over base' : ''}`
 }

@@ -37,6 +37,11 @@ describe('the header of a block', () => {
     expect(panel.host.querySelector('.panel-call')!.textContent).toBe('three quarters on ¾ → 1½')
   })
 
+  it('counts one turn and less in the singular', () => {
+    openBlock('a', rideWith({ resistance: { kind: 'total', from: 2, to: 2 } }))
+    expect(panel.host.querySelector('.panel-total')!.textContent).toBe('½ turn over base')
+  })
+
   it('says of a part which round it is shown in, and that a change changes all', () => {
     openBlock('push')
     expect(panel.text()).toContain('part 1 of a set, round 1 of 3; a change here changes every round')
@@ -187,11 +192,11 @@ describe('effort', () => {
     panel.press('effort', '7')
     expect(panel.block('a').effort).toEqual({ from: 7, to: 7 })
     expect(panel.text()).toContain('7 of 10, clipped words')
-    panel.click('ramp')
+    panel.click('make it a ramp')
     expect(panel.block('a').effort).toEqual({ from: 7, to: 8 })
     panel.press('effort, end', '9')
     expect(panel.block('a').effort).toEqual({ from: 7, to: 9 })
-    panel.click('level')
+    panel.click('make it level')
     expect(panel.block('a').effort).toEqual({ from: 9, to: 9 })
     expect(panel.steps()).toBe(4)
   })
@@ -243,6 +248,15 @@ describe('cues', () => {
     panel.click('remove cue 1')
     expect(panel.block('a').cues.map(({ text }) => text)).toEqual(['Half turn on.'])
     expect(panel.steps()).toBe(4)
+  })
+
+  it('are taken on Enter, and the line stays in hand', () => {
+    openBlock('a')
+    panel.draft('add a cue', 'Half turn on.')
+    panel.press('add a cue', 'Enter')
+    expect(panel.block('a').cues.map(({ text }) => text)).toEqual(['Half turn on.'])
+    expect(document.activeElement).toBe(panel.field('add a cue'))
+    expect((panel.field('add a cue') as HTMLTextAreaElement).value).toBe('')
   })
 
   it('end so many counts or seconds before their change', () => {

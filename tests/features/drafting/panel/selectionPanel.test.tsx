@@ -74,7 +74,6 @@ describe('several blocks', () => {
   it('say “mixed” where they differ, and count the parts of a set', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'set']))
     expect(panel.host.querySelector('h2')!.textContent).toBe('3 blocks')
-    panel.store.getState().selectItem('a')
     act(() => panel.store.getState().selectItem('a'))
     panel.press('effort', '9')
     act(() => panel.store.getState().selectItems(['a', 'b']))

@@ -15,7 +15,7 @@ import { formatEights } from '#units/formatEights.ts'
 export function BlockHeader({ block }: { block: Block }) {
   const played = usePlayed(block.id)
   const eight = useApp((state) => played && state.shownReport?.sections[played.section]?.unit.eight)
-  const over = useApp((state) => state.shown && unitOfTotals(state.shown.bike, state.shown.datum))
+  const over = useApp((state) => state.shown && unitOfTotals(state.shown.bike, state.shown.datum, played?.ledger.after))
   const ledger = useApp((state) => played && state.shown && sayLedger(played.ledger, state.shown))
   return (
     <header className="panel-header">

@@ -2,9 +2,9 @@ import { memo } from 'react'
 import { formatCueLead, parseCueLead, stepCueLead } from '#features/drafting/panel/block/cueLead.ts'
 import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import { patched } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
-import { Field } from '#ui/Field.tsx'
 import { IconButton } from '#ui/IconButton.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 
@@ -59,7 +59,7 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           step={stepCueLead}
         />
       </div>
-      <Field label={`${name}, words`} hideLabel value={cue.text} rows={1} placeholder="what you say" onCommit={setText} />
+      <WordsField label={`${name}, words`} hideLabel value={cue.text} placeholder="what you say" onCommit={setText} />
       <div className="panel-cue-tools">
         <Select
           label={`${name}, count-in`}

@@ -1,7 +1,7 @@
-import { memo, useState } from 'react'
+import { memo } from 'react'
 import { CueFields } from '#features/drafting/panel/block/CueFields.tsx'
+import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import type { Cue } from '#plan/model.ts'
-import { Field } from '#ui/Field.tsx'
 
 export interface CueListProps {
   cues: readonly Cue[]
@@ -12,13 +12,10 @@ export interface CueListProps {
 
 /** What is said at a block, in order. Words typed into the last line become another cue. */
 export const CueList = memo(function CueList({ cues, unit, newId, onChange }: CueListProps) {
-  // Another key after each cue, so that the line is empty for the next one.
-  const [added, setAdded] = useState(0)
   const add = (typed: string) => {
     const text = typed.trim()
     if (text === '') return null
     onChange([...cues, { id: newId(), ...firstMoment(cues, unit), text }])
-    setAdded(added + 1)
     return null
   }
   return (
@@ -38,12 +35,10 @@ export const CueList = memo(function CueList({ cues, unit, newId, onChange }: Cu
           />
         ))}
       </ol>
-      <Field
-        key={added}
+      <WordsField
         label="add a cue"
         hideLabel
         value=""
-        rows={1}
         placeholder={cues.length === 0 ? 'what you say' : 'what you say next'}
         onCommit={add}
       />

@@ -30,7 +30,12 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
         <p className="panel-effort-words">
           <span>{level === undefined ? 'mixed' : sayEffort(level)}</span>
           {level !== undefined && (
-            <button type="button" className="panel-link" onClick={() => onChange({ from: level, to: rampEnd(level) })}>
+            <button
+              type="button"
+              className="panel-link"
+              aria-label="make it a ramp"
+              onClick={() => onChange({ from: level, to: rampEnd(level) })}
+            >
               ramp
             </button>
           )}
@@ -59,7 +64,7 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
         <span>
           {formatEffort(from)} to {formatEffort(to)}, {effortWords(from)} to {effortWords(to)}
         </span>
-        <button type="button" className="panel-link" onClick={() => onChange({ from: to, to })}>
+        <button type="button" className="panel-link" aria-label="make it level" onClick={() => onChange({ from: to, to })}>
           level
         </button>
       </p>

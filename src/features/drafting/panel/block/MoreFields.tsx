@@ -25,16 +25,16 @@ export const MoreFields = memo(function MoreFields({ block, leaders, counted, ed
         <TextRow
           label="easier"
           value={block.easier?.text}
-          placeholder="stay seated, same beat"
+          placeholder="such as stay seated"
           onChange={(text) => edit({ easier: text === undefined ? undefined : { text } })}
         />
         <TextRow
           label="harder"
           value={block.harder?.text}
-          placeholder="a quarter more"
+          placeholder="such as a quarter more"
           onChange={(text) => edit({ harder: text === undefined ? undefined : { text } })}
         />
-        <TextRow label="feels like" value={block.feel} placeholder="heavy, still smooth" onChange={(feel) => edit({ feel })} />
+        <TextRow label="feels like" value={block.feel} placeholder="such as heavy, smooth" onChange={(feel) => edit({ feel })} />
       </Fold>
       <Fold title="water, walk, all-out" holds={held([block.water && 'water', block.walk && 'walk', block.allOut && 'all-out'])}>
         <CheckRow
