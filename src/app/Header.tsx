@@ -14,9 +14,9 @@ const RIDE_PLACES: readonly { place: Place; label: string }[] = [
 ]
 
 const THEMES: readonly { value: Theme; label: string }[] = [
-  { value: 'auto', label: 'system colours' },
-  { value: 'light', label: 'light colours' },
-  { value: 'dark', label: 'dark colours' },
+  { value: 'auto', label: 'system' },
+  { value: 'light', label: 'light' },
+  { value: 'dark', label: 'dark' },
 ]
 
 const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', failed: 'not saved' } as const
@@ -52,6 +52,10 @@ export function Header({ onKeys }: Props) {
         <Button tone="quiet" className="app-keys-button" onClick={onKeys} title="keys (?)">
           keys
         </Button>
+        <svg className="app-theme-figure" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
+          <circle cx="8" cy="8" r="6.25" fill="none" stroke="currentColor" strokeWidth="1.5" />
+          <path d="M8 2v12a6 6 0 0 0 0-12z" fill="currentColor" />
+        </svg>
         <Select className="app-theme" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />
       </div>
     </header>

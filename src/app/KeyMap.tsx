@@ -22,7 +22,7 @@ interface Props {
 /** Every key of the program on one page. */
 export function KeyMap({ open, groups, onClose }: Props) {
   return (
-    <Dialog open={open} title="keys" onClose={onClose}>
+    <Dialog open={open} title="keys" onClose={onClose} wide>
       <div className="app-keys">
         {groups.map((group) => (
           <section key={group.title}>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Notice } from '#ui/Notice.tsx'
@@ -29,21 +30,29 @@ function Details({ details }: { details: readonly string[] }) {
   )
 }
 
+/** Rides deleted a moment ago. They are told of where the list of rides is, and nowhere else. */
 function Removed() {
-  const title = useApp((state) => state.removed?.title)
+  const removed = useApp((state) => state.removed)
+  const atStart = useApp((state) => state.place === 'start')
   const restore = useApp((state) => state.restoreRemoved)
   const forget = useApp((state) => state.forgetRemoved)
-  if (title === undefined) return null
-  return (
-    <Notice
-      onDismiss={forget}
-      actions={
-        <Button tone="action" onClick={restore}>
-          put it back
-        </Button>
-      }
-    >
+  if (!atStart) return null
+  return removed.map(({ id, title }) => (
+    <Notice key={id} onDismiss={() => forget(id)} actions={<PutBack onPress={() => restore(id)} />}>
       “{title || 'untitled ride'}” is deleted.
     </Notice>
+  ))
+}
+
+/** Takes the focus as it appears: the row it replaces, and the button that had the focus, are gone. */
+function PutBack({ onPress }: { onPress: () => void }) {
+  const button = useRef<HTMLDivElement>(null)
+  useEffect(() => button.current?.querySelector('button')?.focus(), [])
+  return (
+    <div ref={button}>
+      <Button tone="action" onClick={onPress}>
+        put it back
+      </Button>
+    </div>
   )
 }

@@ -7,8 +7,8 @@ export const SHELL_KEYS: readonly KeyGroup[] = [
   {
     title: 'everywhere',
     rows: [
-      { keys: ['Ctrl+Z', '⌘Z'], does: 'undo' },
-      { keys: ['Ctrl+Shift+Z', 'Ctrl+Y', '⇧⌘Z'], does: 'do again' },
+      { keys: ['Ctrl+Z', '⌘+Z'], does: 'undo' },
+      { keys: ['Ctrl+Shift+Z', 'Ctrl+Y', '⌘+Shift+Z'], does: 'do again' },
       { keys: ['?'], does: 'this map' },
     ],
   },

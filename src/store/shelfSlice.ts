@@ -18,14 +18,14 @@ export interface ShelfSlice {
   refreshSavedRides: () => Promise<void>
   /** Opens a saved ride for drafting; one that cannot be read is said so and stays where it is. */
   openSaved: (id: string) => Promise<boolean>
-  /** The ride deleted last, until it is put back or another is deleted. */
-  removed: Ride | null
+  /** The rides deleted since the page was opened, last one first, until they are put back or given up. */
+  removed: readonly Ride[]
   /** Deletes a saved ride; if it is open it is closed first. */
   removeSaved: (id: string) => Promise<void>
-  /** Puts the ride deleted last back on the shelf. */
-  restoreRemoved: () => Promise<void>
-  /** Gives up the way back. */
-  forgetRemoved: () => void
+  /** Puts a deleted ride back on the shelf. */
+  restoreRemoved: (id: string) => Promise<void>
+  /** Gives up the way back of a deleted ride. */
+  forgetRemoved: (id: string) => void
   /** Saves a copy of a saved ride beside it. */
   duplicateSaved: (id: string) => Promise<void>
 }
@@ -62,7 +62,7 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
         return false
       }
     },
-    removed: null,
+    removed: [],
     removeSaved: async (id) => {
       if (!shelf) return
       try {
@@ -70,26 +70,26 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
         const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf.load(id)
         if (open?.id === id) get().closeRide()
         await shelf.remove(id)
-        set({ removed: loaded.ok ? loaded.ride : null })
+        if (loaded.ok) set({ removed: [loaded.ride, ...get().removed] })
         get().announce(loaded.ok ? `Deleted “${loaded.ride.title}”` : 'Deleted')
       } catch (error) {
         failed('The saved ride could not be deleted.', error)
       }
       await refreshSavedRides()
     },
-    restoreRemoved: async () => {
-      const { removed } = get()
-      if (!shelf || !removed) return
+    restoreRemoved: async (id) => {
+      const ride = get().removed.find((other) => other.id === id)
+      if (!shelf || !ride) return
       try {
-        await shelf.save(removed)
-        set({ removed: null })
-        get().announce(`Put back “${removed.title}”`)
+        await shelf.save(ride)
+        get().forgetRemoved(id)
+        get().announce(`Put back “${ride.title}”`)
       } catch (error) {
         failed('The deleted ride could not be put back.', error)
       }
       await refreshSavedRides()
     },
-    forgetRemoved: () => set({ removed: null }),
+    forgetRemoved: (id) => set(({ removed }) => ({ removed: removed.filter((ride) => ride.id !== id) })),
     duplicateSaved: async (id) => {
       if (!shelf) return
       try {

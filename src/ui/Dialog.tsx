@@ -12,10 +12,12 @@ export interface DialogProps {
   actions?: ReactNode
   /** Words of the closing button; "close" unless given. */
   closeLabel?: string
+  /** As wide as the window allows; for tables. */
+  wide?: boolean
 }
 
 /** The browser's own modal dialog: it holds the focus, gives it back, and closes on Escape. */
-export function Dialog({ open, title, onClose, children, actions, closeLabel = 'close' }: DialogProps) {
+export function Dialog({ open, title, onClose, children, actions, closeLabel = 'close', wide }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   const id = useId()
 
@@ -36,6 +38,7 @@ export function Dialog({ open, title, onClose, children, actions, closeLabel = '
     <dialog
       ref={dialog}
       className="ui-dialog"
+      data-wide={wide}
       aria-labelledby={id}
       onClick={closeFromOutside}
       onCancel={(event) => {

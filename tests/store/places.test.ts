@@ -122,11 +122,11 @@ describe('the shelf', () => {
     const { state } = aStore(shelf({ remove, save }))
     state().openRide(mine)
     await state().removeSaved('mine')
-    expect(state()).toMatchObject({ ride: null, place: 'start', removed: mine })
+    expect(state()).toMatchObject({ ride: null, place: 'start', removed: [mine] })
     expect(remove).toHaveBeenCalledWith('mine')
-    await state().restoreRemoved()
+    await state().restoreRemoved(mine.id)
     expect(save).toHaveBeenCalledWith(mine)
-    expect(state().removed).toBeNull()
+    expect(state().removed).toEqual([])
   })
 
   it('lists newest first, and a ride saved in its place', async () => {

@@ -12,7 +12,8 @@ const WORDS = { problem: 'to mend', warning: 'to weigh', hint: 'to know' } as co
  * leads to its place; a repair shows itself on the curve while it is pointed at, and is one undo step when taken.
  */
 export function Findings({ readOnly, onGo }: { readOnly: boolean; onGo: (finding: Finding) => void }) {
-  const findings = useApp((state) => state.report?.findings)
+  // Of the committed ride or of the one received, never of a preview: rows that came and went during a drag could not be read.
+  const findings = useApp((state) => (state.received ?? state).report?.findings)
   const [all, setAll] = useState(false)
   if (!findings) return null
   if (findings.length === 0) return <p className="findings-none">Nothing to mend: the ride adds up.</p>

@@ -166,7 +166,7 @@ describe('saved rides', () => {
     page.press(page.find('button', 'delete Mine'))
     await page.settle()
     expect(() => page.find('a', 'Mine')).toThrow()
-    expect(state().removed).toEqual(mine)
+    expect(state().removed).toEqual([mine])
   })
 
   it('that cannot be read say why, are kept, and are deleted only when it is meant', async () => {
