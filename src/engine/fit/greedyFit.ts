@@ -1,0 +1,22 @@
+import { costOf, type FitItem, type Fitted } from './fitLengths.ts'
+
+/**
+ * The same problem without sets, an eight at a time: from the least lengths on, each eight
+ * goes where it costs least. Costs are convex, so that is exact where every item is played
+ * once, and it is not with sets; kept to cross-check `fitLengths`. Null where the total is out
+ * of reach.
+ */
+export function greedyFit(items: readonly FitItem[], total: number): Fitted | null {
+  const lengths = items.map(({ least }) => least)
+  let filled = items.reduce((sum, { rounds, least }) => sum + rounds * least, 0)
+  while (filled < total) {
+    const open = items.flatMap((item, i) => (lengths[i]! < item.most && filled + item.rounds <= total ? [i] : []))
+    if (open.length === 0) return null
+    const step = (i: number) => (costOf(items[i]!, lengths[i]! + 1) - costOf(items[i]!, lengths[i]!)) / items[i]!.rounds
+    const next = open.reduce((best, i) => (step(i) < step(best) ? i : best))
+    lengths[next]!++
+    filled += items[next]!.rounds
+  }
+  if (filled !== total) return null
+  return { lengths, cost: items.reduce((sum, item, i) => sum + costOf(item, lengths[i]!), 0) }
+}
