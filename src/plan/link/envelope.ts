@@ -6,7 +6,7 @@ import { readVarint, writeVarint } from './varint.ts'
 export const LINK_FORMAT = 1
 
 /** Longest text looked at: beyond what a browser carries in an address. */
-export const MAX_LINK_LENGTH = 4_000_000
+export const MAX_LINK_LENGTH = 2_000_000
 
 const CHECKSUM_BYTES = 4
 

@@ -1,5 +1,6 @@
-import { readVarint } from '#plan/link/varint.ts'
-import { BrokenColumns, type ColumnReader, HEADS, MANNERS, toFront } from './columns.ts'
+import { type BitReader, bitReader } from './bits.ts'
+import { readCode, readNumber, SMALL } from './code.ts'
+import { BrokenColumns, type ColumnReader, KIND_BITS, KINDS, latestOf, MANNERS, newMemory, toFront } from './columns.ts'
 import { type Manner, unspell } from './spelling.ts'
 
 /** Most values read from one link; a ride that `parseRide` takes needs far fewer. */
@@ -8,27 +9,33 @@ const MOST_VALUES = 2_000_000
 /** Gives the next value of a column at every call. */
 type Column = () => number
 
+/** The columns of a link, and the lengths of the texts beside them, in bytes. */
+export interface Columns {
+  columns: Column[]
+  textLengths: number[]
+  /** The first byte after the columns. */
+  end: number
+}
+
+/** @throws RangeError or BrokenColumns where the bytes are no columns */
+export function readColumns(columnCount: number, bytes: Uint8Array): Columns {
+  const from = bitReader(bytes)
+  const readList = listReader(from)
+  const columns = Array.from({ length: columnCount }, () => readColumn(from, readList))
+  const textLengths = MANNERS.map(() => readNumber(from, SMALL))
+  return { columns, textLengths, end: from.nextByte() }
+}
+
 /**
- * Reads what a column writer wrote.
- * @throws BrokenColumns here or while taking, where the bytes end early or name a text that
- *   is not there, and after two million values
+ * Hands out what a column writer took.
+ * @returns a reader that throws BrokenColumns where a column or the texts end early, and after two million values
  */
-export function columnReader(columnCount: number, bytes: Uint8Array): ColumnReader {
-  let at = 0
-  let left = MOST_VALUES
-  const next = () => {
-    const read = readVarint(bytes, at)
-    if (!read) throw new BrokenColumns()
-    at = read.next
-    return read.value
-  }
-  const heads = Array.from({ length: columnCount }, () => readHead(next))
-  const lengths = MANNERS.map(next)
-  const columns = heads.map((head) => columnOf(head, next))
+export function columnReader({ columns, textLengths }: Columns, texts: Uint8Array): ColumnReader {
+  const memory = newMemory()
   const starts = new Map<Manner, number>(
-    MANNERS.map((manner, i) => [manner, lengths.slice(0, i).reduce((sum, length) => sum + length, at)]),
+    MANNERS.map((manner, i) => [manner, textLengths.slice(0, i).reduce((sum, length) => sum + length, 0)]),
   )
-  const latest = Array.from({ length: columnCount }, (): string[] => [])
+  let left = MOST_VALUES
 
   const take = (column: number): number => {
     left -= 1
@@ -36,39 +43,46 @@ export function columnReader(columnCount: number, bytes: Uint8Array): ColumnRead
     return columns[column]!()
   }
   const spelledOut = (manner: Manner): string | undefined => {
-    const read = unspell(bytes, starts.get(manner)!, manner)
+    const read = unspell(texts, starts.get(manner)!, manner)
     if (read) starts.set(manner, read.next)
     return read?.text
   }
   const takeText = (column: number, manner: Manner): string => {
     const place = take(column)
-    const text = place === 0 ? spelledOut(manner) : latest[column]![place - 1]
+    const known = latestOf<string>(memory, column)
+    const text = place === 0 ? spelledOut(manner) : known[place - 1]
     if (text === undefined) throw new BrokenColumns()
-    toFront(latest[column]!, text)
+    toFront(known, text)
     return text
   }
-  return { take, takeText }
+  return { memory, take, takeText }
 }
 
-/** A head: its kind, and the value or the number of values that goes with it. */
-function readHead(next: () => number): { kind: number; amount: number } {
-  const head = next()
-  if (head >= HEADS.listed) return { kind: HEADS.listed, amount: head - HEADS.listed }
-  return { kind: head, amount: head === HEADS.zeros ? 0 : next() }
+function readColumn(from: BitReader, readList: () => number[]): Column {
+  if (from.bits(1) === 0) return () => 0
+  const kind = from.bits(KIND_BITS)
+  if (kind === KINDS.equal) {
+    const value = readNumber(from, SMALL)
+    return () => value
+  }
+  if (kind === KINDS.listed) return listed(readList())
+  return sparse(readList(), kind === KINDS.someOnes ? () => 1 : listed(readList()))
 }
 
-function columnOf({ kind, amount }: { kind: number; amount: number }, next: () => number): Column {
-  if (kind === HEADS.zeros || kind === HEADS.equal) return () => amount
-  const values = readList(amount, next)
-  if (kind === HEADS.listed) return listed(values)
-  return sparse(values, kind === HEADS.someOnes ? () => 1 : listed(readList(amount, next)))
-}
-
-/** Grown value by value: a length that lies ends at the end of the bytes, before it has taken any room. */
-function readList(length: number, next: () => number): number[] {
-  const values: number[] = []
-  while (values.length < length) values.push(next())
-  return values
+/** Lists are grown value by value: a length that lies ends at the end of the bytes, before it has taken any room. */
+function listReader(from: BitReader): () => number[] {
+  let length = 0
+  let left = MOST_VALUES
+  return () => {
+    const isAsLong = from.bits(1) === 1
+    if (!isAsLong) length = readNumber(from, SMALL)
+    left -= length
+    if (left < 0) throw new BrokenColumns()
+    const code = readCode(from)
+    const values: number[] = []
+    while (values.length < length) values.push(readNumber(from, code))
+    return values
+  }
 }
 
 function listed(values: number[]): Column {

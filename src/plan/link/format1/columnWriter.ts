@@ -1,54 +1,71 @@
-import { writeVarint } from '#plan/link/varint.ts'
-import { type ColumnWriter, HEADS, MANNERS, toFront } from './columns.ts'
+import { type BitWriter, bitWriter } from './bits.ts'
+import { bestCode, SMALL, writeCode, writeNumber } from './code.ts'
+import { type ColumnWriter, KIND_BITS, KINDS, latestOf, MANNERS, newMemory, toFront } from './columns.ts'
 import { type Manner, spell } from './spelling.ts'
 
 /**
- * Collects values by column, so that like stands beside like and packs well: the heads of
- * all columns, then their values, then all texts by manner.
+ * Collects values by column, so that like stands beside like and packs well.
  *
- * A text is put as its place among the texts of its column, latest first; 0 is a new one,
- * which is spelled out.
+ * A text is put as its place among the texts of its column, latest first, from 1; 0 is a
+ * new one, which is spelled out beside the columns.
  */
-export function columnWriter(columnCount: number): ColumnWriter & { bytes: () => Uint8Array } {
+export function columnWriter(columnCount: number): ColumnWriter & { finish: () => { columns: number[]; texts: number[] } } {
+  const memory = newMemory()
   const columns = Array.from({ length: columnCount }, (): number[] => [])
-  const latest = Array.from({ length: columnCount }, (): string[] => [])
-  const texts: Record<Manner, number[]> = { names: [], small: [], sentences: [] }
+  const spelled: Record<Manner, number[]> = { small: [], sentences: [] }
   return {
+    memory,
     put: (column, value) => void columns[column]!.push(value),
     putText(column, text, manner) {
-      const place = toFront(latest[column]!, text)
+      const place = toFront(latestOf<string>(memory, column), text) + 1
       columns[column]!.push(place)
-      if (place === 0) spell(text, manner, texts[manner])
+      if (place === 0) spell(text, manner, spelled[manner])
     },
-    bytes() {
-      const heads: number[] = []
-      const lists: number[] = []
-      for (const values of columns) writeColumn(values, heads, lists)
-      for (const manner of MANNERS) writeVarint(heads, texts[manner].length)
-      return Uint8Array.from([heads, lists, ...MANNERS.map((manner) => texts[manner])].flat())
+    finish() {
+      const to = bitWriter()
+      const lists = listWriter(to)
+      for (const values of columns) writeColumn(to, values, lists)
+      for (const manner of MANNERS) writeNumber(to, spelled[manner].length, SMALL)
+      return { columns: to.bytes(), texts: MANNERS.flatMap((manner) => spelled[manner]) }
     },
   }
 }
 
-function writeColumn(values: number[], heads: number[], lists: number[]): void {
+function writeColumn(to: BitWriter, values: number[], writeList: WriteList): void {
   const [first = 0] = values
   const places = values.flatMap((value, i) => (value === 0 ? [] : [i]))
-  if (places.length === 0) writeVarint(heads, HEADS.zeros)
-  else if (values.every((value) => value === first)) {
-    writeVarint(heads, HEADS.equal)
-    writeVarint(heads, first)
-  } else if (2 * places.length <= values.length) writeSparse(values, places, heads, lists)
+  to.bits(places.length === 0 ? 0 : 1, 1)
+  if (places.length === 0) return
+  if (values.every((value) => value === first)) {
+    to.bits(KINDS.equal, KIND_BITS)
+    writeNumber(to, first, SMALL)
+  } else if (3 * places.length <= values.length) writeSparse(to, values, places, writeList)
   else {
-    writeVarint(heads, HEADS.listed + values.length)
-    for (const value of values) writeVarint(lists, value)
+    to.bits(KINDS.listed, KIND_BITS)
+    writeList(values)
   }
 }
 
-function writeSparse(values: number[], places: number[], heads: number[], lists: number[]): void {
+function writeSparse(to: BitWriter, values: number[], places: number[], writeList: WriteList): void {
   const others = places.map((place) => values[place]!)
   const onlyOnes = others.every((value) => value === 1)
-  writeVarint(heads, onlyOnes ? HEADS.someOnes : HEADS.someOthers)
-  writeVarint(heads, places.length)
-  for (const [i, place] of places.entries()) writeVarint(lists, place - (places[i - 1] ?? -1) - 1)
-  if (!onlyOnes) for (const value of others) writeVarint(lists, value)
+  to.bits(onlyOnes ? KINDS.someOnes : KINDS.someOthers, KIND_BITS)
+  writeList(places.map((place, i) => place - (places[i - 1] ?? -1) - 1))
+  if (!onlyOnes) writeList(others)
+}
+
+type WriteList = (values: number[]) => void
+
+/** Most lists are as long as the one before: every block has a terrain, a posture, an effort. */
+function listWriter(to: BitWriter): WriteList {
+  let lengthBefore = 0
+  return (values) => {
+    const isAsLong = values.length === lengthBefore
+    to.bits(isAsLong ? 1 : 0, 1)
+    if (!isAsLong) writeNumber(to, values.length, SMALL)
+    lengthBefore = values.length
+    const code = bestCode(values)
+    writeCode(to, code)
+    for (const value of values) writeNumber(to, value, code)
+  }
 }

@@ -3,36 +3,61 @@ import type { Manner } from './spelling.ts'
 
 /** Takes values column by column. What the whole numbers of a column, 0 or more, stand for is the layout's affair. */
 export interface ColumnWriter {
-  /** The last numbered id put, to write the next one by its difference. */
-  lastId?: NumberedId
+  memory: Memory
   put(column: number, value: number): void
   putText(column: number, text: string, manner: Manner): void
 }
 
 /** Hands the same values out again, in the order in which they were put. */
 export interface ColumnReader {
-  lastId?: NumberedId
+  memory: Memory
   take(column: number): number
   takeText(column: number, manner: Manner): string
+}
+
+/** What has gone by, the same for the writer and the reader: from it the next value is guessed, and only the difference written. */
+export interface Memory {
+  /** The last numbered id. */
+  lastId?: NumberedId
+  /** What the current block asks for, and the one before. */
+  scene: { terrain: string; posture: string; postureBefore: string }
+  /** The last number of a column in a scene. */
+  numbers: Map<string, number>
+  /** The choices or texts of a column, latest first. */
+  latest: Map<number, unknown[]>
+}
+
+export const newMemory = (): Memory => ({
+  scene: { terrain: '', posture: '', postureBefore: '' },
+  numbers: new Map(),
+  latest: new Map(),
+})
+
+/** The values a column has had, latest first. */
+export function latestOf<T>(memory: Memory, column: number, initial: readonly T[] = []): T[] {
+  const held = memory.latest.get(column) ?? [...initial]
+  memory.latest.set(column, held)
+  return held as T[]
+}
+
+/** Moves a value to the front of its list; returns where it stood, or −1 where it is new. */
+export function toFront<T>(values: T[], value: T): number {
+  const place = values.indexOf(value)
+  if (place >= 0) values.splice(place, 1)
+  values.unshift(value)
+  return place
 }
 
 /** Thrown while reading bytes that no ride was written to. */
 export class BrokenColumns extends Error {}
 
-/** The manners of spelling, in the order in which their texts follow the columns. */
-export const MANNERS: readonly Manner[] = ['names', 'small', 'sentences']
+/** The manners of spelling, in the order in which their texts follow one another. */
+export const MANNERS: readonly Manner[] = ['small', 'sentences']
 
 /**
- * The head of a column says how it is written: with no value but 0 (or none at all); with
- * no value but the one that follows; 0 but for so many ones, or so many other values, each
- * with its distance from the one before; or as so many values in a row.
+ * How a column is written after its first bit, which says that not all its values are 0:
+ * one value for all; 0 but for so many ones, or so many other values, each with its
+ * distance from the one before; or so many values in a row.
  */
-export const HEADS = { zeros: 0, equal: 1, someOnes: 2, someOthers: 3, listed: 4 } as const
-
-/** Moves a text to the front of those of its column; returns where it stood, from 1, or 0 for a new one. */
-export function toFront(texts: string[], text: string): number {
-  const place = texts.indexOf(text)
-  if (place >= 0) texts.splice(place, 1)
-  texts.unshift(text)
-  return place + 1
-}
+export const KINDS = { equal: 0, listed: 1, someOnes: 2, someOthers: 3 } as const
+export const KIND_BITS = 2

@@ -19,18 +19,18 @@ export function idShape(form: number, step: number, full: number): Shape<string>
   return {
     write(id, to, place) {
       const numbered = partsOf(id)
-      const rise = numbered && numbered.stem === to.lastId?.stem ? numbered.number - to.lastId.number : undefined
+      const rise = numbered && numbered.stem === to.memory.lastId?.stem ? numbered.number - to.memory.lastId.number : undefined
       const kind = id === place ? AS_PLACED : rise === undefined ? OTHER : rise === 1 ? NEXT : SAME_STEM
       to.put(form, kind)
       if (kind === OTHER) spelled.write(id, to, place)
       if (kind === SAME_STEM) steps.write(given(rise), to, place)
-      if (kind !== AS_PLACED && numbered) to.lastId = numbered
+      if (kind !== AS_PLACED && numbered) to.memory.lastId = numbered
     },
     read(from, place) {
       const kind = from.take(form)
       if (kind === AS_PLACED) return place
-      const id = kind === OTHER ? spelled.read(from, place) : neighbour(from.lastId, kind === NEXT ? 1 : steps.read(from, place))
-      from.lastId = partsOf(id) ?? from.lastId
+      const id = kind === OTHER ? spelled.read(from, place) : neighbour(from.memory.lastId, kind === NEXT ? 1 : steps.read(from, place))
+      from.memory.lastId = partsOf(id) ?? from.memory.lastId
       return id
     },
   }

@@ -1,4 +1,4 @@
-import { BrokenColumns, type ColumnReader, type ColumnWriter } from './columns.ts'
+import { BrokenColumns, type ColumnReader, type ColumnWriter, latestOf, type Memory, toFront } from './columns.ts'
 import type { Manner } from './spelling.ts'
 
 /**
@@ -16,6 +16,29 @@ export const count = (column: number): Shape<number> => ({
   read: (from) => from.take(column),
 })
 
+/** A number written as its difference from the last one of its column in a like scene. */
+export const near = (column: number, like: (scene: Memory['scene']) => string): Shape<number> => {
+  const difference = signed(column)
+  const lastOf = ({ scene, numbers }: Memory) => {
+    const key = `${column} ${like(scene)}`
+    return { key, last: numbers.get(key) ?? numbers.get(`${column}`) ?? 0 }
+  }
+  const remember = ({ numbers }: Memory, key: string, value: number) => void numbers.set(key, value).set(`${column}`, value)
+  return {
+    write(value, to, place) {
+      const { key, last } = lastOf(to.memory)
+      difference.write(value - last, to, place)
+      remember(to.memory, key, value)
+    },
+    read(from, place) {
+      const { key, last } = lastOf(from.memory)
+      const value = last + difference.read(from, place)
+      remember(from.memory, key, value)
+      return value
+    },
+  }
+}
+
 /** A whole number of either sign: 0, −1, 1, −2, … */
 export const signed = (column: number): Shape<number> =>
   mapped(
@@ -24,13 +47,13 @@ export const signed = (column: number): Shape<number> =>
     (value) => (value % 2 === 1 ? -(value + 1) / 2 : value / 2),
   )
 
-/** A whole number counted in eights, with what is over in a column of its own. */
-export const eights = (column: number, over: number): Shape<number> => ({
-  write(value, to) {
-    to.put(column, Math.floor(value / 8))
-    to.put(over, value % 8)
+/** A whole number as its multiples of a larger unit and what is over. */
+export const inUnits = (unit: number, multiples: Shape<number>, over: Shape<number>): Shape<number> => ({
+  write(value, to, place) {
+    multiples.write(Math.floor(value / unit), to, place)
+    over.write(value % unit, to, place)
   },
-  read: (from) => from.take(column) * 8 + from.take(over),
+  read: (from, place) => multiples.read(from, place) * unit + over.read(from, place),
 })
 
 /** The scales at which a number is tried as a whole one, by their index in the column of forms. */
@@ -38,8 +61,7 @@ const SCALES = [1, 4, 1000] as const
 const BITS = SCALES.length
 
 /** Any number: whole, in quarters, in thousandths, or else as the 64 bits it is. */
-export const number = (form: number, column: number): Shape<number> => {
-  const whole = signed(column)
+export const number = (form: number, column: number, whole = signed(column)): Shape<number> => {
   return {
     write(value, to, place) {
       const scale = SCALES.findIndex((by) => isWholeAt(value, by))
@@ -70,14 +92,25 @@ function numberOf(high: number, low: number): number {
   return view.getFloat64(0)
 }
 
-export const yesOrNo = (column: number): Shape<boolean> => oneOf<boolean>()(column, [true, false])
-
 /** One of a fixed list, which must name every value of its type; the list may grow at its end and never change. */
 export const oneOf =
   <T>() =>
   <const Choices extends readonly T[]>(column: number, choices: Exclude<T, Choices[number]> extends never ? Choices : never): Shape<T> => ({
     write: (value, to) => to.put(column, choices.indexOf(value)),
     read: (from) => given(choices[from.take(column)]),
+  })
+
+/** One of a fixed list as its place among them, latest first. */
+export const latestOneOf =
+  <T>() =>
+  <const Choices extends readonly T[]>(column: number, choices: Exclude<T, Choices[number]> extends never ? Choices : never): Shape<T> => ({
+    write: (value, to) => to.put(column, toFront(latestOf<T>(to.memory, column, choices), value)),
+    read(from) {
+      const latest = latestOf<T>(from.memory, column, choices)
+      const value = given(latest[from.take(column)])
+      toFront(latest, value)
+      return value
+    },
   })
 
 export const text = (column: number, manner: Manner): Shape<string> => ({

@@ -2,16 +2,19 @@ import { readVarint, writeVarint } from '#plan/link/varint.ts'
 import { COMMON, RARER } from './tradeWords.ts'
 
 /**
- * How a text is likely to be capitalised: sentences, none, or every word. Where that holds,
- * its words are found in the tables and its letters are small, so that like is written alike.
+ * How a text is likely to be capitalised: at the start of a sentence, or nowhere.
  */
-export type Manner = 'sentences' | 'small' | 'names'
+export type Manner = 'sentences' | 'small'
 
-/** Bytes: the end of a text, a character in full (its code point follows), two leads into the rarer words, and one for each common word. */
+/**
+ * Bytes: the end of a text, the same after a full stop, a character in full (its code point
+ * follows), two leads into the rarer words, and one for each common word.
+ */
 const END = 0
+const STOP_AND_END = 2
 const IN_FULL = 1
 const RARER_LEADS = [0x1e, 0x1f]
-const COMMON_CODES = [...range(0x02, 0x1d), ...range(0x7f, 0xff)]
+const COMMON_CODES = [...range(0x03, 0x1d), ...range(0x7f, 0xff)]
 
 const CODES = new Map<string, number[]>([
   ...COMMON.map((word, i): [string, number[]] => [word, [COMMON_CODES[i]!]]),
@@ -29,7 +32,8 @@ function range(from: number, to: number): number[] {
  * too (there is none at the start of a text); any other character as itself.
  */
 export function spell(text: string, manner: Manner, bytes: number[]): void {
-  const swapped = swapCase(text, manner)
+  const stops = text.endsWith('.')
+  const swapped = swapCase(stops ? text.slice(0, -1) : text, manner)
   for (let at = 0; at < swapped.length; ) {
     const start = at === 0 ? 0 : swapped[at] === ' ' ? at + 1 : -1
     const word = start < 0 ? undefined : longestWord(swapped, start)
@@ -38,7 +42,7 @@ export function spell(text: string, manner: Manner, bytes: number[]): void {
       at = start + word.length
     } else at += spellCharacter(swapped.codePointAt(at)!, bytes)
   }
-  bytes.push(END)
+  bytes.push(stops ? STOP_AND_END : END)
 }
 
 function longestWord(text: string, start: number): string | undefined {
@@ -64,7 +68,7 @@ export function unspell(bytes: Uint8Array, at: number, manner: Manner): { text: 
   let text = ''
   for (let next = at; next < bytes.length; ) {
     const byte = bytes[next++]!
-    if (byte === END) return { text: swapCase(text, manner), next }
+    if (byte === END || byte === STOP_AND_END) return { text: swapCase(text, manner) + (byte === END ? '' : '.'), next }
     if (byte >= 0x20 && byte < 0x7f) {
       text += String.fromCharCode(byte)
     } else if (byte === IN_FULL) {
@@ -82,11 +86,17 @@ export function unspell(bytes: Uint8Array, at: number, manner: Manner): { text: 
   return undefined
 }
 
-/** Where a manner expects a capital. */
-const CAPITALS = { sentences: /(^|[.!?] )([A-Za-z])/g, small: /(?!)/g, names: /(^|[ (-])([A-Za-z])/g } satisfies Record<Manner, RegExp>
+/** Where a capital is expected: names have one at every word. */
+const CAPITALS = { sentences: /(^|[.!?] )([A-Za-z])/g, small: /(?!)/g, names: /(^|[ (-])([A-Za-z])/g } satisfies Record<
+  Manner | 'names',
+  RegExp
+>
 
-/** Turns expected capitals into small letters and unexpected small ones into capitals; twice is nothing. */
-function swapCase(text: string, manner: Manner): string {
+/**
+ * Turns expected capitals into small letters and unexpected small ones into capitals, so that
+ * words are found in the tables and like is written alike. Twice is nothing.
+ */
+export function swapCase(text: string, manner: keyof typeof CAPITALS): string {
   return text.replace(CAPITALS[manner], (_, before: string, letter: string) => {
     const small = letter.toLowerCase()
     return before + (letter === small ? letter.toUpperCase() : small)

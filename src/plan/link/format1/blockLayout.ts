@@ -1,0 +1,166 @@
+import type { Block, Cadence, Cue, Hands, Item, Length, Move, Option, Resistance, SetBlock } from '#plan/model.ts'
+import { EIGHT, PHRASE } from '#units/units.ts'
+import type { Memory } from './columns.ts'
+import type { Kit, Range } from './kit.ts'
+import { given, group, inUnits, latestOneOf, mapped, near, oneOf, type Shape } from './shapes.ts'
+
+/** Like a block of the same terrain in the same posture. */
+const alike = ({ terrain, posture }: Memory['scene']) => `${terrain} ${posture}`
+/** Like a change between the same postures. */
+const changedAlike = ({ posture, postureBefore }: Memory['scene']) => `${postureBefore} ${posture}`
+
+/** The blocks and sets of a section. */
+export function itemLayout(kit: Kit): Shape<Item> {
+  const block = blockLayout(kit)
+  const set = group<SetBlock>({
+    id: kit.id,
+    label: kit.maybe(kit.smallWords()),
+    rounds: kit.whole(),
+    parts: kit.several('p', block),
+    perRound: kit.maybe(group<{ steps: number }>({ steps: kit.signedWhole() })),
+  })
+  return kit.either((item: Item): item is Block => !('parts' in item), block, set)
+}
+
+function blockLayout(kit: Kit): Shape<Block> {
+  const { maybe, yes, smallWords } = kit
+  const option = () => group<Option>({ text: smallWords() })
+  return group<Block>({
+    id: kit.id,
+    label: maybe(smallWords()),
+    terrain: noted(terrainLayout(kit), (scene, terrain) => {
+      scene.terrain = terrain
+    }),
+    posture: noted(oneOf<Block['posture']>()(kit.column(), ['seated', 'standing', 'hovering', 'offBike']), (scene, posture) => {
+      scene.postureBefore = scene.posture
+      scene.posture = posture
+    }),
+    hands: handsLayout(kit),
+    length: lengthLayout(kit, inUnits(PHRASE, near(kit.column(), alike), inUnits(EIGHT, kit.whole(), kit.whole()))),
+    resistance: resistanceLayout(kit),
+    cadence: maybe(cadenceLayout(kit)),
+    strikesPerBeat: maybe(kit.strikes()),
+    effort: kit.range(nearNumber(kit), kit.anyNumber()),
+    lead: maybe(oneOf<NonNullable<Block['lead']>>()(kit.column(), ['swap', 'keep', 'left', 'right'])),
+    move: maybe(moveLayout(kit)),
+    allOut: maybe(yes()),
+    water: maybe(yes()),
+    walk: maybe(yes()),
+    easier: maybe(option()),
+    harder: maybe(option()),
+    feel: maybe(smallWords()),
+    cues: kit.several('c', cueLayout(kit)),
+    leader: maybe(smallWords()),
+    mic: maybe(smallWords()),
+    locked: maybe(yes()),
+    minEights: maybe(kit.whole()),
+    maxEights: maybe(kit.whole()),
+    notes: maybe(kit.words()),
+  })
+}
+
+/** A shape whose value is kept in mind for the guesses that follow. */
+const noted = <T>(shape: Shape<T>, note: (scene: Memory['scene'], value: T) => void): Shape<T> => ({
+  write(value, to, place) {
+    shape.write(value, to, place)
+    note(to.memory.scene, value)
+  },
+  read(from, place) {
+    const value = shape.read(from, place)
+    note(from.memory.scene, value)
+    return value
+  },
+})
+
+const terrainLayout = (kit: Kit) =>
+  latestOneOf<Block['terrain']>()(kit.column(), [
+    'flat',
+    'tempo',
+    'hill',
+    'run',
+    'jumps',
+    'surge',
+    'push',
+    'recover',
+    'flush',
+    'stretch',
+    'hold',
+  ])
+
+const HANDS: readonly Hands[] = ['centre', 'wide', 'ends']
+const handsLayout = (kit: Kit) =>
+  mapped(
+    near(kit.column(), alike),
+    (value: Hands) => HANDS.indexOf(value),
+    (place) => given(HANDS[place]),
+  )
+
+function nearNumber(kit: Kit): Shape<number> {
+  const value = kit.column()
+  return kit.anyNumber(value, near(value, alike))
+}
+
+const lengthLayout = (kit: Kit, counts: Shape<number>): Shape<Length> =>
+  kit.either(
+    (value: Length): value is { counts: number } => 'counts' in value,
+    group<{ counts: number }>({ counts }),
+    group<{ seconds: number }>({ seconds: kit.anyNumber() }),
+  )
+
+type Change = Omit<Extract<Resistance, { kind: 'change' }>, 'kind'>
+
+/** A call as its kind and what that kind has. */
+function resistanceLayout(kit: Kit): Shape<Resistance> {
+  const kind = oneOf<Resistance['kind']>()(kit.column(), ['total', 'change', 'keep', 'byFeel', 'allOff'])
+  const steps = () => kit.range(kit.signedWhole(), kit.signedWhole())
+  const totals = kit.range(near(kit.column(), alike), kit.signedWhole())
+  const aim = group<{ aim?: number }>({ aim: kit.maybe(kit.signedWhole()) })
+  const feels = steps()
+  const changes = group<Change>({
+    mode: oneOf<Change['mode']>()(kit.column(), ['exact', 'atLeast', 'ifYouHaveIt']),
+    steps: kit.signedWhole(),
+    checkpoint: kit.maybe<Range>(steps()),
+  })
+  return {
+    write(value, to, place) {
+      kind.write(value.kind, to, place)
+      if (value.kind === 'change') changes.write(value, to, place)
+      if (value.kind === 'byFeel') feels.write(value, to, place)
+      if (value.kind !== 'total') return
+      totals.write(value, to, place)
+      aim.write(value, to, place)
+    },
+    read(from, place) {
+      const read = kind.read(from, place)
+      if (read === 'change') return { kind: read, ...changes.read(from, place) }
+      if (read === 'byFeel') return { kind: read, ...feels.read(from, place) }
+      if (read === 'total') return { kind: read, ...totals.read(from, place), ...aim.read(from, place) }
+      return { kind: read }
+    },
+  }
+}
+
+const cadenceLayout = (kit: Kit): Shape<Cadence> =>
+  kit.either(
+    (value): value is 'legsStill' => value === 'legsStill',
+    oneOf<'legsStill'>()(kit.column(), ['legsStill']),
+    group<{ rpm: number; rampTo?: number }>({ rpm: kit.anyNumber(), rampTo: kit.maybe(kit.anyNumber()) }),
+  )
+
+const moveLayout = (kit: Kit) =>
+  group<Move>({
+    name: kit.smallWords(),
+    counts: kit.whole(),
+    side: kit.maybe(kit.foot()),
+    // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
+    then: kit.maybe(oneOf<'alternate'>()(kit.column(), ['alternate'])),
+  })
+
+const cueLayout = (kit: Kit) =>
+  group<Cue>({
+    id: kit.id,
+    moment: oneOf<Cue['moment']>()(kit.column(), ['announce', 'preview', 'countIn', 'action', 'form', 'story']),
+    lead: lengthLayout(kit, near(kit.column(), changedAlike)),
+    text: kit.words(),
+    count: kit.maybe(oneOf<4 | 8>()(kit.column(), [4, 8])),
+  })
