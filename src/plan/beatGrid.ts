@@ -42,7 +42,9 @@ export function gridOfTempo(bpm: Bpm, firstBeat: Seconds = 0, beatsPerBar: BeatG
   const minutes = [1, 10, 100, 1000].find((m) => (thousandths * m) % 1000 === 0)!
   return {
     anchors: [
-      [0, firstBeat],
+      // No negative zero, which JSON does not know.
+      // No negative zero, which JSON does not know.
+      [0, firstBeat + 0],
       [(thousandths * minutes) / 1000, firstBeat + 60 * minutes],
     ],
     beatsPerBar,

@@ -1,6 +1,7 @@
 import { fingerprint } from '#plan/fingerprint.ts'
-import type { Level, Ride } from '#plan/model.ts'
+import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
+import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
 import { SAYS, StorageMissing } from './messages.ts'
 import type { RideCopy } from './rideCopy.ts'
 import { openRideDatabase, type RideDatabase } from './rideDatabase.ts'
@@ -9,21 +10,7 @@ import { makeRecord, newestFirst, type RideRecord, readRecord } from './rideReco
 import { serialQueue } from './serialQueue.ts'
 import { openWindowChannel, type WindowChannel } from './windowChannel.ts'
 
-/** A saved ride as it is listed. */
-export interface ListedRide {
-  id: string
-  title: string
-  /** Absent when it cannot be read. */
-  level?: Level
-  slotMinutes?: number
-  /** Milliseconds since 1970; 0 when it cannot be read. */
-  updated: number
-  /** Why it cannot be opened. */
-  problem?: string
-}
-
-export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: string; details: string[] }
-
+/** What came of a save. */
 export interface SavedNow {
   updated: number
   /** Another window had saved this ride since this one last did; what was just saved stands now. */
@@ -35,7 +22,7 @@ export interface RideStorage {
   /** A sentence when nothing can be kept in this window, else null. */
   warning: string | null
   /** Newest first, unreadable ones last. */
-  list: () => Promise<ListedRide[]>
+  list: () => Promise<SavedRide[]>
   /** The newest whole copy of a ride that can be read. */
   load: (id: string) => Promise<LoadedRide>
   /** Keeps a ride under its id; nothing is written when it says what is kept already. Rejects when no copy could be written. */
@@ -134,7 +121,7 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
     await writeEverywhere(aside, value)
   }
 
-  async function list(): Promise<ListedRide[]> {
+  async function list(): Promise<SavedRide[]> {
     const all = (await Promise.all(copies.map((copy) => copy.readAll().catch(() => [])))).flat()
     const byId = new Map<string, unknown[]>()
     for (const { id, value } of all) byId.set(id, [...(byId.get(id) ?? []), value])
@@ -166,7 +153,7 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
   }
 }
 
-function listed(id: string, held: unknown[]): ListedRide {
+function listed(id: string, held: unknown[]): SavedRide {
   const newest = newestOf(held)
   return newest
     ? { id, title: newest.title, ...aboutOf(newest), updated: newest.updated }
@@ -174,7 +161,7 @@ function listed(id: string, held: unknown[]): ListedRide {
 }
 
 /** What else the list says of a ride, where its text says it; whether the rest of it can be read shows on opening. */
-function aboutOf({ text }: RideRecord): Pick<ListedRide, 'level' | 'slotMinutes'> {
+function aboutOf({ text }: RideRecord): Pick<SavedRide, 'level' | 'slotMinutes'> {
   const { level, slotMinutes } = Object(jsonOf(text)) as Record<string, unknown>
   return {
     ...((level === 'beginner' || level === 'mixed' || level === 'advanced') && { level }),

@@ -1,5 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
-import type { Level, Ride } from '#plan/model.ts'
+import type { Ride } from '#plan/model.ts'
+import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
 export interface Ports {
@@ -9,21 +10,6 @@ export interface Ports {
   /** Where rides are kept; null while nothing can be kept. */
   shelf: RideShelf | null
 }
-
-/** A saved ride as the shelf lists it. */
-export interface SavedRide {
-  id: string
-  title: string
-  /** Absent where the ride cannot be read. */
-  level?: Level
-  slotMinutes?: number
-  /** Milliseconds since 1970. */
-  updated: number
-  /** Set when the ride cannot be read: it is kept, and this says why. */
-  problem?: string
-}
-
-export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: string; details: string[] }
 
 /** Saved rides, as far as the store is concerned. */
 export interface RideShelf {

@@ -1,6 +1,7 @@
 import type { Ride } from '#plan/model.ts'
+import type { SavedRide } from '#plan/savedRide.ts'
 import { copyOfRide } from './copyOfRide.ts'
-import type { RideShelf, SavedRide } from './ports.ts'
+import type { RideShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
 export type Saved = 'saved' | 'saving' | 'failed'

@@ -4,17 +4,17 @@ import { computeRide } from '#engine/computeRide.ts'
 import { tempoOf } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { parseRide } from '#plan/parseRide.ts'
-import { sectionsFromPlaylist, strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
+import { type PlaylistSong, sectionsFromPlaylist, strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
 
-const SONGS = [
+const SONGS: PlaylistSong[] = [
   { title: 'Glass Tram', artist: 'Orbit Pantry', lengthSeconds: 192, bpm: 180 },
   { title: 'Thimble Ocean', lengthSeconds: 161.4, bpm: 84 },
   { title: 'Iron Lullaby', lengthSeconds: 230 },
   { title: 'Kite Factory', bpm: 176.5 },
   { title: 'Chalk Cathedral' },
 ]
-const rideOf = (songs: typeof SONGS) => {
+const rideOf = (songs: PlaylistSong[]) => {
   const newId = countedIds()
   return { ...blankRide({ newId, title: 'playlist' }), sections: sectionsFromPlaylist(songs, newId) }
 }
