@@ -43,7 +43,6 @@ export function gridOfTempo(bpm: Bpm, firstBeat: Seconds = 0, beatsPerBar: BeatG
   return {
     anchors: [
       // No negative zero, which JSON does not know.
-      // No negative zero, which JSON does not know.
       [0, firstBeat + 0],
       [(thousandths * minutes) / 1000, firstBeat + 60 * minutes],
     ],
