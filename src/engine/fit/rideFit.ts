@@ -1,0 +1,136 @@
+import { constantsOf } from '#engine/constants.ts'
+import { countingUnit } from '#engine/timeline/countingUnit.ts'
+import { layTimeline } from '#engine/timeline/layTimeline.ts'
+import { countAt, countsOf, secondAt } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { editSections } from '#plan/edits.ts'
+import type { Ride, Section } from '#plan/model.ts'
+import { nameOfSection } from '#plan/names.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+import { type Choice, cheapestSum, type Picked } from './cheapestSum.ts'
+import { type LengthChange, lengthsFor, sayChange, withLengths } from './sectionFit.ts'
+
+/** A song that ends at another phrase, with the blocks that give. */
+export interface SongTrim {
+  sectionId: string
+  name: string
+  from: Counts
+  to: Counts
+  seconds: Seconds
+  blocks: LengthChange[]
+  /** In one sentence. */
+  text: string
+}
+
+/** One way to end near the slot. */
+export interface RideTrim {
+  trims: SongTrim[]
+  total: Seconds
+  /** Slot less total. */
+  slack: Seconds
+  command: Command
+}
+
+export type RideFit = ({ ok: true } & RideTrim) | { ok: false; reason: string; nearest: RideTrim[] }
+
+/** A song cut below this share of what it plays is another song (common practice). */
+const LEAST_SHARE = 0.5
+
+interface Way extends Choice {
+  trim?: { out: Counts; lengths: ReadonlyMap<string, Counts>; song: SongTrim }
+}
+
+/**
+ * Ends the ride inside its slot, never over and at most the allowed seconds under, by letting
+ * songs end at another phrase (none cut below half of what it plays) and their blocks fill them with the least change (the sum of the
+ * section fits' costs). Songs that were cut short may be played longer again. Where no
+ * combination ends inside, the nearest on either side, with the reason.
+ */
+export function fitRide(ride: Ride): RideFit {
+  const { fitUnder } = constantsOf(ride)
+  const slot = ride.slotMinutes * 60
+  const { total } = layTimeline(ride)
+  const longer = total < slot - fitUnder
+  const ways = ride.sections.map((section) => waysOf(ride, section, longer))
+  const low = slot - fitUnder - total
+  const sums = cheapestSum(ways, low, slot - total)
+  const trimOf = (picked: Picked) => rideTrim(ride, ways, picked, slot)
+  const inside = sums.inside && trimOf(sums.inside)
+  // A crossfade may swallow part of what a song gains or loses; the timeline has the last word.
+  if (inside && inside.slack >= -1e-6 && inside.slack <= fitUnder + 1e-6) return { ok: true, ...inside }
+  const nearest = [sums.below, sums.above].flatMap((picked) => (picked ? [trimOf(picked)] : []))
+  return { ok: false, reason: reasonFor(nearest, fitUnder, ways), nearest }
+}
+
+/** As it is, and every other phrase end the blocks can fill. */
+function waysOf(ride: Ride, section: Section, longer: boolean): Way[] {
+  const asItIs: Way = { seconds: 0, cost: 0 }
+  const grid = section.song?.grid
+  const counts = countsOf(section)
+  if (!grid || counts === null || section.blocks.length === 0) return [asItIs]
+  const { phrase, eight } = countingUnit(section)
+  const from = section.inCount ?? 0
+  const songEnd = Math.floor((countAt(grid, section.song!.lengthSeconds) + 1e-6 - from) / eight) * eight
+  // Phrases count from the song's first beat where the section starts on an eight of it.
+  const offset = from % eight === 0 ? from : 0
+  const played = playedSeconds(section, grid, from, counts)
+  const ways: Way[] = [asItIs]
+  for (let end = Math.floor((songEnd + offset) / phrase) * phrase - offset; end >= counts * LEAST_SHARE && end > 0; end -= phrase) {
+    const grows = end > counts
+    if (grows !== longer || end === counts) continue
+    const fitted = lengthsFor(section, end)
+    if (!fitted.ok || fitted.leftOver > 0) continue
+    const seconds = secondAt(grid, from + end) - secondAt(grid, from) - played
+    const song = songTrim(ride, section, counts, end, seconds, fitted.changes)
+    ways.push({ seconds, cost: fitted.cost, trim: { out: from + end, lengths: fitted.lengths, song } })
+  }
+  return ways
+}
+
+/** What the section lasts as it is: to the end of its song's stretch, or of the blocks that run past it. */
+function playedSeconds(section: Section, grid: NonNullable<NonNullable<Section['song']>['grid']>, from: Counts, counts: Counts): Seconds {
+  let covered = 0
+  for (const item of section.blocks) {
+    const parts = 'parts' in item ? item.parts : [item]
+    const rounds = 'parts' in item ? item.rounds : 1
+    for (const { length } of parts) covered += rounds * ('counts' in length ? length.counts : 0)
+  }
+  return secondAt(grid, from + Math.max(covered, counts)) - secondAt(grid, from)
+}
+
+function songTrim(ride: Ride, section: Section, from: Counts, to: Counts, seconds: Seconds, blocks: LengthChange[]): SongTrim {
+  const { eight } = countingUnit(section)
+  const name = nameOfSection(ride, section)
+  const verb = to < from ? 'ends' : 'plays on'
+  const time = `${formatDuration(Math.abs(seconds))} ${seconds < 0 ? 'shorter' : 'longer'}`
+  const gives = blocks.length === 0 ? '' : `: ${blocks.map((change) => sayChange(change, eight)).join(', ')}`
+  const text = `“${name}” ${verb} at ${formatEights(to, eight)} instead of ${formatEights(from, eight)}, ${time}${gives}.`
+  return { sectionId: section.id, name, from, to, seconds, blocks, text }
+}
+
+function rideTrim(ride: Ride, ways: readonly (readonly Way[])[], { choices }: Picked, slot: Seconds): RideTrim {
+  const chosen = new Map(
+    choices.flatMap((choice, i) => {
+      const { trim } = ways[i]![choice]!
+      return trim ? [[ride.sections[i]!.id, trim] as const] : []
+    }),
+  )
+  const apply = (before: Ride): Ride =>
+    editSections(before, (section) => {
+      const trim = chosen.get(section.id)
+      return trim ? { ...withLengths(section, trim.lengths), outCount: trim.out } : section
+    })
+  const { total } = layTimeline(apply(ride))
+  const trims = [...chosen.values()].map(({ song }) => song)
+  return { trims, total, slack: slot - total, command: makeCommand(`Fitted the ride to ${formatDuration(slot)}`, apply) }
+}
+
+function reasonFor(nearest: readonly RideTrim[], under: Seconds, ways: readonly (readonly Way[])[]): string {
+  if (ways.every(({ length }) => length === 1))
+    return 'No song here can end at another phrase: they have no beats, keep their lengths, or are at their ends.'
+  const said = nearest.map(({ slack }) => (slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} under`))
+  return `No combination of phrase ends stops within ${formatDuration(under)} of the slot; the nearest ${said.length === 1 ? 'is' : 'are'} ${said.join(' and ')}.`
+}

@@ -1,0 +1,127 @@
+import { countingUnit } from '#engine/timeline/countingUnit.ts'
+import { countsOf } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { editBlocksOf, editSection } from '#plan/edits.ts'
+import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { findSection } from '#plan/places.ts'
+import { plural } from '#plan/words.ts'
+import { formatEights } from '#units/formatEights.ts'
+import type { Counts } from '#units/units.ts'
+import { type FitItem, fitLengths, type Nearest } from './fitLengths.ts'
+
+/** A block that gets another length. */
+export interface LengthChange {
+  blockId: string
+  name: string
+  from: Counts
+  to: Counts
+}
+
+/** New lengths for the blocks of a section, in counts, by block id. */
+export interface SectionLengths {
+  lengths: ReadonlyMap<string, Counts>
+  changes: LengthChange[]
+  cost: number
+  /** Counts that no whole eight can fill. */
+  leftOver: Counts
+}
+
+export type SectionFit = (SectionLengths & { ok: true; command: Command }) | { ok: false; reason: string; nearest?: Nearest }
+
+/**
+ * Gives the blocks of a section the whole eights that fill its song with the least change.
+ * Locked blocks and all-out efforts keep their length; own bounds of a block are kept; a part
+ * of a set costs an eight a round.
+ */
+export function fitSection(ride: Ride, sectionId: string): SectionFit {
+  const section = findSection(ride, sectionId)
+  const counts = section && countsOf(section)
+  if (!section || counts === null || counts === undefined)
+    return { ok: false, reason: 'Only a section with a song and its beats can be fitted.' }
+  const found = lengthsFor(section, counts)
+  if (!found.ok) return found
+  const name = nameOfSection(ride, section)
+  return {
+    ...found,
+    command: makeCommand(`Fitted ${name} to its song`, (before) =>
+      editSection(before, sectionId, (one) => withLengths(one, found.lengths)),
+    ),
+  }
+}
+
+/** The section with those lengths. */
+export const withLengths = (section: Section, lengths: ReadonlyMap<string, Counts>): Section =>
+  editBlocksOf(section, (block) => {
+    const counts = lengths.get(block.id)
+    return counts === undefined || ('counts' in block.length && block.length.counts === counts) ? block : { ...block, length: { counts } }
+  })
+
+/** The lengths that fill a number of counts with the least change, or why there are none. */
+export function lengthsFor(
+  section: Section,
+  counts: Counts,
+): (SectionLengths & { ok: true }) | { ok: false; reason: string; nearest?: Nearest } {
+  const parts = partsOf(section)
+  if (parts.length === 0) return { ok: false, reason: 'There are no blocks to fit.' }
+  const timed = parts.find(({ block }) => !('counts' in block.length))
+  if (timed) return { ok: false, reason: `“${nameOfItem(timed.block)}” is measured in seconds, so it has no eights to fit.` }
+  const { eight, name } = countingUnit(section)
+  const fixed = parts.filter(({ block }) => keepsLength(block))
+  const free = parts.filter(({ block }) => !keepsLength(block))
+  const room = counts - fixed.reduce((sum, { block, rounds }) => sum + countsIn(block) * rounds, 0)
+  const eights = Math.floor(room / eight)
+  if (free.length === 0) return { ok: false, reason: 'Every block keeps its length, so nothing can give.' }
+  const result = fitLengths(
+    free.map((part) => fitItem(part, eight)),
+    eights,
+  )
+  if (!result.ok) return { ok: false, reason: outOfReach(eights, result.nearest, name), nearest: result.nearest }
+  const lengths = new Map(free.map(({ block }, i) => [block.id, result.fitted.lengths[i]! * eight]))
+  const changes = free.flatMap(({ block }) => {
+    const [from, to] = [countsIn(block), lengths.get(block.id)!]
+    return from === to ? [] : [{ blockId: block.id, name: nameOfItem(block), from, to }]
+  })
+  return { ok: true, lengths, changes, cost: result.fitted.cost, leftOver: room - eights * eight }
+}
+
+interface Part {
+  block: Block
+  rounds: number
+}
+
+function partsOf(section: Section): Part[] {
+  return section.blocks.flatMap((item) =>
+    isSet(item) ? item.parts.map((block) => ({ block, rounds: item.rounds })) : [{ block: item, rounds: 1 }],
+  )
+}
+
+/** The promised length of an all-out effort is never changed. */
+const keepsLength = ({ locked, allOut }: Block): boolean => locked === true || allOut === true
+
+const countsIn = ({ length }: Block): Counts => ('counts' in length ? length.counts : 0)
+
+/** Far more eights than any song holds. */
+const NO_BOUND = 1000
+
+const fitItem = ({ block, rounds }: Part, eight: Counts): FitItem => ({
+  drafted: countsIn(block) / eight,
+  least: block.minEights ?? 1,
+  most: block.maxEights ?? NO_BOUND,
+  rounds,
+  weight: 1,
+})
+
+function outOfReach(eights: number, { below, above }: Nearest, unit: 'eight' | 'six'): string {
+  const say = (total: number) => (unit === 'eight' ? plural(total, 'eight') : `${total} ${total === 1 ? 'six' : 'sixes'}`)
+  const nearest = [below, above].filter((total) => total !== null).map(say)
+  const song = `The song leaves ${say(Math.max(0, eights))}`
+  return nearest.length === 0
+    ? `${song}, and no lengths of these blocks come near.`
+    : `${song}; the nearest these blocks can fill are ${nearest.join(' and ')}.`
+}
+
+/** "“recover” from 16 to 12 eights". */
+export const sayChange = ({ name, from, to }: LengthChange, eight: Counts): string =>
+  `“${name}” from ${formatEights(from, eight)} to ${formatEights(to, eight)}`
