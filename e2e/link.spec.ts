@@ -16,12 +16,14 @@ test('a link opens on another machine as the same ride, read-only, and a copy of
   await expect(total(secondProfile)).toHaveText(totals!)
   expect(totals).toContain('19:36')
 
-  // Nothing is saved by looking: a reload shows the shared ride again, and the start page lists none.
+  // Nothing is saved by looking, and a reload shows the shared ride again.
   await secondProfile.reload()
   await ready(secondProfile)
   await expect(receivedBar(secondProfile)).toBeVisible()
   expect(await savedTitles(secondProfile)).toEqual([])
 
+  // From the start the shared ride is one press away.
+  await secondProfile.getByRole('link', { name: 'all rides' }).click()
   await secondProfile.getByRole('button', { name: 'show it' }).click()
   await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
   await expect(receivedBar(secondProfile)).toHaveCount(0)

@@ -53,6 +53,7 @@ export function rendered(store: AppStore, node: ReactNode): Rendered {
   }
 }
 
-function labelOf(host: Element, element: Element): string | undefined {
-  return element.id ? (host.querySelector(`label[for="${CSS.escape(element.id)}"]`)?.textContent ?? undefined) : undefined
+function labelOf(host: Element, element: Element): string | null | undefined {
+  const label = element.closest('label') ?? (element.id ? host.querySelector(`label[for="${CSS.escape(element.id)}"]`) : null)
+  return label?.textContent
 }

@@ -1,9 +1,8 @@
-import { useId, useMemo, useRef, useState } from 'react'
+import { type FormEvent, useId, useMemo, useRef, useState } from 'react'
 import { DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
 import type { Level } from '#plan/model.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { Button } from '#ui/Button.tsx'
-import { Field } from '#ui/Field.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { PlaylistTable } from './PlaylistTable.tsx'
 import { playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
@@ -23,72 +22,85 @@ interface Props {
 }
 
 const LEVELS = (['beginner', 'mixed', 'advanced'] as const).map((value) => ({ value, label: value }))
-
+/** As many characters as a title may have in the document. */
+const LONGEST_TITLE = 300
+const NO_LINES: ReadonlySet<number> = new Set()
 const EXAMPLE = 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Ferry, 4:10, 96\nNight Market 3:05'
 
-/** One form for both beginnings: a blank slot, or a playlist to fill. */
+/**
+ * One form for both beginnings: a blank slot, or a playlist to fill. Its fields are read as they
+ * are typed: on a touch screen a press on the button does not leave the field before it.
+ */
 export function NewRide({ readPlaylist, onCreate }: Props) {
   const [title, setTitle] = useState('')
   const [level, setLevel] = useState<Level>(DEFAULT_LEVEL)
-  const [slotMinutes, setSlotMinutes] = useState(DEFAULT_SLOT)
+  const [slotMinutes, setSlotMinutes] = useState<number | null>(DEFAULT_SLOT)
   const [text, setText] = useState('')
-  const songsId = useId()
+  const [openLines, setOpenLines] = useState(NO_LINES)
   const form = useRef<HTMLFormElement>(null)
+  const id = useId()
   const reading = useMemo(() => readPlaylist(text), [readPlaylist, text])
+  const rows = playlistRows(text, reading, openLines)
   const { songs, problems } = reading
 
-  const replaceLine = (line: number, replacement: string): string | null => {
-    setText(withLine(text, line, replacement))
-    // A line that is understood loses its field; the focus goes on to what is to be done next.
-    requestAnimationFrame(() => {
-      if (document.activeElement !== document.body) return
-      form.current?.querySelector<HTMLElement>('.start-refused input, [type="submit"]')?.focus()
-    })
-    return null
+  const focusOn = (selector: string) => form.current?.querySelector<HTMLElement>(selector)?.focus()
+  const writeLine = (line: number, words: string) => {
+    setText(withLine(text, line, words))
+    setOpenLines(new Set(openLines).add(line))
+  }
+  const closeLine = (line: number) => {
+    if (problems.some((problem) => problem.line === line)) return
+    setOpenLines(new Set([...openLines].filter((other) => other !== line)))
+    // The field goes with the line; the focus goes on to what is to be done next.
+    requestAnimationFrame(() => focusOn('.start-refused input, [type="submit"]'))
+  }
+  const create = (event: FormEvent) => {
+    event.preventDefault()
+    if (slotMinutes === null) focusOn('.start-slot-other input')
+    else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, songs })
   }
 
   return (
-    <form
-      ref={form}
-      className="start-form"
-      onSubmit={(event) => {
-        event.preventDefault()
-        onCreate({ title: title.trim() || 'New ride', level, slotMinutes, songs })
-      }}
-    >
-      <Field
-        label="title"
-        value={title}
-        placeholder="New ride"
-        onCommit={(next) => {
-          if (next.trim().length > LONGEST_TITLE)
-            return `A title has at most ${LONGEST_TITLE} characters; this one has ${next.trim().length}.`
-          setTitle(next.trim())
-          return null
-        }}
-      />
+    <form ref={form} className="start-form" onSubmit={create}>
+      <div className="ui-field">
+        <label className="ui-field-label" htmlFor={`${id}-title`}>
+          title
+        </label>
+        <input
+          id={`${id}-title`}
+          type="text"
+          value={title}
+          maxLength={LONGEST_TITLE}
+          placeholder="New ride"
+          autoComplete="off"
+          onChange={(event) => setTitle(event.currentTarget.value)}
+        />
+      </div>
       <SlotField minutes={slotMinutes} onChange={setSlotMinutes} />
       <Segmented label="level" value={level} choices={LEVELS} onChange={setLevel} />
       <div className="start-songs ui-field">
-        <label className="ui-field-label" htmlFor={songsId}>
+        <label className="ui-field-label" htmlFor={`${id}-songs`}>
           playlist
         </label>
         <textarea
-          id={songsId}
-          aria-describedby={`${songsId}-hint`}
+          id={`${id}-songs`}
+          aria-describedby={`${id}-hint`}
           rows={4}
           value={text}
           placeholder={EXAMPLE}
           spellCheck={false}
           autoComplete="off"
-          onChange={(event) => setText(event.currentTarget.value)}
+          onChange={(event) => {
+            setText(event.currentTarget.value)
+            setOpenLines(NO_LINES)
+          }}
         />
-        <p id={`${songsId}-hint`} className="start-hint">
+        <p id={`${id}-hint`} className="start-hint">
           One song a line with title, length and tempo. Empty for a blank slot.
         </p>
       </div>
-      {(songs.length > 0 || problems.length > 0) && (
-        <PlaylistTable rows={playlistRows(reading)} slotMinutes={slotMinutes} onLine={replaceLine} />
+      {rows.length > 0 && (
+        <PlaylistTable rows={rows} open={openLines} slotMinutes={slotMinutes ?? DEFAULT_SLOT} onLine={writeLine} onLineDone={closeLine} />
       )}
       <div className="start-go">
         <Button tone="solid" type="submit">
@@ -101,9 +113,6 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
     </form>
   )
 }
-
-/** As many characters as a title may have in the document. */
-const LONGEST_TITLE = 300
 
 function goWords(songs: number): string {
   if (songs === 0) return 'start with a blank slot'

@@ -1,20 +1,23 @@
+import { useId } from 'react'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import { type PlaylistSong, strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
-import { Field } from '#ui/Field.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 import type { PlaylistRow } from './readPlaylist.ts'
 
 interface Props {
   rows: readonly PlaylistRow[]
+  /** Lines written in here: they keep their field until they are done, so that nothing moves under the pointer. */
+  open: ReadonlySet<number>
   slotMinutes: number
-  /** Takes the new text of a line, or says why that is no song either. */
-  onLine: (line: number, text: string) => string | null
+  onLine: (line: number, text: string) => void
+  /** Enter in the field of a line. */
+  onLineDone: (line: number) => void
 }
 
 /** What was understood of a pasted playlist, line by line, and whether it fits the slot. */
-export function PlaylistTable({ rows, slotMinutes, onLine }: Props) {
-  const songs = rows.flatMap((row) => ('song' in row ? row.song : []))
+export function PlaylistTable({ rows, open, slotMinutes, onLine, onLineDone }: Props) {
+  const songs = rows.flatMap((row) => row.song ?? [])
   return (
     <table className="start-table">
       <caption className="ui-hidden">what was understood</caption>
@@ -34,14 +37,10 @@ export function PlaylistTable({ rows, slotMinutes, onLine }: Props) {
       </thead>
       <tbody>
         {rows.map((row) =>
-          'song' in row ? (
+          row.song && !open.has(row.line) ? (
             <SongRow key={row.line} song={row.song} />
           ) : (
-            <tr key={row.line} className="start-refused">
-              <td colSpan={4}>
-                <Field label={`line ${row.line}`} value={row.text} hint={row.sentence} onCommit={(text) => onLine(row.line, text)} />
-              </td>
-            </tr>
+            <LineRow key={row.line} row={row} onLine={onLine} onDone={onLineDone} />
           ),
         )}
       </tbody>
@@ -61,6 +60,50 @@ function SongRow({ song: { title, artist, lengthSeconds, bpm } }: { song: Playli
       <td className="start-number">{bpm === undefined ? '' : `${Math.round(cadenceAt(bpm))} rpm`}</td>
     </tr>
   )
+}
+
+function LineRow({ row, onLine, onDone }: { row: PlaylistRow; onLine: Props['onLine']; onDone: Props['onLineDone'] }) {
+  const id = useId()
+  return (
+    <tr className="start-refused">
+      <td colSpan={4}>
+        <div className="ui-field">
+          <label className="ui-field-label" htmlFor={id}>
+            line {row.line}
+          </label>
+          <input
+            id={id}
+            type="text"
+            value={row.text}
+            aria-invalid={row.sentence !== undefined}
+            aria-describedby={`${id}-under`}
+            autoComplete="off"
+            spellCheck={false}
+            onChange={(event) => onLine(row.line, event.currentTarget.value)}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter' || event.nativeEvent.isComposing) return
+              event.preventDefault()
+              onDone(row.line)
+            }}
+          />
+          <p id={`${id}-under`} className="ui-field-under" role="status">
+            {row.sentence ?? (row.song ? songWords(row.song) : 'Empty: this line is left out.')}
+          </p>
+        </div>
+      </td>
+    </tr>
+  )
+}
+
+/** "Understood: Two, 3:57, 132 bpm." */
+function songWords({ title, artist, lengthSeconds, bpm }: PlaylistSong): string {
+  const parts = [
+    title,
+    artist,
+    lengthSeconds === undefined ? undefined : formatClock(lengthSeconds),
+    bpm === undefined ? undefined : `${bpm} bpm`,
+  ]
+  return `Understood: ${parts.filter((part) => part).join(', ')}.`
 }
 
 /** All songs with the usual gap between them, against the slot. */

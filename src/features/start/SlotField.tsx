@@ -1,5 +1,4 @@
-import { useState } from 'react'
-import { NumberField } from '#ui/NumberField.tsx'
+import { useId, useState } from 'react'
 import { Segmented } from '#ui/Segmented.tsx'
 
 const USUAL = ['20', '30', '45', '60'] as const
@@ -9,50 +8,60 @@ const SHORTEST = 1
 const LONGEST = 240
 
 interface Props {
-  minutes: number
-  onChange: (minutes: number) => void
+  /** Null while the field holds no length. */
+  minutes: number | null
+  onChange: (minutes: number | null) => void
 }
 
 /** The booked slot: the usual four lengths, or any other in minutes. */
 export function SlotField({ minutes, onChange }: Props) {
-  const usual = USUAL.find((length) => Number(length) === minutes)
-  const [other, setOther] = useState(usual === undefined)
+  const [other, setOther] = useState<string | null>(null)
+  const id = useId()
+  const choose = (value: string) => {
+    setOther(value === OTHER ? String(minutes ?? '') : null)
+    if (value !== OTHER) onChange(Number(value))
+  }
   return (
-    <div className="start-slot" data-other={other}>
+    <div className="start-slot" data-other={other !== null}>
       <Segmented
         label="slot in minutes"
-        value={other ? OTHER : (usual ?? OTHER)}
+        value={other === null ? String(minutes) : OTHER}
         choices={[...USUAL, OTHER].map((value) => ({ value, label: value }))}
-        onChange={(value) => {
-          setOther(value === OTHER)
-          if (value !== OTHER) onChange(Number(value))
-        }}
+        onChange={choose}
       />
-      {other && (
-        <NumberField
-          label="other length"
-          unit="min"
-          className="start-slot-other"
-          inputMode="numeric"
-          value={minutes}
-          format={String}
-          parse={parseMinutes}
-          onCommit={(value) => {
-            onChange(value)
-            return null
-          }}
-          step={(value, direction, large) => Math.min(LONGEST, Math.max(SHORTEST, value + direction * (large ? 5 : 1)))}
-        />
+      {other !== null && (
+        <div className="ui-field start-slot-other">
+          <label className="ui-field-label" htmlFor={id}>
+            other length
+          </label>
+          <div className="ui-field-line">
+            <input
+              id={id}
+              type="text"
+              inputMode="numeric"
+              autoComplete="off"
+              value={other}
+              aria-invalid={minutes === null}
+              aria-describedby={`${id}-under`}
+              onChange={(event) => {
+                setOther(event.currentTarget.value)
+                onChange(readMinutes(event.currentTarget.value))
+              }}
+            />
+            <span className="ui-field-unit">min</span>
+          </div>
+          <p id={`${id}-under`} className="ui-field-under" data-problem={minutes === null} role="status">
+            {minutes === null && `Write whole minutes from ${SHORTEST} to ${LONGEST}, such as 50.`}
+          </p>
+        </div>
       )}
     </div>
   )
 }
 
-const WRONG = { ok: false, problem: `Write whole minutes from ${SHORTEST} to ${LONGEST}, such as 50.` } as const
-
-/** Reads a slot in whole minutes: "50" or "50 min". */
-function parseMinutes(text: string): { ok: true; value: number } | { ok: false; problem: string } {
+/** Reads a slot in whole minutes: "50", "50 min"; null when it is none. */
+function readMinutes(text: string): number | null {
   const [, digits] = /^\s*(\d{1,4})\s*(?:min|minutes|m)?\s*$/i.exec(text) ?? []
   const value = Number(digits)
-  return digits !== undefined && value >= SHORTEST && value <= LONGEST ? { ok: true, value } : WRONG
+  return digits !== undefined && value >= SHORTEST && value <= LONGEST ? value : null
 }

@@ -11,18 +11,31 @@ export interface PlaylistReading {
 /** Reads a pasted playlist; the app supplies it. */
 export type ReadPlaylist = (text: string) => PlaylistReading
 
-/** One line of the table under the paste: a song, or what stands there instead and why it is none. */
-export type PlaylistRow = { line: number } & ({ song: PlaylistSong } | { text: string; sentence: string })
+/** One line of the table under the paste: the song on it, or why there is none. */
+export interface PlaylistRow {
+  line: number
+  text: string
+  song?: PlaylistSong
+  sentence?: string
+}
 
-/** Songs and problems in the order of their lines. */
-export function playlistRows({ songs, songLines, problems }: PlaylistReading): PlaylistRow[] {
-  const rows: PlaylistRow[] = [...songs.map((song, index) => ({ line: songLines[index]!, song })), ...problems]
-  return rows.sort((a, b) => a.line - b.line)
+/**
+ * Songs and problems in the order of their lines. A line of `kept` has its row also when it is
+ * empty by now: it is being written in.
+ */
+export function playlistRows(text: string, { songs, songLines, problems }: PlaylistReading, kept: ReadonlySet<number>): PlaylistRow[] {
+  const songOn = new Map(songs.map((song, index) => [songLines[index]!, song]))
+  const sentenceOn = new Map(problems.map(({ line, sentence }) => [line, sentence]))
+  return linesOf(text).flatMap((words, index) => {
+    const row: PlaylistRow = { line: index + 1, text: words, song: songOn.get(index + 1), sentence: sentenceOn.get(index + 1) }
+    return row.song || row.sentence || kept.has(row.line) ? row : []
+  })
 }
 
 /** The text with one line replaced; lines count from 1. */
 export const withLine = (text: string, line: number, replacement: string): string =>
-  text
-    .split(/\r\n|[\n\r\u2028\u2029]/)
+  linesOf(text)
     .with(line - 1, replacement)
     .join('\n')
+
+const linesOf = (text: string): string[] => text.split(/\r\n|[\n\r\u2028\u2029]/)

@@ -95,6 +95,29 @@ describe('the start', () => {
   })
 })
 
+describe('the form of a new ride', () => {
+  it('takes what stands in its fields, left or not', async () => {
+    const { state } = await open()
+    page.type(page.find('input', 'title'), '  Thursday Hills ')
+    page.press(page.find('input[type="radio"]', 'other'))
+    page.type(page.find('input', 'other length'), '50 min')
+    submit()
+    expect(state().ride).toMatchObject({ title: 'Thursday Hills', slotMinutes: 50 })
+  })
+
+  it('says what a slot is made of and goes nowhere without one', async () => {
+    const { state } = await open()
+    page.press(page.find('input[type="radio"]', 'other'))
+    for (const text of ['', 'an hour', '0', '241', '4.5', '-20']) {
+      page.type(page.find('input', 'other length'), text)
+      expect(page.text()).toContain('Write whole minutes from 1 to 240')
+      submit()
+      expect(state().ride).toBeNull()
+      expect(document.activeElement).toBe(page.find('input', 'other length'))
+    }
+  })
+})
+
 describe('a pasted playlist', () => {
   const paste = (text: string) => page.type(page.find('textarea', 'playlist'), text)
 
@@ -115,7 +138,10 @@ describe('a pasted playlist', () => {
     paste('One 3:00\nTwo 3:75\nThree 3:80')
     const second = page.find('input', 'line 2')
     page.type(second, 'Two 3:57')
+    expect(page.text()).toContain('Understood: Two, 3:57.')
+    expect(page.find('input', 'line 2')).toBe(second)
     page.key(second, 'Enter')
+    expect(() => page.find('input', 'line 2')).toThrow()
     expect((page.find('textarea', 'playlist') as HTMLTextAreaElement).value).toBe('One 3:00\nTwo 3:57\nThree 3:80')
     const third = page.find('input', 'line 3')
     page.type(third, 'Three 3:90')
