@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { openRidewright, ready } from './support/openRidewright.ts'
 import { printToPdf } from './support/printToPdf.ts'
@@ -101,6 +102,16 @@ test('the paper is remembered, and the button prints', async ({ page }) => {
   await expect(page.getByRole('radio', { name: 'US Letter' })).toBeChecked()
   await page.getByRole('button', { name: 'print' }).click()
   await expect(page.locator('body')).toHaveAttribute('data-printed', 'yes')
+})
+
+test('the sheet has no barriers that axe finds, and the copy it is measured on takes no room', async ({ page }) => {
+  test.slow() // axe looks at every mark of every row
+  await openSheet(page, 'Twenty-Minute Spark', 'A4')
+  expect((await new AxeBuilder({ page }).exclude('.sheet-measure-frame').exclude('.sheet-bar').analyze()).violations).toEqual([])
+  const below = await page.evaluate(
+    () => document.documentElement.scrollHeight - document.querySelector('.sheet-page')!.getBoundingClientRect().bottom - scrollY,
+  )
+  expect(below).toBeLessThan(100)
 })
 
 test('a ride without blocks says what is missing', async ({ page }) => {

@@ -36,6 +36,7 @@ export function SheetPlace({ today }: SheetPlaceProps) {
   }
   return (
     <section className="sheet-place" aria-label="sheet">
+      <h1 className="ui-hidden">Sheet of {ride.title || 'an untitled ride'}</h1>
       <div className="sheet-bar-of-choices">
         <Segmented label="paper" value={paper} choices={PAPER_CHOICES} onChange={choosePaper} />
         <Segmented label="song clock" value={songClock} choices={CLOCK_CHOICES} onChange={setSongClock} />

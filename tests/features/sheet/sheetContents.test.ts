@@ -28,8 +28,10 @@ describe('what a sheet says', () => {
     expect(stamp).toMatch(/^25 November 2026, version [0-9a-f]{4}$/)
   })
 
-  test('the stamp tells two versions apart', () => {
+  test('the stamp tells two versions apart, and is the same on a kept copy', () => {
     expect(contentsOf({ ...spark, title: 'Spark' }).stamp).not.toBe(contentsOf(spark).stamp)
+    const copy = { ...spark, id: 'copy', parent: { rideId: spark.id, revision: 'r' } }
+    expect(contentsOf(copy).stamp).toBe(contentsOf(spark).stamp)
   })
 
   test('a ride that runs over says so', () => {

@@ -15,19 +15,16 @@ export interface SheetOptions {
   songClock: SongClock
 }
 
-/** Digits of the revision that are printed: enough to tell two versions of one ride apart at a glance. */
-const STAMP_DIGITS = 4
-
 /** What the compact sheet of a ride says. Pure; the report must be the ride's own. */
 export function sheetContents(ride: Ride, report: RideReport, { date, songClock }: SheetOptions): SheetContents {
   const bands = report.sections.map((section, index) => bandOf(ride, report, section, index, songClock))
   const rows = bands.flatMap((band) => band.rows)
   const heads = { song: songClock === 'left' ? 'left' : 'song', length: rows.some(isCounted) ? '8s' : 'for' }
   return {
-    title: ride.title,
+    title: ride.title || 'untitled ride',
     aim: ride.aim || undefined,
     facts: headerFacts(ride, report),
-    stamp: `${date}, version ${revisionOf(ride).slice(0, STAMP_DIGITS)}`,
+    stamp: `${date}, version ${versionOf(ride)}`,
     heads,
     widths: columnWidths(rows, heads),
     bands,
@@ -38,6 +35,13 @@ export function sheetContents(ride: Ride, report: RideReport, { date, songClock 
 
 /** True where a row's length is in eights, not on the clock. */
 const isCounted = (row: Row): boolean => !row.length.includes(':')
+
+/** Digits that are printed: enough to tell two versions of one ride apart at a glance. */
+const STAMP_DIGITS = 4
+
+/** Names what is taught, so that a copy kept by another leader carries the same stamp as the ride it came from. */
+const versionOf = ({ id, parent, privateNotes, riders, ...taught }: Ride): string =>
+  revisionOf({ ...taught, id: '' }).slice(0, STAMP_DIGITS)
 
 function headerFacts(ride: Ride, { totals }: RideReport): string[] {
   const slot = `${formatNumber(ride.slotMinutes)} min`

@@ -29,15 +29,17 @@ export function CompactSheet({ ride, report, paper, songClock, date }: CompactSh
   const plan = useSheetPlan(host, contents, paper)
   return (
     <>
-      <div ref={host} className="sheet-measure sheet-paper" style={columnStyle(contents.widths)} aria-hidden="true">
-        {/* Two digits of pages, so that a header never grows when the pages are counted. */}
-        <PageHeader contents={contents} page={10} pages={10} />
-        <ColumnHead heads={contents.heads} />
-        <div className="sheet-gap" data-part="gap" />
-        {contents.bands.map((band) => (
-          <BandView key={band.id} band={band} />
-        ))}
-        <PageFooter contents={contents} />
+      <div className="sheet-measure-frame">
+        <div ref={host} className="sheet-measure sheet-paper" style={columnStyle(contents.widths)} aria-hidden="true">
+          {/* Two digits of pages, so that a header never grows when the pages are counted. */}
+          <PageHeader contents={contents} page={10} pages={10} />
+          <ColumnHead heads={contents.heads} />
+          <div className="sheet-gap" data-part="gap" />
+          {contents.bands.map((band) => (
+            <BandView key={band.id} band={band} />
+          ))}
+          <PageFooter contents={contents} />
+        </div>
       </div>
       {plan ? (
         <SheetPreview plan={plan} paper={paper}>

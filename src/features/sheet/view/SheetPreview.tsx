@@ -34,7 +34,7 @@ export function SheetPreview({ plan, paper, children }: SheetPreviewProps) {
     <>
       <p className="sheet-summary" role="status">
         {plan.pages.length === 1 ? '1 page' : `${plan.pages.length} pages`}, {plan.layout.orientation}. Capitals are{' '}
-        {formatNumber(plan.cap)} mm high, readable from {formatNumber(readingDistance(plan.cap, ARCMINUTES))} m.
+        {formatNumber(plan.cap)} mm high, readable up to {formatNumber(readingDistance(plan.cap, ARCMINUTES) * 100, 0)} cm away.
       </p>
       <div ref={frame} className="sheet-frame" style={{ height: room ? room.height * scale : undefined }}>
         <div ref={pages} className="sheet-scaled" style={{ transform: scale < 1 ? `scale(${scale})` : undefined }}>
