@@ -1,5 +1,5 @@
-import { formatNumber } from './formatNumber.ts'
 import type { Effort } from '#units/units.ts'
+import { formatNumber } from './formatNumber.ts'
 
 /** A level of effort: 7 → "7", 7.5 → "7½", 0.5 → "½". */
 export function formatEffort(effort: Effort): string {

@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
 import type { Ride } from '#plan/model.ts'
 import type { AppStore } from '#store/state.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
@@ -202,6 +203,21 @@ describe('effort', () => {
   })
 })
 
+describe('demand', () => {
+  it('is what the block asks of each rider, to the nearest half level', () => {
+    const ride = demoRide('spark')
+    const run = ride.sections[2]!.blocks[1]!
+    openBlock(run.id, ride)
+    const { blocks, riders } = computeRide(ride)
+    const index = blocks.findIndex(({ block }) => block.id === run.id)
+    const rows = [...panel.host.querySelectorAll('.panel-demand li')].map((row) => row.textContent!.split(' '))
+    expect(rows.map(([name]) => name)).toEqual(['new', 'regular', 'strong'])
+    for (const [row, [, level]] of rows.entries()) {
+      expect(Math.abs(Number(level!.replace('½', '.5')) - riders[row]!.demand[index]!.mean)).toBeLessThanOrEqual(0.25)
+    }
+  })
+})
+
 describe('posture, foot and move', () => {
   it('are chosen by name', () => {
     openBlock('a')
@@ -257,6 +273,23 @@ describe('cues', () => {
     expect(panel.block('a').cues.map(({ text }) => text)).toEqual(['Half turn on.'])
     expect(document.activeElement).toBe(panel.field('add a cue'))
     expect((panel.field('add a cue') as HTMLTextAreaElement).value).toBe('')
+  })
+
+  it('say when they start and how long they take', () => {
+    openBlock('b', {
+      ...rideWith({}),
+      sections: [
+        aSection('song', {
+          song: aSong('first'),
+          blocks: [
+            aBlock('a'),
+            aBlock('b', { cues: [{ id: 'c', moment: 'announce', lead: { counts: 8 }, text: 'Half turn on and rise.' }] }),
+          ],
+        }),
+      ],
+    })
+    // 64 counts at half a second; the words end 8 counts before, and five of them at 140 a minute take 2.1 s and a pause of 0.4 s.
+    expect(panel.host.querySelector('.panel-cue')!.textContent).toContain('2.5 s from 0:25')
   })
 
   it('end so many counts or seconds before their change', () => {

@@ -4,6 +4,7 @@ import { actionsOn } from '#features/drafting/panel/block/actionsOn.ts'
 import { BlockHeader } from '#features/drafting/panel/block/BlockHeader.tsx'
 import { CadenceFields } from '#features/drafting/panel/block/CadenceFields.tsx'
 import { CueList } from '#features/drafting/panel/block/CueList.tsx'
+import { DemandRow } from '#features/drafting/panel/block/DemandRow.tsx'
 import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
 import { LeadFootRow } from '#features/drafting/panel/block/LeadFootRow.tsx'
 import { LengthRow } from '#features/drafting/panel/block/LengthRow.tsx'
@@ -49,6 +50,7 @@ function BlockFields({ block }: { block: Block }) {
           onChange={does.setResistance}
         />
         <EffortFields effort={block.effort} onChange={does.setEffort} onPreview={does.previewEffort} />
+        <DemandRow blockId={block.id} />
         <FigureRow label="posture" value={block.posture} choices={POSTURE_CHOICES} onChange={(posture) => edit({ posture })} />
         <FigureRow label="hands" value={block.hands} choices={HANDS_CHOICES} onChange={(hands) => edit({ hands })} />
         <LengthRow length={block.length} eight={eight} onChange={does.setLength} />
@@ -59,7 +61,7 @@ function BlockFields({ block }: { block: Block }) {
         <SelectRow label="terrain" value={block.terrain} choices={TERRAIN_CHOICES} onChange={(terrain) => edit({ terrain })} />
       </div>
       <CueList cues={block.cues} unit={'counts' in block.length ? 'counts' : 'seconds'} newId={does.newId} onChange={does.setCues} />
-      <MoreFields block={block} leaders={leaders} counted={song?.grid !== undefined} edit={edit} />
+      <MoreFields block={block} leaders={leaders} eight={song?.grid ? eight : undefined} edit={edit} />
     </>
   )
 }

@@ -1,5 +1,6 @@
 import { memo } from 'react'
 import { formatCueLead, parseCueLead, stepCueLead } from '#features/drafting/panel/block/cueLead.ts'
+import { SpeechNote } from '#features/drafting/panel/block/SpeechNote.tsx'
 import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
@@ -52,7 +53,7 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           label={`${name}, ends before the change`}
           hideLabel
           value={cue.lead}
-          unit="before"
+          unit={endsWithBlock(cue) ? 'before it ends' : 'before'}
           format={formatCueLead}
           parse={(text) => parseCueLead(text, unit)}
           onChange={(lead) => onChange({ ...cue, lead })}
@@ -68,6 +69,7 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           choices={COUNT_INS}
           onChange={(count) => onChange(patched(cue, { count: count === 'none' ? undefined : count === '4' ? 4 : 8 }))}
         />
+        <SpeechNote cueId={cue.id} />
         {of > 1 && <Order name={name} place={place} of={of} onMove={onMove} />}
         <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
           ×
@@ -76,6 +78,9 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
     </li>
   )
 })
+
+/** Words about form, and stories, belong into a block; every other cue leads up to one. */
+const endsWithBlock = ({ moment }: Cue) => moment === 'form' || moment === 'story'
 
 function Order({ name, place, of, onMove }: { name: string } & Pick<CueFieldsProps, 'place' | 'of' | 'onMove'>) {
   return (

@@ -36,6 +36,7 @@ export const CueList = memo(function CueList({ cues, unit, newId, onChange }: Cu
         ))}
       </ol>
       <WordsField
+        className="panel-edit-only"
         label="add a cue"
         hideLabel
         value=""

@@ -8,17 +8,18 @@ import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import type { Block, Leader } from '#plan/model.ts'
 import { parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import type { Counts } from '#units/units.ts'
 
 export interface MoreFieldsProps {
   block: Block
   leaders: readonly Leader[]
-  /** Whether the block is measured in counts, so that it can be fitted in eights. */
-  counted: boolean
+  /** Counts in an eight here; absent where the block is measured in seconds and cannot be fitted in eights. */
+  eight: Counts | undefined
   edit: EditBlock
 }
 
 /** Options and feel, who leads, and what planning is to leave alone: folded while they hold nothing. */
-export const MoreFields = memo(function MoreFields({ block, leaders, counted, edit }: MoreFieldsProps) {
+export const MoreFields = memo(function MoreFields({ block, leaders, eight, edit }: MoreFieldsProps) {
   return (
     <>
       <Fold title="options and feel" holds={held([block.easier && 'easier', block.harder && 'harder', block.feel])}>
@@ -86,12 +87,12 @@ export const MoreFields = memo(function MoreFields({ block, leaders, counted, ed
           checked={block.locked === true}
           onChange={(on) => edit({ locked: on || undefined })}
         />
-        {counted && (
+        {eight !== undefined && (
           <>
             <OptionalQuantityRow
               label="at least"
               value={block.minEights}
-              unit="eights"
+              unit={eight === 6 ? 'sixes' : 'eights'}
               placeholder="any length"
               format={String}
               parse={(text) => boundOf(text, (value) => value <= (block.maxEights ?? value), 'At least cannot be more than at most.')}
@@ -101,7 +102,7 @@ export const MoreFields = memo(function MoreFields({ block, leaders, counted, ed
             <OptionalQuantityRow
               label="at most"
               value={block.maxEights}
-              unit="eights"
+              unit={eight === 6 ? 'sixes' : 'eights'}
               placeholder="any length"
               format={String}
               parse={(text) => boundOf(text, (value) => value >= (block.minEights ?? value), 'At most cannot be less than at least.')}

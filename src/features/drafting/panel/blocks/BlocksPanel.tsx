@@ -74,7 +74,7 @@ function Grouping({ ids }: { ids: readonly string[] }) {
     setProblem(made ? '' : 'A set is made of single blocks that stand side by side in one section.')
   }
   return (
-    <section className="panel-group" aria-label="set">
+    <section className="panel-group panel-edit-only" aria-label="set">
       <Button onClick={group}>make a set of two rounds</Button>
       <p className="panel-note" role="alert">
         {problem}

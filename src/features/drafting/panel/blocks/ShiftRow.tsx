@@ -12,5 +12,5 @@ export function ShiftRow({ bike, onShift }: { bike: Bike; onShift: (steps: KnobS
     onShift(steps.value)
     return null
   }
-  return <Field label="shift totals" value="" unit={`${bike.unit}s`} placeholder="+¼ or −½" onCommit={commit} />
+  return <Field className="panel-edit-only" label="shift totals" value="" unit={`${bike.unit}s`} placeholder="+¼ or −½" onCommit={commit} />
 }

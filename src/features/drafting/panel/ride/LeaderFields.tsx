@@ -39,13 +39,18 @@ export const LeaderFields = memo(function LeaderFields({ leaders, newId, onChang
         </div>
       ))}
       {both ? (
-        <Button onClick={() => onChange(leaders.slice(0, 1))}>teach without {leaders[1]!.name}</Button>
+        <Button className="panel-edit-only" onClick={() => onChange(leaders.slice(0, 1))}>
+          teach without {leaders[1]!.name}
+        </Button>
       ) : (
-        <Button onClick={() => onChange([...leaders, { ...DEFAULT_LEADER, id: newId(), name: 'second leader' }])}>
+        <Button
+          className="panel-edit-only"
+          onClick={() => onChange([...leaders, { ...DEFAULT_LEADER, id: newId(), name: 'second leader' }])}
+        >
           add a second leader
         </Button>
       )}
-      {both && <p className="panel-note">Blocks of a leader who goes are led by the other one.</p>}
+      {both && <p className="panel-note panel-edit-only">Blocks of a leader who goes are led by the other one.</p>}
     </section>
   )
 })

@@ -89,7 +89,7 @@ function SongChange({ section, does }: { section: Section; does: ReturnType<type
   }
   if (!song) {
     return (
-      <section className="panel-group" aria-label="song">
+      <section className="panel-group panel-edit-only" aria-label="song">
         <h3>add a song</h3>
         <NewSong
           key={swaps}
@@ -102,7 +102,7 @@ function SongChange({ section, does }: { section: Section; does: ReturnType<type
     )
   }
   return (
-    <>
+    <div className="panel-edit-only panel-parts-only">
       <Fold title="swap the song">
         <NewSong
           key={swaps}
@@ -125,6 +125,6 @@ function SongChange({ section, does }: { section: Section; does: ReturnType<type
         </p>
         <Button onClick={() => take(null)}>take “{song.title}” away</Button>
       </Fold>
-    </>
+    </div>
   )
 }

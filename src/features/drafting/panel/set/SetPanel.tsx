@@ -71,8 +71,10 @@ function SetFields({ set }: { set: SetBlock }) {
             </li>
           ))}
         </ol>
-        <Button onClick={() => now().run(ungroupSet(now().ride!, { setId: set.id, newId: now().newId }))}>play the rounds out</Button>
-        <p className="panel-note">Writes every round as blocks of its own; the ride stays the same.</p>
+        <Button className="panel-edit-only" onClick={() => now().run(ungroupSet(now().ride!, { setId: set.id, newId: now().newId }))}>
+          play the rounds out
+        </Button>
+        <p className="panel-note panel-edit-only">Writes every round as blocks of its own; the ride stays the same.</p>
       </section>
     </>
   )
