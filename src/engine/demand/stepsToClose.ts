@@ -50,7 +50,7 @@ export function stepsToClose(played: readonly PlayedBlock[], setup: ClosingSetup
   let before = here
   for (let taken = 1; taken <= room; taken++) {
     const next = tried(played, direction * taken, setup)
-    if (isBetter(next, best)) best = next
+    if (isBetter(next, best) && !joinsBeyond(next, here)) best = next
     const passed = next.mean * direction >= 0
     if (passed) return explained(best, setup, ramps(played) ? 'ramp' : 'step', best === next ? before : next)
     if (next.byFeel === direction && next.demand === before.demand) return explained(best, setup, 'calibration')
@@ -59,9 +59,16 @@ export function stepsToClose(played: readonly PlayedBlock[], setup: ClosingSetup
   return explained(best, setup, direction > 0 ? 'maximum' : setup.ride.datum === 'base' ? 'base' : 'loosest')
 }
 
-/** What lies beyond the limit as the block is, effort × seconds over all rounds; with another effort planned where one is given. */
-export const excessOf = (played: readonly PlayedBlock[], setup: ClosingSetup, effort?: Block['effort']): number =>
-  tried(effort === undefined ? played : played.map((one) => ({ ...one, block: { ...one.block, effort } })), 0, setup).excess
+/** What lies beyond the limit as the block is, effort × seconds over all rounds. */
+export const excessOf = (played: readonly PlayedBlock[], setup: ClosingSetup): number => tried(played, 0, setup).excess
+
+/** True where planning another effort leaves less beyond the limit, and nothing that could join the neighbour's. */
+export function effortHelps(played: readonly PlayedBlock[], setup: ClosingSetup, effort: Block['effort']): boolean {
+  const here = tried(played, 0, setup)
+  const planned = played.map((one) => ({ ...one, block: { ...one.block, effort } }))
+  const next = tried(planned, 0, setup)
+  return next.excess < here.excess && !joinsBeyond(next, here)
+}
 
 const isStill = ({ cadence, block }: PlayedBlock): boolean => cadence.kind !== 'turning' || block.posture === 'offBike'
 
@@ -83,8 +90,9 @@ interface Tried {
   /** Area beyond the limit, effort × seconds, over all rounds. */
   excess: number
   longest: Seconds
-  /** A stretch apart reaches an end of a block, where it may go on in the next. */
-  touchesEnd: boolean
+  /** Stretches apart that reach an end of a block, where they may go on in the next: those above intent, those below. */
+  touchesOver: boolean
+  touchesUnder: boolean
   /** 1 where every round is already above the calibrated points, −1 where below, else 0. */
   byFeel: -1 | 0 | 1
 }
@@ -92,7 +100,7 @@ interface Tried {
 function tried(played: readonly PlayedBlock[], steps: KnobSteps, { ride, rider, rules }: ClosingSetup): Tried {
   const calibration = calibrationOf(ride.bike)
   const legs = legsOf(rider)
-  const sum: Tried = { steps, demand: 0, mean: 0, excess: 0, longest: 0, touchesEnd: false, byFeel: 0 }
+  const sum: Tried = { steps, demand: 0, mean: 0, excess: 0, longest: 0, touchesOver: false, touchesUnder: false, byFeel: 0 }
   const reaches = new Set<Reach>()
   let seconds = 0
   for (const one of played) {
@@ -105,10 +113,12 @@ function tried(played: readonly PlayedBlock[], steps: KnobSteps, { ride, rider, 
     seconds += length
     sum.demand += meanDemand(pieces) * length
     sum.mean += meanDemand(gap) * length
-    for (const { from, to, excess } of apartWithin(gap, rules.intentGap)) {
+    for (const { from, to, excess, sign } of apartWithin(gap, rules.intentGap)) {
       sum.excess += excess
       sum.longest = Math.max(sum.longest, to - from)
-      if (from <= one.from || to >= one.to) sum.touchesEnd = true
+      if (from > one.from && to < one.to) continue
+      if (sign > 0) sum.touchesOver = true
+      else sum.touchesUnder = true
     }
   }
   const byFeel = reaches.size > 1 ? 0 : reaches.has('above') ? 1 : reaches.has('below') ? -1 : 0
@@ -121,7 +131,11 @@ function isBetter(next: Tried, best: Tried): boolean {
   return next.excess === 0 && Math.abs(next.mean) < Math.abs(best.mean) - 1e-9
 }
 
-function judged({ steps, demand, excess, longest, touchesEnd }: Tried, { rules }: ClosingSetup): Closing {
+/** A change may not pass the intent so far that what is then beyond it could join the neighbour's. */
+const joinsBeyond = (next: Tried, here: Tried): boolean => (here.mean > 0 ? next.touchesUnder : next.touchesOver)
+
+function judged({ steps, demand, excess, longest, touchesOver, touchesUnder }: Tried, { rules }: ClosingSetup): Closing {
+  const touchesEnd = touchesOver || touchesUnder
   return { steps, demand, excess, closes: excess === 0 || (longest <= rules.intentGapSeconds && !touchesEnd) }
 }
 

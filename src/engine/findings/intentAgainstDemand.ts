@@ -3,7 +3,7 @@ import { demandAt } from '#engine/demand/demandOfBlock.ts'
 import { apartRuns, apartWithin, gapPieces } from '#engine/demand/intentGap.ts'
 import { quadraticAt } from '#engine/demand/quadratic.ts'
 import { type Restated, restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
-import { type Closing, type ClosingSetup, excessOf, stepsToClose } from '#engine/demand/stepsToClose.ts'
+import { type Closing, type ClosingSetup, effortHelps, excessOf, stepsToClose } from '#engine/demand/stepsToClose.ts'
 import { sizeWords } from '#engine/ledger/settingWords.ts'
 import type { Finding, Fix, PlayedBlock, RiderReport } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -132,7 +132,7 @@ function effortFix(rounds: readonly PlayedBlock[], gap: Effort, setup: ClosingSe
   const { block } = rounds[0]!
   const moved = (effort: Effort): Effort => Math.min(10, Math.max(0, Math.round((effort + gap) * 2) / 2))
   const effort = { from: moved(block.effort.from), to: moved(block.effort.to) }
-  if (excessOf(rounds, setup, effort) >= excessOf(rounds, setup)) return undefined
+  if (!effortHelps(rounds, setup, effort)) return undefined
   const words = sayEfforts(effort.from, effort.to)
   return blockFix(block, `Plan ${words} instead`, `Set the effort of ${inQuotes(block)} to ${words}`, { effort })
 }
