@@ -2,6 +2,7 @@ import { memo } from 'react'
 import { CueFields } from '#features/drafting/panel/block/CueFields.tsx'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import type { Cue } from '#plan/model.ts'
+import './cues.css'
 
 export interface CueListProps {
   cues: readonly Cue[]

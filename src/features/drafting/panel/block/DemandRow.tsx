@@ -1,6 +1,7 @@
 import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
 import { useApp } from '#store/useApp.ts'
 import { formatEffort } from '#units/formatEffort.ts'
+import './effort.css'
 
 /** What the block asks of each modelled rider, to the nearest half level; the one the ride is judged for stands out. */
 export function DemandRow({ blockId }: { blockId: string }) {

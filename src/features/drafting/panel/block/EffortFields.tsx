@@ -3,6 +3,7 @@ import type { Block } from '#plan/model.ts'
 import { EffortPicker } from '#ui/EffortPicker.tsx'
 import { effortWords } from '#units/effortWords.ts'
 import { formatEffort } from '#units/formatEffort.ts'
+import './effort.css'
 
 export interface EffortFieldsProps {
   /** Absent where several blocks do not share it. */

@@ -1,6 +1,7 @@
 import { Figure, type FigureName } from '#ui/figures/Figure.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import type { Choice } from '#ui/Select.tsx'
+import './FigureRow.css'
 
 export interface FigureRowProps<V extends string> {
   label: string

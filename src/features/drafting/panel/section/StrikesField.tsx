@@ -2,6 +2,7 @@ import { memo, useId } from 'react'
 import { constantsOf } from '#engine/constants.ts'
 import { sayFit } from '#features/drafting/panel/section/cadenceWindow.ts'
 import { type BeatGrid, type Block, type Ride, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import './StrikesField.css'
 
 export interface StrikesFieldProps {
   grid: BeatGrid

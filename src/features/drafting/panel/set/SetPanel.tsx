@@ -18,6 +18,7 @@ import { formatSignedSetting } from '#units/formatSetting.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 import type { Counts } from '#units/units.ts'
+import './SetPanel.css'
 
 const ROUNDS: NumberRules = { subject: 'Rounds', min: 1, max: 100, suffixes: ['rounds', 'round', '×', 'x'], example: '4' }
 
