@@ -1,6 +1,7 @@
 import { mkdtemp, readFile, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
@@ -189,6 +190,49 @@ test('undo, redo and the key map answer to the keyboard everywhere but in a text
   await page.getByRole('link', { name: 'draft' }).click()
   await expect(slot(page)).toHaveText(whole!)
 })
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  for (const viewport of [
+    { width: 1440, height: 900 },
+    { width: 390, height: 844 },
+  ]) {
+    test(`start, hand-over, shared ride and key map are accessible and fit, ${colorScheme}, ${viewport.width} px`, async ({ page }) => {
+      await page.emulateMedia({ colorScheme })
+      await page.setViewportSize(viewport)
+      await openRidewright(page)
+      await page.getByLabel('title', { exact: true }).fill('A title so long that it has to be cut or broken somewhere. '.repeat(4))
+      await page.getByLabel('playlist').fill('Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nBrickworks 3:75 132\nNight Market 3:05')
+      await page.getByText('other', { exact: true }).click()
+      await page.getByLabel('other length').fill('x')
+      await expectSound(page)
+      await page.getByLabel('other length').fill('40')
+      await page.getByRole('button', { name: 'make a ride of 2 songs' }).click()
+      await page.getByRole('link', { name: 'hand over' }).click()
+      await expectSound(page)
+      const link = await page.getByRole('textbox', { name: 'link' }).inputValue()
+      await page.getByRole('link', { name: 'all rides' }).click()
+      await page.getByRole('button', { name: /^delete A title/ }).click()
+      await expect(page.getByRole('button', { name: 'put it back' })).toBeFocused()
+      await expectSound(page)
+      await page.goto(link)
+      await page.getByRole('link', { name: 'hand over' }).click()
+      await expect(page.getByRole('region', { name: 'shared ride' })).toBeVisible()
+      await expectSound(page)
+      await page.goto(link.slice(0, -20))
+      await expect(page.getByRole('alert')).toBeVisible()
+      await page.keyboard.press('?')
+      await expect(page.getByRole('dialog')).toBeVisible()
+      await expectSound(page)
+    })
+  }
+}
+
+/** No complaint of the accessibility checker, and nothing wider than the window. */
+async function expectSound(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  expect(violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html)])).toEqual([])
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
+}
 
 /** Gives the page a file through its file chooser. */
 async function chooseFile(page: Page, name: string, text: string): Promise<void> {

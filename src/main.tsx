@@ -1,3 +1,8 @@
 import { start } from '#app/wiring.tsx'
 
-void start(document.getElementById('root')!)
+const root = document.getElementById('root')!
+
+start(root).catch((error: unknown) => {
+  root.textContent = `Ridewright could not start. What is saved on this machine is untouched; load the page again. What the program said: ${error}`
+  throw error
+})

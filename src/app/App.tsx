@@ -1,6 +1,5 @@
-import { lazy, Suspense, useEffect, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useLayoutEffect, useRef, useState } from 'react'
 import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
-import { fileName } from '#features/handover/fileName.ts'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
@@ -8,7 +7,7 @@ import type { Place } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { LiveRegion } from '#ui/LiveRegion.tsx'
-import { saveTextFile } from '#ui/saveTextFile.ts'
+import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { Header } from './Header.tsx'
 import { KeyMap } from './KeyMap.tsx'
@@ -27,11 +26,13 @@ interface Props {
   canKeep: boolean
   /** Milliseconds since 1970. */
   now: () => number
+  /** Loads the page anew. */
+  onReload: () => void
   onOpenFile: (file: File) => void
 }
 
 /** The shell: a head, what must be known, and the place one is in. */
-export function App({ canKeep, now, onOpenFile }: Props) {
+export function App({ canKeep, now, onReload, onOpenFile }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
@@ -54,8 +55,8 @@ export function App({ canKeep, now, onOpenFile }: Props) {
       <main ref={main} className="app-main" tabIndex={-1}>
         <ErrorBoundary
           key={place}
-          onDownload={download}
-          onReload={() => location.reload()}
+          onDownload={() => downloadRide(store)}
+          onReload={onReload}
           onLeave={() => store.getState().setPlace('start')}
         >
           <Suspense fallback={<p className="app-waiting">opening…</p>}>
@@ -70,13 +71,6 @@ export function App({ canKeep, now, onOpenFile }: Props) {
       <Announcements />
     </div>
   )
-
-  function download(): boolean {
-    const { shown, ride } = store.getState()
-    const kept = ride ?? shown
-    if (kept) saveTextFile(fileName(kept.title), JSON.stringify(kept, null, 2))
-    return kept !== null
-  }
 }
 
 /** "25 November 2026" */
@@ -90,7 +84,8 @@ function Announcements() {
 
 function useTheme() {
   const theme = useApp((state) => state.theme)
-  useEffect(() => {
+  // Before the first paint, so that a dark page is not white for a moment.
+  useLayoutEffect(() => {
     if (theme === 'auto') delete document.documentElement.dataset.theme
     else document.documentElement.dataset.theme = theme
   }, [theme])

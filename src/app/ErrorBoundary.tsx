@@ -33,7 +33,7 @@ export class ErrorBoundary extends Component<Props, State> {
     const { error, told } = this.state
     if (error === null) return this.props.children
     return (
-      <main className="app-broken" role="alert">
+      <div className="app-broken" role="alert">
         <h1>This screen broke.</h1>
         <p>
           The ride itself is not lost: it is still in memory, and the last saved state is on this machine. Keep a copy first, then try
@@ -48,7 +48,7 @@ export class ErrorBoundary extends Component<Props, State> {
         </p>
         <p role="status">{told}</p>
         <p className="app-broken-reason">What the program said: {error.message || error.name}</p>
-      </main>
+      </div>
     )
   }
 

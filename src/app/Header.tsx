@@ -67,7 +67,7 @@ function Title() {
   const meta = useApp(metaLine)
   return (
     <div className="app-title">
-      <strong title={title}>{title || 'untitled ride'}</strong>
+      <h1 title={title}>{title || 'untitled ride'}</h1>
       <span>{meta}</span>
     </div>
   )

@@ -5,6 +5,8 @@ import { AppStoreProvider } from '#store/useApp.ts'
 import { App } from './App.tsx'
 import { tieAddress } from './addressSync.ts'
 import { createIds } from './createIds.ts'
+import { downloadRide } from './downloadRide.ts'
+import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { keepSession, readSession } from './lastSession.ts'
 import { noteOnLeaving, saveNoted } from './leavingNotes.ts'
 import { openRideFile } from './openRideFile.ts'
@@ -37,10 +39,15 @@ export async function start(root: HTMLElement): Promise<void> {
 
   createRoot(root).render(
     <AppStoreProvider value={store}>
-      <App canKeep={shelf !== null} now={Date.now} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
+      {/* The places have a boundary of their own; this one stands behind the shell itself. */}
+      <ErrorBoundary onDownload={() => downloadRide(store)} onReload={reload} onLeave={reload}>
+        <App canKeep={shelf !== null} now={Date.now} onReload={reload} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
+      </ErrorBoundary>
     </AppStoreProvider>,
   )
 }
+
+const reload = () => location.reload()
 
 /** localStorage, or null where asking for it alone is refused. */
 function localNotes(): Storage | null {

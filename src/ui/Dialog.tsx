@@ -49,7 +49,10 @@ export function Dialog({ open, title, onClose, children, actions, closeLabel = '
       {open && (
         <div className="ui-dialog-box">
           <h2 id={id}>{title}</h2>
-          <div className="ui-dialog-body">{children}</div>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long body is scrolled by the arrow keys */}
+          <div className="ui-dialog-body" tabIndex={wide ? 0 : undefined}>
+            {children}
+          </div>
           <div className="ui-dialog-actions">
             {actions}
             <Button onClick={onClose}>{closeLabel}</Button>
