@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { makeVariant } from '#engine/fit/makeVariant.ts'
+import { parseRide } from '#plan/parseRide.ts'
+import { revisionOf } from '#plan/revisionOf.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+
+describe('the same class in another length', () => {
+  for (const [name, minutes] of [
+    ['ridge', 60],
+    ['ridge', 30],
+    ['ridge', 20],
+    ['spark', 30],
+    ['spark', 45],
+    ['spark', 60],
+  ] as const) {
+    it(`makes ${minutes} minutes of ${name}: ends inside, with warm-up, cool-down and finish`, () => {
+      const parent = demoRide(name)
+      const variant = makeVariant(parent, minutes, 'variant')
+      if (!variant.ok) throw new Error(variant.reason)
+      const { ride, changes } = variant
+      expect(parseRide(structuredClone(ride)).ok).toBe(true)
+      const report = computeRide(ride)
+      expect(report.totals.slack).toBeGreaterThanOrEqual(-1e-6)
+      expect(report.totals.slack).toBeLessThanOrEqual(20)
+      expect(ride.parent).toEqual({ rideId: parent.id, revision: revisionOf(parent) })
+      expect(ride.slotMinutes).toBe(minutes)
+
+      const first = report.blocks.find(({ block }) => Math.max(block.effort.from, block.effort.to) >= 7)!
+      const last = report.blocks.findLast(({ block }) => Math.max(block.effort.from, block.effort.to) > 3)!
+      expect(first.from / report.totals.total).toBeGreaterThanOrEqual(0.12)
+      expect((report.totals.total - last.to) / report.totals.total).toBeGreaterThanOrEqual(0.08)
+
+      // The last song of the hardest peaks is still there, as the last of them.
+      const peaks = computeRide(parent).recovery.bouts
+      const finish = computeRide(parent).blocks[peaks.findLast(({ peak }) => peak === 9)!.fromBlock]!.sectionId
+      expect(ride.sections.some(({ id }) => id === finish)).toBe(true)
+
+      expect(changes[0]).toMatchObject({ kind: 'slot', text: `${minutes} minutes instead of ${parent.slotMinutes}.` })
+      expect(changes.every(({ text }) => text.endsWith('.'))).toBe(true)
+      for (const { sectionId } of report.sections) {
+        expect(report.sections.find((section) => section.sectionId === sectionId)).toMatchObject({ open: 0, beyond: 0 })
+      }
+    })
+  }
+
+  it('lists every song that is gone, comes again or ends elsewhere', () => {
+    const parent = demoRide('ridge')
+    const variant = makeVariant(parent, 30, 'variant')
+    if (!variant.ok) throw new Error(variant.reason)
+    const kept = new Set(variant.ride.sections.map(({ id }) => id))
+    const gone = parent.sections.filter(({ id }) => !kept.has(id)).map(({ id }) => id)
+    expect(variant.changes.filter(({ kind }) => kind === 'dropped').map(({ sectionId }) => sectionId)).toEqual(gone)
+    const cut = variant.ride.sections.filter(
+      (section) => section.outCount !== parent.sections.find(({ id }) => id === section.id)?.outCount,
+    )
+    expect(
+      variant.changes
+        .filter(({ kind }) => kind === 'trimmed')
+        .map(({ sectionId }) => sectionId)
+        .sort(),
+    ).toEqual(cut.map(({ id }) => id).sort())
+  })
+
+  it('keeps totals where the song before a told change is gone', () => {
+    const parent = demoRide('ridge')
+    const relative = {
+      ...parent,
+      sections: parent.sections.map((section) => ({
+        ...section,
+        blocks: section.blocks.map((block, i) =>
+          i === 0 && section.id !== 's1' && !('parts' in block) ? { ...block, resistance: { kind: 'keep' as const } } : block,
+        ),
+      })),
+    }
+    const totals = (ride: typeof parent) => new Map(computeRide(ride).blocks.map(({ block, ledger }) => [block.id, ledger.after.nominal]))
+    const variant = makeVariant(relative, 30, 'variant')
+    if (!variant.ok) throw new Error(variant.reason)
+    const before = totals(relative)
+    for (const [id, total] of totals(variant.ride)) expect(total).toBe(before.get(id))
+    expect(variant.changes.some(({ kind }) => kind === 'total')).toBe(true)
+  })
+
+  it('says what is nearest, or that nothing can be made', () => {
+    const parent = demoRide('spark')
+    expect(makeVariant({ ...parent, sections: [] }, 30, 'variant')).toMatchObject({
+      ok: false,
+      reason: expect.stringContaining('nothing planned'),
+    })
+    const tiny = makeVariant(parent, 5, 'variant')
+    expect(tiny).toMatchObject({ ok: false, reason: expect.stringMatching(/5 minutes/) })
+  })
+})
