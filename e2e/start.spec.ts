@@ -137,6 +137,26 @@ test('a reload reopens the ride and the place that were left, changes included',
   await page.goBack()
 })
 
+test('a reload and a look at another place bring back the stretch that was on the stage', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await page.getByRole('button', { name: /^3\. Tin Orchard Run/ }).focus()
+  await page.keyboard.press('f')
+  const stretch = () =>
+    page
+      .locator('.stage-scroller')
+      .evaluate((box) => [Math.round(box.scrollLeft), Math.round(box.firstElementChild!.getBoundingClientRect().width)])
+  await expect.poll(async () => (await stretch())[0]).toBeGreaterThan(1000)
+  const left = await stretch()
+  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'draft' }).click()
+  await expect.poll(stretch).toEqual(left)
+  await page.waitForFunction(() => localStorage.getItem('ridewright.session')?.includes('"draft"'))
+  await page.reload()
+  await ready(page)
+  await expect.poll(stretch).toEqual(left)
+})
+
 test('a change made the moment before a reload is not lost', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()

@@ -49,7 +49,7 @@ export function Dialog({ open, title, onClose, children, actions, closeLabel = '
       {open && (
         <div className="ui-dialog-box">
           <h2 id={id}>{title}</h2>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long body is scrolled by the arrow keys */}
+          {/* A long body is scrolled by the arrow keys, so it takes the focus. */}
           <div className="ui-dialog-body" tabIndex={wide ? 0 : undefined}>
             {children}
           </div>

@@ -26,6 +26,7 @@ import { Overview } from './Overview.tsx'
 import { SongRow } from './SongRow.tsx'
 import { StageContext } from './StageContext.ts'
 import { clampZoom, stageReach, type TimeScale, toSeconds, toX, ZOOM, zoomToFit } from './timeScale.ts'
+import { useKeptView } from './useKeptView.ts'
 
 // The chart library is large and the blocks are what one starts with: it comes after the first paint.
 const IntensityChart = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.IntensityChart })))
@@ -95,6 +96,8 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
     },
     [onScale, scale],
   )
+
+  useKeptView(scroller, windowed, scale, zoomTo)
 
   // The browser's own zoom would win unless the wheel is caught before it, which React's passive listeners cannot.
   useLayoutEffect(() => {
@@ -269,6 +272,9 @@ const Blocks = memo(function Blocks({ ride, report, scale, selectedIds, draggedI
           readOnly={readOnly}
         />
       ))}
+      {report.blocks.length === 0 && !readOnly && (
+        <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
+      )}
       {report.spans.map((span) => (
         <Rest key={`${span.kind} ${span.from}`} span={span} scale={scale} />
       ))}
