@@ -59,14 +59,14 @@ export const RULES = {
   repeatedId: (id: string) => `is used a second time (“${id}”); every section, block and cue needs its own`,
   lengthInCounts: 'must be given in counts, because the song has a beat grid',
   lengthInSeconds: 'must be given in seconds, because there is no beat grid to count by',
-  noSuchLeader: (id: string) => `names a leader this ride does not have (“${id}”)`,
+  noSuchLeader: (id: string) => `is not one of this ride’s leaders (“${id}”)`,
   lowAboveHigh: (low: number, high: number) => `must run from low to high; it runs from ${low} to ${high}`,
   aimOutside: (low: number, high: number) => `must lie between the two ends of its range, ${low} and ${high}`,
   notRising: 'must come later than the one before, in counts and in seconds',
   tempo: (low: number, high: number, bpm: number) =>
     `gives a tempo outside ${low} to ${high} beats a minute (${Number.isFinite(bpm) ? Math.round(bpm) : 'endless'})`,
   outBeforeIn: (from: number, to: number) => `must come after the in-point; the section goes in at ${from} and out at ${to}`,
-  emptyStretch: 'must end after it begins',
+  emptyStretch: 'must come after the start',
   eightsCrossed: (low: number, high: number) => `must not be fewer than the fewest eights; they are ${low} and ${high}`,
   wholeSteps: (setting: number, stepsPerUnit: number) =>
     `must be a whole number of steps; ${setting} at ${stepsPerUnit} steps a unit is not`,

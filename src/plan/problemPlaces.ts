@@ -103,6 +103,8 @@ const SUBJECTS: Record<string, string> = {
   'bike.brake': 'the kind of brake',
   'bike.referenceRpm': 'the reference cadence',
   'bike.points': 'the list of calibration points',
+  'quiet.from': 'the start',
+  'quiet.to': 'the end',
   'points.0': 'the setting',
   'points.1': 'the power',
   'riders.massKg': 'the mass',

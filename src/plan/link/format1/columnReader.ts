@@ -6,6 +6,9 @@ import { type Manner, unspell } from './spelling.ts'
 /** Most values read from one link; a ride that `parseRide` takes needs far fewer. */
 const MOST_VALUES = 2_000_000
 
+/** Most characters spelled out, as many as `parseRide` reads and what a closing full stop may add. */
+const MOST_CHARACTERS = 1_000_001
+
 /** Gives the next value of a column at every call. */
 type Column = () => number
 
@@ -28,7 +31,7 @@ export function readColumns(columnCount: number, bytes: Uint8Array): Columns {
 
 /**
  * Hands out what a column writer took.
- * @returns a reader that throws BrokenColumns where a column or the texts end early, and after two million values
+ * @returns a reader that throws BrokenColumns where a column or the texts end early, and after two million values or a million characters
  */
 export function columnReader({ columns, textLengths }: Columns, texts: Uint8Array): ColumnReader {
   const memory = newMemory()
@@ -36,16 +39,19 @@ export function columnReader({ columns, textLengths }: Columns, texts: Uint8Arra
     MANNERS.map((manner, i) => [manner, textLengths.slice(0, i).reduce((sum, length) => sum + length, 0)]),
   )
   let left = MOST_VALUES
+  let charactersLeft = MOST_CHARACTERS
 
   const take = (column: number): number => {
     left -= 1
     if (left < 0) throw new BrokenColumns()
     return columns[column]!()
   }
-  const spelledOut = (manner: Manner): string | undefined => {
-    const read = unspell(texts, starts.get(manner)!, manner)
-    if (read) starts.set(manner, read.next)
-    return read?.text
+  const spelledOut = (manner: Manner): string => {
+    const read = unspell(texts, starts.get(manner)!, manner, charactersLeft)
+    if (!read) throw new BrokenColumns()
+    starts.set(manner, read.next)
+    charactersLeft -= read.text.length
+    return read.text
   }
   const takeText = (column: number, manner: Manner): string => {
     const place = take(column)

@@ -63,10 +63,10 @@ function spellCharacter(character: number, bytes: number[]): number {
   return character > 0xffff ? 2 : 1
 }
 
-/** Reads a text and says where it ends; undefined where the bytes are no text. */
-export function unspell(bytes: Uint8Array, at: number, manner: Manner): { text: string; next: number } | undefined {
+/** Reads a text and says where it ends; undefined where the bytes are no text, or one of more characters than are allowed. */
+export function unspell(bytes: Uint8Array, at: number, manner: Manner, most: number): { text: string; next: number } | undefined {
   let text = ''
-  for (let next = at; next < bytes.length; ) {
+  for (let next = at; next < bytes.length && text.length <= most; ) {
     const byte = bytes[next++]!
     if (byte === END || byte === STOP_AND_END) return { text: swapCase(text, manner) + (byte === END ? '' : '.'), next }
     if (byte >= 0x20 && byte < 0x7f) {

@@ -1,0 +1,158 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { deflateSync } from 'fflate'
+import { describe, expect, it } from 'vitest'
+import { decodeLink } from '#plan/link/decodeLink.ts'
+import { encodeLink } from '#plan/link/encodeLink.ts'
+import { open, seal } from '#plan/link/envelope.ts'
+import { bitWriter } from '#plan/link/format1/bits.ts'
+import { SMALL, writeNumber } from '#plan/link/format1/code.ts'
+import { COLUMN_COUNT } from '#plan/link/format1/rideLayout.ts'
+import type { Ride } from '#plan/model.ts'
+
+const ride: Ride = JSON.parse(readFileSync('public/demo/twenty-minute-spark.ride.json', 'utf8'))
+const link = encodeLink(ride)
+
+const said = (text: string) => {
+  const opened = decodeLink(text)
+  return opened.ok ? 'opened' : opened.problems.map(({ sentence }) => sentence).join(' ')
+}
+
+const NOT_OURS = 'This is not a link to a ride.'
+const TOO_NEW = 'This link was made with a newer version; update to open it.'
+const TRUNCATED = 'The end of this link is missing; copy the whole of it and try again.'
+const DAMAGED = 'This link is damaged; ask for it again.'
+const TOO_LONG = 'This link is far longer than any ride; it was not opened.'
+const TOO_LARGE = 'This link holds far more than a ride; it was not opened.'
+
+describe('a link as it arrives', () => {
+  it.each([
+    ['bare', link],
+    ['as a fragment', `#${link}`],
+    ['as an address', `https://rides.example/app/#${link}`],
+    ['as an address with a query', `https://rides.example/?lang=en#${link}`],
+    ['with white space around it', `\n  ${link}\t\r\n`],
+    ['wrapped by a mail program', link.replace(/(.{76})/g, '$1\r\n')],
+    ['in angle brackets', `<https://rides.example/#${link}>`],
+    ['in brackets at the end of a sentence', `(https://rides.example/#${link}).`],
+  ])('opens: %s', (_, text) => {
+    expect(decodeLink(text)).toEqual({ ok: true, ride })
+  })
+
+  it.each([
+    ['nothing', ''],
+    ['an address without a ride', 'https://rides.example/app/'],
+    ['another fragment', 'https://rides.example/#settings'],
+    ['words', 'see you at six'],
+    ['no format', 'r.AAAA'],
+    ['format zero', 'r0.AAAA'],
+  ])('is refused: %s', (_, text) => {
+    expect(said(text)).toBe(NOT_OURS)
+  })
+
+  it('is refused where it is no text', () => {
+    for (const junk of [undefined, null, 7, {}, [link]]) expect(said(junk as unknown as string)).toBe(NOT_OURS)
+  })
+
+  it('says when it comes from a version to come', () => {
+    expect(said(link.replace('r1.', 'r2.'))).toBe(TOO_NEW)
+    expect(said('r99999.whatever comes')).toBe(TOO_NEW)
+  })
+
+  it('says when its end is missing, wherever it was cut', () => {
+    for (let length = 'r1.'.length + 1; length < link.length; length++) expect(said(link.slice(0, length))).toBe(TRUNCATED)
+  })
+
+  it('says when a letter is wrong, whichever', () => {
+    const other = (letter: string) => (letter === 'A' ? 'B' : 'A')
+    for (let at = 'r1.'.length + 2; at < link.length; at += 7) {
+      expect([DAMAGED, TRUNCATED]).toContain(said(link.slice(0, at) + other(link[at]!) + link.slice(at + 1)))
+    }
+    expect(said(`${link.slice(0, 40)}*${link.slice(41)}`)).toBe(DAMAGED)
+    expect(said(`${link}AAAA`)).toBe(DAMAGED)
+  })
+
+  it('says when it is too long to be one, before looking into it', () => {
+    expect(said(`r1.${'A'.repeat(3_000_000)}`)).toBe(TOO_LONG)
+  })
+})
+
+describe('a link that means harm', () => {
+  /** Columns that are all zero, with texts of the lengths said. */
+  const columnsSaying = (...lengths: number[]): number[] => {
+    const to = bitWriter()
+    for (let column = 0; column < COLUMN_COUNT; column++) to.bits(0, 1)
+    for (const length of lengths) writeNumber(to, length, SMALL)
+    return to.bytes()
+  }
+  const crafted = (columns: number[], texts: Uint8Array) => seal(Uint8Array.from([...columns, ...deflateSync(texts, { level: 9 })]))
+
+  it('says it is larger than any ride: nothing is unpacked', () => {
+    expect(said(crafted(columnsSaying(2 ** 40, 0), new Uint8Array(8)))).toBe(TOO_LARGE)
+  })
+
+  it('unpacks to more than it says: unpacking stops', () => {
+    expect(said(crafted(columnsSaying(10, 0), new Uint8Array(20_000_000)))).toBe(DAMAGED)
+    expect(said(crafted(columnsSaying(10, 0), new Uint8Array(11)))).toBe(DAMAGED)
+  })
+
+  it('unpacks to less than it says', () => {
+    expect(said(crafted(columnsSaying(10, 2), new Uint8Array(11)))).toBe(DAMAGED)
+  })
+
+  it('multiplies lists: a few bytes that ask for millions of values', () => {
+    const to = bitWriter()
+    for (let column = 0; column < COLUMN_COUNT; column++) {
+      to.bits(1, 1)
+      to.bits(0, 2)
+      writeNumber(to, 400, SMALL)
+    }
+    for (let manner = 0; manner < 2; manner++) writeNumber(to, 0, SMALL)
+    expect(said(crafted(to.bytes(), new Uint8Array(0)))).toBe(DAMAGED)
+  })
+
+  it('is whole but holds no ride', () => {
+    expect(said(seal(new Uint8Array(0)))).toBe(DAMAGED)
+    expect(said(seal(new TextEncoder().encode(JSON.stringify(ride))))).toBe(DAMAGED)
+  })
+
+  it('is whole and holds a ride the rules refuse', () => {
+    const wrong = { ...ride, sections: ride.sections.map((section) => ({ ...section, id: 's1' })) }
+    expect(said(encodeLink(wrong))).toContain('Section 2: the id is used a second time')
+  })
+
+  it('is any bytes under a right checksum: a ride or a reason, never an error', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
+        expect(said(seal(bytes))).toMatch(/^opened$|\.$/)
+      }),
+      { numRuns: 500 },
+    )
+  })
+
+  it('is a real one changed under a right checksum: a ride or a reason, never an error', () => {
+    const opened = open(link)
+    const payload = opened.ok ? opened.payload : new Uint8Array()
+    fc.assert(
+      fc.property(fc.array(fc.tuple(fc.nat(payload.length - 1), fc.nat(255)), { minLength: 1, maxLength: 6 }), (changes) => {
+        const changed = payload.slice()
+        for (const [at, byte] of changes) changed[at] = byte
+        expect(said(seal(changed))).toMatch(/^opened$|\.$/)
+      }),
+      { numRuns: 500 },
+    )
+  }, 60_000)
+
+  it('is any text, or a real one cut, joined and muddled', () => {
+    const piece = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 20 }),
+      fc.nat(link.length).chain((from) => fc.nat(200).map((length) => link.slice(from, from + length))),
+    )
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 6 }), fc.constantFrom('', 'r1.', '#r1.', 'r2.'), (pieces, start) => {
+        expect(said(start + pieces.join(''))).toMatch(/\.$/)
+      }),
+      { numRuns: 500 },
+    )
+  })
+})

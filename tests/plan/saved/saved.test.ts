@@ -1,0 +1,42 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { decodeLink } from '#plan/link/decodeLink.ts'
+import { shareable } from '#plan/link/shareable.ts'
+import { CURRENT_SCHEMA, isSet, type Ride } from '#plan/model.ts'
+import { parseRide } from '#plan/parseRide.ts'
+
+/**
+ * One real file and link of every version there has been. They are never written anew:
+ * what opened once opens for ever. A new document version or link format adds its own pair.
+ */
+const FOLDER = 'tests/plan/saved'
+const files = readdirSync(FOLDER).filter((name) => name.endsWith('.ride.json'))
+const read = (name: string) => readFileSync(`${FOLDER}/${name}`, 'utf8')
+
+const opened = (parsed: ReturnType<typeof parseRide>): Ride => {
+  if (!parsed.ok) throw new Error(parsed.problems.map(({ sentence }) => sentence).join('\n'))
+  return parsed.ride
+}
+
+describe.each(files)('%s', (name) => {
+  const ride = opened(parseRide(JSON.parse(read(name))))
+  const link = read(name.replace('.ride.json', '.link.txt'))
+
+  it('opens as a ride of today', () => {
+    expect(ride.schema).toBe(CURRENT_SCHEMA)
+  })
+
+  it('opens from its link as the same ride', () => {
+    expect(opened(decodeLink(link))).toStrictEqual(shareable(ride))
+  })
+
+  it('has kept what was dear: every section, block and cue', () => {
+    const items = ride.sections.flatMap((section) => section.blocks)
+    const blocks = items.flatMap((item) => (isSet(item) ? item.parts : [item]))
+    const inFile = (key: string) => read(name).split(`"${key}":`).length - 1
+    expect(ride.sections).toHaveLength(inFile('leadInSeconds'))
+    expect(items.filter(isSet)).toHaveLength(inFile('rounds'))
+    expect(blocks).toHaveLength(inFile('terrain'))
+    expect(blocks.flatMap(({ cues }) => cues)).toHaveLength(inFile('moment'))
+  })
+})
