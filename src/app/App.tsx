@@ -22,8 +22,6 @@ const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((mod
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
 
 interface Props {
-  /** Whether rides can be kept on this machine. */
-  canKeep: boolean
   /** Milliseconds since 1970. */
   now: () => number
   /** Loads the page anew. */
@@ -32,7 +30,7 @@ interface Props {
 }
 
 /** The shell: a head, what must be known, and the place one is in. */
-export function App({ canKeep, now, onReload, onOpenFile }: Props) {
+export function App({ now, onReload, onOpenFile }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
@@ -60,7 +58,7 @@ export function App({ canKeep, now, onReload, onOpenFile }: Props) {
           onLeave={() => store.getState().setPlace('start')}
         >
           <Suspense fallback={<p className="app-waiting">opening…</p>}>
-            {place === 'start' && <StartPlace canKeep={canKeep} now={now} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />}
+            {place === 'start' && <StartPlace now={now} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />}
             {place === 'draft' && <DraftPlace />}
             {place === 'sheet' && <SheetPlace today={dayWords(now())} />}
             {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} />}

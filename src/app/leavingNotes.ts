@@ -31,6 +31,14 @@ export function noteOnLeaving(store: AppStore, notes: Notes, now: () => number, 
   })
 }
 
+/** Has the browser ask before the page is left with changes that can be kept nowhere. */
+export function askOnLeaving(store: AppStore, page: Pick<Window, 'addEventListener'>): void {
+  page.addEventListener('beforeunload', (event) => {
+    const { ride, saved, past } = store.getState()
+    if (ride && saved === 'failed' && past.length > 0) event.preventDefault()
+  })
+}
+
 /** Saves what was noted on leaving, unless the ride was saved again after it, and clears the notes. Resolves in any case. */
 export async function saveNoted(notes: Notes, storage: Pick<RideStorage, 'list' | 'save'>): Promise<void> {
   const keys = Array.from({ length: notes.length }, (_, index) => notes.key(index)).filter((key) => key?.startsWith(PREFIX))

@@ -8,7 +8,7 @@ import { createIds } from './createIds.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { keepSession, readSession } from './lastSession.ts'
-import { noteOnLeaving, saveNoted } from './leavingNotes.ts'
+import { askOnLeaving, noteOnLeaving, saveNoted } from './leavingNotes.ts'
 import { openRideFile } from './openRideFile.ts'
 import { registerServiceWorker } from './registerServiceWorker.ts'
 import { reopen } from './reopen.ts'
@@ -33,6 +33,7 @@ export async function start(root: HTMLElement): Promise<void> {
     store.getState().setSaved('failed')
     store.getState().notify({ kind: 'warning', sentence: storage.warning! })
   }
+  askOnLeaving(store, window)
   await reopen(store, location.hash, readSession(notes), storage.lastOpened)
   tieAddress(store, window)
   keepSession(store, notes, browserWorld)
@@ -41,7 +42,7 @@ export async function start(root: HTMLElement): Promise<void> {
     <AppStoreProvider value={store}>
       {/* The places have a boundary of their own; this one stands behind the shell itself. */}
       <ErrorBoundary onDownload={() => downloadRide(store)} onReload={reload} onLeave={reload}>
-        <App canKeep={shelf !== null} now={Date.now} onReload={reload} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
+        <App now={Date.now} onReload={reload} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
       </ErrorBoundary>
     </AppStoreProvider>,
   )

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { noteOnLeaving, saveNoted } from '#app/leavingNotes.ts'
+import { askOnLeaving, noteOnLeaving, saveNoted } from '#app/leavingNotes.ts'
 import type { Ride } from '#plan/model.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { memoryNotes } from '#tests/support/memoryNotes.ts'
@@ -93,5 +93,22 @@ describe('notes on leaving', () => {
     })
     const storage = { ...shelf(), list: () => Promise.reject(new Error('gone')) }
     await expect(saveNoted(memoryNotes({ 'ridewright.left.ride': JSON.stringify({ at: 1, ride }) }), storage)).resolves.toBeUndefined()
+  })
+})
+
+describe('asking on leaving', () => {
+  it('asks only where changes can be kept nowhere', () => {
+    const { state, store } = aStore()
+    const page = new EventTarget() as Window
+    askOnLeaving(store, page)
+    const asks = () => !page.dispatchEvent(new Event('beforeunload', { cancelable: true }))
+    expect(asks()).toBe(false)
+    state().openRide(ride)
+    state().setSaved('failed')
+    expect(asks()).toBe(false)
+    state().run({ label: 'Renamed', apply: (old) => ({ ...old, title: 'renamed' }) })
+    expect(asks()).toBe(true)
+    state().setSaved('saved')
+    expect(asks()).toBe(false)
   })
 })

@@ -13,8 +13,6 @@ import { SavedRides } from './SavedRides.tsx'
 import './start.css'
 
 interface Props {
-  /** Whether rides can be kept on this machine. */
-  canKeep: boolean
   /** Milliseconds since 1970. */
   now: () => number
   readPlaylist: ReadPlaylist
@@ -22,7 +20,7 @@ interface Props {
 }
 
 /** Where everyone begins: the rides on this machine, two to look at, and the ways to a new one. */
-export function StartPlace({ canKeep, now, readPlaylist, onOpenFile }: Props) {
+export function StartPlace({ now, readPlaylist, onOpenFile }: Props) {
   const store = useAppStore()
   const saved = useApp((state) => state.savedRides)
   const [arrived] = useState(now)
@@ -53,15 +51,9 @@ export function StartPlace({ canKeep, now, readPlaylist, onOpenFile }: Props) {
       </p>
       <div className="start-columns">
         <div className="start-column">
-          {(saved.length > 0 || !canKeep) && (
+          {saved.length > 0 && (
             <section aria-labelledby="start-saved">
               <h2 id="start-saved">your rides on this machine</h2>
-              {!canKeep && (
-                <p className="start-none">
-                  This window cannot keep rides: it is private, or storage is switched off. You can plan all the same; save the ride as a
-                  file before you leave.
-                </p>
-              )}
               <SavedRides
                 rides={saved}
                 now={arrived}
