@@ -12,33 +12,30 @@ export function playBlocks(ride: Ride, timeline: Timeline, ledger: Ledger, footi
   return timeline.blocks.map((placed, index) => {
     const section = ride.sections[placed.section]!
     const { foot, spoken, strikesPerBeat } = footings[index]!
-    const alignment = alignmentOf(ride, placed)
+    const { cut, one, to: end } = timeline.sections[placed.section]!
+    // A crossfade ends the section early, on its own clock too.
+    const last = cut > 0 ? end - one : Number.POSITIVE_INFINITY
     return {
       index,
       block: placed.block,
       sectionId: section.id,
       section: placed.section,
-      ...(placed.set && { set: placed.set }),
+      set: placed.set,
       from: placed.rideFrom,
       to: placed.rideTo,
-      ...sectionTimes(placed, timeline),
-      ...(placed.countFrom !== undefined && { countFrom: placed.countFrom, countTo: placed.countTo }),
+      sectionFrom: Math.min(placed.from, last),
+      sectionTo: Math.min(placed.to, last),
+      countFrom: placed.countFrom,
+      countTo: placed.countTo,
       beyond: placed.beyond,
       cadence: playCadence(placed, section),
       strikesPerBeat,
       foot,
       footSpoken: spoken,
       ledger: ledger.lines[index]!.entry,
-      ...(alignment && { alignment }),
+      alignment: alignmentOf(ride, placed),
     }
   })
-}
-
-/** Times on the section's clock, cut where a crossfade ends the section. */
-function sectionTimes({ from, to, section }: Placed, { sections }: Timeline): { sectionFrom: number; sectionTo: number } {
-  const { cut, one, to: end } = sections[section]!
-  const last = cut > 0 ? end - one : Number.POSITIVE_INFINITY
-  return { sectionFrom: Math.min(from, last), sectionTo: Math.min(to, last) }
 }
 
 function alignmentOf(ride: Ride, { section, countFrom }: Placed): Alignment | undefined {

@@ -58,7 +58,7 @@ export function trackFeet(ride: Ride, { blocks, sections }: Timeline): Footing[]
       const next = strikes + counts * strikesPerBeat
       const flips = foot !== null && footAfter(foot, counts * strikesPerBeat) === otherFoot(foot)
       const cause = foot === null ? (named ? 'between' : lost) : undefined
-      footings.push({ strikesPerBeat, foot, spoken, flips, ...(cause && { lost: cause }) })
+      footings.push({ strikesPerBeat, foot, spoken, flips, lost: cause })
       strikes = next
     }
   }

@@ -2,6 +2,7 @@ import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import type { Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 
 /** What a rule says, before it is given its place. */
@@ -13,20 +14,23 @@ export const ARITHMETIC = 'arithmetic'
 /** A finding about one played block. */
 export function atBlock({ blocks }: Facts, index: number, noticed: Noticed): Finding {
   const { block, sectionId, from } = blocks[index]!
-  return { ...finished(noticed, block.id), at: from, sectionId, blockId: block.id, block: index }
+  return placed(noticed, block.id, from, sectionId, block.id, index)
 }
 
 /** A finding about a section, pointing at its count one unless another moment is given. */
 export function atSection({ sections }: Facts, index: number, noticed: Noticed, at = sections[index]!.one): Finding {
   const { sectionId } = sections[index]!
-  return { ...finished(noticed, sectionId), at, sectionId }
+  return placed(noticed, sectionId, at, sectionId)
 }
 
 /** A finding about the ride as a whole. */
-export const ofRide = (noticed: Noticed, at = 0): Finding => ({ ...finished(noticed, 'ride'), at })
+export const ofRide = (noticed: Noticed, at = 0): Finding => placed(noticed, 'ride', at)
 
-function finished({ fixes = [], ...noticed }: Noticed, place: string): Omit<Finding, 'at'> {
-  return { id: `${noticed.rule}:${place}`, ...noticed, fixes: fixes.filter((fix) => fix !== undefined) }
+/** Written field by field: findings are made by the hundred while a block is dragged. */
+function placed(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number): Finding {
+  const { rule, severity, text, why, amount, fixes } = noticed
+  const offered = fixes ? fixes.filter((fix) => fix !== undefined) : []
+  return { id: `${rule}:${place}`, rule, severity, text, why, at, sectionId, blockId, block, amount, fixes: offered }
 }
 
 /** A repair: its name in the imperative, its name once done, and what it changes. */

@@ -5,7 +5,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, quoted } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** Debts under half a second are the beat's rounding. */
@@ -20,7 +20,7 @@ export function recoveryDebts(facts: Facts): Finding[] {
     if (bout.debt < SMALLEST_DEBT || bout.workSeconds < SHORTEST_BOUT) return []
     const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
     const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
-    const text = `${formatDuration(bout.workSeconds)} ${effort} has ${have} after it; ${formatDuration(bout.need)} is needed.`
+    const text = `${nameOf(facts, bout)} is ${formatDuration(bout.workSeconds)} ${effort} with ${have} after it; ${formatDuration(bout.need)} is needed.`
     const noticed = {
       rule: 'recoveryDebt',
       severity: 'warning' as const,
@@ -32,6 +32,9 @@ export function recoveryDebts(facts: Facts): Finding[] {
     return [{ ...atBlock(facts, bout.toBlock, noticed), at: bout.from }]
   })
 }
+
+const nameOf = (facts: Facts, { fromBlock, toBlock }: Bout): string =>
+  fromBlock === toBlock ? quoted(facts, fromBlock) : `${quoted(facts, fromBlock)} to ${quoted(facts, toBlock)}`
 
 function sourceOf(bout: Bout): string {
   if (!bout.allOut || !handbookRest(bout.workSeconds)) return COMMON_PRACTICE

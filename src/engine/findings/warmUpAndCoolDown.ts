@@ -1,9 +1,8 @@
-import { effortLines, partFrom } from '#engine/recovery/effortLines.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import { type EffortLine, effortLines, partFrom } from '#engine/recovery/effortLines.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { easyTail } from '#engine/shape/effortMeasures.ts'
-import type { Block } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
-import type { Seconds } from '#units/units.ts'
+import { EIGHT, type Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { ofRide } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
@@ -12,7 +11,7 @@ const WHY = 'common practice; ACSM names 5–10 min (from memory)'
 
 /** The time before the first working effort and the easy time at the end, against their share of the class and their minutes. */
 export function warmUpAndCoolDown(facts: Facts): Finding[] {
-  const { rules, timeline, ride, blocks } = facts
+  const { rules, timeline, ride } = facts
   const lines = effortLines(timeline.blocks)
   if (lines.length === 0) return []
   const start = ride.briefingSeconds
@@ -23,12 +22,13 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
   if (hard) {
     const warmUp = partFrom(hard, rules.warmUpEffort)!.from - start
     const need = Math.max((rules.warmUpShare / 100) * (end - start), full ? rules.warmUpMinutes * 60 : 0)
-    const fixes = [extendByClock(blocks[hard.block - 1], need - warmUp, rules.warmUpShare)]
+    const before = lines[lines.indexOf(hard) - 1]
+    const fixes = [extendByClock(facts, before, need - warmUp, rules.warmUpShare)]
     if (warmUp < need - 0.5) found.push(tooShort('warmUp', 'warm-up', warmUp, need, start, fixes))
   }
   const coolDown = easyTail(lines, rules.coolDownEffort)
   const need = Math.max((rules.coolDownShare / 100) * (end - start), full ? rules.coolDownMinutes * 60 : 0)
-  const fixes = [coolDown > 0 ? extendByClock(blocks[lines.at(-1)!.block], need - coolDown, rules.coolDownShare) : undefined]
+  const fixes = [coolDown > 0 ? extendByClock(facts, lines.at(-1), need - coolDown, rules.coolDownShare) : undefined]
   if (coolDown < need - 0.5) found.push(tooShort('coolDown', 'cool-down', coolDown, need, end, fixes))
   return found
 }
@@ -41,10 +41,9 @@ function tooShort(rule: string, name: string, have: Seconds, need: Seconds, at: 
   return ofRide({ rule, severity: 'warning', text, why: WHY, amount: need - have, fixes }, at)
 }
 
-/** A block by the clock can simply be longer; under a song it would run past the music. The class grows with it, hence a little more. */
-function extendByClock(played: PlayedBlock | undefined, missing: Seconds, sharePercent: number): Fix | undefined {
-  if (!played || played.set || played.countFrom !== undefined || !isByClock(played.block)) return undefined
-  return lengthFix(played.block, Math.ceil(missing / (1 - sharePercent / 100)), 8)
+/** A block without a song can simply be longer; under one it would run past the music. The class grows with it, hence a little more. */
+function extendByClock({ blocks, ride }: Facts, line: EffortLine | undefined, missing: Seconds, sharePercent: number): Fix | undefined {
+  const played = line && blocks[line.block]!
+  if (!played || played.set || ride.sections[played.section]!.song) return undefined
+  return lengthFix(played.block, Math.ceil(missing / (1 - sharePercent / 100)), EIGHT)
 }
-
-const isByClock = ({ length }: Block): boolean => 'seconds' in length

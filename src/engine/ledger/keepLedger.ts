@@ -39,7 +39,7 @@ export function keepLedger(ride: Ride, played: readonly Unrolled[]): Ledger {
     const checkpoint = checkpointOf(call)
     const said = sayCall(call, state, after, bike, datum)
     const total = formatTotal(after, bike, limits)
-    lines.push({ entry: { before: state, after, ...said, total, ...(checkpoint && { checkpoint }) }, call, under, over })
+    lines.push({ entry: { before: state, after, call: said.call, change: said.change, total, checkpoint }, call, under, over })
     state = after
   }
   return { lines, limits, start, end: state }

@@ -41,12 +41,12 @@ function layCounts(section: Section, counts: RiddenCounts): LaidSection {
   const blocks: Laid[] = []
   let count: Counts = 0
   let second: Seconds = 0
-  for (const unrolled of unrollItems(section.blocks)) {
-    const { length } = unrolled.block
+  for (const { block, set } of unrollItems(section.blocks)) {
+    const { length } = block
     const countTo = 'counts' in length ? count + length.counts : countAt(grid, zero + second + length.seconds) - counts.in
     const to = clock(countTo)
     const beyond = Math.max(0, countTo - Math.max(count, counts.total))
-    blocks.push({ ...unrolled, from: second, to, countFrom: count, countTo, beyond })
+    blocks.push({ block, set, from: second, to, countFrom: count, countTo, beyond })
     count = countTo
     second = to
   }
@@ -64,9 +64,10 @@ function laySeconds(section: Section): LaidSection {
   const blocks: Laid[] = []
   const end = section.song?.lengthSeconds
   let second: Seconds = 0
-  for (const unrolled of unrollItems(section.blocks)) {
-    const to = second + secondsOf(unrolled.block)
-    blocks.push({ ...unrolled, from: second, to, beyond: end === undefined ? 0 : Math.max(0, to - Math.max(second, end)) })
+  for (const { block, set } of unrollItems(section.blocks)) {
+    const to = second + secondsOf(block)
+    const beyond = end === undefined ? 0 : Math.max(0, to - Math.max(second, end))
+    blocks.push({ block, set, from: second, to, countFrom: undefined, countTo: undefined, beyond })
     second = to
   }
   const seconds = Math.max(second, end ?? 0)

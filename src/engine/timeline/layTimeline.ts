@@ -48,7 +48,7 @@ export function layTimeline(ride: Ride): Timeline {
     for (const laid of section.blocks) {
       const rideTo = Math.min(section.to, section.one + laid.to)
       const block = blocks.length
-      blocks.push({ ...laid, index: block, section: index, rideFrom: clock, rideTo })
+      blocks.push(placed(laid, block, index, clock, rideTo))
       if (rideTo > clock) spans.push({ kind: 'block', from: clock, to: rideTo, sectionId, block })
       clock = rideTo
     }
@@ -59,6 +59,17 @@ export function layTimeline(ride: Ride): Timeline {
   const total = end + ride.clearUpSeconds
   if (total > end) spans.push({ kind: 'clearUp', from: end, to: total })
   return { spans, blocks, sections, total }
+}
+
+/** Field by field, as every played block goes through here on each frame of a drag. */
+function placed(
+  { block, set, from, to, countFrom, countTo, beyond }: Laid,
+  index: number,
+  section: number,
+  rideFrom: Seconds,
+  rideTo: Seconds,
+): Placed {
+  return { block, set, from, to, countFrom, countTo, beyond, index, section, rideFrom, rideTo }
 }
 
 function placeSections(ride: Ride): PlacedSection[] {
