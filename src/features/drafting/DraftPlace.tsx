@@ -21,7 +21,6 @@ import './draft.css'
 export function DraftPlace() {
   const store = useAppStore()
   const readOnly = useApp((state) => state.received !== null)
-  const empty = useApp((state) => state.shown?.sections.length === 0)
   const [scale, setScale] = useState(OPENING_SCALE)
   const [draggedId, setDraggedId] = useState<string | null>(null)
   const root = useRef<HTMLDivElement>(null)
@@ -138,7 +137,6 @@ export function DraftPlace() {
             onScale={setScale}
             lane={lane}
           />
-          {empty && <p className="stage-empty">An empty ride. Press a pattern to start, or add a section for a song and fill it.</p>}
           {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} />}
           <Findings readOnly={readOnly} onGo={go} />
         </div>

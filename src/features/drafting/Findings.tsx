@@ -3,6 +3,7 @@ import type { Finding, Fix } from '#engine/report.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
+import './findings.css'
 
 const FIRST = 8
 const WORDS = { problem: 'to mend', warning: 'to weigh', hint: 'to know' } as const

@@ -34,12 +34,14 @@ export const SongRow = memo(function SongRow({
   const name = section.song?.title ?? section.title ?? 'no song yet'
   const grid = section.song?.grid
   const ticks = grid ? rulerTicks(report, grid, scale) : []
+  const empty = report.to - report.one <= 0
   return (
     <section
       className="song"
       data-section-id={section.id}
       data-selected={selected || undefined}
-      style={{ left: toX(scale, report.one), width }}
+      data-empty={empty || undefined}
+      style={{ left: toX(scale, report.one), ...(!empty && { width }) }}
       aria-label={`section ${number}, ${name}`}
     >
       <DragHandle kind="section" id={section.id}>
@@ -59,7 +61,7 @@ export const SongRow = memo(function SongRow({
             <b>
               {number}. {name}
             </b>{' '}
-            <span className="song-facts">{facts(section, report)}</span>
+            <span className="song-facts">{empty ? 'empty' : facts(section, report)}</span>
           </span>
         </button>
       </DragHandle>

@@ -1,0 +1,189 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Locator, Page } from '@playwright/test'
+import { drag, nextFrame } from './support/drag.ts'
+import { press, retype, tabTo } from './support/keyboard.ts'
+import { openRidewright } from './support/openRidewright.ts'
+import { expect, test } from './support/test.ts'
+
+const total = (page: Page) => page.getByTestId('slot').locator('[data-total]')
+const blocks = (page: Page) => page.locator('[data-block-id]')
+const block = (page: Page, id: string) => page.locator(`[data-block-id="${id}"]`)
+const names = (page: Page) =>
+  page.locator('[data-stage-stop="block"]').evaluateAll((stops) => stops.map((stop) => stop.getAttribute('data-id')))
+const asked = (page: Page) => page.locator('[data-curve="intent"]')
+const pathOf = async (curve: Locator) => (await curve.getAttribute('d')) ?? ''
+
+async function openDemo(page: Page, name: RegExp): Promise<void> {
+  await openRidewright(page)
+  await page.getByRole('button', { name }).click()
+  await expect(asked(page)).toBeAttached()
+}
+
+/** The whole ride as its link tells it: two rides with one link are the same ride. */
+async function linkOf(page: Page): Promise<string> {
+  await page.getByRole('link', { name: 'hand over' }).click()
+  const link = await page.getByLabel('link', { exact: true }).inputValue()
+  await page.getByRole('link', { name: 'draft' }).click()
+  await expect(asked(page)).toBeAttached()
+  return link
+}
+
+test('a ride drafted from nothing by pointer', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByLabel('title', { exact: true }).fill('Lamp-lit Thirty')
+  await page.getByText('30', { exact: true }).click()
+  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await expect(page.getByText(/An empty ride/)).toBeVisible()
+
+  await page.getByRole('button', { name: 'flat', exact: true }).click()
+  await page.getByRole('button', { name: 'seated hill', exact: true }).click()
+  await expect(blocks(page)).toHaveCount(2)
+
+  // A pattern is dragged to the front of what is there.
+  await drag(page, page.getByRole('button', { name: 'recover', exact: true }), blocks(page).first(), { grip: { x: 0.3, y: 0.5 } })
+  await expect(blocks(page)).toHaveCount(3)
+  await expect(blocks(page).nth(2)).toContainText('seated')
+
+  // The first block's edge is pulled by twenty seconds: the stage opens at 4.2 pixels a second.
+  const before = Number(await total(page).getAttribute('data-total'))
+  const edge = blocks(page).first().locator('.edge')
+  await drag(page, edge, { by: { x: 20 * 4.2, y: 0 } })
+  await expect.poll(async () => Number(await total(page).getAttribute('data-total'))).toBe(before + 20)
+})
+
+test('a ride drafted from nothing by keyboard alone', async ({ page }) => {
+  await openRidewright(page)
+  await tabTo(page, page.getByLabel('title', { exact: true }))
+  await page.keyboard.type('Quiet Hands')
+  await tabTo(page, page.getByRole('button', { name: 'start with a blank slot' }))
+  await press(page, 'Enter')
+  await tabTo(page, page.getByRole('button', { name: 'flat', exact: true }))
+  await press(page, 'Enter')
+  await tabTo(page, page.getByRole('button', { name: 'push', exact: true }))
+  await press(page, 'Enter')
+  await expect(blocks(page)).toHaveCount(2)
+  const spoken = page.getByRole('status')
+  await expect(
+    spoken.filter({ hasText: /Added push to the end of warm-up\. It starts at 1:00\. The ride is 1:20, 43:40 to spare\./ }),
+  ).toBeAttached()
+
+  // To the stage: the push goes first, grows by five seconds, and eases by one.
+  const push = page.getByRole('option', { name: /^push, / })
+  await tabTo(page, push)
+  await press(page, 'Alt+ArrowLeft')
+  await expect(blocks(page).first()).toContainText('push')
+  await expect(push).toBeFocused()
+  await press(page, '+')
+  await expect(spoken.filter({ hasText: 'The ride is 1:25' })).toBeAttached()
+  await press(page, 'Alt+ArrowDown')
+  await expect(push).toHaveAccessibleName(/effort 8/)
+
+  // Duplicate, select both, group into rounds, take it back.
+  await press(page, 'd')
+  await expect(blocks(page)).toHaveCount(3)
+  await press(page, 'Shift+ArrowRight')
+  await press(page, 'g')
+  await expect(page.locator('[data-stage-stop="set"]')).toHaveText(/2 rounds/)
+  await expect(blocks(page)).toHaveCount(5)
+  await press(page, 'Control+z')
+  await expect(blocks(page)).toHaveCount(3)
+
+  // Details are typed.
+  await press(page, 'Home')
+  await press(page, 'Enter')
+  await tabTo(page, page.getByLabel('name', { exact: true }))
+  await retype(page, 'lift-off')
+  await press(page, 'Enter')
+  await expect(page.getByRole('option', { name: /^lift-off, / })).toBeAttached()
+})
+
+test('the curve is another one from step to step of a drag, and is the old one when Escape lets go', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const first = await pathOf(asked(page))
+  const order = await names(page)
+  const seen: string[] = []
+  await drag(
+    page,
+    block(page, 's1b1'),
+    { by: { x: 700, y: 20 } },
+    {
+      steps: 36,
+      release: false,
+      onStep: async () => {
+        seen.push(await pathOf(asked(page)))
+      },
+    },
+  )
+  expect(new Set(seen).size).toBeGreaterThan(5)
+  await press(page, 'Escape')
+  await nextFrame(page)
+  await page.mouse.up()
+  expect(await pathOf(asked(page))).toBe(first)
+  expect(await names(page)).toEqual(order)
+  await expect(page.getByRole('button', { name: 'undo' })).toBeDisabled()
+})
+
+test('undo after a drag restores the exact ride, redo the dragged one', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const before = await linkOf(page)
+  await drag(page, block(page, 's1b2'), block(page, 's2b1'), { steps: 30 })
+  await expect(page.getByRole('button', { name: 'undo' })).toBeEnabled()
+  const after = await linkOf(page)
+  expect(after).not.toBe(before)
+  await page.getByRole('button', { name: 'undo' }).click()
+  expect(await linkOf(page)).toBe(before)
+  await page.getByRole('button', { name: 'redo' }).click()
+  expect(await linkOf(page)).toBe(after)
+})
+
+test('a whole section is dragged, and moved from the keyboard', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  await page.getByRole('button', { name: 'whole ride' }).click()
+  const heads = page.locator('.song-head')
+  await drag(page, heads.nth(0), { by: { x: 330, y: 0 } }, { grip: { x: 0.5, y: 0.5 } })
+  await expect(heads.nth(1)).toContainText('Paper Comets')
+  await heads.nth(1).focus()
+  await press(page, 'Alt+ArrowRight')
+  await expect(heads.nth(2)).toContainText('Paper Comets')
+  await expect(heads.nth(2)).toBeFocused()
+})
+
+test('a block is split, joined again, and deleted', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const count = await blocks(page).count()
+  const before = await total(page).getAttribute('data-total')
+  await block(page, 's1b2').click()
+  await press(page, 's')
+  await expect(blocks(page)).toHaveCount(count + 1)
+  expect(await total(page).getAttribute('data-total')).toBe(before)
+  await press(page, 'j')
+  await expect(blocks(page)).toHaveCount(count)
+  await expect(block(page, 's1b2')).toContainText('16 eights')
+  await press(page, 'Delete')
+  await expect(block(page, 's1b2')).toHaveCount(0)
+})
+
+test('a finding leads to its place, shows its repair while pointed at, and the repair takes it away', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const row = page.locator('.findings li').filter({ hasText: '27 s of recovery' })
+  await row.getByRole('button', { name: '5:22' }).click()
+  await expect(page.locator('[data-block-id][data-selected]')).toBeInViewport()
+  const path = await pathOf(asked(page))
+  const repair = row.getByRole('button', { name: /Extend/ })
+  await repair.hover()
+  await expect.poll(() => pathOf(asked(page))).not.toBe(path)
+  await page.mouse.move(10, 400)
+  await expect.poll(() => pathOf(asked(page))).toBe(path)
+  await repair.click()
+  await expect(row).toHaveCount(0)
+})
+
+for (const theme of ['light', 'dark'] as const) {
+  test(`the draft has no accessibility faults that can be found by machine, ${theme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: theme })
+    await openDemo(page, /^Twenty-Minute Spark/)
+    await block(page, 's1b2').click()
+    const { violations } = await new AxeBuilder({ page }).analyze()
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([])
+  })
+}

@@ -1,0 +1,150 @@
+import { type MouseEvent, memo } from 'react'
+import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
+import { isSet, type Ride } from '#plan/model.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
+import { BlockCard, speakBlock } from './BlockCard.tsx'
+import { DragHandle } from './drag/DragHandle.tsx'
+import { type TimeScale, toX } from './timeScale.ts'
+import './blocks.css'
+
+/** A press on a block or a set, with the keys held. */
+export type SelectItem = (id: string, event: { shiftKey: boolean; ctrlKey: boolean; metaKey: boolean }) => void
+
+interface BlocksProps {
+  ride: Ride
+  report: RideReport
+  scale: TimeScale
+  selectedIds: readonly string[]
+  draggedId: string | null
+  readOnly: boolean
+  onSelect: SelectItem
+}
+
+/** All blocks in one row of their own: a block keeps its element while it moves from song to song. */
+export const BlockLane = memo(function BlockLane({ ride, report, scale, selectedIds, draggedId, readOnly, onSelect }: BlocksProps) {
+  const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
+  const select = (event: MouseEvent) => {
+    const target = (event.target as Element).closest<HTMLElement>('[data-stage-stop="block"], [data-stage-stop="set"]')
+    if (target?.dataset.id) onSelect(target.dataset.id, event)
+  }
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of the stage are handled on the stage as a whole
+    <div
+      className="blocks"
+      role="listbox"
+      aria-multiselectable="true"
+      aria-label="blocks in playing order"
+      aria-orientation="horizontal"
+      tabIndex={-1}
+      onClick={select}
+    >
+      {report.blocks.map((played) => (
+        <BlockCard
+          key={`${played.block.id}:${played.set?.round ?? 1}`}
+          {...cardProps(played, report, scale)}
+          selected={selectedIds.includes(played.block.id) || (played.set !== undefined && selectedIds.includes(played.set.set.id))}
+          dragged={draggedId === played.block.id || draggedId === played.set?.set.id}
+          focusable={played.index === stop}
+          readOnly={readOnly}
+        />
+      ))}
+      {report.blocks.length === 0 && !readOnly && (
+        <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
+      )}
+      {report.spans.map((span) => (
+        <Rest key={`${span.kind} ${span.from}`} span={span} scale={scale} />
+      ))}
+      {ride.sections
+        .flatMap((section) => section.blocks.filter(isSet))
+        .map((set) => (
+          <SetBracket
+            key={set.id}
+            id={set.id}
+            rounds={set.rounds}
+            label={set.label}
+            report={report}
+            scale={scale}
+            selected={selectedIds.includes(set.id)}
+          />
+        ))}
+    </div>
+  )
+})
+
+function cardProps(played: PlayedBlock, report: RideReport, scale: TimeScale) {
+  const section = report.sections[played.section]!
+  const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
+  const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
+  return {
+    block: played.block,
+    index: played.index,
+    round: played.set?.round ?? 1,
+    rounds: played.set?.set.rounds ?? 1,
+    x: Math.round(toX(scale, played.from) * 10) / 10,
+    width: Math.round(toX(scale, played.to - played.from) * 10) / 10,
+    total: played.ledger.total,
+    change: played.ledger.change,
+    length,
+    crooked: counts !== null && counts % section.unit.eight !== 0,
+    beyond: played.beyond > 0,
+    spoken: speakBlock(played, formatClock(played.from), length),
+  }
+}
+
+const REST_WORDS = { openTail: 'open', briefing: 'briefing', clearUp: 'clear-up' } as const
+
+/** Time that no block fills: the words before the first song, a song's open end, the wiping down. */
+function Rest({ span, scale }: { span: Span; scale: TimeScale }) {
+  if (span.kind === 'block' || span.kind === 'leadIn') return null
+  const width = toX(scale, span.to - span.from)
+  if (width < 3) return null
+  return (
+    <div className="rest" data-kind={span.kind} style={{ transform: `translateX(${toX(scale, span.from)}px)`, width: width - 2 }}>
+      {width > 40 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
+    </div>
+  )
+}
+
+/** The bracket over a set's rounds: its handle for picking the set up as a whole. */
+function SetBracket({
+  id,
+  rounds,
+  label,
+  report,
+  scale,
+  selected,
+}: {
+  id: string
+  rounds: number
+  label?: string | undefined
+  report: RideReport
+  scale: TimeScale
+  selected: boolean
+}) {
+  const set = report.sets.find((other) => other.setId === id)
+  if (!set) return null
+  const words = `${label ? `${label}, ` : ''}${rounds} ${rounds === 1 ? 'round' : 'rounds'}`
+  return (
+    <div
+      className="set"
+      data-selected={selected || undefined}
+      style={{ transform: `translateX(${toX(scale, set.from)}px)`, width: toX(scale, set.to - set.from) - 2 }}
+    >
+      <DragHandle kind="set" id={id}>
+        <button
+          type="button"
+          className="set-head"
+          data-stage-stop="set"
+          data-id={id}
+          tabIndex={selected ? 0 : -1}
+          aria-pressed={selected}
+          title={words}
+        >
+          {words}
+        </button>
+      </DragHandle>
+    </div>
+  )
+}
