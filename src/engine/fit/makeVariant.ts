@@ -44,7 +44,10 @@ export function makeVariant(ride: Ride, minutes: number, id: string): Variant {
   const slot = minutes * 60 - ride.briefingSeconds - ride.clearUpSeconds
   const shapes = sectionShapes(ride)
   const roles = rolesOf(shapes, rules.warmUpEffort, rules.coolDownEffort)
-  const kept = new Set(ride.sections.flatMap((section, i) => (roles[i] === 'finish' || isLocked(section) ? [i] : [])))
+  // How a class opens and how it ends are promises too.
+  const last = ride.sections.length - 1
+  const stays = (section: Section, i: number) => i === 0 || i === last || roles[i] === 'finish' || isLocked(section)
+  const kept = new Set(ride.sections.flatMap((section, i) => (stays(section, i) ? [i] : [])))
   const selections = pickSections({ shapes, roles, kept, slot, rules }, TRIES)
   let nearest: { ride: Ride; trim: RideTrim; sections: number[] } | null = null
   for (const { sections } of selections) {

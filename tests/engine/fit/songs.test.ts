@@ -1,0 +1,115 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { assignment } from '#engine/fit/assignment.ts'
+import { assignSongs, rankSongs } from '#engine/fit/rankSongs.ts'
+import { replaceSong } from '#engine/fit/replaceSong.ts'
+import { gridOfTempo } from '#plan/beatGrid.ts'
+import type { Song } from '#plan/model.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+
+const ride = demoRide('spark')
+const pushes = ride.sections.find(({ id }) => id === 's4')!
+
+const song = (id: string, bpm: number, eights: number, extra: Partial<Song> = {}): Song => ({
+  id,
+  title: id,
+  grid: gridOfTempo(bpm),
+  lengthSeconds: (eights * 8 * 60) / bpm,
+  strikesPerBeat: 1,
+  ...extra,
+})
+
+describe('replacing a song', () => {
+  it('says what falls off the end, how the time moves and what the legs do', () => {
+    const swap = replaceSong(ride, 's4', song('shorter', 176, 60))!
+    expect(swap.fallen.map(({ name, counts, of }) => [name, counts / 8, of / 8])).toEqual([
+      ['push 3', 4, 8],
+      ['recover', 20, 20],
+    ])
+    expect(swap.sentences).toEqual([
+      'The last 4 eights of “push 3” fall off the end.',
+      'All of “recover” falls off the end (20 eights).',
+      'The section gets 10 s longer.',
+      'Legs go from 92 to 88 rev/min.',
+    ])
+    const report = computeRide(swap.command.apply(ride)).sections[3]!
+    expect(report.beyond).toBe(24 * 8)
+    // Counts stay: every block is as long in counts as before.
+    const counts = (one: typeof ride) => computeRide(one).blocks.map(({ countFrom, countTo }) => countTo! - countFrom!)
+    expect(counts(swap.command.apply(ride))).toEqual(counts(ride))
+  })
+
+  it('says what a longer song leaves open', () => {
+    const swap = replaceSong(ride, 's4', song('longer', 184, 100))!
+    expect(swap).toMatchObject({ fallen: [], open: 16 * 8 })
+    expect(swap.sentences).toEqual(['16 eights of the song are left open.', 'The section gets 42 s longer.'])
+  })
+})
+
+describe('songs from the shelf', () => {
+  it('ranks by legs first, then length, and takes half or double time for what it is', () => {
+    const ranked = rankSongs(pushes, [song('slow', 120, 84), song('double', 92, 84), song('near', 182, 80), song('long', 184, 140)])
+    expect(ranked.map((one) => one.song.id)).toEqual(['double', 'near', 'long', 'slow'])
+    expect(ranked[0]).toMatchObject({ fit: 1, strikesPerBeat: 2 })
+  })
+
+  it('leaves out songs without beats, and those not clean where it matters', () => {
+    const songs = [song('clean', 184, 84, { clean: true }), song('rough', 184, 84), { ...song('none', 184, 84), grid: undefined }]
+    expect(
+      rankSongs(pushes, songs)
+        .map((one) => one.song.id)
+        .sort(),
+    ).toEqual(['clean', 'rough'])
+    expect(rankSongs(pushes, songs, { cleanOnly: true }).map((one) => one.song.id)).toEqual(['clean'])
+  })
+
+  it('prefers what was not played lately, and the same order of verse and chorus', () => {
+    const marks = ['verse', 'chorus', 'verse', 'chorus'].map((label, i) => ({ count: i * 64, label }))
+    const marked = { ...pushes, song: { ...pushes.song!, marks } }
+    const songs = [
+      song('old', 184, 84, { marks }),
+      song('other', 184, 84, { marks: [...marks].reverse().map((mark, i) => ({ ...mark, count: i * 64 })) }),
+      song('fresh', 184, 84, { marks }),
+    ]
+    expect(rankSongs(marked, songs, { recent: new Set(['old']) }).map((one) => one.song.id)).toEqual(['fresh', 'old', 'other'])
+  })
+
+  it('gives every section the song that serves them all best', () => {
+    const songs = ride.sections.map((section) => section.song!)
+    const given = assignSongs(ride.sections, [...songs].reverse())
+    expect(given.map((one) => one!.song.id)).toEqual(songs.map(({ id }) => id))
+    expect(assignSongs(ride.sections, songs.slice(0, 2)).filter((one) => one !== null)).toHaveLength(2)
+  })
+
+  it('assigns at the least cost there is', () => {
+    const matrix = fc
+      .tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 }))
+      .chain(([rows, columns]) =>
+        fc.array(fc.array(fc.integer({ min: 0, max: 20 }), { minLength: columns, maxLength: columns }), {
+          minLength: rows,
+          maxLength: rows,
+        }),
+      )
+    fc.assert(
+      fc.property(matrix, (costs) => {
+        const found = assignment(costs)
+        const columns = costs[0]!.length
+        expect(found.filter((column) => column !== null)).toHaveLength(Math.min(costs.length, columns))
+        expect(new Set(found.filter((column) => column !== null)).size).toBe(Math.min(costs.length, columns))
+        let best = Number.POSITIVE_INFINITY
+        const visit = (row: number, used: number, given: number, sum: number): void => {
+          if (row === costs.length) {
+            if (given === Math.min(costs.length, columns)) best = Math.min(best, sum)
+            return
+          }
+          visit(row + 1, used, given, sum)
+          for (let j = 0; j < columns; j++) if (!(used & (1 << j))) visit(row + 1, used | (1 << j), given + 1, sum + costs[row]![j]!)
+        }
+        visit(0, 0, 0, 0)
+        expect(found.reduce<number>((sum, column, row) => sum + (column === null ? 0 : costs[row]![column]!), 0)).toBe(best)
+      }),
+      { numRuns: 500 },
+    )
+  }, 30_000)
+})
