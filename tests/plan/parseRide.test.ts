@@ -405,6 +405,11 @@ describe('what means harm', () => {
     ).toEqual(['The list of sections has too many entries; at most 100 can be opened.'])
   })
 
+  it('values lent by a prototype that the file names', () => {
+    const lent = JSON.stringify(demo()).replace('"hands":"centre"', '"__proto__":{"hands":"centre"}')
+    expect(hostile(() => JSON.parse(lent))).toBe('Section 1, block 1: the place of the hands is missing.')
+  })
+
   it('keys that reach for the prototype', () => {
     const ride = JSON.parse(
       JSON.stringify(demo()).replace('{', '{"__proto__":{"polluted":true},"constructor":{"prototype":{"polluted":true}},'),

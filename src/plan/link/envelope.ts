@@ -64,7 +64,6 @@ function unseal(sealed: Uint8Array): Uint8Array | 'truncated' | 'damaged' {
   if (!length) return sealed.length < 5 ? 'truncated' : 'damaged'
   const start = length.next + CHECKSUM_BYTES
   if (sealed.length < start + length.value) return 'truncated'
-  if (sealed.length > start + length.value) return 'damaged'
   const payload = sealed.subarray(start)
   let checksum = 0
   for (let i = 0; i < CHECKSUM_BYTES; i++) checksum += sealed[length.next + i]! * 2 ** (8 * i)

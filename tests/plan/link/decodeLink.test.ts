@@ -7,6 +7,8 @@ import { encodeLink } from '#plan/link/encodeLink.ts'
 import { open, seal } from '#plan/link/envelope.ts'
 import { bitWriter } from '#plan/link/format1/bits.ts'
 import { SMALL, writeNumber } from '#plan/link/format1/code.ts'
+import { columnReader, readColumns } from '#plan/link/format1/columnReader.ts'
+import { BrokenColumns } from '#plan/link/format1/columns.ts'
 import { COLUMN_COUNT } from '#plan/link/format1/rideLayout.ts'
 import type { Ride } from '#plan/model.ts'
 
@@ -100,15 +102,15 @@ describe('a link that means harm', () => {
     expect(said(crafted(columnsSaying(10, 2), new Uint8Array(11)))).toBe(DAMAGED)
   })
 
-  it('multiplies lists: a few bytes that ask for millions of values', () => {
+  it('multiplies: a few bytes that stand for values without end', () => {
+    const { take } = columnReader({ columns: [() => 0], textLengths: [0, 0], end: 0 }, new Uint8Array())
+    for (let i = 0; i < 2_000_000; i++) take(0)
+    expect(() => take(0)).toThrow(BrokenColumns)
     const to = bitWriter()
-    for (let column = 0; column < COLUMN_COUNT; column++) {
-      to.bits(1, 1)
-      to.bits(0, 2)
-      writeNumber(to, 400, SMALL)
-    }
-    for (let manner = 0; manner < 2; manner++) writeNumber(to, 0, SMALL)
-    expect(said(crafted(to.bytes(), new Uint8Array(0)))).toBe(DAMAGED)
+    to.bits(0b1_01_0, 4)
+    writeNumber(to, 2 ** 40, SMALL)
+    to.bits(0, 6)
+    expect(() => readColumns(1, Uint8Array.from(to.bytes()))).toThrow(BrokenColumns)
   })
 
   it('is whole but holds no ride', () => {
