@@ -13,6 +13,8 @@ import { effortLines } from './recovery/effortLines.ts'
 import { findBouts } from './recovery/findBouts.ts'
 import type { RideReport } from './report.ts'
 import { intentCurve } from './shape/intentCurve.ts'
+import { rateDifficulty } from './shape/rateDifficulty.ts'
+import { shapeOfRide } from './shape/shapeOfRide.ts'
 import { openSections, standingRuns } from './shape/standingRuns.ts'
 import { strainCurve } from './shape/strainCurve.ts'
 import { totalUp } from './shape/totalUp.ts'
@@ -32,16 +34,21 @@ export function computeRide(ride: Ride): RideReport {
   const standing = standingRuns(timeline.blocks, openSections(timeline.sections))
   const sections = reportSections(ride, timeline, ledger, blocks)
   const strain = strainCurve(lines, timeline.total, rules)
+  const totals = totalUp(ride, timeline, lines, ledger, standing, rules)
+  const recovery = findBouts(lines, ride.level, rules)
+  const cues = reportCues(ride, blocks, sections, strain, ledger, rules)
   const report = {
     spans: timeline.spans,
     blocks,
     sections,
     sets: reportSets(blocks, lines, rules),
-    totals: totalUp(ride, timeline, lines, ledger, standing, rules),
+    totals,
     curves: { intent: intentCurve(lines), strain },
-    recovery: findBouts(lines, ride.level, rules),
+    recovery,
     balance: balanceSides(timeline.blocks, footings, rules),
-    cues: reportCues(ride, blocks, sections, strain, ledger, rules),
+    cues,
+    shape: shapeOfRide(strain, blocks, recovery, totals, rules.easyEffort),
+    difficulty: rateDifficulty({ ride, blocks, recovery, totals, cues, rules }),
     riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
   return { ...report, findings: findAll({ ride, rules, timeline, ledger, footings, standing, ...report }) }

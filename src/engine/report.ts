@@ -10,6 +10,8 @@ import type { ReserveCurve } from '#engine/reserve/reserveCurve.ts'
 import type { HeartCurve } from '#engine/response/heartCurve.ts'
 import type { HeartRange } from '#engine/response/heartReserve.ts'
 import type { IntensityClass } from '#engine/response/intensityClass.ts'
+import type { DifficultyReport } from '#engine/shape/rateDifficulty.ts'
+import type { ShapeReport } from '#engine/shape/shapeOfRide.ts'
 import type { Command } from '#plan/commands/command.ts'
 import type { Block, Foot, Rider, SetBlock, StepRange, StrikesPerBeat } from '#plan/model.ts'
 import type { Counts, Effort, KnobSteps, Rpm, Seconds } from '#units/units.ts'
@@ -27,6 +29,8 @@ export interface RideReport {
   recovery: RecoveryReport
   balance: BalanceReport
   cues: CueReport
+  shape: ShapeReport
+  difficulty: DifficultyReport
   /** What the ride asks of each modelled rider; all of it estimates for a modelled person, never a measurement. */
   riders: RiderReport[]
   findings: Finding[]

@@ -2,6 +2,7 @@ import { snapToEights } from '#engine/alignment/snapToEights.ts'
 import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
 import { editSection, mapSame, withItems } from '#plan/edits.ts'
 import { isSet, type Section } from '#plan/model.ts'
+import { amountOf } from '#plan/remeasure.ts'
 import { formatEights } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
 import type { Facts } from './facts.ts'
@@ -35,23 +36,29 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   }
 }
 
-/** All changes of the section moved onto eights by the least total movement; sets are left to themselves. */
-function snapSection(section: Section, eight: Counts, name: 'eight' | 'six'): Fix | undefined {
-  const lengths = section.blocks.map((item) => (!isSet(item) && 'counts' in item.length ? item.length.counts : undefined))
-  if (lengths.length < 2 || lengths.includes(undefined)) return undefined
-  let end = 0
-  const ends = lengths.map((counts) => (end += counts!))
-  const snapped = snapToEights(ends, eight)
+/**
+ * All changes of the section moved onto eights by the least total movement. The moving is left
+ * to the moment it is asked for: every crooked block offers it. A section with sets keeps its
+ * rounds equal and is left alone.
+ */
+function snapSection({ id, blocks }: Section, eight: Counts, name: 'eight' | 'six'): Fix | undefined {
+  if (blocks.length < 2 || blocks.some(isSet)) return undefined
   const label = `Snap every block of the song to ${name === 'six' ? 'sixes' : 'eights'}`
-  return fix(label, label.replace('Snap', 'Snapped'), (ride) =>
-    editSection(ride, section.id, (before) =>
-      withItems(
-        before,
-        mapSame(before.blocks, (item, i) => {
-          const counts = snapped[i]! - (snapped[i - 1] ?? 0)
-          return isSet(item) || !('counts' in item.length) || item.length.counts === counts ? item : { ...item, length: { counts } }
-        }),
-      ),
+  return fix(label, label.replace('Snap', 'Snapped'), (ride) => editSection(ride, id, (section) => snapped(section, eight)))
+}
+
+function snapped(section: Section, eight: Counts): Section {
+  let end = 0
+  const ends = section.blocks.map((item) => {
+    end += isSet(item) ? 0 : amountOf(item.length)
+    return end
+  })
+  const moved = snapToEights(ends, eight)
+  const lengths = moved.map((boundary, i) => boundary - (moved[i - 1] ?? 0))
+  return withItems(
+    section,
+    mapSame(section.blocks, (item, i) =>
+      isSet(item) || amountOf(item.length) === lengths[i] ? item : { ...item, length: { counts: lengths[i]! } },
     ),
   )
 }

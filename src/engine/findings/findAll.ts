@@ -8,6 +8,7 @@ import { comfort } from './comfort.ts'
 import { crookedBlock } from './crookedBlock.ts'
 import { CUE_RULES } from './cues/cueRules.ts'
 import { deepCrossfade } from './deepCrossfade.ts'
+import { difficultyForLevel } from './difficultyForLevel.ts'
 import { easyTotal } from './easyTotal.ts'
 import { endsHeavy } from './endsHeavy.ts'
 import type { Facts } from './facts.ts'
@@ -68,6 +69,7 @@ const RULES: readonly Rule[] = [
   intentAgainstDemand,
   reserveRunsOut,
   beyondCalibration,
+  difficultyForLevel,
   ...CUE_RULES,
 ]
 

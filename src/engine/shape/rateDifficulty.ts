@@ -1,0 +1,95 @@
+import type { Constants } from '#engine/constants.ts'
+import { turnsInSteps } from '#engine/findings/sizes.ts'
+import type { CueReport, PlayedBlock, RecoveryReport, Totals } from '#engine/report.ts'
+import type { Level, Ride } from '#plan/model.ts'
+import type { Rpm, Seconds } from '#units/units.ts'
+import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
+import { sayReason } from './sayReason.ts'
+
+/** How hard a class is, and what makes it so. */
+export interface DifficultyReport {
+  /** 0–100. */
+  points: number
+  figures: DifficultyFigures
+  parts: Record<DifficultyPart, number>
+  /** The two parts that add most, in words; fewer where nothing adds. */
+  reasons: { part: DifficultyPart; points: number; text: string }[]
+  /** Whether it lies in the band looked for at each level. */
+  level: Record<Level, 'below' | 'inside' | 'above'>
+}
+
+type Rated = {
+  ride: Ride
+  blocks: readonly PlayedBlock[]
+  recovery: RecoveryReport
+  totals: Totals
+  cues: Pick<CueReport, 'changes'>
+  rules: Constants
+}
+
+/** Rates the class; linear in its blocks. */
+export function rateDifficulty(rated: Rated): DifficultyReport {
+  const figures = figuresOf(rated)
+  const parts = difficultyPoints(figures)
+  const points = Object.values(parts).reduce((sum, part) => sum + part, 0)
+  const reasons = (Object.keys(parts) as DifficultyPart[])
+    .filter((part) => parts[part] > 0)
+    .sort((a, b) => parts[b] - parts[a])
+    .slice(0, 2)
+    .map((part) => ({ part, points: parts[part], text: sayReason(part, figures, rated.ride.bike) }))
+  return { points, figures, parts, reasons, level: levelsOf(points) }
+}
+
+function levelsOf(points: number): DifficultyReport['level'] {
+  const place = (level: Level) => {
+    const [from, to] = DIFFICULTY_BANDS[level]
+    return points < from ? 'below' : points > to ? 'above' : 'inside'
+  }
+  return { beginner: place('beginner'), mixed: place('mixed'), advanced: place('advanced') }
+}
+
+function figuresOf({ ride, blocks, recovery, totals, cues, rules }: Rated): DifficultyFigures {
+  const { bouts } = recovery
+  let seconds = 0
+  let doubleTime = 0
+  let fastestMove: number | null = null
+  let cadenceOutside = 0
+  for (const played of blocks) {
+    const length = played.to - played.from
+    if (length <= 0) continue
+    seconds += length
+    if (played.strikesPerBeat === 2) doubleTime += length
+    const counts = played.block.move?.counts
+    if (counts !== undefined) fastestMove = Math.min(counts, fastestMove ?? counts)
+    cadenceOutside = Math.max(cadenceOutside, outsideWindow(played, rules))
+  }
+  const hard = bouts.reduce((sum, { workSeconds }) => sum + workSeconds, 0)
+  const changes = cues.changes.filter(({ kinds }) => kinds.includes('posture') || kinds.includes('move')).length
+  return {
+    hardShare: share(hard, seconds),
+    longestHard: bouts.reduce((longest, { workSeconds }) => Math.max(longest, workSeconds), 0),
+    shortestRecovery: bouts.length === 0 ? null : bouts.reduce((least, { have }) => Math.min(least, have), Number.POSITIVE_INFINITY),
+    changesPerMinute: share(60 * changes, seconds),
+    fastestMove,
+    longestStanding: totals.longestStanding,
+    highestTurns: turnsOver(ride, totals),
+    cadenceOutside,
+    doubleTimeShare: share(doubleTime, seconds),
+  }
+}
+
+const share = (part: Seconds, all: Seconds): number => (all > 0 ? part / all : 0)
+
+/** The highest total over base, in turns of the default knob where the bike has another scale. */
+function turnsOver(ride: Ride, { highestTotal }: Totals): number {
+  const base = ride.datum === 'base' ? 0 : Math.round(ride.bike.base * ride.bike.stepsPerUnit)
+  const full = turnsInSteps(4, ride)
+  return full > 0 ? (4 * (highestTotal - base)) / full : 0
+}
+
+function outsideWindow({ block, cadence }: PlayedBlock, rules: Constants): Rpm {
+  if (cadence.kind !== 'turning' || block.posture === 'offBike') return 0
+  const seated = block.posture === 'seated'
+  const [min, max] = seated ? [rules.seatedMinRpm, rules.seatedMaxRpm] : [rules.standingMinRpm, rules.standingMaxRpm]
+  return Math.max(0, min - Math.min(cadence.from, cadence.to), Math.max(cadence.from, cadence.to) - max)
+}

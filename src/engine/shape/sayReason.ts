@@ -1,0 +1,31 @@
+import type { Bike } from '#plan/model.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { DifficultyFigures, DifficultyPart } from './difficulty.ts'
+
+/** One part of a difficulty in the trade's words: "jumps on 4", "a recovery of 24 s". */
+export function sayReason(part: DifficultyPart, figures: DifficultyFigures, { unit }: Pick<Bike, 'unit'>): string {
+  const percent = (share: number) => `${Math.round(100 * share)} %`
+  switch (part) {
+    case 'hardShare':
+      return `${percent(figures.hardShare)} of the time at hard effort`
+    case 'longestHard':
+      return `a hard bout of ${formatDuration(figures.longestHard)}`
+    case 'shortestRecovery':
+      return (figures.shortestRecovery ?? 0) < 0.5
+        ? 'a hard bout with no recovery'
+        : `a recovery of ${formatDuration(figures.shortestRecovery ?? 0)}`
+    case 'changesPerMinute':
+      return `${formatNumber(figures.changesPerMinute, 1)} changes of posture or move a minute`
+    case 'fastestMove':
+      return `a move on ${figures.fastestMove} counts`
+    case 'longestStanding':
+      return `${formatDuration(figures.longestStanding)} of standing`
+    case 'highestTurns':
+      return unit === 'turn' ? `a total of ${formatNumber(figures.highestTurns, 2)} turns over base` : 'the heaviest total'
+    case 'cadenceOutside':
+      return `legs ${formatNumber(figures.cadenceOutside, 0)} rev/min outside their range`
+    case 'doubleTimeShare':
+      return `${percent(figures.doubleTimeShare)} in double time`
+  }
+}

@@ -1,0 +1,112 @@
+import { numberWords } from '#engine/ledger/numberWords.ts'
+import type { PlayedBlock, RecoveryReport, StrainCurve, Totals } from '#engine/report.ts'
+import type { Seconds } from '#units/units.ts'
+import { type Wave, wavesOf } from './waves.ts'
+
+export type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'
+
+/** The arc of a class. */
+export interface ShapeReport {
+  name: ShapeName
+  waves: Wave[]
+  /** Where the last of the hardest bouts starts, as a share of the ride; null without hard bouts. */
+  lastPeak: number | null
+  /** Rank correlation of the waves' heights with their order, −1 to 1: above 0 they grow; null under three waves. */
+  build: number | null
+  /** The longest easy stretch between first and last hard bout: its middle as a share of the ride. */
+  rest: { at: number; seconds: Seconds } | null
+  /** In one sentence. */
+  sentence: string
+}
+
+/** The arc in measures and in plain words. */
+export function shapeOfRide(
+  strain: StrainCurve,
+  blocks: readonly PlayedBlock[],
+  { bouts }: RecoveryReport,
+  totals: Totals,
+  easy: number,
+): ShapeReport {
+  const waves = wavesOf(strain)
+  const hardest = Math.max(0, ...bouts.map(({ peak }) => peak))
+  const last = bouts.findLast(({ peak }) => peak === hardest)
+  const lastPeak = last && totals.total > 0 ? last.from / totals.total : null
+  const rest = longestRest(blocks, bouts[0]?.from, bouts.at(-1)?.from, easy, totals.total)
+  const build = waves.length < 3 ? null : rankCorrelation(waves.map(({ value }) => value))
+  const name = nameOf(waves, build, strain, totals)
+  return { name, waves, lastPeak, build, rest, sentence: sentenceOf(waves, lastPeak, rest) }
+}
+
+function longestRest(
+  blocks: readonly PlayedBlock[],
+  from: Seconds | undefined,
+  to: Seconds | undefined,
+  easy: number,
+  total: Seconds,
+): ShapeReport['rest'] {
+  if (from === undefined || to === undefined || total <= 0) return null
+  const rests: { from: Seconds; to: Seconds }[] = []
+  // A lead-in between two easy blocks is rest too.
+  let goesOn = false
+  for (const { block, from: start, to: end } of blocks) {
+    if (end <= start) continue
+    const isRest = Math.max(block.effort.from, block.effort.to) <= easy && start >= from && end <= to
+    if (isRest && goesOn) rests.at(-1)!.to = end
+    else if (isRest) rests.push({ from: start, to: end })
+    goesOn = isRest
+  }
+  const [best] = rests.sort((a, b) => b.to - b.from - (a.to - a.from))
+  return best ? { at: (best.from + best.to) / 2 / total, seconds: best.to - best.from } : null
+}
+
+/** Spearman's rank correlation of values with their own order; equal values share their mean rank. */
+export function rankCorrelation(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  const rank = (value: number) => (sorted.indexOf(value) + sorted.lastIndexOf(value)) / 2
+  const middle = (values.length - 1) / 2
+  let product = 0
+  let ranks = 0
+  let order = 0
+  for (const [i, value] of values.entries()) {
+    product += (i - middle) * (rank(value) - middle)
+    order += (i - middle) ** 2
+    ranks += (rank(value) - middle) ** 2
+  }
+  return ranks > 0 ? product / Math.sqrt(ranks * order) : 0
+}
+
+/** From this many waves on the arc is a saw; waves that grow this steadily are a build (common practice). */
+const SAW = 7
+const GROWS = 0.6
+
+function nameOf(waves: readonly Wave[], build: number | null, strain: StrainCurve, { total }: Totals): ShapeName {
+  if (waves.length === 0) return 'easy ride'
+  if (waves.length >= SAW) return 'saw'
+  if (build !== null) return build >= GROWS ? 'build' : 'waves'
+  if (waves.length === 2) return 'two peaks'
+  if (highShare(strain) > 0.5) return 'plateau'
+  return total > 0 && strain.maximum.at / total > 0.65 ? 'build' : 'bell'
+}
+
+/** Share of the ride spent within a fifth of the highest strain, by whole pieces. */
+function highShare({ pieces, maximum }: StrainCurve): number {
+  let high = 0
+  let all = 0
+  for (const [i, { from, to, start }] of pieces.entries()) {
+    const end = pieces[i + 1]?.start ?? start
+    all += to - from
+    if (Math.min(start, end) >= 0.8 * maximum.value) high += to - from
+  }
+  return all > 0 ? high / all : 0
+}
+
+function sentenceOf(waves: readonly Wave[], lastPeak: number | null, rest: ShapeReport['rest']): string {
+  if (waves.length === 0) return 'No peak stands out.'
+  const count = `${numberWords(waves.length)} ${waves.length === 1 ? 'peak' : 'peaks'}`
+  const parts = [
+    `${count[0]!.toUpperCase()}${count.slice(1)}`,
+    ...(lastPeak === null ? [] : [`the last hardest bout at ${Math.round(100 * lastPeak)} %`]),
+    ...(rest === null ? [] : [`the longest rest at ${Math.round(100 * rest.at)} %`]),
+  ]
+  return `${parts.join(', ')}.`
+}
