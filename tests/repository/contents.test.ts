@@ -12,7 +12,6 @@ const TOP_LEVEL = [
 const LONG_FILES: Record<string, string> = {
   'src/engine/cues/claims.ts': 'one grammar of spoken numbers; its forms are tried in order and know of each other',
   'src/features/sheet/view/sheet.css': 'one printed page and its preview, in measures that depend on each other',
-  'src/features/start/start.css': 'the styles of one page',
 }
 const LONG = 300
 
