@@ -57,21 +57,20 @@ function closed(bout: Bout, have: Seconds, level: Level, rules: Constants): Bout
   return { ...bout, have, need, debt }
 }
 
-/** Unbroken easy seconds from a moment inside or at the start of a line; the falling part of a ramp on the way down is passed over. */
+/** Unbroken easy seconds from the end of a bout on, inside a line or at its start; what falls from hard to easy without a rise is passed over. */
 function recoveryAfter(lines: readonly EffortLine[], first: number, moment: Seconds, rules: Constants): Seconds {
   let seconds = 0
+  // The bout ends inside this line, at the hard threshold, or with the line before.
+  let last = moment > lines[first]!.from ? rules.hardEffort : lines[first - 1]!.end
   for (let i = first; i < lines.length; i++) {
     const line = lines[i]!
     const begin = i === first ? moment : line.from
     const easy = partUpTo(line, rules.recoveryEffort)
-    const fallsIntoIt = line.end < line.start
-    if (!easy) {
-      if (fallsIntoIt && seconds === 0) continue
-      return seconds
-    }
-    if (easy.from > begin && !(fallsIntoIt && seconds === 0)) return seconds
-    seconds += easy.to - Math.max(easy.from, begin)
-    if (easy.to < line.to) return seconds
+    const falls = seconds === 0 && line.end < line.start && (begin > line.from || line.start <= last)
+    if (easy ? easy.from > begin && !falls : !falls) return seconds
+    if (easy) seconds += easy.to - Math.max(easy.from, begin)
+    if (easy && easy.to < line.to) return seconds
+    last = line.end
   }
   return seconds
 }

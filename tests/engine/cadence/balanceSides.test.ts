@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest'
+import { imbalanceOf, spreadAccents } from '#engine/cadence/balanceSides.ts'
+import { footAfter } from '#engine/cadence/trackFeet.ts'
+import { computeRide } from '#engine/computeRide.ts'
+import type { Move } from '#plan/model.ts'
+import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+
+// biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
+const TURN_ABOUT = { then: 'alternate' } as const
+
+const balanceOf = (move: Move, counts = 64) => {
+  const block = aBlock('b', { length: { counts }, posture: 'standing', move })
+  return computeRide({ ...smallRide(), sections: [aSection('s', { song: aSong('m'), lead: 'right', blocks: [block] })] }).balance
+}
+
+describe('accents', () => {
+  it.each([
+    [{ name: 'jump', counts: 8 }, 4],
+    [{ name: 'jumps on 8', counts: 8 }, 4],
+    [{ name: 'Jumps', counts: 4 }, 8],
+    [{ name: 'travel-back', counts: 4 }, 16],
+    [{ name: 'travel back', counts: 8 }, 8],
+    [{ name: 'press', counts: 2 }, 32],
+    [{ name: 'elbow presses', counts: 4 }, 16],
+    [{ name: 'lean', counts: 16 }, 4],
+    [{ name: 'side lean', counts: 4 }, 0],
+    [{ name: 'shoulder roll', counts: 8 }, 0],
+    [{ name: 'lean', counts: 4, side: 'left', ...TURN_ABOUT }, 0],
+  ] as [Move, number][])('of %o over 64 counts: %d on the lead foot', (move, right) => {
+    expect(balanceOf(move)).toMatchObject({ right, left: 0 })
+  })
+
+  it('go turn about where they lie an odd number of strikes apart', () => {
+    expect(balanceOf({ name: 'travel-back', counts: 3 }, 63)).toMatchObject({ right: 11, left: 10 })
+  })
+
+  it('are spread as when every one is counted out', () => {
+    for (const strikes of [0.5, 1, 1.5, 2, 3, 3.5, 4]) {
+      for (let count = 0; count < 12; count++) {
+        const sides = { right: 0, left: 0 }
+        for (let i = 0; i < count; i++) {
+          const foot = footAfter('right', i * strikes)
+          if (foot) sides[foot]++
+        }
+        expect(spreadAccents('right', count, strikes)).toEqual(sides)
+      }
+    }
+  })
+})
+
+describe('balance', () => {
+  it('is the difference over the sum, and says nothing below eight', () => {
+    expect(imbalanceOf({ right: 16, left: 36 }, 8)).toBeCloseTo(0.385, 3)
+    expect(imbalanceOf({ right: 4, left: 3 }, 8)).toBeNull()
+    expect(imbalanceOf({ right: 4, left: 4 }, 8)).toBe(0)
+  })
+
+  it('counts the seconds of one-sided holds, and shares alternating ones out', () => {
+    expect(balanceOf({ name: 'single-leg drill', counts: 64, side: 'left' }).holdSeconds).toEqual({ right: 0, left: 32 })
+    // 40 counts in turns of sixteen: 16 right, 16 left, 8 right.
+    expect(balanceOf({ name: 'lean hold', counts: 16, side: 'right', ...TURN_ABOUT }, 40).holdSeconds).toEqual({ right: 12, left: 8 })
+    const block = aBlock('b', { ...inSeconds(30), move: { name: 'lean hold', counts: 8, side: 'left', ...TURN_ABOUT } })
+    expect(computeRide({ ...smallRide(), sections: [aSection('s', { blocks: [block] })] }).balance.holdSeconds).toEqual({
+      right: 15,
+      left: 15,
+    })
+  })
+})

@@ -1,0 +1,44 @@
+import { expect, it } from 'vitest'
+import { tempoBetween } from '#engine/cadence/playCadence.ts'
+import { computeRide } from '#engine/computeRide.ts'
+import { gridOfTempo } from '#plan/beatGrid.ts'
+import type { Block, Section, Song } from '#plan/model.ts'
+import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+
+const cadenceOf = (block: Partial<Block>, song: Partial<Song> | null = {}) => {
+  const section: Section = aSection('s', { song: song && aSong('m', song), blocks: [aBlock('b', block)] })
+  return computeRide({ ...smallRide(), sections: [section] }).blocks[0]!.cadence
+}
+
+it('follows tempo and strikes per beat', () => {
+  expect(cadenceOf({}, { grid: gridOfTempo(172) })).toEqual({ kind: 'turning', from: 86, to: 86 })
+  expect(cadenceOf({}, { grid: gridOfTempo(84), strikesPerBeat: 2 })).toEqual({ kind: 'turning', from: 84, to: 84 })
+  expect(cadenceOf({ strikesPerBeat: 0.5 }, { grid: gridOfTempo(160) })).toEqual({ kind: 'turning', from: 40, to: 40 })
+})
+
+it('is what the block states, where it states one', () => {
+  expect(cadenceOf({ cadence: { rpm: 70, rampTo: 90 } })).toEqual({ kind: 'turning', from: 70, to: 90 })
+  expect(cadenceOf({ cadence: 'legsStill' })).toEqual({ kind: 'still' })
+  expect(cadenceOf({ ...inSeconds(60), cadence: { rpm: 85 } }, null)).toEqual({ kind: 'turning', from: 85, to: 85 })
+})
+
+it('is unknown off the beat and without one, and still off the bike', () => {
+  expect(cadenceOf({ strikesPerBeat: null })).toEqual({ kind: 'unknown' })
+  expect(cadenceOf(inSeconds(60), null)).toEqual({ kind: 'unknown' })
+  expect(cadenceOf({ ...inSeconds(60), posture: 'offBike' }, null)).toEqual({ kind: 'still' })
+})
+
+it('goes with a song that speeds up, from the first eight of the block to its last', () => {
+  const grid = {
+    anchors: [
+      [0, 0],
+      [32, 16],
+      [64, 28],
+    ] as [number, number][],
+    beatsPerBar: 4 as const,
+  }
+  // 120 beats a minute, then 160.
+  expect(cadenceOf({}, { grid, lengthSeconds: 28 })).toEqual({ kind: 'turning', from: 60, to: 80 })
+  expect(tempoBetween(grid, 28, 36)).toBeCloseTo((8 * 60) / 3.5, 9)
+  expect(tempoBetween(grid, 60, 70)).toBe(160)
+})
