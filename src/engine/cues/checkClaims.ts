@@ -20,6 +20,8 @@ export interface ClaimContext {
   bike: Bike
   /** The played blocks of the cue's section. */
   section: readonly PlayedBlock[]
+  /** Those of the section after it, which the words of a last block may be about. */
+  next: readonly PlayedBlock[]
   /** The call of this very round. */
   call: Resistance
   workEffort: Effort
@@ -99,7 +101,7 @@ function rightSeconds(claim: Claim & { about: 'seconds' }, played: PlayedBlock, 
 }
 
 /** The lengths a spoken time may be about: the block, the unbroken work it begins, and before work all that follows in the section. */
-function lengthsMeant(played: PlayedBlock, { section, workEffort }: ClaimContext): Seconds[] {
+function lengthsMeant(played: PlayedBlock, { section, next: following, workEffort }: ClaimContext): Seconds[] {
   const lengths = [played.to - played.from]
   const first = section[0]!.index
   let end = played.to
@@ -115,6 +117,8 @@ function lengthsMeant(played: PlayedBlock, { section, workEffort }: ClaimContext
     if (before) lengths.push(next.to - next.from)
     else if (!working) break
   }
+  const isLast = section.at(-1)!.index === played.index
+  if (before && isLast) lengths.push(...following.map(({ from, to }) => to - from))
   return lengths
 }
 
@@ -142,7 +146,9 @@ function rightCount(claim: Counting, played: PlayedBlock, context: ClaimContext)
   const kind = claim.kind ?? kindMeant(played, context)
   if (kind === undefined) return null
   if (kind === 'round' || (claim.kind === undefined && played.set !== undefined)) return rightRoundsLeft(claim, played)
-  const members = membersOf(kind, context.section)
+  const here = membersOf(kind, context.section)
+  const isLast = context.section.at(-1)!.index === played.index
+  const members = here.length === 0 && isLast ? membersOf(kind, context.next) : here
   const own = members.find(({ from, to }) => from <= played.index && played.index <= to)
   const later = members.filter(({ from }) => from > (own?.to ?? played.index))
   if (members.length === 0 || (own === undefined && later.length === 0)) return null
@@ -211,6 +217,7 @@ export function corrected(text: string, mismatches: readonly Mismatch[]): string
 function replaced(text: string, { from, to }: Claim, words: string): string {
   const old = text.slice(from, to)
   const plain = /^an? /i.test(words) && !/^an? /i.test(old) ? words.replace(/^an? /i, '') : words
-  const capital = /^\p{Lu}/u.test(old)
+  const opens = /(?:^|[.!?]\s*)$/.test(text.slice(0, from))
+  const capital = /^\p{Lu}/u.test(old) || (opens && /^[\d½⅓⅔¼¾]/.test(old))
   return `${text.slice(0, from)}${capital ? plain[0]!.toUpperCase() + plain.slice(1) : plain}${text.slice(to)}`
 }

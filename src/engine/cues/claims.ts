@@ -315,7 +315,7 @@ function readAmount(reader: Reader, at: number, number: NumberPhrase): number | 
 function kindAfter(reader: Reader, at: number): [kind: string | null, last: number] {
   for (const index of [at, at + 1]) {
     const word = wordAt(reader, index)
-    if (word === '' || NO_KIND.has(word)) return [null, at]
+    if (word === '' || NO_KIND.has(word) || SECONDS.has(word) || MINUTES.has(word)) return [null, at]
     if (/s$/.test(word) || wordAt(reader, index + 1) === 'left') return [singular(word), index]
     if (endsAt(reader, index)) return [null, at]
   }

@@ -48,7 +48,8 @@ function mismatches(
   return lines.flatMap(({ cue, block }, line) => {
     const played = blocks[block]!
     const section = bySection[played.section]!
-    const context = { bike: ride.bike, section, call: ledger.lines[block]!.call, workEffort }
+    const next = bySection[played.section + 1] ?? []
+    const context = { bike: ride.bike, section, next, call: ledger.lines[block]!.call, workEffort }
     return checkClaims(cue, played, context).map((mismatch) => ({ ...mismatch, line }))
   })
 }
