@@ -33,8 +33,8 @@ await build({
 console.log(`Node ${process.versions.node} on ${cpus().length} × ${cpus()[0]?.model ?? 'an unknown processor'}\n`)
 for (const name of names) {
   const { default: bench } = await import(pathToFileURL(`${BUNDLES}${name.replace('.ts', '.mjs')}`).href)
-  for (const { what, median, p95, aim, note = '' } of await bench()) {
-    const figures = `median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
+  for (const { what, best, median, p95, aim, note = '' } of await bench()) {
+    const figures = `best ${milliseconds(best)}  median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
     console.log(`${what.padEnd(52)} ${figures}  ${aim === undefined ? '' : `aim ${aim} ms`}  ${note}`.trimEnd())
   }
   console.log('')
