@@ -28,6 +28,8 @@ export interface Ride {
   sections: Section[]
   /** The studio's own values for the editable constants of the engine, by constant name. */
   houseRules?: HouseRules
+  /** Moves this room does not do, by name. */
+  avoidMoves?: string[]
   /** What this ride was made from: a longer ride, or a copy received. */
   parent?: { rideId: string; revision: string }
   /** Modelled riders of this class. Absent: the three default ones. Never in a link. */

@@ -13,6 +13,7 @@ const NUMBERED: Record<string, string> = {
   marks: 'mark',
   quiet: 'quiet stretch',
   feelAnchors: 'feel anchor',
+  avoidMoves: 'move to avoid',
 }
 
 /** Single things a sentence names. */
@@ -36,6 +37,7 @@ const SUBJECTS: Record<string, string> = {
   'ride.leaders': 'the list of leaders',
   'ride.sections': 'the list of sections',
   'ride.houseRules': 'the house rules',
+  'ride.avoidMoves': 'the list of moves to avoid',
   'ride.privateNotes': 'the private notes',
   'sections.leadInSeconds': 'the lead-in',
   'sections.inCount': 'the in-point',

@@ -22,6 +22,7 @@ export const LIMITS = {
   points: 60,
   marks: 200,
   houseRules: 100,
+  avoidMoves: 60,
   id: 64,
   name: 120,
   line: 300,
@@ -232,6 +233,15 @@ const riderSchema = group({
   baseOffset: number(-1_000, 1_000),
 })
 
+export const houseRulesSchema = v.pipe(
+  v.record(filled(LIMITS.name), number(-1e9, 1e9), say.group),
+  v.maxEntries(LIMITS.houseRules, say.longList(LIMITS.houseRules)),
+)
+
+export const avoidMovesSchema = list(filled(LIMITS.name), LIMITS.avoidMoves)
+
+export const ridersSchema = list(riderSchema, LIMITS.riders)
+
 export const rideSchema = group({
   schema: v.literal(CURRENT_SCHEMA),
   id,
@@ -247,11 +257,10 @@ export const rideSchema = group({
   room: v.optional(oneOf(['studio', 'online'])),
   leaders: listFrom(leaderSchema, 1, LIMITS.leaders),
   sections: list(sectionSchema, LIMITS.sections),
-  houseRules: v.optional(
-    v.pipe(v.record(filled(LIMITS.name), number(-1e9, 1e9), say.group), v.maxEntries(LIMITS.houseRules, say.longList(LIMITS.houseRules))),
-  ),
+  houseRules: v.optional(houseRulesSchema),
+  avoidMoves: v.optional(avoidMovesSchema),
   parent: v.optional(group({ rideId: id, revision: text(LIMITS.name) })),
-  riders: v.optional(list(riderSchema, LIMITS.riders)),
+  riders: v.optional(ridersSchema),
   privateNotes: v.optional(text(LIMITS.notes)),
 })
 

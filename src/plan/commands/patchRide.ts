@@ -50,6 +50,7 @@ const WORDS: Record<keyof RidePatch, string> = {
   room: 'room',
   leaders: 'leaders',
   houseRules: 'house rules',
+  avoidMoves: 'moves to avoid',
   riders: 'riders',
   privateNotes: 'private notes',
 }

@@ -2,8 +2,8 @@ import { fromBase64url, toBase64url } from './base64url.ts'
 import { crc32 } from './crc32.ts'
 import { readVarint, writeVarint } from './varint.ts'
 
-/** The format of links this build writes. Older ones stay readable for ever. */
-export const LINK_FORMAT = 1
+/** The newest format of links there is. Older ones stay readable for ever, and are written where they hold all there is. */
+export const LINK_FORMAT = 2
 
 /** Longest text looked at: beyond what a browser carries in an address. */
 export const MAX_LINK_LENGTH = 2_000_000
@@ -19,7 +19,7 @@ export type Opened = { ok: true; format: number; payload: Uint8Array } | { ok: f
  * Puts a payload into the text of a link: `r`, the format's number, a dot, and in
  * base64url the payload's length, its CRC-32 and the payload itself.
  */
-export function seal(payload: Uint8Array): string {
+export function seal(payload: Uint8Array, format = 1): string {
   const head: number[] = []
   writeVarint(head, payload.length)
   const checksum = crc32(payload)
@@ -27,7 +27,7 @@ export function seal(payload: Uint8Array): string {
   const sealed = new Uint8Array(head.length + payload.length)
   sealed.set(head)
   sealed.set(payload, head.length)
-  return `r${LINK_FORMAT}.${toBase64url(sealed)}`
+  return `r${format}.${toBase64url(sealed)}`
 }
 
 /**

@@ -3,7 +3,10 @@ import type { Bike } from '#plan/model.ts'
 import type { Fault, Rule } from './rule.ts'
 
 /** Lowest, base and highest setting are whole steps in that order; calibration points rise. */
-export const bikeInOrder: Rule = ({ bike }) => [...wholeSteps(bike), ...settingsInOrder(bike), ...pointsRise(bike)]
+export const bikeInOrder: Rule = ({ bike }) => bikeFaults(bike)
+
+/** The same of a bike by itself. */
+export const bikeFaults = (bike: Bike): Fault[] => [...wholeSteps(bike), ...settingsInOrder(bike), ...pointsRise(bike)]
 
 function wholeSteps(bike: Bike): Fault[] {
   return (['min', 'base', 'max'] as const).flatMap((key) => {
