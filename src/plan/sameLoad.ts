@@ -11,7 +11,9 @@ export function stepsOnBike(totalOverBase: KnobSteps, from: Bike, ride: Pick<Rid
   const setting = from.base + totalOverBase / from.stepsPerUnit
   const same = sameScale(from, bike) ? setting : settingAt(bike, wattsAt(from, setting))
   const inside = Math.min(bike.max, Math.max(bike.min ?? 0, same))
-  return Math.round((inside - (ride.datum === 'base' ? bike.base : 0)) * bike.stepsPerUnit)
+  const steps = Math.round((inside - (ride.datum === 'base' ? bike.base : 0)) * bike.stepsPerUnit)
+  // Rounding gives −0 a little under base, which a document does not hold.
+  return steps === 0 ? 0 : steps
 }
 
 const sameScale = (a: Bike, b: Bike): boolean =>
