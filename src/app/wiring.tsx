@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client'
 import { openStorage } from '#storage/openStorage.ts'
+import { openProfileStorage } from '#storage/profileStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
 import { App } from './App.tsx'
@@ -18,9 +19,10 @@ import '#ui/base.css'
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
   registerServiceWorker()
-  const storage = await openStorage()
+  const [storage, profiles] = await Promise.all([openStorage(), openProfileStorage()])
   const shelf = storage.warning === null ? storage : null
-  const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf })
+  const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf, profiles })
+  void store.getState().refreshProfiles()
   const notes = localNotes()
 
   if (shelf) {

@@ -2,11 +2,12 @@ import { fingerprint } from '#plan/fingerprint.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
+import { allIn, heldIn, recordsOf, setAside, writeTo } from './copies.ts'
 import { SAYS, StorageMissing } from './messages.ts'
 import type { RideCopy } from './rideCopy.ts'
 import { openRideDatabase, type RideDatabase } from './rideDatabase.ts'
 import { openRideFiles } from './rideFiles.ts'
-import { makeRecord, newestFirst, type RideRecord, readRecord } from './rideRecord.ts'
+import { makeRecord, type RideRecord } from './rideRecord.ts'
 import { serialQueue } from './serialQueue.ts'
 import { openWindowChannel, type WindowChannel } from './windowChannel.ts'
 
@@ -70,14 +71,8 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
   const remember = (record: RideRecord) =>
     known.set(record.id, { revision: record.revision, updated: record.updated, content: fingerprint(record.text) })
 
-  /** What the copies hold under an id; one that cannot be read holds nothing. */
-  async function held(id: string): Promise<unknown[]> {
-    const values = await Promise.all(copies.map((copy) => copy.read(id).catch(() => undefined)))
-    return values.filter((value) => value !== undefined)
-  }
-
   async function load(id: string): Promise<LoadedRide> {
-    const values = await held(id)
+    const values = await heldIn(copies, id)
     if (values.length === 0) return { ok: false, sentence: SAYS.notHere, details: [] }
     const details: string[] = []
     for (const record of recordsOf(values)) {
@@ -95,36 +90,20 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
     if (copies.length === 0) throw new StorageMissing()
     const text = JSON.stringify(ride)
     const mine = known.get(ride.id)
-    const values = await held(ride.id)
+    const values = await heldIn(copies, ride.id)
     const current = newestOf(values)
     if (mine && current?.revision === mine.revision && mine.content === fingerprint(text))
       return { updated: mine.updated, overOther: false }
-    if (!mine && values.length > 0 && !recordsOf(values).some(opens)) await setAside(ride.id, values[0])
+    if (!mine && values.length > 0 && !recordsOf(values).some(opens)) await setAside(copies, ride.id, values[0])
     const record = makeRecord(ride, text, Math.max(mine?.revision ?? 0, current?.revision ?? 0) + 1, world.now())
-    await writeEverywhere(ride.id, record)
+    await writeTo(copies, ride.id, record)
     remember(record)
     channel?.tell(ride.id)
     return { updated: record.updated, overOther: mine !== undefined && current !== null && current.revision > mine.revision }
   }
 
-  /** One whole copy is a saved ride; only when none could be written did the save fail. */
-  async function writeEverywhere(id: string, value: unknown): Promise<void> {
-    const failures: unknown[] = []
-    for (const copy of copies) await copy.write(id, value).catch((error: unknown) => failures.push(error))
-    if (failures.length === copies.length) throw failures[0]
-  }
-
-  /** What cannot be read is never written over: it moves to an id of its own and stays on the list. */
-  async function setAside(id: string, value: unknown): Promise<void> {
-    let aside = `${id}.unread`
-    while ((await held(aside)).length > 0) aside += '-1'
-    await writeEverywhere(aside, value)
-  }
-
   async function list(): Promise<SavedRide[]> {
-    const all = (await Promise.all(copies.map((copy) => copy.readAll().catch(() => [])))).flat()
-    const byId = new Map<string, unknown[]>()
-    for (const { id, value } of all) byId.set(id, [...(byId.get(id) ?? []), value])
+    const byId = await allIn(copies)
     return [...byId].map(([id, held]) => listed(id, held)).sort((a, b) => b.updated - a.updated)
   }
 
@@ -171,8 +150,6 @@ function aboutOf({ text }: RideRecord): Pick<SavedRide, 'level' | 'slotMinutes'>
 
 /** The newest whole record among what the copies hold. */
 const newestOf = (held: unknown[]): RideRecord | null => recordsOf(held)[0] ?? null
-
-const recordsOf = (held: unknown[]): RideRecord[] => held.flatMap((value) => readRecord(value) ?? []).sort(newestFirst)
 
 const opens = (record: RideRecord): boolean => parseRide(jsonOf(record.text)).ok
 

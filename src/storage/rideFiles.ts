@@ -1,19 +1,19 @@
 import type { RideCopy } from './rideCopy.ts'
 
-const FOLDER = 'rides'
 const ENDING = '.json'
 
 /**
- * The second copy, one file a ride in the origin's private file system. Browsers write
+ * The second copy, one file a ride (or a profile) in the origin's private file system. Browsers write
  * beside the old file and change the two over when the new one is closed, so a file is
  * always whole. Null where there is no such file system or no writing to it from a page.
  *
  * @param root the origin's private directory
+ * @param things what is kept, as the name of the folder
  */
-export async function openRideFiles(root: () => Promise<FileSystemDirectoryHandle>): Promise<RideCopy | null> {
+export async function openRideFiles(root: () => Promise<FileSystemDirectoryHandle>, things = 'rides'): Promise<RideCopy | null> {
   let folder: FileSystemDirectoryHandle
   try {
-    folder = await (await root()).getDirectoryHandle(FOLDER, { create: true })
+    folder = await (await root()).getDirectoryHandle(things, { create: true })
     if (!('createWritable' in FileSystemFileHandle.prototype)) return null
   } catch {
     return null

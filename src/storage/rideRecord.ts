@@ -1,7 +1,6 @@
 import { fingerprint } from '#plan/fingerprint.ts'
-import type { Ride } from '#plan/model.ts'
 
-/** A ride as it is kept. The seal is over everything else, so a record written by half, or mixed from two, does not pass. */
+/** A ride, or a profile, as it is kept. The seal is over everything else, so a record written by half, or mixed from two, does not pass. */
 export interface RideRecord {
   id: string
   title: string
@@ -9,14 +8,14 @@ export interface RideRecord {
   revision: number
   /** Milliseconds since 1970. */
   updated: number
-  /** The ride as JSON. */
+  /** What is kept, as JSON. */
   text: string
   seal: string
 }
 
-/** The record of a ride, sealed. */
-export function makeRecord(ride: Ride, text: string, revision: number, updated: number): RideRecord {
-  const unsealed = { id: ride.id, title: ride.title, revision, updated, text }
+/** The record of something with an id and a title, sealed. */
+export function makeRecord({ id, title }: { id: string; title: string }, text: string, revision: number, updated: number): RideRecord {
+  const unsealed = { id, title, revision, updated, text }
   return { ...unsealed, seal: sealOf(unsealed) }
 }
 

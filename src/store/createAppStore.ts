@@ -3,6 +3,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
+import { createProfileSlice } from './profileSlice.ts'
 import { reportCache } from './reportCache.ts'
 import { createRideSlice } from './rideSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
@@ -18,6 +19,7 @@ export function createAppStore(ports: Ports): AppStore {
     ...createSelectionSlice(set, get),
     ...createPlaceSlice(set, get, reportOf, ports.newId),
     ...createShelfSlice(set, get, ports.shelf, ports.newId),
+    ...createProfileSlice(set, get, ports.profiles ?? null),
     ...createNoticeSlice(set),
     ...createViewSlice(set),
     newId: ports.newId,

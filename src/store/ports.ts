@@ -1,5 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
+import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
@@ -9,6 +10,8 @@ export interface Ports {
   newId: () => string
   /** Where rides are kept; null while nothing can be kept. */
   shelf: RideShelf | null
+  /** Where bikes, riders and house rules are kept; absent or null while nothing can be kept. */
+  profiles?: ProfileShelf | null
 }
 
 /** Saved rides, as far as the store is concerned. */
@@ -16,5 +19,12 @@ export interface RideShelf {
   list: () => Promise<SavedRide[]>
   load: (id: string) => Promise<LoadedRide>
   save: (ride: Ride) => Promise<unknown>
+  remove: (id: string) => Promise<void>
+}
+
+/** Kept bikes, riders and house rules, as far as the store is concerned. */
+export interface ProfileShelf {
+  list: () => Promise<Profile[]>
+  save: (profile: Profile) => Promise<void>
   remove: (id: string) => Promise<void>
 }

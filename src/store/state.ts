@@ -1,13 +1,14 @@
 import type { StoreApi } from 'zustand/vanilla'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
+import type { ProfileSlice } from './profileSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
 /** All the app knows at one moment, and everything it can do. */
-export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & NoticeSlice & ViewSlice & Makers
+export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & ProfileSlice & NoticeSlice & ViewSlice & Makers
 
 /** For the parts of a command that the one who gives it has to bring. */
 export interface Makers {
