@@ -8,7 +8,7 @@ const ACCENTS: readonly { name: RegExp; period: number }[] = [
 ]
 
 /** The name in lower case and singular, with the words leaders put after it ("jumps on 8") left away. */
-const plain = (name: string): string =>
+export const plainMove = (name: string): string =>
   name
     .trim()
     .toLowerCase()
@@ -20,9 +20,9 @@ const plain = (name: string): string =>
  * moves without a one-sided accent (rolls, side leans that go both ways, stretches).
  */
 export function accentPeriod(name: string): number | undefined {
-  const wanted = plain(name)
+  const wanted = plainMove(name)
   return ACCENTS.find((accent) => accent.name.test(wanted))?.period
 }
 
 /** Jumps alternate between saddle and standing, so they are not an unbroken stand. */
-export const isJump = (name: string): boolean => /^(jump|lift|rise)$/.test(plain(name))
+export const isJump = (name: string): boolean => /^(jump|lift|rise)$/.test(plainMove(name))

@@ -1,4 +1,5 @@
 import type { Finding } from '#engine/report.ts'
+import { avoidedMoves } from './avoidedMoves.ts'
 import { beyondCalibration } from './beyondCalibration.ts'
 import { beyondOut } from './beyondOut.ts'
 import { cadenceBounds } from './cadenceBounds.ts'
@@ -64,6 +65,7 @@ const RULES: readonly Rule[] = [
   footOnOne,
   sideBalance,
   handsForPosture,
+  avoidedMoves,
   walkMoments,
   comfort,
   intentAgainstDemand,
