@@ -74,11 +74,13 @@ export function DraftPlace() {
     requestAnimationFrame(() => reveal(id))
   }
 
+  const show = (blockId: string) => {
+    store.getState().selectItem(blockId)
+    focus(blockId)
+  }
   const go = (finding: Finding) => {
-    if (finding.blockId) {
-      store.getState().selectItem(finding.blockId)
-      focus(finding.blockId)
-    } else if (finding.sectionId) {
+    if (finding.blockId) show(finding.blockId)
+    else if (finding.sectionId) {
       selectSection(finding.sectionId)
       focus(finding.sectionId)
     } else store.getState().clearSelection()
@@ -141,7 +143,7 @@ export function DraftPlace() {
           <Findings readOnly={readOnly} onGo={go} />
         </div>
         <aside className="draft-side" aria-label="details">
-          <SelectionPanel />
+          <SelectionPanel onShow={show} />
         </aside>
       </div>
     </StageDrag>

@@ -10,8 +10,9 @@ import './panel.css'
 /**
  * Details of what is chosen: the ride when nothing is, a section, a block, a set, or several
  * blocks at once. Fields commit on Enter or on leaving them, each as one undo step.
+ * `onShow` goes to a block.
  */
-export function SelectionPanel() {
+export function SelectionPanel({ onShow }: { onShow?: (blockId: string) => void }) {
   const open = useApp((state) => state.shown !== null)
   const readOnly = useApp((state) => state.received !== null)
   if (!open) return null
@@ -19,18 +20,18 @@ export function SelectionPanel() {
     <aside className="panel" aria-label="details of the selection">
       <fieldset className="panel-body" disabled={readOnly}>
         <legend className="ui-hidden">details</legend>
-        <Chosen />
+        <Chosen onShow={onShow} />
       </fieldset>
     </aside>
   )
 }
 
 /** Every part has the id of what it edits as its key: text being typed for one thing never ends up in another. */
-function Chosen() {
+function Chosen({ onShow }: { onShow?: (blockId: string) => void }) {
   const ids = useApp((state) => state.selection.ids)
   const sectionId = useApp((state) => state.selection.sectionId)
   const isSet = useApp((state) => ids.length === 1 && findSet(state.shown!, ids[0]!) !== undefined)
   if (ids.length > 1) return <BlocksPanel key={ids.join(' ')} ids={ids} />
   if (ids.length === 1) return isSet ? <SetPanel key={ids[0]} setId={ids[0]!} /> : <BlockPanel key={ids[0]} blockId={ids[0]!} />
-  return sectionId === null ? <RidePanel /> : <SectionPanel key={sectionId} sectionId={sectionId} />
+  return sectionId === null ? <RidePanel onShow={onShow} /> : <SectionPanel key={sectionId} sectionId={sectionId} />
 }

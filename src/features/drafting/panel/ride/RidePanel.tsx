@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
 import { BikeFields } from '#features/drafting/panel/ride/BikeFields.tsx'
 import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
+import { RidersSummary } from '#features/drafting/panel/ride/RidersSummary.tsx'
 import { parsePause, parseSlot } from '#features/drafting/panel/ride/rules.ts'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
@@ -24,7 +25,7 @@ const ROOMS: readonly Choice<NonNullable<Ride['room']>>[] = [
 ]
 
 /** The ride as a whole: what it is for, the slot it has to fit, the bike it is written for and who teaches it. */
-export function RidePanel() {
+export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
   const store = useAppStore()
   const does = useMemo(() => actionsOnRide(store), [store])
   const { edit } = does
@@ -85,6 +86,7 @@ export function RidePanel() {
         <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
       </div>
       <BikeFields bike={bike} datum={datum} onBike={does.setBike} onDatum={does.setDatum} />
+      <RidersSummary onShow={onShow} />
       <LeaderFields leaders={leaders} newId={does.newId} onChange={does.setLeaders} />
       <section className="panel-group" aria-label="private notes">
         <h3>private notes</h3>

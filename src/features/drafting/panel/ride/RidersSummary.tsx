@@ -1,0 +1,125 @@
+import type { ReactNode } from 'react'
+import { ENERGY_ERROR } from '#engine/energy/energyOf.ts'
+import type { RiderReport } from '#engine/report.ts'
+import { heartRateAt } from '#engine/response/heartReserve.ts'
+import { INTENSITY_CLASSES } from '#engine/response/intensityClass.ts'
+import { MEASURED_CLASSES } from '#engine/response/measuredClasses.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { useApp } from '#store/useApp.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import './riders.css'
+
+interface Props {
+  /** Goes to a block; absent where there is no stage to go to. */
+  onShow?: (blockId: string) => void
+}
+
+/** What the ride would be to each modelled rider: heart, reserve, time by intensity, energy and load. All of it estimates. */
+export function RidersSummary({ onShow }: Props) {
+  const riders = useApp((state) => state.shownReport?.riders)
+  const isEmpty = useApp((state) => state.shownReport?.blocks.length === 0)
+  if (!riders || isEmpty) return null
+  const { uptakePercent, heartPercent, source } = MEASURED_CLASSES
+  return (
+    <section className="panel-group" aria-label="riders, estimated">
+      <h3>
+        riders <span className="panel-quiet">estimates for modelled people</span>
+      </h3>
+      <div className="panel-riders-scroll">
+        <table className="panel-riders">
+          <thead>
+            <tr>
+              <td />
+              {riders.map(({ rider, reference }) => (
+                <th key={rider.id} scope="col" data-reference={reference}>
+                  {shortName(rider.name)}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <Row label="highest heart" riders={riders} cell={(report) => heartWords(report, report.response.maximum.share)} />
+            <Row label="mean heart" riders={riders} cell={(report) => heartWords(report, report.response.mean)} />
+            <Row label="lowest reserve" riders={riders} cell={({ reserve }) => percent(Math.max(0, reserve.minimum.share))} />
+            <Row label="" riders={riders} cell={(report) => <LowestPlace report={report} onShow={onShow} />} />
+          </tbody>
+          <tbody>
+            {INTENSITY_CLASSES.toReversed().map(({ name }) => (
+              <Row key={name} label={name} riders={riders} cell={({ response }) => clockOrNone(response.secondsByClass[name])} />
+            ))}
+          </tbody>
+          <tbody>
+            <Row label="energy, kcal" riders={riders} cell={({ energy }) => `${tens(energy.low)}–${tens(energy.high)}`} />
+            <Row label="load" riders={riders} cell={({ load }) => formatNumber(load, 0)} />
+          </tbody>
+        </table>
+      </div>
+      <p className="panel-note">
+        Heart is a share of the rider’s reserve, with beats a minute under it; intensity is time by that share. Energy may be off by{' '}
+        {100 * ENERGY_ERROR} % either way. Load is the effort demanded times minutes.
+      </p>
+      <p className="panel-note">
+        Plans read lower than measured classes, whose riders go over the target most of the time: whole classes averaged{' '}
+        {uptakePercent.join('–')} % of maximal oxygen uptake and {heartPercent.join('–')} % of maximal heart rate ({source}).
+      </p>
+    </section>
+  )
+}
+
+interface RowProps {
+  label: string
+  riders: readonly RiderReport[]
+  cell: (report: RiderReport) => ReactNode
+}
+
+function Row({ label, riders, cell }: RowProps) {
+  return (
+    <tr>
+      {label === '' ? <td /> : <th scope="row">{label}</th>}
+      {riders.map((report) => (
+        <td key={report.rider.id}>{cell(report)}</td>
+      ))}
+    </tr>
+  )
+}
+
+/** Where the reserve runs out, or else is lowest, as a way there. */
+function LowestPlace({ report: { reserve, rider }, onShow }: { report: RiderReport; onShow?: (blockId: string) => void }) {
+  const index = reserve.runsOut?.block ?? reserve.minimum.block
+  const block = useApp((state) => (index === undefined ? undefined : state.shownReport?.blocks[index]?.block))
+  if (!reserve.drawnOn || !block) return null
+  const words = reserve.runsOut ? 'runs out' : 'lowest'
+  const at = formatClock(reserve.runsOut?.at ?? reserve.minimum.at)
+  return (
+    <button
+      type="button"
+      className="panel-riders-place"
+      onClick={() => onShow?.(block.id)}
+      aria-label={`${words} for the ${rider.name} in ${nameOfItem(block)} at ${at}: show`}
+    >
+      {reserve.runsOut && <b>runs out </b>}
+      {at}
+      <span>{nameOfItem(block)}</span>
+    </button>
+  )
+}
+
+function heartWords({ response }: RiderReport, share: number) {
+  return (
+    <>
+      {percent(share)}
+      <span className="panel-riders-beats">{formatNumber(heartRateAt(share, response.range), 0)}</span>
+    </>
+  )
+}
+
+const percent = (share: number): string => `${formatNumber(100 * share, 0)} %`
+
+const clockOrNone = (seconds: number): string => (seconds < 0.5 ? '–' : formatClock(seconds))
+
+/** An estimate is told in tens. */
+const tens = (kcal: number): string => formatNumber(10 * Math.round(kcal / 10), 0)
+
+/** "regular rider" → "regular" */
+const shortName = (name: string): string => name.replace(/ rider$/, '')
