@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { CONSTANTS, type ConstantName, constantsOf } from '#engine/constants.ts'
+import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+
+const NAMES = Object.keys(CONSTANTS) as ConstantName[]
+
+describe('the constants', () => {
+  it('each have words, a unit, a source and a default within their bounds', () => {
+    for (const name of NAMES) {
+      const { label, unit, source, min, max, default: value } = CONSTANTS[name]
+      for (const words of [label, unit, source]) expect(words, name).not.toBe('')
+      expect(value, name).toBeGreaterThanOrEqual(min)
+      expect(value, name).toBeLessThanOrEqual(max)
+    }
+  })
+
+  it('are the defaults without house rules', () => {
+    const rules = constantsOf({})
+    for (const name of NAMES) expect(rules[name]).toBe(CONSTANTS[name].default)
+  })
+
+  it('give way to house rules within their bounds, and to no others', () => {
+    const houseRules = {
+      hardEffort: 9,
+      standingMaxRpm: 1000,
+      easyEffort: Number.NaN,
+      heartRateTau: 60,
+      noSuchRule: 4,
+      toString: 3,
+      workEffort: 6.5,
+    }
+    const rules = constantsOf({ houseRules })
+    expect(rules).toEqual({ ...constantsOf({}), hardEffort: 9, workEffort: 6.5 })
+  })
+
+  it('change what the report says', () => {
+    const blocks = [
+      aBlock('push', { ...inSeconds(30), effort: { from: 8, to: 8 } }),
+      aBlock('ease', { ...inSeconds(300), effort: { from: 3, to: 3 } }),
+    ]
+    const ride = { ...smallRide(), sections: [aSection('s', { blocks })] }
+    expect(computeRide(ride).recovery.bouts).toHaveLength(1)
+    expect(computeRide({ ...ride, houseRules: { hardEffort: 9 } }).recovery.bouts).toHaveLength(0)
+  })
+})

@@ -1,0 +1,487 @@
+import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { gridOfTempo } from '#plan/beatGrid.ts'
+import type { Block, Resistance, Ride, Section, Song } from '#plan/model.ts'
+import { aBlock, aSection, aSet, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+
+const total = (turns: number): Resistance => ({ kind: 'total', from: turns * 4, to: turns * 4 })
+const change = (turns: number): Resistance => ({ kind: 'change', mode: 'exact', steps: turns * 4 })
+const effort = (level: number) => ({ effort: { from: level, to: level } })
+const rideOf = (sections: Section[], more: Partial<Ride> = {}): Ride => ({ ...smallRide(), sections, ...more })
+const named = (blocks: Partial<Block>[]): Block[] => blocks.map((block, i) => aBlock(`b${i + 1}`, block))
+const under = (blocks: Partial<Block>[], song: Partial<Song> = {}, section: Partial<Section> = {}): Ride => {
+  const counts = blocks.reduce((sum, { length }) => sum + (length && 'counts' in length ? length.counts : 64), 0)
+  return rideOf([
+    aSection('s', { song: aSong('m', { lengthSeconds: counts / 2, ...song }), lead: 'right', blocks: named(blocks), ...section }),
+  ])
+}
+/** By the clock, a minute each at 80 rev/min unless said otherwise. */
+const clocked = (blocks: Partial<Block>[], more: Partial<Ride> = {}): Ride =>
+  rideOf(
+    [aSection('s', { blocks: named(blocks.map((block) => ({ ...inSeconds(60), cadence: { rpm: 80 }, resistance: total(1), ...block }))) })],
+    more,
+  )
+
+const found = (ride: Ride, rule: string) => computeRide(ride).findings.filter((finding) => finding.rule === rule)
+const counts = (n: number): Partial<Block> => ({ length: { counts: n } })
+
+interface Case {
+  rule: string
+  /** A ride that breaks the rule. */
+  broken: Ride
+  text: string
+  fixes: string[]
+  /** One beside it that does not. */
+  kept: Ride
+}
+
+const CASES: Case[] = [
+  {
+    rule: 'openTail',
+    broken: under([counts(64)], { lengthSeconds: 40 }),
+    text: 'Nothing is planned for the last 2 eights of “m”.',
+    fixes: ['Extend “b1” by 2 eights', 'Move the out-point to the last block’s end'],
+    kept: under([counts(64)]),
+  },
+  {
+    rule: 'beyondOut',
+    broken: under([counts(64), counts(32)], {}, { outCount: 80 }),
+    text: 'The blocks of “m” run 2 eights past its out-point.',
+    fixes: ['Move the out-point to the last block’s end', 'Shorten “b2” by 2 eights'],
+    kept: under([counts(64), counts(16)], {}, { outCount: 80 }),
+  },
+  {
+    rule: 'deepCrossfade',
+    broken: rideOf([
+      aSection('a', { blocks: named([inSeconds(60), inSeconds(5)]) }),
+      aSection('b', { title: 'next', leadInSeconds: -8, blocks: [aBlock('z', inSeconds(60))] }),
+    ]),
+    text: 'The crossfade into “next” takes 8 s off section 1, more than its last block.',
+    fixes: ['Shorten the crossfade to 5 s'],
+    kept: rideOf([
+      aSection('a', { blocks: named([inSeconds(60), inSeconds(5)]) }),
+      aSection('b', { leadInSeconds: -5, blocks: [aBlock('z', inSeconds(60))] }),
+    ]),
+  },
+  {
+    rule: 'outPastSong',
+    broken: under([counts(64)], { lengthSeconds: 32 }, { outCount: 72 }),
+    text: 'The out-point of “m” is 1 eight past the end of the song.',
+    fixes: ['Move the out-point to the song’s last whole eight'],
+    kept: under([counts(64)], { lengthSeconds: 32 }, { outCount: 64 }),
+  },
+  {
+    rule: 'nothingRidden',
+    broken: under([counts(64)], { lengthSeconds: 120 }, { inCount: 64, outCount: 32 }),
+    text: 'Nothing of “m” is left between its in-point and its out-point.',
+    fixes: ['Move the out-point to the song’s last whole eight'],
+    kept: under([counts(64)], { lengthSeconds: 120 }, { inCount: 64 }),
+  },
+  {
+    rule: 'noSections',
+    broken: rideOf([]),
+    text: 'There is no song or section in this ride yet.',
+    fixes: [],
+    kept: clocked([{}]),
+  },
+  {
+    rule: 'noBlocks',
+    broken: rideOf([aSection('s')]),
+    text: 'Section 1 has no block yet.',
+    fixes: [],
+    kept: clocked([{}]),
+  },
+  {
+    rule: 'crookedBlock',
+    broken: under([counts(60), counts(64)]),
+    text: '“b1” is 7 eights + 4, not whole eights.',
+    fixes: ['Make it 8 eights', 'Snap every block of the song to eights'],
+    kept: under([counts(56), counts(64)]),
+  },
+  {
+    rule: 'slotOverrun',
+    broken: clocked([inSeconds(1260)], { slotMinutes: 20 }),
+    text: 'The ride is 1:00 longer than its slot of 20:00.',
+    fixes: [],
+    kept: clocked([inSeconds(1200)], { slotMinutes: 20 }),
+  },
+  {
+    rule: 'slotUnused',
+    broken: clocked([inSeconds(1000)], { slotMinutes: 20 }),
+    text: '3:20 of the slot is not planned, more than a late start takes.',
+    fixes: [],
+    kept: clocked([inSeconds(1100)], { slotMinutes: 20 }),
+  },
+  {
+    rule: 'warmUp',
+    broken: clocked(
+      [
+        { ...inSeconds(60), ...effort(4) },
+        { ...inSeconds(800), ...effort(7) },
+        { ...inSeconds(340), ...effort(2) },
+      ],
+      { slotMinutes: 20 },
+    ),
+    text: 'The warm-up lasts 1:00; 2:24 is usual for this class.',
+    fixes: ['Extend “b1” by 1:36'],
+    kept: clocked(
+      [
+        { ...inSeconds(150), ...effort(4) },
+        { ...inSeconds(800), ...effort(7) },
+        { ...inSeconds(250), ...effort(2) },
+      ],
+      { slotMinutes: 20 },
+    ),
+  },
+  {
+    rule: 'coolDown',
+    broken: clocked(
+      [
+        { ...inSeconds(1140), ...effort(5) },
+        { ...inSeconds(60), ...effort(2) },
+      ],
+      { slotMinutes: 20 },
+    ),
+    text: 'The cool-down lasts 1:00; 1:48 is usual for this class.',
+    fixes: ['Extend “b2” by 53 s'],
+    kept: clocked(
+      [
+        { ...inSeconds(1080), ...effort(5) },
+        { ...inSeconds(120), ...effort(2) },
+      ],
+      { slotMinutes: 20 },
+    ),
+  },
+  {
+    rule: 'workShare',
+    broken: clocked(
+      [
+        { ...inSeconds(500), ...effort(7) },
+        { ...inSeconds(500), ...effort(3) },
+      ],
+      { level: 'mixed' },
+    ),
+    text: '50 % of the riding is at effort 7 or more; for a mixed class 30 % is usual.',
+    fixes: [],
+    kept: clocked(
+      [
+        { ...inSeconds(300), ...effort(7) },
+        { ...inSeconds(700), ...effort(3) },
+      ],
+      { level: 'mixed' },
+    ),
+  },
+  {
+    rule: 'recoveryDebt',
+    broken: clocked(
+      [
+        { ...inSeconds(40), ...effort(8) },
+        { ...inSeconds(15), ...effort(4) },
+        { ...inSeconds(60), ...effort(6) },
+      ],
+      { level: 'mixed' },
+    ),
+    text: '“b1” is 40 s at effort 8 with 15 s of recovery after it; 40 s is needed.',
+    fixes: ['Extend “b2” by 25 s'],
+    kept: clocked(
+      [
+        { ...inSeconds(40), ...effort(8) },
+        { ...inSeconds(40), ...effort(4) },
+        { ...inSeconds(60), ...effort(6) },
+      ],
+      { level: 'mixed' },
+    ),
+  },
+  {
+    rule: 'recoveriesShrink',
+    broken: clocked([20, 80, 30, 60, 40, 45].map((seconds, i) => ({ ...inSeconds(seconds), ...effort(i % 2 === 0 ? 8 : 3) }))),
+    text: 'The hard bouts grow (20 s, 30 s, 40 s) while their recoveries shrink (1:20, 1:00, 45 s).',
+    fixes: [],
+    kept: clocked([20, 45, 30, 60, 40, 80].map((seconds, i) => ({ ...inSeconds(seconds), ...effort(i % 2 === 0 ? 8 : 3) }))),
+  },
+  {
+    rule: 'longStanding',
+    broken: clocked([
+      { ...inSeconds(200), posture: 'standing' },
+      { ...inSeconds(120), posture: 'standing' },
+      { ...inSeconds(60), posture: 'standing' },
+    ]),
+    text: 'Riders are out of the saddle for 6:20 without sitting down; 5:00 is the most.',
+    fixes: ['Ride “b1” seated'],
+    kept: clocked([{ ...inSeconds(300), posture: 'standing' }]),
+  },
+  {
+    rule: 'knobLoose',
+    broken: clocked([{ resistance: change(-2.25) }]),
+    text: '“b1” takes ¼ turn more off than the knob has.',
+    fixes: ['Ask for no more than the knob has'],
+    kept: clocked([{ resistance: change(-2) }]),
+  },
+  {
+    rule: 'knobTight',
+    broken: clocked([{ resistance: total(18.5) }]),
+    text: '“b1” asks for ½ turn more than the knob has.',
+    fixes: ['Ask for no more than the knob has'],
+    kept: clocked([{ resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }]),
+  },
+  {
+    rule: 'checkpointMissed',
+    broken: clocked([
+      { resistance: total(1) },
+      { resistance: { kind: 'change', mode: 'exact', steps: 2, checkpoint: { from: 8, to: 10 } } },
+    ]),
+    text: '“b2” says riders should be at 2–2½, but the calls lead to 1½: the change misses by +½.',
+    fixes: ['Add ½ turn'],
+    kept: clocked([{ resistance: total(1) }, { resistance: { kind: 'change', mode: 'exact', steps: 4, checkpoint: { from: 8, to: 10 } } }]),
+  },
+  {
+    rule: 'checkpointLoose',
+    broken: clocked([
+      { resistance: { kind: 'total', from: 2, to: 8 } },
+      { resistance: { kind: 'change', mode: 'exact', steps: 2, checkpoint: { from: 6, to: 12 } } },
+    ]),
+    text: '“b2” says riders should be at 1½–3; the calls leave them anywhere from 1 to 2½.',
+    fixes: [],
+    kept: clocked([
+      { resistance: { kind: 'total', from: 4, to: 8 } },
+      { resistance: { kind: 'change', mode: 'exact', steps: 2, checkpoint: { from: 6, to: 12 } } },
+    ]),
+  },
+  {
+    rule: 'underBase',
+    broken: clocked([{ resistance: total(-0.5) }]),
+    text: '“b1” is ridden ½ turn under base.',
+    fixes: ['Add ½ turn'],
+    kept: clocked([{ resistance: total(0) }]),
+  },
+  {
+    rule: 'allOff',
+    broken: clocked([{ resistance: { kind: 'allOff' } }]),
+    text: '“b1” takes all resistance off and asks for a cadence: legs could run away.',
+    fixes: ['Keep it at base'],
+    kept: clocked([{ resistance: { kind: 'allOff' }, cadence: 'legsStill' }]),
+  },
+  {
+    rule: 'lightStanding',
+    broken: clocked([{ posture: 'standing', resistance: total(0.5) }]),
+    text: '“b1” stands ½ turn over base; at least 1 turn over base keeps the legs in charge.',
+    fixes: ['Add ½ turn'],
+    kept: clocked([{ posture: 'standing', resistance: total(1) }]),
+  },
+  {
+    rule: 'lightPush',
+    broken: clocked([{ terrain: 'push', resistance: total(0) }]),
+    text: '“b1” goes hard at base; at least 1 turn over base keeps the legs in charge.',
+    fixes: ['Add 1 turn'],
+    kept: clocked([{ terrain: 'flat', resistance: total(0) }]),
+  },
+  {
+    rule: 'lightMove',
+    broken: clocked([{ move: { name: 'jumps', counts: 8 }, resistance: total(0.25) }]),
+    text: '“b1” jumps ¼ turn over base; at least 1 turn over base keeps the legs in charge.',
+    fixes: ['Add ¾ turn'],
+    kept: clocked([{ move: { name: 'shoulder roll', counts: 8 }, resistance: total(0.25) }]),
+  },
+  {
+    rule: 'fastLegs',
+    broken: clocked([{ cadence: { rpm: 105 }, resistance: total(0) }]),
+    text: '“b1” spins fast at base; at least ¼ turn over base keeps the legs in charge.',
+    fixes: ['Add ¼ turn'],
+    kept: clocked([{ cadence: { rpm: 95 }, resistance: total(0) }]),
+  },
+  {
+    rule: 'largestAdded',
+    broken: clocked([{}, { resistance: change(2) }]),
+    text: '“b2” adds 2 turns in one call; 1½ turns is the most riders find safely.',
+    fixes: ['Take ½ turn off'],
+    kept: clocked([{}, { resistance: change(1.5) }]),
+  },
+  {
+    rule: 'easyTotal',
+    broken: clocked([{ ...effort(3), resistance: total(1) }]),
+    text: '“b1” is meant as 3 of 10, but its total is 1 turn over base; ¾ turn is the most for that.',
+    fixes: ['Take ¼ turn off'],
+    kept: clocked([{ ...effort(4), resistance: total(1) }]),
+  },
+  {
+    rule: 'wideSpread',
+    broken: clocked([{ ...inSeconds(250), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }]),
+    text: 'For 4:10 riders may be 17 turns apart; say where they should be.',
+    fixes: ['State the total: 1'],
+    kept: clocked([{ ...inSeconds(240), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }]),
+  },
+  {
+    rule: 'endsHeavy',
+    broken: clocked([{ resistance: total(0.75) }]),
+    text: 'The class ends ¾ over base; ½ turn or less lets the legs roll out.',
+    fixes: ['Take ¼ turn off'],
+    kept: clocked([{ resistance: total(0.5) }]),
+  },
+  {
+    rule: 'cadenceBounds',
+    broken: under([{ posture: 'standing', resistance: total(1.5) }], { grid: gridOfTempo(184) }),
+    text: '“b1” is ridden standing at 92 rev/min; standing, 60–85 is usual.',
+    fixes: ['Ride it seated'],
+    kept: under([{ posture: 'standing', resistance: total(1.5) }], { grid: gridOfTempo(170) }),
+  },
+  {
+    rule: 'cadenceUnknown',
+    broken: under([{ strikesPerBeat: null }]),
+    text: '“b1” is off the beat and states no cadence.',
+    fixes: ['Ride it on the beat', 'Ride it at 80 rev/min'],
+    kept: under([{ strikesPerBeat: null, cadence: { rpm: 70 } }]),
+  },
+  {
+    rule: 'offBeatCadence',
+    broken: under([{ cadence: { rpm: 64 } }]),
+    text: '“b1” states 64 rev/min, but on this beat the legs turn at 60.',
+    fixes: ['Ride it on the beat', 'Mark it off the beat'],
+    kept: under([{ cadence: { rpm: 63 } }]),
+  },
+  {
+    rule: 'footFlips',
+    broken: under([counts(63), counts(65)]),
+    text: 'The left foot lands on the one of “b2”: “b1” has an odd number of strikes.',
+    fixes: ['Let the right foot lead'],
+    kept: under([counts(62), counts(66)]),
+  },
+  {
+    rule: 'noFootOnOne',
+    broken: under([counts(63), counts(65)], { strikesPerBeat: 0.5 }),
+    text: 'No foot lands on the one of “b2”: the block before it leaves the feet between two strikes.',
+    fixes: ['Let the right foot lead', 'Let the left foot lead'],
+    kept: under([counts(62), counts(66)], { strikesPerBeat: 0.5 }),
+  },
+  {
+    rule: 'leadOpen',
+    broken: under([counts(64), { strikesPerBeat: null, cadence: { rpm: 70 } }, counts(64)]),
+    text: 'The lead foot of “b3” is open: the block before it leaves the beat.',
+    fixes: ['Let the right foot lead', 'Let the left foot lead'],
+    kept: under([counts(64), { strikesPerBeat: null, cadence: { rpm: 70 } }, { ...counts(64), lead: 'left' }]),
+  },
+  {
+    rule: 'sideBalance',
+    broken: under([{ ...counts(64), move: { name: 'travel-back', counts: 4 }, resistance: total(2) }]),
+    text: 'The right foot takes 16 accents, the left 0.',
+    fixes: [],
+    kept: under([
+      { ...counts(64), move: { name: 'travel-back', counts: 4 } },
+      { ...counts(64), lead: 'left', move: { name: 'travel-back', counts: 4 } },
+    ]),
+  },
+  {
+    rule: 'handsForPosture',
+    broken: clocked([{ posture: 'seated', hands: 'ends' }]),
+    text: '“b1” is seated with hands at the ends; that reach is for standing climbs.',
+    fixes: ['Hands wide'],
+    kept: clocked([{ posture: 'standing', hands: 'ends' }]),
+  },
+  {
+    rule: 'walkMoment',
+    broken: clocked([{ ...inSeconds(45), walk: true }]),
+    text: '“b1” lasts 45 s; walking the room takes 1:00.',
+    fixes: ['Stay on the bike'],
+    kept: clocked([{ ...inSeconds(60), walk: true }]),
+  },
+  {
+    rule: 'water',
+    broken: clocked([inSeconds(700), inSeconds(700)]),
+    text: 'For 23:20 nobody is told to drink; a warm room needs water sooner.',
+    fixes: ['Drink in “b2”'],
+    kept: clocked([inSeconds(700), { ...inSeconds(700), water: true }]),
+  },
+  {
+    rule: 'hearing',
+    broken: clocked([inSeconds(5000)], { room: 'studio', slotMinutes: 90 }),
+    text: 'At the 93.1 dB measured in such classes 74 minutes are a day’s share of noise; keep the music down.',
+    fixes: [],
+    kept: clocked([inSeconds(5000)], { room: 'online', slotMinutes: 90 }),
+  },
+  {
+    rule: 'briefing',
+    broken: clocked([inSeconds(900)], { level: 'beginner', slotMinutes: 20 }),
+    text: 'Newcomers need the brake, their base and the bike set-up explained before the first song.',
+    fixes: ['Add a briefing of 2:30'],
+    kept: clocked([inSeconds(900)], { level: 'beginner', slotMinutes: 20, briefingSeconds: 60 }),
+  },
+]
+
+describe.each(CASES)('$rule', ({ rule, broken, text, fixes, kept }) => {
+  it('is said once, with its place, its source and its repairs', () => {
+    const findings = found(broken, rule)
+    expect(findings.map((finding) => finding.text)).toEqual([text])
+    expect(findings[0]!.fixes.map(({ label }) => label)).toEqual(fixes)
+    expect(findings[0]!.why).not.toBe('')
+  })
+
+  it('is not said of a ride that keeps to it', () => {
+    expect(found(kept, rule)).toEqual([])
+  })
+
+  it('is mended by each repair', () => {
+    for (const { command } of found(broken, rule)[0]!.fixes) {
+      const left = found(command.apply(broken), rule)[0]
+      if (left) expect(left.amount).toBeLessThan(found(broken, rule)[0]!.amount!)
+    }
+  })
+})
+
+describe('findings', () => {
+  it('come in the order of the ride, each id once, and keep their ids while the cause stays', () => {
+    const { findings } = computeRide(smallRide())
+    expect(findings.map(({ at }) => at)).toEqual(findings.map(({ at }) => at).sort((a, b) => a - b))
+    expect(new Set(findings.map(({ id }) => id)).size).toBe(findings.length)
+    expect(computeRide({ ...smallRide(), title: 'renamed' }).findings.map(({ id }) => id)).toEqual(findings.map(({ id }) => id))
+  })
+
+  it('speak once for a part that a set plays several times, of the round that is worst off', () => {
+    const part = aBlock('part', { ...inSeconds(60), ...effort(3), resistance: total(1), cadence: { rpm: 80 } })
+    const ride = rideOf([aSection('s', { blocks: [aSet('set', [part], { rounds: 3, perRound: { steps: 1 } })] })])
+    const [finding, ...others] = found(ride, 'easyTotal')
+    expect(others).toEqual([])
+    expect(finding).toMatchObject({ amount: 3, block: 2 })
+    expect(found(finding!.fixes[0]!.command.apply(ride), 'easyTotal')).toEqual([])
+  })
+
+  it('turn the lead foot of the song that evens out the legs best', () => {
+    const moves = (id: string, eights: number) =>
+      aBlock(id, { ...counts(eights * 8), move: { name: 'travel-back', counts: 8 }, resistance: total(2) })
+    const section = (id: string, eights: number) =>
+      aSection(id, { song: aSong(id), lead: 'right', outCount: eights * 8, blocks: [moves(`${id}1`, eights)] })
+    const ride = rideOf([section('first', 4), section('second', 9), section('third', 6)])
+    const [finding] = found(ride, 'sideBalance')
+    expect(finding!.fixes.map(({ label }) => label)).toEqual(['Lead “second” with the left foot'])
+    expect(computeRide(finding!.fixes[0]!.command.apply(ride)).balance).toMatchObject({ right: 10, left: 9 })
+  })
+
+  it('snap a whole song by the least movement', () => {
+    const ride = under([counts(61), counts(66), counts(33)])
+    const snap = found(ride, 'crookedBlock')[0]!.fixes[1]!
+    expect(snap.command.apply(ride).sections[0]!.blocks.map((item) => 'length' in item && item.length)).toEqual([
+      { counts: 64 },
+      { counts: 64 },
+      { counts: 32 },
+    ])
+  })
+
+  it('judge turns on a bike with levels by what weighs the same', () => {
+    const wheel = {
+      ...smallRide().bike,
+      unit: 'level',
+      stepsPerUnit: 1,
+      min: 1,
+      max: 24,
+      base: 5,
+      points: [
+        [1, 6],
+        [5, 48],
+        [12, 170],
+        [24, 500],
+      ] as [number, number][],
+    }
+    const at = (level: number) => clocked([{ posture: 'standing', resistance: { kind: 'total', from: level, to: level } }], { bike: wheel })
+    // One turn over base of the knob is 110 W: level 8.6, to the nearest step 4 over base.
+    expect(found(at(3), 'lightStanding')[0]!.text).toContain('at least 4 levels over base')
+    expect(found(at(4), 'lightStanding')).toEqual([])
+  })
+})
