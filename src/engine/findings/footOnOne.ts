@@ -1,15 +1,44 @@
+import { accentPeriod } from '#engine/cadence/moves.ts'
 import { otherFoot } from '#engine/cadence/trackFeet.ts'
 import type { Finding, PlayedBlock } from '#engine/report.ts'
+import { editSection } from '#plan/edits.ts'
+import type { Foot } from '#plan/model.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atBlock, type Noticed, quoted } from './finding.ts'
+import { ARITHMETIC, atBlock, atSection, COMMON_PRACTICE, fix, type Noticed, quoted, quotedSection } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** Where the lead foot changes by itself, is lost, or does not land on the one. */
 export function footOnOne(facts: Facts): Finding[] {
-  return facts.blocks.flatMap((played) => {
+  const told = facts.blocks.flatMap((played) => {
     const noticed = judge(facts, played)
     return noticed ? [atBlock(facts, played.index, noticed)] : []
   })
+  return [...told, ...leadUnset(facts)]
+}
+
+/** Songs with one-sided accents whose lead foot nobody has named: they count for neither leg. */
+function leadUnset(facts: Facts): Finding[] {
+  return facts.ride.sections.flatMap((section, index) => {
+    const { from, to } = facts.sections[index]!.blocks
+    const open = facts.blocks.slice(from, to).find((played) => hasOpenAccents(facts, played))
+    if (section.lead || !open) return []
+    const name = quotedSection(facts, index)
+    const text = `No lead foot is set for ${name}, so the accents of ${quoted(facts, open.index)} count for neither leg.`
+    const lead = (foot: Foot) =>
+      fix(`Lead it with the ${foot} foot`, `Led ${name} with the ${foot} foot`, (ride) =>
+        editSection(ride, section.id, (before) => ({ ...before, lead: foot })),
+      )
+    return [
+      atSection(facts, index, { rule: 'leadUnset', severity: 'hint', text, why: COMMON_PRACTICE, fixes: [lead('right'), lead('left')] }),
+    ]
+  })
+}
+
+function hasOpenAccents({ footings }: Facts, { index, block, foot, strikesPerBeat, countFrom }: PlayedBlock): boolean {
+  const { move } = block
+  if (!move || move.then === 'alternate' || countFrom === undefined) return false
+  if (foot !== null || strikesPerBeat === null || footings[index]!.lost) return false
+  return accentPeriod(move.name) !== undefined && block.cadence !== 'legsStill' && block.posture !== 'offBike'
 }
 
 function judge(facts: Facts, { index, section, block, foot, footSpoken, set }: PlayedBlock): Noticed | undefined {

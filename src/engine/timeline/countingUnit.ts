@@ -1,4 +1,5 @@
 import type { SectionReport } from '#engine/report.ts'
+import { eightOf } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
 import { EIGHT, PHRASE } from '#units/units.ts'
 
@@ -8,7 +9,4 @@ const EIGHTS: CountingUnit = { eight: EIGHT, phrase: PHRASE, name: 'eight' }
 const SIXES: CountingUnit = { eight: 6, phrase: 24, name: 'six' }
 
 /** What a section is counted in: eights and phrases of 32, or in three and six time sixes and phrases of 24. */
-export function countingUnit(section: Section): CountingUnit {
-  const bar = section.song?.grid?.beatsPerBar
-  return bar === 3 || bar === 6 ? SIXES : EIGHTS
-}
+export const countingUnit = ({ song }: Section): CountingUnit => (eightOf(song?.grid) === SIXES.eight ? SIXES : EIGHTS)

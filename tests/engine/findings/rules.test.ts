@@ -360,6 +360,13 @@ const CASES: Case[] = [
     kept: under([counts(64), { strikesPerBeat: null, cadence: { rpm: 70 } }, { ...counts(64), lead: 'left' }]),
   },
   {
+    rule: 'leadUnset',
+    broken: under([{ ...counts(64), move: { name: 'jumps', counts: 8 } }], {}, { lead: undefined }),
+    text: 'No lead foot is set for “m”, so the accents of “b1” count for neither leg.',
+    fixes: ['Lead it with the right foot', 'Lead it with the left foot'],
+    kept: under([{ ...counts(64), move: { name: 'side leans', counts: 8 } }], {}, { lead: undefined }),
+  },
+  {
     rule: 'sideBalance',
     broken: under([{ ...counts(64), move: { name: 'travel-back', counts: 4 }, resistance: total(2) }]),
     text: 'The right foot takes 16 accents, the left 0.',
