@@ -11,7 +11,11 @@ export interface StepReading {
 
 /** The ride with every step of every block and set read anew, to whole steps; untouched where nothing differs. */
 export function mapSteps(ride: Ride, reading: StepReading): Ride {
-  const change = (block: Block): Block => patched(block, { resistance: readResistance(block.resistance, reading) })
+  const change = (block: Block): Block =>
+    patched(block, {
+      resistance: readResistance(block.resistance, reading),
+      ownTotal: block.ownTotal === undefined ? undefined : wholeStep(reading.total(block.ownTotal)),
+    })
   return editSections(ride, (section) =>
     withItems(
       section,

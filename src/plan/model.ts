@@ -34,6 +34,8 @@ export interface Ride {
   parent?: { rideId: string; revision: string }
   /** Modelled riders of this class. Absent: the three default ones. Never in a link. */
   riders?: Rider[]
+  /** Ids of findings that are meant so: put aside, for this ride. Never in a link. */
+  setAside?: string[]
   /** Never in a link. */
   privateNotes?: string
 }
@@ -108,6 +110,8 @@ export interface Block {
   posture: Posture
   hands: Hands
   resistance: Resistance
+  /** The total the leader rides where it is another than the class is told; counts from the ride's datum. */
+  ownTotal?: KnobSteps
   /** Stated cadence; inside a song on the beat it follows from the tempo and is left out. */
   cadence?: Cadence
   /** This block's own strikes per beat where it leaves the song's. */

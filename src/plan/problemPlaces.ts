@@ -14,6 +14,7 @@ const NUMBERED: Record<string, string> = {
   quiet: 'quiet stretch',
   feelAnchors: 'feel anchor',
   avoidMoves: 'move to avoid',
+  setAside: 'finding put aside',
 }
 
 /** Single things a sentence names. */
@@ -38,6 +39,7 @@ const SUBJECTS: Record<string, string> = {
   'ride.sections': 'the list of sections',
   'ride.houseRules': 'the house rules',
   'ride.avoidMoves': 'the list of moves to avoid',
+  'ride.setAside': 'the list of findings put aside',
   'ride.privateNotes': 'the private notes',
   'sections.leadInSeconds': 'the lead-in',
   'sections.inCount': 'the in-point',
@@ -65,6 +67,7 @@ const SUBJECTS: Record<string, string> = {
   'blocks.resistance.checkpoint': 'the checkpoint',
   'blocks.resistance.checkpoint.from': 'the checkpoint',
   'blocks.resistance.checkpoint.to': 'the upper end of the checkpoint',
+  'blocks.ownTotal': 'the leader’s own total',
   'blocks.cadence': 'the cadence',
   'blocks.cadence.rpm': 'the cadence',
   'blocks.cadence.rampTo': 'the cadence at the end',

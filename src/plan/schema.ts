@@ -23,6 +23,8 @@ export const LIMITS = {
   marks: 200,
   houseRules: 100,
   avoidMoves: 60,
+  setAside: 500,
+  findingId: 200,
   id: 64,
   name: 120,
   line: 300,
@@ -136,6 +138,7 @@ export const blockSchema = group({
   posture: oneOf(POSTURES),
   hands: oneOf(HANDS),
   resistance: resistanceSchema,
+  ownTotal: v.optional(steps),
   cadence: v.optional(cadenceSchema),
   strikesPerBeat: v.optional(strikesPerBeat),
   effort: group({ from: effort, to: effort }),
@@ -261,6 +264,7 @@ export const rideSchema = group({
   avoidMoves: v.optional(avoidMovesSchema),
   parent: v.optional(group({ rideId: id, revision: text(LIMITS.name) })),
   riders: v.optional(ridersSchema),
+  setAside: v.optional(list(filled(LIMITS.findingId), LIMITS.setAside)),
   privateNotes: v.optional(text(LIMITS.notes)),
 })
 

@@ -11,6 +11,7 @@ export function tidyBlock(block: Block, section: Section): Block {
   return patched(block, {
     effort: { from: clamp(block.effort.from, 0, 10), to: clamp(block.effort.to, 0, 10) },
     resistance: tidyResistance(block.resistance),
+    ownTotal: block.ownTotal === undefined ? undefined : wholeStep(block.ownTotal),
     length: lengthFor(section, block.length),
   })
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { gridOfTempo } from '#plan/beatGrid.ts'
+import { addCues } from '#plan/commands/addCues.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
@@ -16,6 +17,8 @@ import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { patchSection } from '#plan/commands/patchSection.ts'
 import { patchSet } from '#plan/commands/patchSet.ts'
+import { bringBack, putAside } from '#plan/commands/putAside.ts'
+import { renameMove } from '#plan/commands/renameMove.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { setBike } from '#plan/commands/setBike.ts'
 import { setDatum } from '#plan/commands/setDatum.ts'
@@ -131,4 +134,9 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, section }) => setTempo(ride, { sectionId: section, tempo: null }),
   ({ ride, pick }) => setBike(ride, { ...DEFAULT_BIKE, name: 'another', stepsPerUnit: 1 + (pick % 8) }),
   ({ pick }) => setDatum(pick % 2 === 0 ? 'base' : 'loose'),
+  ({ ride, block, amount }) => patchBlock(ride, { blockId: block, patch: { ownTotal: amount } }),
+  ({ block, newId }) => addCues([{ blockId: block, cue: { id: newId(), moment: 'form', lead: { counts: 8 }, text: 'Light hands.' } }]),
+  ({ ride, amount }) => renameMove(ride, { from: 'jump', to: `move ${Math.abs(Math.round(amount)) % 9}` }),
+  ({ pick }) => putAside(`rule:${pick}`),
+  ({ ride, pick }) => bringBack(ride.setAside?.[pick] ?? `rule:${pick}`),
 ]

@@ -44,6 +44,7 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       avoidMoves: fc.array(someWords, { maxLength: 3 }),
       parent: fc.record({ rideId: id, revision: words }),
       riders: fc.array(arbitraryRider, { maxLength: 2 }),
+      setAside: fc.array(someWords, { maxLength: 3 }),
       privateNotes: words,
     },
     {
@@ -164,6 +165,7 @@ export function arbitraryBlock(counted: boolean): fc.Arbitrary<Block> {
       posture: fc.constantFrom(...POSTURES),
       hands: fc.constantFrom(...HANDS),
       resistance: arbitraryResistance,
+      ownTotal: whole(0, 24),
       cadence,
       strikesPerBeat: strikes,
       effort,

@@ -34,6 +34,7 @@ const WORDS: Record<keyof BlockPatch, string> = {
   posture: 'posture',
   hands: 'hands',
   resistance: 'resistance',
+  ownTotal: 'your own total',
   cadence: 'cadence',
   strikesPerBeat: 'strikes per beat',
   effort: 'effort',

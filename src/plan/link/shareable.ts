@@ -2,13 +2,13 @@ import type { Ride } from '#plan/model.ts'
 import { wellFormed } from '#plan/plainCopy.ts'
 
 /**
- * The part of a ride that may travel in a link: everything but the private notes and the
- * named riders. The receiver's own default riders take their place.
+ * The part of a ride that may travel in a link: everything but the private notes, the
+ * findings put aside and the named riders. The receiver's own default riders take their place.
  *
  * A copy in the form a link gives back: no undefined properties, no −0, whole characters.
  */
 export function shareable(ride: Ride): Ride {
-  const { privateNotes: _notes, riders: _riders, ...shared } = ride
+  const { privateNotes: _notes, setAside: _aside, riders: _riders, ...shared } = ride
   return tidy(shared)
 }
 

@@ -25,7 +25,7 @@ export function itemLayout(kit: Kit): Shape<Item> {
 function blockLayout(kit: Kit): Shape<Block> {
   const { maybe, yes, smallWords } = kit
   const option = () => group<Option>({ text: smallWords() })
-  return group<Block>({
+  return group<Omit<Block, 'ownTotal'>>({
     id: kit.id,
     label: maybe(smallWords()),
     terrain: noted(terrainLayout(kit), (scene, terrain) => {
