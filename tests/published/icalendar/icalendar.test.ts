@@ -1,0 +1,76 @@
+import fc from 'fast-check'
+import ICAL from 'ical.js'
+import { describe, expect, test } from 'vitest'
+import { escapeText, foldLine, LINE_OCTETS } from '#formats/icalendar/contentLine.ts'
+import { type CalendarEntry, writeCalendar } from '#formats/icalendar/writeCalendar.ts'
+import { checkRows } from '#tests/support/publishedRows.ts'
+import rows from './rows.json' with { type: 'json' }
+
+checkRows('iCalendar', rows, {
+  'ical.fold': () => LINE_OCTETS,
+  'ical.esc': ({ text }: { text: string }) => escapeText(text),
+})
+
+const octets = (text: string) => new TextEncoder().encode(text).length
+
+describe('folding (RFC 5545, section 3.1)', () => {
+  test('keeps every line to 75 octets and every character whole', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 300 }), (text) => {
+        const folded = foldLine(text)
+        for (const line of folded.split('\r\n')) expect(octets(line)).toBeLessThanOrEqual(75)
+        expect(folded.replaceAll('\r\n ', '')).toBe(text)
+        expect(new TextDecoder('utf-8', { fatal: true }).decode(new TextEncoder().encode(folded))).toBe(folded)
+      }),
+    )
+  })
+
+  test('uses the whole line: 75 octets stay, the 76th goes on', () => {
+    expect(foldLine('a'.repeat(75))).not.toContain('\r\n')
+    expect(foldLine('a'.repeat(76))).toBe(`${'a'.repeat(75)}\r\n a`)
+    expect(foldLine(`${'a'.repeat(74)}é`)).toBe(`${'a'.repeat(74)}\r\n é`)
+  })
+})
+
+const entry: CalendarEntry = {
+  uid: 'spark-2026-11-25@ridewright',
+  stamp: '2026-11-24T08:30:00.000Z',
+  start: '2026-11-25T12:10:00',
+  minutes: 20,
+  summary: 'Twenty-Minute Spark; climbs, pushes',
+  description: 'Ünïcode “climbs”, a back\\slash, 🚲🚲🚲 and\na second line that is long enough to be folded twice over, once here.',
+  location: 'Lanternfish, main room',
+}
+
+describe('an entry read back by an independent parser', () => {
+  const text = writeCalendar(entry)
+
+  test('has CRLF after every line and none elsewhere', () => {
+    expect(text.endsWith('\r\n')).toBe(true)
+    expect(text.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/)
+  })
+
+  test('says what was put in', () => {
+    const calendar = new ICAL.Component(ICAL.parse(text))
+    const event = new ICAL.Event(calendar.getFirstSubcomponent('vevent')!)
+    expect(calendar.getFirstPropertyValue('version')).toBe('2.0')
+    expect(event.uid).toBe(entry.uid)
+    expect(event.summary).toBe(entry.summary)
+    expect(event.description).toBe(entry.description)
+    expect(event.location).toBe(entry.location)
+    expect(event.startDate.toString()).toBe('2026-11-25T12:10:00')
+    expect(event.startDate.zone).toBe(ICAL.Timezone.localTimezone)
+    expect(event.endDate.toString()).toBe('2026-11-25T12:30:00')
+    expect(String(event.component.getFirstPropertyValue('dtstamp'))).toBe('2026-11-24T08:30:00Z')
+  })
+
+  test('any text comes back', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme' }), (text) => {
+        const summary = text.replace(/\p{Cc}/gu, ' ')
+        const calendar = new ICAL.Component(ICAL.parse(writeCalendar({ ...entry, summary: `x${summary}` })))
+        expect(new ICAL.Event(calendar.getFirstSubcomponent('vevent')!).summary).toBe(`x${summary}`)
+      }),
+    )
+  })
+})

@@ -1,0 +1,51 @@
+import { parseText } from 'media-captions'
+import { describe, expect, test } from 'vitest'
+import { vttTimestamp, writeWebVtt } from '#formats/webvtt/writeWebVtt.ts'
+import { checkRows } from '#tests/support/publishedRows.ts'
+import rows from './rows.json' with { type: 'json' }
+
+checkRows('WebVTT', rows, { 'vtt.ts2': ({ seconds }: { seconds: number }) => vttTimestamp(seconds) })
+
+/** As a player would read it: any complaint is an error. */
+const readBack = (text: string) => parseText(text, { type: 'vtt', strict: true, errors: true })
+
+describe('timestamps (W3C WebVTT)', () => {
+  test.each([
+    [0, '00:00:00.000'],
+    [59.9994, '00:00:59.999'],
+    [3599.9996, '01:00:00.000'],
+    [100 * 3600 + 0.5, '100:00:00.500'],
+  ])('%d s is %s', (seconds, written) => expect(vttTimestamp(seconds)).toBe(written))
+
+  test('nothing before zero', () => expect(() => vttTimestamp(-0.1)).toThrow(RangeError))
+})
+
+describe('a caption file read back by an independent parser', () => {
+  const cues = [
+    { id: 'second', from: 61.25, to: 3725.5, text: 'Ben & “Tin” <b>Kites</b> --> up' },
+    { id: 'first', from: 0, to: 61.25, text: 'Two lines\n\nwithout the gap between\r\nthem' },
+  ]
+
+  test('starts with the signature and a blank line, and has no arrow outside its timings', () => {
+    const text = writeWebVtt(cues, 'A --> B')
+    expect(text.split('\n').slice(0, 2)).toEqual(['WEBVTT - A → B', ''])
+    expect(text.split('\n').filter((line) => line.includes('-->'))).toHaveLength(cues.length)
+  })
+
+  test('holds the same cues in order of time', async () => {
+    const { cues: read, errors } = await readBack(writeWebVtt(cues))
+    expect(errors).toEqual([])
+    expect(read.map(({ id, startTime, endTime }) => [id, startTime, endTime])).toEqual([
+      ['first', 0, 61.25],
+      ['second', 61.25, 3725.5],
+    ])
+    expect(read[0]!.text).toBe('Two lines\nwithout the gap between\nthem')
+    expect(read[1]!.text).toContain('&lt;b&gt;')
+  })
+
+  test('leaves out what would end as it starts, and refuses what ends before', async () => {
+    const text = writeWebVtt([{ from: 1, to: 1.0001, text: 'no time' }, ...cues])
+    expect((await readBack(text)).cues).toHaveLength(2)
+    expect(() => writeWebVtt([{ from: 2, to: 1, text: 'backwards' }])).toThrow(RangeError)
+  })
+})
