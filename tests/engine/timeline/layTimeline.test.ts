@@ -166,6 +166,19 @@ describe('spans of any ride', () => {
     )
   })
 
+  it('share out what lies beyond the out-point among the blocks that do', () => {
+    fc.assert(
+      fc.property(arbitraryRide(), (ride) => {
+        const { sections, blocks } = computeRide(ride)
+        for (const { blocks: own, beyond, open } of sections) {
+          const sum = blocks.slice(own.from, own.to).reduce((total, block) => total + block.beyond, 0)
+          expect(sum).toBeCloseTo(beyond, 6)
+          expect(Math.min(beyond, open)).toBe(0)
+        }
+      }),
+    )
+  })
+
   it('keep their counts when every song is swapped for a faster one', () => {
     fc.assert(
       fc.property(arbitraryRide(), fc.integer({ min: 60, max: 200 }), (ride, bpm) => {
