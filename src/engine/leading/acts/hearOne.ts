@@ -1,0 +1,68 @@
+import { type LedSection, withSection } from '#engine/leading/led.ts'
+import { measureClock, momentAt } from '#engine/leading/ledTimes.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+import { type Acted, nothing, type Standing } from './act.ts'
+
+/** Eights from a song's count one in which a first tap that fits no eight is taken for that one itself. */
+const FIRST_EIGHTS = 4
+/** Counts from an eight within which a tap confirms it; more is another place in the music. */
+const NEAR: Counts = 1.5
+/** Seconds after the start in which a section without beats can be started again. */
+const FIRST_SECONDS: Seconds = 15
+/** Taps that are weighed against each other. */
+const WEIGHED = 3
+
+/**
+ * A one of the music is heard. Before a song it starts the song. In its first phrase a tap that
+ * falls near no eight is the song starting late: its count one is now. Anywhere else it is the
+ * nearest eight. Count one then is the tap less that eight's time, the median of the last three
+ * taps; a tap more than a count and a half off the others starts over. Only this song moves,
+ * and the class after it follows.
+ */
+export function hearOne(standing: Standing): Acted {
+  const { plan, led, times, at } = standing
+  const moment = momentAt(plan, led, times, at)
+  if (moment.kind === 'after') return nothing(standing, 'The music is over, so there is no one to set.')
+  const section = led.sections[moment.section]!
+  const { one } = times[moment.section]!
+  if (moment.kind === 'leadIn') return anchored(standing, moment.section, [at])
+  if (!section.counted) {
+    if (at - one > FIRST_SECONDS) return nothing(standing, 'No beats are known here, so there is no one to set.')
+    return anchored(standing, moment.section, [at])
+  }
+  const late = section.taps.length === 0 && moment.place < FIRST_EIGHTS * section.eight && !isNearEight(moment.place, section)
+  const heard = late ? 0 : nearestEight(moment.place, section)
+  const estimate = at - (measureClock(plan, section, one).at(heard) - one)
+  const count = measureClock(plan, section, one).at(1) - one
+  const agrees = Math.abs(estimate - one) <= NEAR * count
+  return anchored(standing, moment.section, agrees ? [...section.taps, estimate].slice(-WEIGHED) : [estimate])
+}
+
+/** The section with its count one at the median of its taps. */
+function anchored({ led, times }: Standing, index: number, taps: readonly Seconds[]): Acted {
+  const one = median(taps)
+  return { led: withSection(led, index, { one, taps }), said: sayShift(one - times[index]!.one) }
+}
+
+const nearestEight = (place: Counts, { eight, end }: LedSection): Counts =>
+  Math.min(Math.floor(end / eight), Math.max(0, Math.round(place / eight))) * eight
+
+const isNearEight = (place: Counts, section: LedSection): boolean => Math.abs(place - nearestEight(place, section)) <= NEAR
+
+/** The middle one, or the mean of the two in the middle. */
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b)
+  const middle = sorted.length >> 1
+  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
+}
+
+/** Shifts nobody hears. */
+const UNHEARD: Seconds = 0.05
+
+function sayShift(shift: Seconds): string {
+  if (Math.abs(shift) < UNHEARD) return 'On the one.'
+  const size = Math.abs(shift) < 10 ? `${formatNumber(Math.abs(shift), 1)} s` : formatDuration(Math.abs(shift))
+  return `On the one: the song is ${size} ${shift > 0 ? 'later' : 'earlier'} than shown.`
+}

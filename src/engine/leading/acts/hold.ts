@@ -1,0 +1,56 @@
+import { clipped, sayFallen } from '#engine/leading/items.ts'
+import { type Led, type LedSection, type Measure, withSection } from '#engine/leading/led.ts'
+import { type LedTimes, measureClock, momentAt } from '#engine/leading/ledTimes.ts'
+import type { Seconds } from '#units/units.ts'
+import { type Acted, nothing, type Standing } from './act.ts'
+
+/** Stay here: the eight that is being ridden comes again and again; without beats the clock of the block stands still. */
+export function hold(standing: Standing): Acted {
+  const { plan, led, times, at } = standing
+  const moment = momentAt(plan, led, times, at)
+  if (moment.kind !== 'item') return { led: { ...led, hold: { at, moment } }, said: 'Waiting.' }
+  const section = led.sections[moment.section]!
+  if (!section.counted) return { led: { ...led, hold: { at, moment } }, said: 'Holding here.' }
+  const eight = moment.from + Math.floor(Math.max(0, moment.place - moment.from) / section.eight) * section.eight
+  return { led: { ...led, hold: { at, moment, eight } }, said: 'Holding this eight.' }
+}
+
+/** On from a hold, at the end of the eight that is being ridden. */
+export function go(standing: Standing): Acted {
+  const { plan, led, times, at } = standing
+  if (!led.hold) return nothing(standing, 'Nothing is held.')
+  const { hold: held, ...free } = led
+  const { moment } = held
+  const waited = at - held.at
+  if (moment.kind === 'after') return { led: { ...free, clearUp: led.clearUp + waited }, said: 'On.' }
+  const section = led.sections[moment.section]!
+  if (moment.kind === 'leadIn') return { led: later(free, moment.section, times, waited), said: 'On.' }
+  const { one } = times[moment.section]!
+  const now = measureClock(plan, section, one).placeAt(at)
+  if (moment.kind === 'tail') return { led: withSection(free, moment.section, { end: Math.max(section.end, now) }), said: 'On.' }
+  const added = held.eight === undefined ? waited : repeatsOf(held.eight, now, section.eight) * section.eight
+  if (added === 0) return { led: free, said: 'On.' }
+  const wanted = section.items.with(moment.item, { ...section.items[moment.item]!, length: section.items[moment.item]!.length + added })
+  const end = section.music ? Math.max(section.end, now) : section.end + added
+  const items = clipped(wanted, end)
+  return {
+    led: withSection(free, moment.section, { items, end, changed: true, called: undefined }),
+    said: `On${sayFallen(plan, section, wanted, items)}.`,
+  }
+}
+
+/** Whole times the held eight has come again at a place. */
+export const repeatsOf = (eight: Measure, place: Measure, length: Measure): number => Math.max(0, Math.floor((place - eight) / length))
+
+function later(led: Led, index: number, times: readonly LedTimes[], waited: Seconds): Led {
+  const { one, leadIn }: LedSection = led.sections[index]!
+  return withSection(led, index, one === undefined ? { leadIn: leadIn + waited } : { one: times[index]!.one + waited })
+}
+
+/** Seconds by which a hold that goes on has put off the end of the class so far: all of them; under music, which plays on, what it runs past the song's end. */
+export function putOff({ led, times, at }: Pick<Standing, 'led' | 'times' | 'at'>): Seconds {
+  if (!led.hold) return 0
+  const { moment, at: since } = led.hold
+  const playing = (moment.kind === 'item' || moment.kind === 'tail') && led.sections[moment.section]!.music
+  return playing ? Math.max(0, at - times[moment.section]!.to) : at - since
+}

@@ -1,0 +1,51 @@
+import type { Span } from '#engine/report.ts'
+import type { Seconds } from '#units/units.ts'
+import type { LeadState } from './leadState.ts'
+import type { LedClass } from './ledClass.ts'
+import { measureClock } from './ledTimes.ts'
+
+/** Where a moment is inside its block. */
+export function inBlock(
+  led: LedClass,
+  block: number,
+  here: Seconds,
+): Pick<LeadState, 'block' | 'round' | 'eights' | 'beat' | 'countsLeft' | 'postureLeft'> {
+  const { round } = led.blocks[block]!
+  return { block, ...(round && { round }), ...countsAt(led, block, here), postureLeft: postureEnd(led, block) - here }
+}
+
+function countsAt({ plan, led, report }: LedClass, block: number, here: Seconds): Pick<LeadState, 'eights' | 'beat' | 'countsLeft'> {
+  const { section: index, countFrom, countTo } = report.blocks[block]!
+  const section = led.sections[index]!
+  if (!section.counted || countFrom === undefined || countTo === undefined) return {}
+  const { eight } = section
+  // A block begins at its own moment; a count that rounding puts before it is its first.
+  const place = Math.max(0, measureClock(plan, section, report.sections[index]!.one).placeAt(here) - countFrom)
+  const begun = Math.floor(place / eight)
+  const of = Math.max(1, Math.ceil((countTo - countFrom) / eight))
+  const count = place - begun * eight
+  return {
+    eights: { left: Math.max(1, of - begun), of },
+    beat: { count: Math.floor(count) + 1, of: eight, passed: count - Math.floor(count) },
+    countsLeft: Math.max(1, Math.ceil(countTo - countFrom - place)),
+  }
+}
+
+/** The end of the blocks from this one on that keep its posture, in its own section. */
+function postureEnd({ report: { blocks } }: LedClass, index: number): Seconds {
+  const { block, section } = blocks[index]!
+  let end = blocks[index]!.to
+  for (let i = index + 1; blocks[i]?.section === section && blocks[i]!.block.posture === block.posture; i++) end = blocks[i]!.to
+  return end
+}
+
+/** The block after this span that takes any time, and when it comes. */
+export function nextFrom({ report: { blocks, sections } }: LedClass, span: Span, section: number, here: Seconds): Pick<LeadState, 'next'> {
+  const after = span.block !== undefined ? span.block + 1 : (sections[section]?.blocks[span.kind === 'leadIn' ? 'from' : 'to'] ?? 0)
+  if (span.kind === 'clearUp') return {}
+  for (let i = after; i < blocks.length; i++) {
+    const { from, to } = blocks[i]!
+    if (to > from) return { next: { block: i, in: from - here } }
+  }
+  return {}
+}

@@ -1,0 +1,65 @@
+import { computeRide } from '#engine/computeRide.ts'
+import type { RideReport } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import type { Seconds } from '#units/units.ts'
+import { putOff } from './acts/hold.ts'
+import { type LeadLog, lateBy } from './leadLog.ts'
+import type { Led, LedSection, Plan } from './led.ts'
+import { ledRide } from './ledRide.ts'
+import { ledTimes } from './ledTimes.ts'
+import { playLog } from './playLog.ts'
+
+/** A class while it is led, from its last act on until the next. */
+export interface LedClass {
+  plan: Plan
+  /** The class as it comes, as a ride; its clock is the class clock. */
+  ride: Ride
+  report: RideReport
+  led: Led
+  /** By block of the report: the block of the plan it is, and which round of how many. */
+  blocks: { planned: number; round?: Round }[]
+  /** Seconds the class began late. */
+  late: Seconds
+  /** What the last act did. */
+  said: string
+}
+
+export interface Round {
+  round: number
+  of: number
+}
+
+/**
+ * The class after everything that had happened by a time on its clock. One computation of the
+ * ride as it now comes; none where it comes as planned.
+ */
+export function ledClass(plan: Plan, log: LeadLog, until?: Seconds): LedClass {
+  const { led, said } = playLog(plan, log, until)
+  return classOf(plan, led, lateBy(log), said)
+}
+
+/** The same from what is led. */
+export function classOf(plan: Plan, led: Led, late: Seconds, said = ''): LedClass {
+  const ride = ledRide(plan, led)
+  const report = ride === plan.ride ? plan.report : computeRide(ride)
+  return { plan, ride, report, led, blocks: led.sections.flatMap(roundsOf), late, said }
+}
+
+/** Seconds by which the end of the class stands off at a time, for a hold that goes on. */
+export const heldSeconds = ({ plan, led }: LedClass, at: Seconds): Seconds =>
+  led.hold ? putOff({ led, times: ledTimes(plan, led), at }) : 0
+
+/** Rounds counted as they come. */
+function roundsOf({ items }: LedSection): LedClass['blocks'] {
+  const passes = new Map<string, number[]>()
+  for (const { pass } of items) {
+    if (!pass) continue
+    const known = passes.get(pass.setId) ?? []
+    if (!known.includes(pass.number)) passes.set(pass.setId, [...known, pass.number])
+  }
+  return items.map(({ planned, pass }) => {
+    const known = pass && passes.get(pass.setId)!
+    if (!known || known.length < 2) return { planned }
+    return { planned, round: { round: known.indexOf(pass.number) + 1, of: known.length } }
+  })
+}

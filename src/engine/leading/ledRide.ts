@@ -1,0 +1,69 @@
+import type { Block, Resistance, Ride, Section } from '#plan/model.ts'
+import { keptCalls } from './keptCalls.ts'
+import { type Led, type LedItem, type LedSection, type Plan, sectionOf } from './led.ts'
+import { type LedTimes, ledTimes } from './ledTimes.ts'
+
+/**
+ * The class as it comes, written as a ride: songs that are gone are missing, what is repeated,
+ * held or shortened stands there as such, and lead-ins are as long as they were heard, so that
+ * the timeline of this ride is the class clock. Totals stay what was planned; the calls that lead
+ * to them are worded anew. With nothing led otherwise it is the very ride of the plan.
+ */
+export function ledRide(plan: Plan, led: Led): Ride {
+  const { ride } = plan
+  const times = ledTimes(plan, led)
+  const calls = keptCalls(plan, led)
+  const sections = led.sections.map((section, i) => {
+    const leadIn = leadInOf(plan, section, times, i)
+    const asPlanned = !section.changed && section.items.every(({ planned }, item) => calls.led[i]![item] === calls.planned[planned])
+    if (!asPlanned) return written(plan, section, calls.led[i]!, leadIn)
+    const own = sectionOf(plan, section)
+    return leadIn === own.leadInSeconds ? own : { ...own, leadInSeconds: leadIn }
+  })
+  const same = sections.length === ride.sections.length && sections.every((section, i) => section === ride.sections[i])
+  const briefing = briefingOf(plan, times)
+  if (same && led.clearUp === ride.clearUpSeconds && briefing === ride.briefingSeconds) return ride
+  return { ...ride, briefingSeconds: briefing, clearUpSeconds: led.clearUp, sections }
+}
+
+/** The briefing as long as it was: a first song heard before its end ends it. */
+const briefingOf = ({ ride }: Plan, [first]: readonly LedTimes[]): number =>
+  first ? Math.min(ride.briefingSeconds, first.one) : ride.briefingSeconds
+
+/** The lead-in that puts count one where it was heard; the one it has where nothing was. */
+function leadInOf(plan: Plan, { one, leadIn }: LedSection, times: readonly LedTimes[], index: number): number {
+  if (one === undefined) return leadIn
+  return one - (times[index - 1]?.end ?? briefingOf(plan, times))
+}
+
+/** A section with its blocks one by one as they come, sets played out. */
+function written(plan: Plan, led: LedSection, calls: readonly Resistance[], leadInSeconds: number): Section {
+  const section = sectionOf(plan, led)
+  const times = new Map<number, number>()
+  const blocks = led.items.map((item, i) => {
+    const time = (times.get(item.planned) ?? 0) + 1
+    times.set(item.planned, time)
+    return writtenBlock(plan, led, item, calls[i]!, time)
+  })
+  return { ...section, leadInSeconds, ...endOf(section, led), blocks }
+}
+
+/** Where the music ends: an out-point in counts, or the length of a song without beats. */
+function endOf({ song, inCount = 0 }: Section, { counted, end }: LedSection): Partial<Section> {
+  if (counted) return { outCount: inCount + end }
+  return song ? { song: { ...song, lengthSeconds: end } } : {}
+}
+
+/** Lengths nearer than this are one. */
+const SAME = 1e-9
+
+function writtenBlock({ report }: Plan, { counted }: LedSection, item: LedItem, resistance: Resistance, time: number): Block {
+  const { block, set, countFrom = 0, countTo = 0 } = report.blocks[item.planned]!
+  const drafted = counted ? countTo - countFrom : secondsOf(block)
+  const length = Math.abs(item.length - drafted) < SAME ? block.length : counted ? { counts: item.length } : { seconds: item.length }
+  const played = [...(set ? [`r${set.round}`] : []), ...(time > 1 ? [`t${time}`] : [])]
+  const id = played.length > 0 ? [block.id.slice(0, 48), ...played].join('.') : block.id
+  return { ...block, id, length, resistance }
+}
+
+const secondsOf = ({ length }: Block): number => ('seconds' in length ? length.seconds : Number.NaN)

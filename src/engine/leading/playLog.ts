@@ -1,0 +1,42 @@
+import type { Seconds } from '#units/units.ts'
+import type { Acted, Standing } from './acts/act.ts'
+import { again } from './acts/again.ts'
+import { back } from './acts/back.ts'
+import { hearOne } from './acts/hearOne.ts'
+import { go, hold } from './acts/hold.ts'
+import { nextBlock } from './acts/nextBlock.ts'
+import { skipSong } from './acts/skipSong.ts'
+import { takeCuts } from './acts/takeCuts.ts'
+import type { LeadEvent, LeadLog } from './leadLog.ts'
+import { type Led, ledAsPlanned, type Plan } from './led.ts'
+import { ledTimes } from './ledTimes.ts'
+
+/** The class after everything that had happened by a time on its clock, and what the last act did. */
+export function playLog(plan: Plan, { events }: Pick<LeadLog, 'events'>, until: Seconds = Number.POSITIVE_INFINITY): Acted {
+  let acted: Acted = { led: ledAsPlanned(plan), said: '' }
+  for (const event of events) {
+    if (event.at > until) break
+    acted = act(plan, acted.led, event)
+  }
+  return acted
+}
+
+/** One act. Whatever moves on ends a hold first. */
+export function act(plan: Plan, led: Led, event: LeadEvent): Acted {
+  const standing = (now: Led): Standing => ({ plan, led: now, times: ledTimes(plan, now), at: event.at })
+  const { kind } = event
+  switch (kind) {
+    case 'one':
+      return hearOne(standing(led))
+    case 'cut':
+      return takeCuts(standing(led), event.cuts)
+    case 'hold':
+      return led.hold ? go(standing(led)) : hold(standing(led))
+    case 'go':
+      return go(standing(led))
+    default: {
+      const free = led.hold ? go(standing(led)).led : led
+      return { next: nextBlock, back, again, skipSong }[kind](standing(free))
+    }
+  }
+}
