@@ -47,8 +47,13 @@ export function eachBlock(facts: Facts, judge: (played: PlayedBlock) => Noticed 
 }
 
 /** Every time a block is played: once, or in each round of its set. */
-export const playsOf = ({ blocks }: Facts, played: PlayedBlock): PlayedBlock[] =>
-  played.set ? blocks.filter(({ block }) => block.id === played.block.id) : [played]
+export function playsOf({ blocks }: Facts, played: PlayedBlock): PlayedBlock[] {
+  const { set, index } = played
+  if (!set) return [played]
+  const { rounds, parts } = set.set
+  const first = index - (set.round - 1) * parts.length
+  return Array.from({ length: rounds }, (_, round) => blocks[first + round * parts.length]!)
+}
 
 /** A block's name in quotes. */
 export const inQuotes = (block: Block): string => `“${nameOfItem(block)}”`

@@ -43,7 +43,10 @@ function sourceOf(bout: Bout): string {
 
 /** Makes the recovery block right after the bout long enough, in whole eights under a song. */
 function lengthen({ blocks, sections, rules }: Facts, bout: Bout): Fix | undefined {
-  const played = blocks.slice(bout.toBlock + 1).find(({ from, to }) => to > from)
+  let after = bout.toBlock + 1
+  // Blocks a crossfade swallows are no recovery.
+  while (after < blocks.length && blocks[after]!.to <= blocks[after]!.from) after++
+  const played = blocks[after]
   if (!played || bout.have <= 0 || !isEasy(played.block, rules.recoveryEffort)) return undefined
   // A part that is played in other rounds too is only lengthened for a bout of the same set.
   if (played.set?.set !== blocks[bout.toBlock]!.set?.set) return undefined

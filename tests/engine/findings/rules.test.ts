@@ -492,3 +492,23 @@ describe('findings', () => {
     expect(found(at(4), 'lightStanding')).toEqual([])
   })
 })
+
+it('a repair of the cadence holds in every round of a set, whatever the tempo there', () => {
+  // Slow at first, then fast: double time would be too quick for the second round.
+  const grid = {
+    anchors: [
+      [0, 0],
+      [32, 32],
+      [64, 44],
+    ] as [number, number][],
+    beatsPerBar: 4 as const,
+  }
+  const set = aSet('set', [aBlock('part', counts(32))], { rounds: 2 })
+  const rides = [grid, gridOfTempo(60)].map((beat) =>
+    rideOf([aSection('s', { song: aSong('m', { grid: beat, lengthSeconds: 64 }), lead: 'right', blocks: [set] })]),
+  )
+  expect(rides.map((ride) => found(ride, 'cadenceBounds')[0]!.fixes.map(({ label }) => label))).toEqual([
+    [],
+    ['Ride it at two strikes a beat'],
+  ])
+})
