@@ -1,4 +1,5 @@
 import { computeRide } from '#engine/computeRide.ts'
+import { editBlock } from '#plan/edits.ts'
 import { manyBlocks } from '#tests/support/manyBlocks.ts'
 import { type Row, spread } from './row.ts'
 
@@ -8,13 +9,14 @@ const RUNS = 200
 /** For a ride of 200 blocks, twice as long as any class. */
 const AIM = { blocks: 200, milliseconds: 2 }
 
-/** The planner on rides of growing length; each run gets a ride object it has not seen, as after an edit. */
+/** The planner on rides of growing length; before each run one block is made another length, as an edit does it. */
 export default function benchComputeRide(): Row[] {
   return SIZES.map((blocks) => {
     const ride = manyBlocks(blocks)
     const times: number[] = []
     for (let run = 0; run < WARM_UP + RUNS; run++) {
-      const fresh = structuredClone(ride)
+      const counts = 16 + 8 * (run % 5)
+      const fresh = editBlock(ride, `block-${run % blocks}`, (block) => ({ ...block, length: { counts } }))
       const start = performance.now()
       computeRide(fresh)
       if (run >= WARM_UP) times.push(performance.now() - start)

@@ -1,3 +1,4 @@
+import { sayChange } from '#engine/ledger/sayCall.ts'
 import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
 import { type Block, CURRENT_SCHEMA, POSTURES, type Ride, type Section, TERRAINS } from '#plan/model.ts'
 
@@ -62,11 +63,27 @@ function block(index: number): Block {
     length: { counts: LENGTHS[index % LENGTHS.length]! },
     posture: POSTURES[index % 2]!,
     hands: 'wide',
-    resistance:
-      index % 3 === 0
-        ? { kind: 'total', from: effort, to: effort + 1 }
-        : { kind: 'change', mode: 'exact', steps: index % 2 === 0 ? 1 : -1 },
+    resistance: resistanceOf(index),
     effort: { from: effort, to: index % 4 === 0 ? Math.min(10, effort + 1) : effort },
-    cues: [{ id: `cue-${index}`, moment: 'announce', lead: { counts: 8 }, text: 'One on, up light.' }],
+    cues: [
+      {
+        id: `cue-${index}`,
+        moment: 'announce',
+        lead: { counts: 8 },
+        text: `${sayChange(totalOf(index) - totalOf(index - 1), DEFAULT_BIKE)}, light hands.`,
+      },
+    ],
   }
+}
+
+/** Steps over base that weigh about what is planned at this tempo, so that the ride is one a class could be. */
+const TOTALS: Record<number, number> = { 2: 1, 3: 3, 4: 5, 5: 7, 6: 9, 7: 10, 8: 11, 9: 13 }
+
+const totalOf = (index: number): number => (index < 0 ? 0 : TOTALS[EFFORTS[index % EFFORTS.length]!]!)
+
+/** A total at every third block, the change it takes at the others. */
+function resistanceOf(index: number): Block['resistance'] {
+  const total = totalOf(index)
+  if (index % 3 === 0) return { kind: 'total', from: total, to: total }
+  return { kind: 'change', mode: 'exact', steps: total - totalOf(index - 1) }
 }

@@ -1,5 +1,12 @@
-import type { PowerStep } from '#engine/reserve/integralForm.ts'
-import { integralTau, meanBelow } from '#engine/reserve/integralForm.ts'
+import { ridersOf } from '#engine/assembly/reportRiders.ts'
+import type { Constants } from '#engine/constants.ts'
+import { calibrationOf, wattsAt } from '#engine/demand/calibration.ts'
+import { effortOfReserve } from '#engine/demand/effortOfReserve.ts'
+import { kcalPerMinute, OXYGEN, oxygenUptake } from '#engine/demand/oxygenCost.ts'
+import { riderSetting } from '#engine/demand/riderSetting.ts'
+import type { PlayedBlock, Span } from '#engine/report.ts'
+import { integralTau, meanBelow, type PowerStep } from '#engine/reserve/integralForm.ts'
+import type { Ride } from '#plan/model.ts'
 
 /** The models of the engine, stepped second by second: a yardstick, never used by the engine. */
 
@@ -32,4 +39,45 @@ export function summedBalance(steps: readonly PowerStep[], criticalPower: number
     return wPrime - spent
   })
   return atStepEnds(steps, values)
+}
+
+/** Demand, heart rate, reserve and energy of the ride's riders, each second looked up and stepped. */
+export function stepRiders(ride: Ride, spans: readonly Span[], blocks: readonly PlayedBlock[], rules: Constants): Stepped[] {
+  const calibration = calibrationOf(ride.bike)
+  return ridersOf(ride).map((rider) => {
+    const demand: number[] = []
+    const heart: number[] = []
+    const reserve: number[] = []
+    let share = 0
+    let balance = rider.wPrime
+    let kcal = 0
+    let last: PlayedBlock | undefined
+    for (const span of spans) {
+      if (span.block !== undefined) last = blocks[span.block]
+      const played = span.kind === 'briefing' || span.kind === 'clearUp' ? undefined : last
+      for (let t = span.from; t < span.to; t++) {
+        const rpm = played?.cadence.kind === 'turning' ? played.cadence.from : 0
+        const setting = played ? riderSetting(ride.bike, ride.datum, rider, played.ledger.after.nominal) : 0
+        const watts = rpm > 0 ? wattsAt(calibration, setting, rpm) : 0
+        const uptake = rpm > 0 ? oxygenUptake(watts, rider.massKg) : OXYGEN.rest
+        const wanted = (uptake - OXYGEN.rest) / (rider.vo2max - OXYGEN.rest)
+        demand.push(effortOfReserve(wanted))
+        share += (Math.min(1, wanted) - share) / rules.heartRateTau
+        const over = watts - rider.criticalPower
+        balance -= over >= 0 ? over : (1 - balance / rider.wPrime) * over
+        kcal += kcalPerMinute(uptake, rider.massKg) / 60
+        heart.push(share)
+        reserve.push(balance / rider.wPrime)
+      }
+    }
+    return { demand, heart, reserve, kcal }
+  })
+}
+
+/** One rider, second by second. */
+export interface Stepped {
+  demand: number[]
+  heart: number[]
+  reserve: number[]
+  kcal: number
 }

@@ -1,6 +1,6 @@
 import type { Cue } from '#plan/model.ts'
 import { type NumberPhrase, numberAt } from './numberPhrase.ts'
-import { type Token, tokensOf } from './tokens.ts'
+import { type Token, tokensOf, tokensOfCue } from './tokens.ts'
 
 /** Where in the text a claim stands, and how it was put. */
 interface Placed {
@@ -67,7 +67,7 @@ const known = new WeakMap<Cue, Cached>()
 export function claimsOf(cue: Cue, unit: string): readonly Claim[] {
   const held = known.get(cue)
   if (held?.unit === unit) return held.claims
-  const claims = readClaims(cue.text, unit)
+  const claims = claimsIn(tokensOfCue(cue), unit)
   known.set(cue, { unit, claims })
   return claims
 }
@@ -78,8 +78,10 @@ export function claimsOf(cue: Cue, unit: string): readonly Claim[] {
  *
  * @param unit the bike's own unit, understood beside the common ones
  */
-export function readClaims(text: string, unit: string): Claim[] {
-  const tokens = beforeOption(tokensOf(text))
+export const readClaims = (text: string, unit: string): Claim[] => claimsIn(tokensOf(text), unit)
+
+function claimsIn(spoken: readonly Token[], unit: string): Claim[] {
+  const tokens = beforeOption(spoken)
   const reader: Reader = { tokens, unit: unit.toLowerCase(), claims: [] }
   let at = 0
   while (at < tokens.length) at = readAt(reader, at)
@@ -92,7 +94,7 @@ interface Reader {
   claims: Claim[]
 }
 
-function beforeOption(tokens: Token[]): Token[] {
+function beforeOption(tokens: readonly Token[]): readonly Token[] {
   const option = tokens.findIndex(({ word }) => word === 'option' || word === 'options')
   return option < 0 ? tokens : tokens.slice(0, option)
 }

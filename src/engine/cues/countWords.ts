@@ -1,27 +1,19 @@
 import type { Cue } from '#plan/model.ts'
-import { tokensOf } from './tokens.ts'
+import { type Token, tokensOf, tokensOfCue } from './tokens.ts'
 
-const counted = new WeakMap<Cue, number>()
-
-/** Spoken words of a cue; counted once for each cue object. */
-export function wordsOfCue(cue: Cue): number {
-  let words = counted.get(cue)
-  if (words === undefined) {
-    words = countWords(cue.text)
-    counted.set(cue, words)
-  }
-  return words
-}
+/** Spoken words of a cue. */
+export const wordsOfCue = (cue: Cue): number => sumOf(tokensOfCue(cue))
 
 /**
  * How many words a text is when it is spoken: figures count as they are said ("24" is two,
  * "1½" four, "¾" two).
  */
-export function countWords(text: string): number {
-  return tokensOf(text).reduce((sum, { word }) => sum + wordsOf(word), 0)
-}
+export const countWords = (text: string): number => sumOf(tokensOf(text))
+
+const sumOf = (tokens: readonly Token[]): number => tokens.reduce((sum, { word }) => sum + wordsOf(word), 0)
 
 function wordsOf(word: string): number {
+  if (!/[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(word)) return 1
   const match = /^(\d*)(?:[.,:/](\d+))?([½⅓⅔¼¾⅛⅜⅝⅞])?$/.exec(word)
   if (!match || word === '') return 1
   const [, whole = '', places, sign] = match

@@ -6,7 +6,7 @@ import type { Stretch } from './talk.ts'
 
 /** Strain up to which riders can listen to more than the next call, and the least room a story takes (common practice). */
 const LISTENING = 5
-const LEAST_ROOM: Seconds = 20
+export const LEAST_ROOM: Seconds = 20
 
 /**
  * Stretches with room for more than calls: low strain throughout, nothing spoken or counted,

@@ -36,7 +36,8 @@ export function demandPieces({ from, to, share }: Pick<Ridden, 'from' | 'to' | '
   })
 }
 
-function effortWith(share: number, bonus: Effort): Effort {
+/** Effort of a share of the reserve with what standing adds, 10 at most. */
+export function effortWith(share: number, bonus: Effort): Effort {
   const { from, base, rise } = lineOf(stretchOf(share))
   return Math.min(10, base + rise * (share - from) + bonus)
 }

@@ -1,7 +1,7 @@
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { DemandPiece } from './demandOfBlock.ts'
-import { areaUnder, cutAt, type Quadratic, quadraticAt } from './quadratic.ts'
+import { areaUnder, cutAt, isConstant, type Quadratic, quadraticAt } from './quadratic.ts'
 
 /** An unbroken stretch on which demand and intent part by more than the limit, the same way throughout. */
 export interface Apart {
@@ -29,6 +29,11 @@ export function gapPieces(played: Intended, demand: readonly DemandPiece[]): Dem
 export function apartWithin(gap: readonly DemandPiece[], limit: Effort): Apart[] {
   const found: Apart[] = []
   for (const { from, to, effort } of gap) {
+    if (isConstant(effort)) {
+      const size = Math.abs(effort[0])
+      if (size > limit + TOUCHING) join(found, { from, to, sign: effort[0] > 0 ? 1 : -1, excess: (size - limit) * (to - from) })
+      continue
+    }
     const cuts = cutAt(effort, [-limit, limit], to - from)
     for (let i = 1; i < cuts.length; i++) {
       const middle = quadraticAt(effort, (cuts[i - 1]! + cuts[i]!) / 2)
@@ -47,7 +52,7 @@ export function apartWithin(gap: readonly DemandPiece[], limit: Effort): Apart[]
 }
 
 /** A gap of exactly the limit is no finding, whatever the last binary digit says. */
-const TOUCHING = 1e-9
+export const TOUCHING = 1e-9
 
 function join(found: Apart[], next: Apart): void {
   const last = found.at(-1)

@@ -1,7 +1,7 @@
 import type { PlayedBlock, Span } from '#engine/report.ts'
 import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
-import type { Seconds, Setting, Watts } from '#units/units.ts'
-import { type Calibration, calibrationOf, type Reach, reachOf, referenceWatts } from './calibration.ts'
+import type { Rpm, Seconds, Setting, Watts } from '#units/units.ts'
+import { type Calibration, calibrationOf, type Reach, reachOf, referenceWatts, wattsAt } from './calibration.ts'
 import { reserveOfEffort } from './effortOfReserve.ts'
 import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
 import { constant, type Quadratic, scaled } from './quadratic.ts'
@@ -76,6 +76,11 @@ export function pedalling({ cadence, block }: Pedalled, span: Times, setting: Se
   const slope = (cadence.to / calibration.referenceRpm - start) / (span.to - span.from || 1)
   const speed: Quadratic = friction ? [start, slope, 0] : [start * start, 2 * start * slope, slope * slope]
   return turning(span, scaled(speed, reference), legs, source)
+}
+
+/** Share of the reserve at a steady cadence and setting. */
+export function levelShare(rpm: Rpm, setting: Setting, calibration: Calibration, legs: Legs): number {
+  return (legs.uptakePerWatt * wattsAt(calibration, setting, rpm) + OXYGEN.unloaded) / legs.reserve
 }
 
 interface Times {

@@ -16,7 +16,7 @@ export type Restated = ReadonlyMap<string, Resistance>
  * that builds by changes has no single total, and a call at the end of the knob has no room.
  */
 export function shiftTotal(ride: Ride, blocks: readonly PlayedBlock[], blockId: string, steps: KnobSteps): Restated | null {
-  const own = blocks.filter(({ block }) => block.id === blockId)
+  const own = playedOf(blocks, blockId)
   if (own.length === 0 || steps === 0) return null
   const after = followersHeld(own, blocks, blockId, steps)
   if (after === null) return null
@@ -27,12 +27,29 @@ export function shiftTotal(ride: Ride, blocks: readonly PlayedBlock[], blockId: 
   return null
 }
 
+const byId = new WeakMap<readonly PlayedBlock[], Map<string, PlayedBlock[]>>()
+
+/** A block in every round it is played; sorted out once for each list of played blocks. */
+export function playedOf(blocks: readonly PlayedBlock[], blockId: string): readonly PlayedBlock[] {
+  let sorted = byId.get(blocks)
+  if (sorted === undefined) {
+    sorted = new Map()
+    for (const played of blocks) {
+      const known = sorted.get(played.block.id)
+      if (known) known.push(played)
+      else sorted.set(played.block.id, [played])
+    }
+    byId.set(blocks, sorted)
+  }
+  return sorted.get(blockId) ?? []
+}
+
 /** The calls of the blocks played right after it, restated where they must be; null where one cannot be. */
 function followersHeld(own: readonly PlayedBlock[], blocks: readonly PlayedBlock[], blockId: string, steps: KnobSteps): Restated | null {
   const held = new Map<string, Resistance>()
   for (const id of new Set(own.map(({ index }) => blocks[index + 1]?.block.id))) {
     if (id === undefined || id === blockId) continue
-    const followers = blocks.filter(({ block }) => block.id === id)
+    const followers = playedOf(blocks, id)
     const call = heldCall(followers, blocks, blockId, steps)
     if (call === null) return null
     if (call !== followers[0]!.block.resistance) held.set(id, call)
@@ -108,8 +125,9 @@ function addedTo(call: Relative, steps: KnobSteps): Resistance {
 /** Plays the restated calls through until riders stand where they stood, and compares every nominal total. */
 function keepsTheRest(ride: Ride, blocks: readonly PlayedBlock[], restated: Restated, blockId: string, steps: KnobSteps): boolean {
   const limits = limitsOf(ride)
-  const first = blocks.findIndex(({ block }) => block.id === blockId)
-  const last = blocks.findLastIndex(({ block }) => block.id === blockId)
+  const own = playedOf(blocks, blockId)
+  const first = own[0]!.index
+  const last = own.at(-1)!.index
   let state = blocks[first]!.ledger.before
   let carry = carryBefore(blocks, first)
   for (let i = first; i < blocks.length; i++) {

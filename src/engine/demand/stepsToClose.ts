@@ -3,10 +3,10 @@ import type { Limits } from '#engine/ledger/limits.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Block, Ride, Rider } from '#plan/model.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
-import { calibrationOf, type Reach, reachOf } from './calibration.ts'
-import { demandPieces, meanDemand, standingBonus } from './demandOfBlock.ts'
-import { apartWithin, gapPieces } from './intentGap.ts'
-import { legsOf, pedalling } from './ridden.ts'
+import { calibrationOf, reachOf } from './calibration.ts'
+import { type DemandPiece, demandPieces, effortWith, meanDemand, standingBonus } from './demandOfBlock.ts'
+import { apartWithin, gapPieces, TOUCHING } from './intentGap.ts'
+import { legsOf, levelShare, pedalling } from './ridden.ts'
 import { riderSetting } from './riderSetting.ts'
 
 /** Why whole steps do not close a difference. */
@@ -33,6 +33,9 @@ export interface ClosingSetup {
   rules: Pick<Constants, 'intentGap' | 'intentGapSeconds'>
 }
 
+/** How a block stands as it is planned, before anything is tried. */
+export const asPlanned = (played: readonly PlayedBlock[], setup: ClosingSetup): Tried => tried(played, 0, setup)
+
 /**
  * Looks for the whole number of steps, the same in every round, that brings a block's demand
  * nearest to its intent. Demand never falls when resistance rises, so the search walks from
@@ -40,9 +43,9 @@ export interface ClosingSetup {
  * from base no step below base is proposed.
  *
  * @param played the same block in every round it is played, at least once
+ * @param here how it stands
  */
-export function stepsToClose(played: readonly PlayedBlock[], setup: ClosingSetup): Closing {
-  const here = tried(played, 0, setup)
+export function stepsToClose(played: readonly PlayedBlock[], here: Tried, setup: ClosingSetup): Closing {
   if (played.every(isStill)) return { ...judged(here, setup), prevented: 'still' }
   const direction = here.mean > 0 ? -1 : 1
   const room = roomFor(played, direction, setup)
@@ -59,12 +62,8 @@ export function stepsToClose(played: readonly PlayedBlock[], setup: ClosingSetup
   return explained(best, setup, direction > 0 ? 'maximum' : setup.ride.datum === 'base' ? 'base' : 'loosest')
 }
 
-/** What lies beyond the limit as the block is, effort × seconds over all rounds. */
-export const excessOf = (played: readonly PlayedBlock[], setup: ClosingSetup): number => tried(played, 0, setup).excess
-
 /** True where planning another effort leaves less beyond the limit, and nothing that could join the neighbour's. */
-export function effortHelps(played: readonly PlayedBlock[], setup: ClosingSetup, effort: Block['effort']): boolean {
-  const here = tried(played, 0, setup)
+export function effortHelps(played: readonly PlayedBlock[], here: Tried, setup: ClosingSetup, effort: Block['effort']): boolean {
   const planned = played.map((one) => ({ ...one, block: { ...one.block, effort } }))
   const next = tried(planned, 0, setup)
   return next.excess < here.excess && !joinsBeyond(next, here)
@@ -82,7 +81,8 @@ function explained(best: Tried, setup: ClosingSetup, prevented: Prevented, other
   return { ...closing, prevented, ...(prevented === 'step' && other && { beyond: other.demand }) }
 }
 
-interface Tried {
+/** What a number of steps would make of a block. */
+export interface Tried {
   steps: KnobSteps
   demand: Effort
   /** Mean of demand less intent, over all rounds. */
@@ -97,32 +97,59 @@ interface Tried {
   byFeel: -1 | 0 | 1
 }
 
-function tried(played: readonly PlayedBlock[], steps: KnobSteps, { ride, rider, rules }: ClosingSetup): Tried {
+function tried(played: readonly PlayedBlock[], steps: KnobSteps, setup: ClosingSetup): Tried {
+  const { ride, rider, rules } = setup
   const calibration = calibrationOf(ride.bike)
   const legs = legsOf(rider)
   const sum: Tried = { steps, demand: 0, mean: 0, excess: 0, longest: 0, touchesOver: false, touchesUnder: false, byFeel: 0 }
-  const reaches = new Set<Reach>()
   let seconds = 0
+  let above = true
+  let below = true
   for (const one of played) {
     const setting = riderSetting(ride.bike, ride.datum, rider, one.ledger.after.nominal + steps)
-    reaches.add(reachOf(calibration, setting))
-    const span = pedalling(one, one, setting, calibration, legs)
-    const pieces = demandPieces(span, span.turning ? standingBonus(one.block) : 0)
-    const gap = gapPieces(one, pieces)
-    const length = one.to - one.from
-    seconds += length
-    sum.demand += meanDemand(pieces) * length
-    sum.mean += meanDemand(gap) * length
-    for (const { from, to, excess, sign } of apartWithin(gap, rules.intentGap)) {
-      sum.excess += excess
-      sum.longest = Math.max(sum.longest, to - from)
-      if (from > one.from && to < one.to) continue
-      if (sign > 0) sum.touchesOver = true
-      else sum.touchesUnder = true
+    const reach = reachOf(calibration, setting)
+    above = above && reach === 'above'
+    below = below && reach === 'below'
+    seconds += one.to - one.from
+    const { cadence, block } = one
+    if (cadence.kind === 'turning' && cadence.from === cadence.to && block.effort.from === block.effort.to && block.posture !== 'offBike') {
+      addLevel(sum, one, effortWith(levelShare(cadence.from, setting, calibration, legs), standingBonus(block)), rules.intentGap)
+      continue
     }
+    const span = pedalling(one, one, setting, calibration, legs)
+    addPieces(sum, one, demandPieces(span, span.turning ? standingBonus(block) : 0), rules.intentGap)
   }
-  const byFeel = reaches.size > 1 ? 0 : reaches.has('above') ? 1 : reaches.has('below') ? -1 : 0
-  return { ...sum, demand: sum.demand / (seconds || 1), mean: sum.mean / (seconds || 1), byFeel }
+  sum.byFeel = above ? 1 : below ? -1 : 0
+  sum.demand /= seconds || 1
+  sum.mean /= seconds || 1
+  return sum
+}
+
+/** A block whose demand and intent are both level: apart throughout or not at all. */
+function addLevel(sum: Tried, { from, to, block }: PlayedBlock, demand: Effort, limit: Effort): void {
+  const length = to - from
+  const gap = demand - block.effort.from
+  sum.demand += demand * length
+  sum.mean += gap * length
+  if (Math.abs(gap) <= limit + TOUCHING) return
+  sum.excess += (Math.abs(gap) - limit) * length
+  sum.longest = Math.max(sum.longest, length)
+  if (gap > 0) sum.touchesOver = true
+  else sum.touchesUnder = true
+}
+
+function addPieces(sum: Tried, played: PlayedBlock, pieces: readonly DemandPiece[], limit: Effort): void {
+  const length = played.to - played.from
+  const gap = gapPieces(played, pieces)
+  sum.demand += meanDemand(pieces) * length
+  sum.mean += meanDemand(gap) * length
+  for (const { from, to, excess, sign } of apartWithin(gap, limit)) {
+    sum.excess += excess
+    sum.longest = Math.max(sum.longest, to - from)
+    if (from > played.from && to < played.to) continue
+    if (sign > 0) sum.touchesOver = true
+    else sum.touchesUnder = true
+  }
 }
 
 /** Less beyond the limit is better; with nothing beyond it a smaller mean difference. */

@@ -1,7 +1,7 @@
 import { OXYGEN } from '#engine/demand/oxygenCost.ts'
-import { areaUnder, isConstant, quadraticAt, timesAt } from '#engine/demand/quadratic.ts'
+import { areaUnder, cutAt, isConstant, quadraticAt } from '#engine/demand/quadratic.ts'
 import type { Ridden } from '#engine/demand/ridden.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Seconds, Watts } from '#units/units.ts'
 
 /** Share by which an energy figure may be off either way (common practice for such equations). */
 export const ENERGY_ERROR = 0.15
@@ -40,12 +40,9 @@ export function energyOf(ridden: readonly Burning[], massKg: number): EnergyEsti
 
 function secondsOutside({ from, to, watts }: Burning): Seconds {
   const length = to - from
-  const [low, high] = OXYGEN.statedRange
-  const outside = (t: number) => {
-    const power = quadraticAt(watts, t)
-    return power < low || power > high
-  }
-  if (isConstant(watts)) return outside(0) ? length : 0
-  const cuts = [0, ...[low, high].flatMap((level) => timesAt(watts, level, length)).sort((a, b) => a - b), length]
-  return cuts.slice(1).reduce((sum, end, i) => sum + (outside((cuts[i]! + end) / 2) ? end - cuts[i]! : 0), 0)
+  if (isConstant(watts)) return isOutside(watts[0]) ? length : 0
+  const cuts = cutAt(watts, OXYGEN.statedRange, length)
+  return cuts.slice(1).reduce((sum, end, i) => sum + (isOutside(quadraticAt(watts, (cuts[i]! + end) / 2)) ? end - cuts[i]! : 0), 0)
 }
+
+const isOutside = (watts: Watts): boolean => watts < OXYGEN.statedRange[0] || watts > OXYGEN.statedRange[1]

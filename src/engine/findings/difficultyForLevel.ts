@@ -55,7 +55,9 @@ function pointsWith({ difficulty }: Facts, figures: Partial<DifficultyFigures>):
 function easeLongest(facts: Facts): Fix | undefined {
   const { blocks, recovery, rules, difficulty } = facts
   const bout = recovery.bouts.reduce((longest, one) => (one.workSeconds > longest.workSeconds ? one : longest), recovery.bouts[0]!)
-  const { block, from, to } = blocks[bout.fromBlock]!
+  const { block, from, to, set } = blocks[bout.fromBlock]!
+  // In a set the same block may be what another round's bout goes on with.
+  if (set && set.set.rounds > 1) return undefined
   // The easy end of a ramp may be another bout's recovery.
   if (Math.min(block.effort.from, block.effort.to) <= rules.recoveryEffort) return undefined
   const all = blocks.reduce((sum, played) => sum + played.to - played.from, 0)
@@ -69,11 +71,12 @@ function easeLongest(facts: Facts): Fix | undefined {
 }
 
 /** Makes the shortest recovery longer by one phrase, or a quarter of a minute. */
-function lengthenShortest({ blocks, recovery, sections }: Facts): Fix | undefined {
+function lengthenShortest({ blocks, recovery, sections, rules }: Facts): Fix | undefined {
   const bout = recovery.bouts.reduce((least, one) => (one.have < least.have ? one : least), recovery.bouts[0]!)
   const rest = blocks[bout.toBlock + 1]
   // More of it must not be more of something else that is hard.
   if (bout.have <= 0 || rest === undefined || rest.block.posture !== 'seated' || rest.strikesPerBeat === 2) return undefined
+  if (Math.max(rest.block.effort.from, rest.block.effort.to) > rules.recoveryEffort) return undefined
   const { eight, phrase } = sections[rest.section]!.unit
   return lengthFix(rest.block, 'counts' in rest.block.length ? phrase : 15, eight)
 }
@@ -91,12 +94,15 @@ function slowFastest({ blocks, difficulty }: Facts): Fix | undefined {
 }
 
 /** Sits the last block of the longest standing, where riders sit after it anyway and no other stretch is as long. */
-function sitInLongest({ blocks, standing }: Facts): Fix | undefined {
+function sitInLongest(facts: Facts): Fix | undefined {
+  const { blocks, standing, difficulty } = facts
   const [longest, second] = [...standing].sort((a, b) => b.to - b.from - (a.to - a.from))
   if (longest === undefined || (second && second.to - second.from >= longest.to - longest.from)) return undefined
   const next = blocks.find(({ index, from, to }) => index > longest.toBlock && to > from)
   if (next && next.block.posture !== 'seated') return undefined
-  const { block } = blocks[longest.toBlock]!
+  const { block, from, to } = blocks[longest.toBlock]!
+  const left = Math.max(second ? second.to - second.from : 0, longest.to - longest.from - (to - from))
+  if (pointsWith(facts, { longestStanding: left }) >= difficulty.points) return undefined
   return blockFix(block, `Sit in ${inQuotes(block)}`, `Seated ${inQuotes(block)}`, {
     posture: 'seated',
     ...(block.hands === 'ends' && { hands: 'wide' as const }),

@@ -23,9 +23,11 @@ import { nothingPlanned } from './nothingPlanned.ts'
 import { offBeatCadence } from './offBeatCadence.ts'
 import { openTail } from './openTail.ts'
 import { outPointOfSong } from './outPointOfSong.ts'
+import { ownTotals } from './ownTotals.ts'
 import { recoveriesShrink } from './recoveriesShrink.ts'
 import { recoveryDebts } from './recoveryDebts.ts'
 import { reserveRunsOut } from './reserveRunsOut.ts'
+import { safety } from './safety.ts'
 import { sideBalance } from './sideBalance.ts'
 import { slotFit } from './slotFit.ts'
 import { tooLight } from './tooLight.ts'
@@ -68,6 +70,8 @@ const RULES: readonly Rule[] = [
   avoidedMoves,
   walkMoments,
   comfort,
+  safety,
+  ownTotals,
   intentAgainstDemand,
   reserveRunsOut,
   beyondCalibration,
@@ -75,9 +79,13 @@ const RULES: readonly Rule[] = [
   ...CUE_RULES,
 ]
 
+/** What is said of the class as a whole, which says nothing of one that is still being filled. */
+const OF_THE_WHOLE: ReadonlySet<string> = new Set(['warmUp', 'coolDown', 'workShare', 'difficultyForLevel', 'endsHeavy', 'sideBalance'])
+
 /**
  * Every rule's findings in the order of the ride clock. A block that a set plays several times
- * speaks once a rule, for the round that is worst off.
+ * speaks once a rule, for the round that is worst off. Until the ride fills most of its slot,
+ * what is said of the whole is for later.
  */
 export function findAll(facts: Facts): Finding[] {
   const found = new Map<string, Finding>()
@@ -87,5 +95,8 @@ export function findAll(facts: Facts): Finding[] {
       if (!known || (finding.amount ?? 0) > (known.amount ?? 0)) found.set(finding.id, finding)
     }
   }
-  return [...found.values()].sort((a, b) => a.at - b.at)
+  const { totals, rules } = facts
+  const filled = totals.total >= (rules.filledShare / 100) * totals.slot
+  const findings = [...found.values()].sort((a, b) => a.at - b.at)
+  return filled ? findings : findings.map((finding) => (OF_THE_WHOLE.has(finding.rule) ? { ...finding, later: true } : finding))
 }

@@ -2,8 +2,8 @@ import type { BlockDemand } from '#engine/demand/blockDemand.ts'
 import { demandAt } from '#engine/demand/demandOfBlock.ts'
 import { apartRuns, apartWithin, gapPieces } from '#engine/demand/intentGap.ts'
 import { quadraticAt } from '#engine/demand/quadratic.ts'
-import { type Restated, restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
-import { type Closing, type ClosingSetup, effortHelps, excessOf, stepsToClose } from '#engine/demand/stepsToClose.ts'
+import { playedOf, type Restated, restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
+import { asPlanned, type Closing, type ClosingSetup, effortHelps, stepsToClose, type Tried } from '#engine/demand/stepsToClose.ts'
 import { sizeWords } from '#engine/ledger/settingWords.ts'
 import type { Finding, Fix, PlayedBlock, RiderReport } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -46,11 +46,11 @@ function longApart({ blocks, rules }: Facts, { demand }: RiderReport): ReadonlyS
 function notice(facts: Facts, played: PlayedBlock, { rider, demand }: RiderReport): Noticed {
   const { ride, rules, ledger, blocks } = facts
   const asked = demand[played.index]!
-  const rounds = blocks.filter(({ block }) => block.id === played.block.id)
+  const rounds = playedOf(blocks, played.block.id)
   const setup: ClosingSetup = { ride, rider, limits: ledger.limits, rules }
-  const closing = stepsToClose(rounds, setup)
+  const here = asPlanned(rounds, setup)
+  const closing = stepsToClose(rounds, here, setup)
   const calls = closing.steps === 0 ? null : shiftTotal(ride, blocks, played.block.id, closing.steps)
-  const planned = (played.block.effort.from + played.block.effort.to) / 2
   const { from, to } = played.block.effort
   const said = `${place(facts, played)} is about ${sayDemand(asked)} of 10 for the ${rider.name} and you ask for ${sayEfforts(from, to)}`
   return {
@@ -58,8 +58,8 @@ function notice(facts: Facts, played: PlayedBlock, { rider, demand }: RiderRepor
     severity: 'warning',
     text: `${said}${advice(facts, closing, calls)}`,
     why: COMMON_PRACTICE,
-    amount: excessOf(rounds, setup),
-    fixes: [calls === null ? undefined : stepsFix(facts, played, closing, calls), effortFix(rounds, asked.mean - planned, setup)],
+    amount: here.excess,
+    fixes: [calls === null ? undefined : stepsFix(facts, played, closing, calls), effortFix(rounds, here, setup)],
   }
 }
 
@@ -128,11 +128,11 @@ function stepsFix({ ride }: Facts, { block }: PlayedBlock, { steps }: Closing, c
 }
 
 /** The other way to agree: plan what the bike asks, to the nearest half; only where that is nearer. */
-function effortFix(rounds: readonly PlayedBlock[], gap: Effort, setup: ClosingSetup): Fix | undefined {
+function effortFix(rounds: readonly PlayedBlock[], here: Tried, setup: ClosingSetup): Fix | undefined {
   const { block } = rounds[0]!
-  const moved = (effort: Effort): Effort => Math.min(10, Math.max(0, Math.round((effort + gap) * 2) / 2))
+  const moved = (effort: Effort): Effort => Math.min(10, Math.max(0, Math.round((effort + here.mean) * 2) / 2))
   const effort = { from: moved(block.effort.from), to: moved(block.effort.to) }
-  if (!effortHelps(rounds, setup, effort)) return undefined
+  if (!effortHelps(rounds, here, setup, effort)) return undefined
   const words = sayEfforts(effort.from, effort.to)
   return blockFix(block, `Plan ${words} instead`, `Set the effort of ${inQuotes(block)} to ${words}`, { effort })
 }

@@ -11,6 +11,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { pickSections } from './pickSections.ts'
 import { fitRide, type RideTrim } from './rideFit.ts'
 import { isLocked, rolesOf, sectionShapes } from './shapeOf.ts'
+import { variantTitle } from './variantTitle.ts'
 
 /** One thing a variant has otherwise than its parent, in one sentence. */
 export interface VariantChange {
@@ -82,7 +83,8 @@ function selected(ride: Ride, sections: readonly number[], minutes: number, id: 
     const time = sections.slice(0, place).filter((other) => other === index).length
     return time === 0 ? section : again(section, time + 1)
   })
-  return { ...ride, id, slotMinutes: minutes, sections: chosen, parent: { rideId: ride.id, revision: revisionOf(ride) } }
+  const parent = { rideId: ride.id, revision: revisionOf(ride) }
+  return { ...ride, id, title: variantTitle(ride.title, minutes), slotMinutes: minutes, sections: chosen, parent }
 }
 
 /** A section played once more, its ids marked by the time it is. */

@@ -28,7 +28,14 @@ export interface SectionLengths {
   leftOver: Counts
 }
 
-export type SectionFit = (SectionLengths & { ok: true; command: Command }) | { ok: false; reason: string; nearest?: Nearest }
+/** Why a number of counts cannot be filled, and the numbers of counts next to it that can. */
+export interface Unfit {
+  ok: false
+  reason: string
+  nearest?: Counts[]
+}
+
+export type SectionFit = (SectionLengths & { ok: true; command: Command }) | Unfit
 
 /**
  * Gives the blocks of a section the whole eights that fill its song with the least change.
@@ -59,10 +66,7 @@ export const withLengths = (section: Section, lengths: ReadonlyMap<string, Count
   })
 
 /** The lengths that fill a number of counts with the least change, or why there are none. */
-export function lengthsFor(
-  section: Section,
-  counts: Counts,
-): (SectionLengths & { ok: true }) | { ok: false; reason: string; nearest?: Nearest } {
+export function lengthsFor(section: Section, counts: Counts): (SectionLengths & { ok: true }) | Unfit {
   const parts = partsOf(section)
   if (parts.length === 0) return { ok: false, reason: 'There are no blocks to fit.' }
   const timed = parts.find(({ block }) => !('counts' in block.length))
@@ -77,7 +81,11 @@ export function lengthsFor(
     free.map((part) => fitItem(part, eight)),
     eights,
   )
-  if (!result.ok) return { ok: false, reason: outOfReach(eights, result.nearest, name), nearest: result.nearest }
+  if (!result.ok) {
+    const { below, above } = result.nearest
+    const nearest = [below, above].filter((total) => total !== null).map((total) => counts - room + total * eight)
+    return { ok: false, reason: outOfReach(eights, result.nearest, name), nearest }
+  }
   const lengths = new Map(free.map(({ block }, i) => [block.id, result.fitted.lengths[i]! * eight]))
   const changes = free.flatMap(({ block }) => {
     const [from, to] = [countsIn(block), lengths.get(block.id)!]

@@ -20,7 +20,9 @@ export interface Relaxation {
 
 /** The approach from a value `start` at `from`. */
 export function relaxTowards(target: Quadratic, start: number, from: Seconds, to: Seconds, tau: Seconds): Relaxation {
-  const [a, b, c] = target
+  const a = target[0]
+  const b = target[1]
+  const c = target[2]
   const follower: Quadratic = [a - b * tau + 2 * c * tau * tau, b - 2 * c * tau, c]
   return { from, to, follower, difference: start - follower[0], tau }
 }

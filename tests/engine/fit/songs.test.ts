@@ -83,14 +83,12 @@ describe('songs from the shelf', () => {
   })
 
   it('assigns at the least cost there is', () => {
-    const matrix = fc
-      .tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 }))
-      .chain(([rows, columns]) =>
-        fc.array(fc.array(fc.integer({ min: 0, max: 20 }), { minLength: columns, maxLength: columns }), {
-          minLength: rows,
-          maxLength: rows,
-        }),
-      )
+    const matrix = fc.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 })).chain(([rows, columns]) =>
+      fc.array(fc.array(fc.integer({ min: 0, max: 20 }), { minLength: columns, maxLength: columns }), {
+        minLength: rows,
+        maxLength: rows,
+      }),
+    )
     fc.assert(
       fc.property(matrix, (costs) => {
         const found = assignment(costs)

@@ -11,7 +11,8 @@ export function cueCollisions(facts: Facts): Finding[] {
   return lines.flatMap((line, i) => {
     const before = latestBefore(lines, i)
     const overlap = before === undefined ? 0 : Math.min(before.to, line.to) - line.from
-    if (before === undefined || overlap <= 1e-6) return []
+    // Words for the very start have no time before it to be told apart in.
+    if (before === undefined || overlap <= 1e-6 || line.change <= 0) return []
     return [
       atLine(facts, line, {
         rule: 'cueCollisions',

@@ -1,4 +1,4 @@
-import type { CueLine } from '#engine/cues/placeCues.ts'
+import { roomFrom } from '#engine/cues/cueRoom.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
@@ -15,7 +15,7 @@ const SLIGHT: Seconds = 0.25
  */
 export function cueRoom(facts: Facts): Finding[] {
   return facts.cues.lines.flatMap((line) => {
-    const from = roomFrom(facts, line)
+    const from = roomFrom(facts.blocks, line)
     const over = from === null ? 0 : from - line.from
     if (from === null || over <= SLIGHT) return []
     const needed = facts.cues.changes.find(({ block }) => block === line.block)?.wordsEnd ?? 0
@@ -30,16 +30,6 @@ export function cueRoom(facts: Facts): Finding[] {
       }),
     ]
   })
-}
-
-/** Where the room of a line begins; null where it may start anywhere before. */
-function roomFrom({ blocks }: Facts, { moment, block }: CueLine): Seconds | null {
-  const { from } = blocks[block]!
-  if (moment === 'form' || moment === 'story') return from
-  if (moment === 'preview') return null
-  let before = block - 1
-  while (before >= 0 && blocks[before]!.to <= blocks[before]!.from) before--
-  return before < 0 ? null : blocks[before]!.from
 }
 
 const say = (seconds: Seconds): string => `${formatNumber(Math.max(0, seconds), 1)} s`

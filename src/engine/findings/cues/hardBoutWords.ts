@@ -51,7 +51,8 @@ function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
   const early = heard
     .slice(sections[first.section]!.blocks.from, bout.fromBlock)
     .flatMap((lines, i) => lines.filter(({ moment }) => moment === 'preview' || isEasy(facts, sections[first.section]!.blocks.from + i)))
-  const said = new Set([...own, ...early].flatMap(({ cue }) => claimsOf(cue, ride.bike.unit).map(({ about }) => about)))
+  const said = new Set<string>()
+  for (const { cue } of [...own, ...early]) for (const { about } of claimsOf(cue, ride.bike.unit)) said.add(about)
   const missing: string[] = []
   if (!said.has('seconds') && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
   if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')

@@ -10,7 +10,7 @@ import { atLine, leadFix, sayCue } from './atLine.ts'
 /** Words over music that was marked to be left alone; count-ins may. */
 export function quietKept(facts: Facts): Finding[] {
   return facts.cues.lines.flatMap((line) => {
-    if (line.moment === 'countIn') return []
+    if (line.moment === 'countIn' || line.change <= 0) return []
     const quiet = facts.cues.quiet.find((stretch) => overlap(stretch, line) > 1e-6)
     if (quiet === undefined) return []
     return [

@@ -11,6 +11,7 @@ export function tooMuchTalk(facts: Facts): Finding[] {
   const { talkSeconds, talkWindow } = facts.rules
   return facts.cues.crowded.flatMap(({ from, to, seconds }) => {
     const lines = facts.cues.lines.filter((line) => overlap(line, { from, to }) > 0)
+    if (lines.every(({ change }) => change <= 0)) return []
     const longest = lines.reduce((best, line) => (line.to - line.from > best.to - best.from ? line : best), lines[0]!)
     const found = atBlock(facts, longest.block, {
       rule: 'tooMuchTalk',

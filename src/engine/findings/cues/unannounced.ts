@@ -1,7 +1,7 @@
+import { callWords } from '#engine/cues/callWords.ts'
 import type { Change, ChangeKind } from '#engine/cues/changeAt.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, fix, quoted } from '#engine/findings/finding.ts'
-import { sayTotal } from '#engine/ledger/sayCall.ts'
 import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
@@ -10,12 +10,13 @@ import { idsOf } from '#plan/places.ts'
 const NEED_WORDS: readonly ChangeKind[] = ['resistance', 'posture', 'move', 'pace', 'foot']
 const CALLS = new Set(['preview', 'announce', 'countIn', 'action'])
 
-/** Changes that nobody calls; the call is worded from the ledger. */
+/** Changes that nobody calls; the call is worded from the ledger. What holds as the ride begins has no time before it. */
 export function unannounced(facts: Facts): Finding[] {
   return facts.cues.changes.flatMap((change) => {
     const played = facts.blocks[change.block]!
     const silent = change.kinds.filter((kind) => NEED_WORDS.includes(kind))
     if (
+      played.from <= 0 ||
       silent.length === 0 ||
       played.block.cues.some(({ moment, text }) => CALLS.has(moment) && (text.trim() !== '' || moment === 'countIn'))
     )
@@ -46,7 +47,7 @@ const NAMES: Record<ChangeKind, string> = {
 
 function callFix(facts: Facts, played: PlayedBlock, change: Change): Fix | undefined {
   const id = freshId(facts, played.block.id)
-  const text = wordsFor(facts, played, change)
+  const text = callWords(facts.ride, facts.blocks, change)
   if (id === null || text === '') return undefined
   const counted = facts.sections[played.section]!.bpm !== undefined
   const lead = counted ? { counts: Math.max(4, change.wordsEnd) } : { seconds: facts.rules.announceSeconds }
@@ -55,25 +56,6 @@ function callFix(facts: Facts, played: PlayedBlock, change: Change): Fix | undef
     editBlock(ride, played.block.id, (block) => ({ ...block, cues: [...block.cues, cue] })),
   )
 }
-
-/** Resistance first, then posture, then pace, foot and move; only what is the same in every round. */
-function wordsFor({ blocks, ride }: Facts, played: PlayedBlock, { kinds, pace }: Change): string {
-  const rounds = blocks.filter(({ block }) => block.id === played.block.id)
-  const { block, ledger } = played
-  const parts: string[] = []
-  if (kinds.includes('resistance')) {
-    const { low, high } = ledger.after
-    if (rounds.every((round) => round.ledger.call === ledger.call)) parts.push(ledger.call)
-    else if (rounds.every((round) => round.ledger.total === ledger.total)) parts.push(sayTotal(low, high, ride.bike, ride.datum))
-  }
-  if (kinds.includes('posture')) parts.push(POSTURE_WORDS[block.posture])
-  if (pace) parts.push(pace.words)
-  if (kinds.includes('foot') && played.foot !== null) parts.push(`${played.foot} foot leads now`)
-  if (kinds.includes('move') && block.move) parts.push(`${block.move.name} on ${block.move.counts}`)
-  return parts.map((part) => `${part[0]!.toUpperCase()}${part.slice(1)}.`).join(' ')
-}
-
-const POSTURE_WORDS = { seated: 'sit', standing: 'up', hovering: 'hover low', offBike: 'off the bike' } as const
 
 function freshId({ ride, blocks }: Facts, blockId: string): string | null {
   const id = `${blockId}-call`

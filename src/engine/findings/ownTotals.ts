@@ -1,0 +1,30 @@
+import { sayTotal } from '#engine/ledger/sayCall.ts'
+import type { Finding } from '#engine/report.ts'
+import { editBlock, patched } from '#plan/edits.ts'
+import { formatSetting } from '#units/formatSetting.ts'
+import type { Facts } from './facts.ts'
+import { COMMON_PRACTICE, eachBlock, fix, inQuotes } from './finding.ts'
+
+/** A leader on a total outside the range the class is told; a class told one total may well ride another than the leader. */
+export function ownTotals(facts: Facts): Finding[] {
+  const { bike, datum } = facts.ride
+  return eachBlock(facts, ({ block, ledger }) => {
+    const { low, high } = ledger.after
+    const own = block.ownTotal
+    if (own === undefined || low === high || (own >= low && own <= high)) return undefined
+    const nearest = own < low ? low : high
+    const say = (steps: number) => formatSetting(steps, bike.stepsPerUnit)
+    return {
+      rule: 'ownTotals',
+      severity: 'hint',
+      text: `You ride ${inQuotes(block)} at ${say(own)} where the class is told ${sayTotal(low, high, bike, datum)}; riders copy what they see.`,
+      why: COMMON_PRACTICE,
+      amount: Math.abs(own - nearest),
+      fixes: [
+        fix(`Ride it at ${say(nearest)}`, `Set your own total in ${inQuotes(block)} to ${say(nearest)}`, (ride) =>
+          editBlock(ride, block.id, (before) => patched(before, { ownTotal: nearest })),
+        ),
+      ],
+    }
+  })
+}
