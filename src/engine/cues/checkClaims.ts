@@ -4,7 +4,8 @@ import type { PlayedBlock } from '#engine/report.ts'
 import type { Bike, Cue, Resistance } from '#plan/model.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
 import type { Effort, Seconds } from '#units/units.ts'
-import { type Claim, claimsOf } from './claims.ts'
+import type { Claim } from './claim.ts'
+import { claimsOf } from './claims.ts'
 import { countMembers, membersOf, nameOf } from './family.ts'
 
 /** A number a cue speaks that the plan does not bear out. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { type Claim, readClaims } from '#engine/cues/claims.ts'
+import type { Claim } from '#engine/cues/claim.ts'
+import { readClaims } from '#engine/cues/claims.ts'
 import { countWords } from '#engine/cues/countWords.ts'
 import { numberAt } from '#engine/cues/numberPhrase.ts'
 import { tokensOf } from '#engine/cues/tokens.ts'
