@@ -78,6 +78,7 @@ export const CONSTANTS = {
   waterSeconds: rule('longest ride without a drink', 's', 1200, 120, 3600),
   startDrift: rule('time lost at the start', 's', 90, 0, 600),
   fitUnder: rule('under the slot, at most', 's', 20, 0, 600),
+  filledShare: rule('the class is judged as a whole from', '% of its slot', 80, 0, 100),
   strainUp: rule('strain rises with time constant', 's', 40, 5, 300),
   strainDown: rule('strain falls with time constant', 's', 70, 5, 300),
   heartRateTau: { ...rule('heart-rate time constant', 's', 69, 69, 69, HUNT), editable: false },

@@ -235,6 +235,8 @@ export interface Finding {
   /** How far past the line it is, in the rule's own unit; every fix makes it smaller or takes the finding away. */
   amount?: number
   fixes: Fix[]
+  /** About the class as a whole, while the ride is far from filling its slot: to be weighed once it does. */
+  later?: boolean
 }
 
 /** A repair in the imperative ("Add ¾ turn"); applying it is one undo step. */

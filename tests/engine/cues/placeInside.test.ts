@@ -78,7 +78,8 @@ describe('words about form', () => {
 
 describe('room for a story', () => {
   it('is the longest quiet stretch of an easy block, and a story that ends with it fits', () => {
-    const ride = rideWith([], [cue('x', 'Half turn on.', 8)])
+    const blocks = [aBlock('a', { length: { counts: 64 } }), aBlock('b', { cues: [cue('x', 'Half turn on.', 8)] })]
+    const ride = rideWith([], [], { blocks })
     const report = computeRide(ride)
     const room = storyRoom(ride, report, 0)!
     expect(room.from).toBe(0)
