@@ -1,5 +1,6 @@
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
+import { easingsOf } from '#engine/shape/easings.ts'
 import { measuresOf } from '#engine/shape/measures.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
@@ -37,4 +38,26 @@ it('finds in the 45-minute demo ride what its plan says: longest standing 44 s, 
   expect(measures.longestStanding).toBeCloseTo(44.3, 1)
   expect(measures.coolDown).toBeGreaterThan(300)
   expect(measures.firstHard).toBeGreaterThan(18 * 60)
+})
+
+describe('what makes a class hard', () => {
+  it('is named with the edit that moves it, and where the difficulty stands after it', () => {
+    for (const name of ['spark', 'ridge'] as const) {
+      const ride = demoRide(name)
+      const report = computeRide(ride)
+      const easings = easingsOf(ride, report)
+      expect(easings.map(({ part }) => part)).toEqual(report.difficulty.reasons.map(({ part }) => part))
+      const edits = easings.flatMap(({ edit }) => (edit ? [edit] : []))
+      expect(edits.length).toBeGreaterThan(0)
+      for (const { fix, points } of edits) {
+        expect(points).toBeLessThan(report.difficulty.points)
+        expect(computeRide(fix.command.apply(ride)).difficulty.points).toBe(points)
+      }
+    }
+  })
+
+  it('is nothing in a ride without blocks', () => {
+    const empty = { ...smallRide(), sections: [] }
+    expect(easingsOf(empty, computeRide(empty))).toEqual([])
+  })
 })

@@ -1,0 +1,24 @@
+import { computeRide } from '#engine/computeRide.ts'
+import { constantsOf } from '#engine/constants.ts'
+import { easeDifficulty } from '#engine/findings/easeDifficulty.ts'
+import type { Fix, RideReport } from '#engine/report.ts'
+import { layTimeline } from '#engine/timeline/layTimeline.ts'
+import type { Ride } from '#plan/model.ts'
+import type { DifficultyReport } from './rateDifficulty.ts'
+import { openSections, standingRuns } from './standingRuns.ts'
+
+/** One of the biggest reasons for a difficulty, with the edit that would move it and the difficulty after it. */
+export type Easing = DifficultyReport['reasons'][number] & { edit?: { fix: Fix; points: number } }
+
+/** The biggest reasons for the difficulty of a class and what eases them; on request, as each edit is tried on the whole ride. */
+export function easingsOf(ride: Ride, report: RideReport): Easing[] {
+  const timeline = layTimeline(ride)
+  const standing = standingRuns(timeline.blocks, openSections(timeline.sections))
+  const rated = { ...report, rules: constantsOf(ride), standing }
+  return report.difficulty.reasons.map((reason) => {
+    const fix = easeDifficulty(rated, reason.part)
+    if (!fix) return reason
+    const { points } = computeRide(fix.command.apply(ride)).difficulty
+    return points < report.difficulty.points ? { ...reason, edit: { fix, points } } : reason
+  })
+}
