@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla'
 import { computeRide } from '#engine/computeRide.ts'
+import { createLeadSlice } from './leadSlice.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
@@ -20,6 +21,7 @@ export function createAppStore(ports: Ports): AppStore {
     ...createPlaceSlice(set, get, reportOf, ports.newId),
     ...createShelfSlice(set, get, ports.shelf, ports.newId),
     ...createProfileSlice(set, get, ports.profiles ?? null),
+    ...createLeadSlice(set, get, reportOf),
     ...createNoticeSlice(set),
     ...createViewSlice(set),
     newId: ports.newId,

@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla'
+import type { LeadSlice } from './leadSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
 import type { ProfileSlice } from './profileSlice.ts'
@@ -8,7 +9,7 @@ import type { ShelfSlice } from './shelfSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
 /** All the app knows at one moment, and everything it can do. */
-export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & ProfileSlice & NoticeSlice & ViewSlice & Makers
+export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & ProfileSlice & LeadSlice & NoticeSlice & ViewSlice & Makers
 
 /** For the parts of a command that the one who gives it has to bring. */
 export interface Makers {

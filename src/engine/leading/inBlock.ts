@@ -1,6 +1,7 @@
 import type { Span } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import type { LeadState } from './leadState.ts'
+import type { LedSection, Measure } from './led.ts'
 import type { LedClass } from './ledClass.ts'
 import { measureClock } from './ledTimes.ts'
 
@@ -9,26 +10,37 @@ export function inBlock(
   led: LedClass,
   block: number,
   here: Seconds,
-): Pick<LeadState, 'block' | 'round' | 'eights' | 'beat' | 'countsLeft' | 'postureLeft'> {
+): Pick<LeadState, 'block' | 'round' | 'eights' | 'beat' | 'music' | 'countsLeft' | 'postureLeft'> {
   const { round } = led.blocks[block]!
   return { block, ...(round && { round }), ...countsAt(led, block, here), postureLeft: postureEnd(led, block) - here }
 }
 
-function countsAt({ plan, led, report }: LedClass, block: number, here: Seconds): Pick<LeadState, 'eights' | 'beat' | 'countsLeft'> {
+function countsAt(
+  { plan, led, report }: LedClass,
+  block: number,
+  here: Seconds,
+): Pick<LeadState, 'eights' | 'beat' | 'music' | 'countsLeft'> {
   const { section: index, countFrom, countTo } = report.blocks[block]!
   const section = led.sections[index]!
   if (!section.counted || countFrom === undefined || countTo === undefined) return {}
   const { eight } = section
   // A block begins at its own moment; a count that rounding puts before it is its first.
-  const place = Math.max(0, measureClock(plan, section, report.sections[index]!.one).placeAt(here) - countFrom)
+  const inSong = measureClock(plan, section, report.sections[index]!.one).placeAt(here)
+  const place = Math.max(0, inSong - countFrom)
   const begun = Math.floor(place / eight)
   const of = Math.max(1, Math.ceil((countTo - countFrom) / eight))
   const count = place - begun * eight
   return {
     eights: { left: Math.max(1, of - begun), of },
     beat: { count: Math.floor(count) + 1, of: eight, passed: count - Math.floor(count) },
+    music: eightOfSong(section, inSong),
     countsLeft: Math.max(1, Math.ceil(countTo - countFrom - place)),
   }
+}
+
+/** Which eight of its song a place lies in. */
+export function eightOfSong({ eight, end }: LedSection, place: Measure): { eight: number; of: number } {
+  return { eight: Math.floor(Math.max(0, place) / eight) + 1, of: Math.max(1, Math.ceil(end / eight)) }
 }
 
 /** The end of the blocks from this one on that keep its posture, in its own section. */

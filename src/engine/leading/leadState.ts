@@ -19,6 +19,8 @@ export interface LeadState {
   eights?: { left: number; of: number }
   /** Where the music is in its eight: the count from 1, and how much of it has passed, 0 to 1. */
   beat?: { count: number; of: number; passed: number }
+  /** Which eight of the song is ridden, from 1. */
+  music?: { eight: number; of: number }
   /** Counts until the change, the running one included; absent without beats. */
   countsLeft?: Counts
   /** Seconds until the posture changes; through the blocks that keep it, never past the song. */

@@ -1,7 +1,7 @@
 import type { Span } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueDueAt } from './cueDueAt.ts'
-import { inBlock, nextFrom } from './inBlock.ts'
+import { eightOfSong, inBlock, nextFrom } from './inBlock.ts'
 import type { LeadLog } from './leadLog.ts'
 import type { LeadState } from './leadState.ts'
 import type { Plan } from './led.ts'
@@ -54,7 +54,11 @@ function heldMoment({ led, plan, report }: LedClass, at: Seconds): Seconds {
 }
 
 /** Music whose blocks are over: its eights until it ends. */
-function inTail({ plan, led, report }: LedClass, index: number, here: Seconds): Pick<LeadState, 'eights' | 'beat' | 'countsLeft'> {
+function inTail(
+  { plan, led, report }: LedClass,
+  index: number,
+  here: Seconds,
+): Pick<LeadState, 'eights' | 'beat' | 'music' | 'countsLeft'> {
   const section = led.sections[index]!
   if (!section.counted) return {}
   const place = measureClock(plan, section, report.sections[index]!.one).placeAt(here)
@@ -63,6 +67,7 @@ function inTail({ plan, led, report }: LedClass, index: number, here: Seconds): 
   return {
     eights: { left, of: left },
     beat: { count: Math.floor(count) + 1, of: section.eight, passed: count - Math.floor(count) },
+    music: eightOfSong(section, place),
     countsLeft: Math.ceil(section.end - place),
   }
 }
