@@ -1,8 +1,9 @@
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
-import { CAP_RATIO, capHeight, fontSizeFor, LARGEST_CAP, LEAST_CAP, readingDistance } from '#features/sheet/legibility.ts'
+import { LARGEST_CAP, LEAST_CAP, readingDistance } from '#features/sheet/legibility.ts'
 import { readFont } from '#tests/support/readFont.ts'
 import { ROOT, readRepositoryFile } from '#tests/support/repositoryFiles.ts'
+import { CAP_RATIO, capHeight, fontSizeFor } from '#units/capHeight.ts'
 
 test('the least type fills 16 minutes of arc at half a metre, never less by rounding', () => {
   expect(LEAST_CAP).toBe(2.33)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { capHeight } from '#features/sheet/legibility.ts'
+import { capHeight } from '#units/capHeight.ts'
 import { TEXT_HEIGHTS } from './textHeight.ts'
 
 describe('capital height for a distance and a visual angle', () => {

@@ -1,4 +1,4 @@
-import { fontSizeFor } from '#features/sheet/legibility.ts'
+import { fontSizeFor } from '#units/capHeight.ts'
 import type { Detail, Measured } from './fitSheet.ts'
 import { columnWidth, type Layout, type Millimetres, type Paper, printArea } from './paper.ts'
 
