@@ -13,6 +13,7 @@ export const say = {
   text: 'must be text',
   longText: (most: number) => `is too long; at most ${most} characters are kept`,
   emptyText: 'must not be empty',
+  revision: 'must be 16 hexadecimal digits',
   id: 'must be made of letters, digits and . _ : - only and start with a letter or digit',
   clock: 'must be a time of day such as 18:30',
   number: 'must be a number',

@@ -32,6 +32,8 @@ export interface Ride {
   avoidMoves?: string[]
   /** What this ride was made from: a longer ride, or a copy received. */
   parent?: { rideId: string; revision: string }
+  /** Content revisions this ride holds all of, latest first, so that two copies find what they have in common (`contentRevision`). */
+  ancestors?: string[]
   /** Modelled riders of this class. Absent: the three default ones. Never in a link. */
   riders?: Rider[]
   /** Ids of findings that are meant so: put aside, for this ride. Never in a link. */

@@ -15,6 +15,7 @@ const NUMBERED: Record<string, string> = {
   feelAnchors: 'feel anchor',
   avoidMoves: 'move to avoid',
   setAside: 'finding put aside',
+  ancestors: 'version before',
 }
 
 /** Single things a sentence names. */
@@ -40,6 +41,7 @@ const SUBJECTS: Record<string, string> = {
   'ride.houseRules': 'the house rules',
   'ride.avoidMoves': 'the list of moves to avoid',
   'ride.setAside': 'the list of findings put aside',
+  'ride.ancestors': 'the list of versions before',
   'ride.privateNotes': 'the private notes',
   'sections.leadInSeconds': 'the lead-in',
   'sections.inCount': 'the in-point',

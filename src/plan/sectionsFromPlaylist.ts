@@ -1,7 +1,7 @@
-import { countsOf, gridOfTempo } from '#plan/beatGrid.ts'
+import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
-import type { Block, Section, Song, StrikesPerBeat } from '#plan/model.ts'
+import type { Section, Song, StrikesPerBeat } from '#plan/model.ts'
 import type { Bpm, Rpm, Seconds } from '#units/units.ts'
 
 /** One line of a playlist. */
@@ -16,16 +16,17 @@ export interface PlaylistSong {
 export const USUAL_SONG: Seconds = 210
 
 /**
- * A section for every song, each covered by one easy flat block waiting to be shaped, so
- * that the ride adds up from the start. A song with a tempo gets a beat grid and is
- * measured in whole eights; one without is measured in seconds.
+ * An empty section for every song, open from its first count to its last so that the ride
+ * adds up from the start and blocks fill it from the front. A song with a tempo gets a beat
+ * grid and is measured in whole eights; one without is measured in seconds.
  */
 export function sectionsFromPlaylist(songs: readonly PlaylistSong[], newId: NewId): Section[] {
-  return songs.map((entry, index) => {
-    const song = songOf(entry, newId)
-    const section: Section = { id: newId(), song, leadInSeconds: index === 0 ? 0 : DEFAULT_LEAD_IN, blocks: [] }
-    return { ...section, blocks: [coveringBlock(section, song, newId)] }
-  })
+  return songs.map((entry, index) => ({
+    id: newId(),
+    song: songOf(entry, newId),
+    leadInSeconds: index === 0 ? 0 : DEFAULT_LEAD_IN,
+    blocks: [],
+  }))
 }
 
 /**
@@ -57,21 +58,5 @@ function songOf({ title, artist, lengthSeconds, bpm }: PlaylistSong, newId: NewI
     ...(known && { grid: gridOfTempo(bpm) }),
     lengthSeconds: lengthSeconds !== undefined && lengthSeconds > 0 ? lengthSeconds : USUAL_SONG,
     strikesPerBeat: known ? strikesForTempo(bpm) : null,
-  }
-}
-
-function coveringBlock(section: Section, song: Song, newId: NewId): Block {
-  const counts = countsOf(section)
-  return {
-    id: newId(),
-    label: 'to be shaped',
-    terrain: 'flat',
-    length: counts === null ? { seconds: Math.max(1, Math.round(song.lengthSeconds)) } : { counts: Math.max(1, counts) },
-    posture: 'seated',
-    hands: 'centre',
-    resistance: { kind: 'keep' },
-    ...(counts === null && { cadence: { rpm: 80 } }),
-    effort: { from: 3, to: 3 },
-    cues: [],
   }
 }

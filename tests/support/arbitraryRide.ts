@@ -43,6 +43,7 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       houseRules: fc.dictionary(fc.stringMatching(/^[a-z][A-Za-z]{0,20}$/), exact(-1e6, 1e6), { maxKeys: 4 }).map(withoutInherited),
       avoidMoves: fc.array(someWords, { maxLength: 3 }),
       parent: fc.record({ rideId: id, revision: words }),
+      ancestors: fc.array(fc.stringMatching(/^[0-9a-f]{16}$/), { maxLength: 8 }),
       riders: fc.array(arbitraryRider, { maxLength: 2 }),
       setAside: fc.array(someWords, { maxLength: 3 }),
       privateNotes: words,

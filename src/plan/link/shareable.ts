@@ -1,6 +1,9 @@
 import type { Ride } from '#plan/model.ts'
 import { wellFormed } from '#plan/plainCopy.ts'
 
+/** What stays with whoever keeps the ride. */
+export const UNSHARED = ['privateNotes', 'setAside', 'riders'] as const satisfies readonly (keyof Ride)[]
+
 /**
  * The part of a ride that may travel in a link: everything but the private notes, the
  * findings put aside and the named riders. The receiver's own default riders take their place.
@@ -8,7 +11,8 @@ import { wellFormed } from '#plan/plainCopy.ts'
  * A copy in the form a link gives back: no undefined properties, no −0, whole characters.
  */
 export function shareable(ride: Ride): Ride {
-  const { privateNotes: _notes, setAside: _aside, riders: _riders, ...shared } = ride
+  const shared = { ...ride }
+  for (const key of UNSHARED) delete shared[key]
   return tidy(shared)
 }
 

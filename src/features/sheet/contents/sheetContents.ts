@@ -1,6 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
+import { contentRevision } from '#plan/contentRevision.ts'
 import type { Ride } from '#plan/model.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { bandOf } from './bandOf.ts'
@@ -40,8 +40,7 @@ const isCounted = (row: Row): boolean => !row.length.includes(':')
 const STAMP_DIGITS = 4
 
 /** Names what is taught, so that a copy kept by another leader carries the same stamp as the ride it came from. */
-const versionOf = ({ id, parent, privateNotes, riders, ...taught }: Ride): string =>
-  revisionOf({ ...taught, id: '' }).slice(0, STAMP_DIGITS)
+const versionOf = (ride: Ride): string => contentRevision(ride).slice(0, STAMP_DIGITS)
 
 function headerFacts(ride: Ride, { totals }: RideReport): string[] {
   const slot = `${formatNumber(ride.slotMinutes)} min`

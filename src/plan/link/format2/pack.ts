@@ -3,20 +3,33 @@ import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import { pack as packFormat1, type Unpacked, unpack as unpackFormat1 } from '#plan/link/format1/pack.ts'
 import { readVarint, writeVarint } from '#plan/link/varint.ts'
 import type { Block, Ride } from '#plan/model.ts'
+import { packRevisions, unpackRevisions } from './revisions.ts'
 
 /** What a ride has gained since format 1. */
 const GAINED = ['avoidMoves'] as const satisfies readonly (keyof Ride)[]
 
 /** What a block has gained since format 1, told by its place among all blocks of the ride, from 0. */
-type Gained = Partial<Record<(typeof GAINED)[number], unknown>> & { ownTotals?: Record<string, unknown> }
+type Gained = Partial<Record<(typeof GAINED)[number], unknown>> & {
+  ownTotals?: Record<string, unknown>
+  /** The revisions' bytes one after the other. */
+  ancestors?: unknown
+}
 
 /** Whether a ride holds anything that format 1 has no place for. */
 export const needsFormat2 = (ride: Ride): boolean =>
-  GAINED.some((key) => ride[key] !== undefined) || blocksOf(ride).some(({ ownTotal }) => ownTotal !== undefined)
+  ride.ancestors !== undefined ||
+  GAINED.some((key) => ride[key] !== undefined) ||
+  blocksOf(ride).some(({ ownTotal }) => ownTotal !== undefined)
 
 /** A shareable ride as bytes: the length of what it has gained since format 1, that as JSON in UTF-8, then the rest in format 1. */
 export function pack(ride: Ride): Uint8Array {
-  const gained = strToU8(JSON.stringify({ ...Object.fromEntries(GAINED.map((key) => [key, ride[key]])), ownTotals: ownTotalsOf(ride) }))
+  const gained = strToU8(
+    JSON.stringify({
+      ...Object.fromEntries(GAINED.map((key) => [key, ride[key]])),
+      ownTotals: ownTotalsOf(ride),
+      ancestors: ride.ancestors && packRevisions(ride.ancestors),
+    }),
+  )
   const head: number[] = []
   writeVarint(head, gained.length)
   return Uint8Array.from([...head, ...gained, ...packFormat1(ride)])
@@ -33,7 +46,8 @@ export function unpack(bytes: Uint8Array): Unpacked {
   if (!rest.ok) return rest
   const gained = GAINED.filter((key) => Object.hasOwn(held, key)).map((key) => [key, held[key]])
   // Format 1 gives back what has the form of a ride.
-  return { ok: true, document: { ...withOwnTotals(rest.document as Ride, held.ownTotals), ...Object.fromEntries(gained) } }
+  const ancestors = held.ancestors === undefined ? {} : { ancestors: unpackRevisions(held.ancestors) }
+  return { ok: true, document: { ...withOwnTotals(rest.document as Ride, held.ownTotals), ...Object.fromEntries(gained), ...ancestors } }
 }
 
 function read(bytes: Uint8Array): Gained | undefined {
