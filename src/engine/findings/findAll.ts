@@ -2,6 +2,7 @@ import type { Finding } from '#engine/report.ts'
 import { avoidedMoves } from './avoidedMoves.ts'
 import { beyondCalibration } from './beyondCalibration.ts'
 import { beyondOut } from './beyondOut.ts'
+import { CAMERA_RULES } from './camera/cameraRules.ts'
 import { cadenceBounds } from './cadenceBounds.ts'
 import { cadenceUnknown } from './cadenceUnknown.ts'
 import { checkpoints } from './checkpoints.ts'
@@ -77,10 +78,11 @@ const RULES: readonly Rule[] = [
   beyondCalibration,
   difficultyForLevel,
   ...CUE_RULES,
+  ...CAMERA_RULES,
 ]
 
 /** What is said of the class as a whole, which says nothing of one that is still being filled. */
-const OF_THE_WHOLE: ReadonlySet<string> = new Set(['warmUp', 'coolDown', 'workShare', 'difficultyForLevel', 'endsHeavy', 'sideBalance'])
+const OF_THE_WHOLE: ReadonlySet<string> = new Set(['warmUp', 'coolDown', 'workShare', 'difficultyForLevel', 'endsHeavy', 'sideBalance', 'openingCard', 'endsOffPedals'])
 
 /**
  * Every rule's findings in the order of the ride clock. A block that a set plays several times

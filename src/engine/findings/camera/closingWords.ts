@@ -1,0 +1,23 @@
+import { atLine, sayCue } from '#engine/findings/cues/atLine.ts'
+import type { Facts } from '#engine/findings/facts.ts'
+import { ARITHMETIC, quoted } from '#engine/findings/finding.ts'
+import type { Finding } from '#engine/report.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+
+/** Words that are still being said when the slot is over: a stream is cut off where a room would wait. */
+export function closingWords(facts: Facts): Finding[] {
+  const { slot } = facts.totals
+  return facts.cues.lines.flatMap((line) => {
+    const over = line.to - slot
+    if (over <= 1e-6) return []
+    return [
+      atLine(facts, line, {
+        rule: 'closingWords',
+        severity: 'warning',
+        text: `${sayCue(line)} in ${quoted(facts, line.block)} ends ${formatDuration(Math.max(1, over))} after the slot.`,
+        why: ARITHMETIC,
+        amount: over,
+      }),
+    ]
+  })
+}

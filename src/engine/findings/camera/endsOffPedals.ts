@@ -1,0 +1,46 @@
+import type { Facts } from '#engine/findings/facts.ts'
+import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
+import { blockFix } from '#engine/findings/fixes/blockFix.ts'
+import type { Finding, PlayedBlock } from '#engine/report.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+
+/** Sides held this differently are noticed. */
+const SIDES_APART = 5
+
+/** The ending off the pedals is planned like any block: legs still, wheel stopped, both sides as long. */
+export function endsOffPedals(facts: Facts): Finding[] {
+  const last = facts.blocks.findLast(({ from, to }) => to > from)
+  if (!last) return []
+  return [...stillness(facts, last), ...sides(facts, last)]
+}
+
+function stillness(facts: Facts, last: PlayedBlock): Finding[] {
+  if (last.cadence.kind === 'still') return []
+  const { block } = last
+  const here = inQuotes(block)
+  const text = `The ride ends with legs turning in ${here}; plan how riders stop the wheel and stretch, since nobody can see them step down.`
+  const stop =
+    block.terrain === 'stretch'
+      ? blockFix(block, 'Plan it with the legs still', `Stilled the legs in ${here}`, { cadence: 'legsStill' })
+      : undefined
+  return [atBlock(facts, last.index, { rule: 'endsOffPedals', severity: 'hint', text, why: COMMON_PRACTICE, fixes: [stop] })]
+}
+
+function sides(facts: Facts, last: PlayedBlock): Finding[] {
+  const { right, left } = stretchSeconds(facts)
+  const apart = Math.abs(right - left)
+  if (apart <= SIDES_APART) return []
+  const [longer, shorter] = right > left ? ['right', 'left'] : ['left', 'right']
+  const text = `The closing stretches hold the ${longer} side for ${formatDuration(Math.max(right, left))} and the ${shorter} for ${formatDuration(Math.min(right, left))}; make them equal.`
+  return [atBlock(facts, last.index, { rule: 'stretchSides', severity: 'hint', text, why: COMMON_PRACTICE, amount: apart })]
+}
+
+/** Seconds on each side in the stretches with the legs still. A move that alternates takes half of each. */
+function stretchSeconds({ blocks }: Facts): { right: number; left: number } {
+  const held = { right: 0, left: 0 }
+  for (const { block, cadence, from, to } of blocks) {
+    if (cadence.kind !== 'still' || !block.move?.side || block.move.then === 'alternate') continue
+    held[block.move.side] += to - from
+  }
+  return held
+}

@@ -1,0 +1,23 @@
+import type { Facts } from '#engine/findings/facts.ts'
+import { ARITHMETIC, fix, ofRide } from '#engine/findings/finding.ts'
+import type { Finding } from '#engine/report.ts'
+import { openingCard } from '#engine/words/openingCard.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+
+/** A briefing is planned to whole steps of so many seconds. */
+const STEP = 5
+
+/** The opening card is said before the first song; the briefing has to be as long. */
+export function openingFits(facts: Facts): Finding[] {
+  const { ride, blocks, recovery, totals } = facts
+  if (blocks.length === 0) return []
+  const { seconds, fits } = openingCard(ride, { blocks, recovery, totals })
+  if (fits) return []
+  const needed = Math.ceil(seconds / STEP) * STEP
+  const text = `The opening card takes ${formatDuration(seconds)} to say and the briefing has ${formatDuration(ride.briefingSeconds)}.`
+  const add = fix(`Make the briefing ${formatDuration(needed)}`, 'Made room for the opening card', (whole) => ({
+    ...whole,
+    briefingSeconds: needed,
+  }))
+  return [ofRide({ rule: 'openingCard', severity: 'hint', text, why: ARITHMETIC, amount: seconds - ride.briefingSeconds, fixes: [add] })]
+}

@@ -1,0 +1,35 @@
+import type { RideReport } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import type { Seconds } from '#units/units.ts'
+import { wallClockAfter } from '#units/wallClockAfter.ts'
+
+/** A song start to look at the clock by. */
+export interface Checkpoint {
+  /** Index of the section. */
+  section: number
+  /** Its count one on the ride clock. */
+  at: Seconds
+  /** The time of day it should be, where the ride says when it starts. */
+  clock?: string
+}
+
+/** Shares of the class at which leaders check the clock. Common practice. */
+export const CHECKPOINT_SHARES = [0.25, 0.5, 0.75, 0.9] as const
+
+/**
+ * The section starts nearest to 25, 50, 75 and 90 % of the class, each once, in order. The first
+ * section is none: it starts with the class.
+ */
+export function checkpoints(
+  { startsAt }: Pick<Ride, 'startsAt'>,
+  { sections, totals }: Pick<RideReport, 'sections' | 'totals'>,
+): Checkpoint[] {
+  const later = sections.map(({ one }, section) => ({ section, at: one })).slice(1)
+  if (later.length === 0) return []
+  const chosen = CHECKPOINT_SHARES.map((share) => {
+    const wanted = share * totals.total
+    return later.reduce((best, one) => (Math.abs(one.at - wanted) < Math.abs(best.at - wanted) ? one : best))
+  })
+  const once = later.filter((one) => chosen.includes(one))
+  return once.map((one) => ({ ...one, ...(startsAt !== undefined && { clock: wallClockAfter(startsAt, one.at) }) }))
+}

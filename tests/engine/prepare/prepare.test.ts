@@ -1,0 +1,141 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { checklist } from '#engine/prepare/checklist.ts'
+import { checkpoints } from '#engine/prepare/checkpoints.ts'
+import { gapsOf } from '#engine/prepare/gapsOf.ts'
+import { withoutMusic } from '#engine/prepare/withoutMusic.ts'
+import { openingCard } from '#engine/words/openingCard.ts'
+import type { Ride } from '#plan/model.ts'
+import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { smallRide } from '#tests/support/smallRide.ts'
+
+const spark = demoRide('spark')
+const ridge = demoRide('ridge')
+const ALL = [spark, ridge]
+
+describe('checkpoints', () => {
+  test('are the song starts nearest to 25, 50, 75 and 90 %, by the clock on the wall', () => {
+    // Starts and total of the demo: songs at 599.96, 1262.84, 1867.16, 2319.37 s of 2622.84 s from 18:30.
+    expect(checkpoints(ridge, computeRide(ridge)).map(({ section, clock }) => [section + 1, clock])).toEqual([
+      [4, '18:40'],
+      [7, '18:51'],
+      [10, '19:01'],
+      [12, '19:09'],
+    ])
+  })
+
+  test('come once each, none without a start on the wall, none for a single song', () => {
+    const { startsAt: _, ...unset } = spark
+    expect(checkpoints(unset, computeRide(unset)).map((one) => Object.keys(one))).toEqual(Array(4).fill(['section', 'at']))
+    const two = { ...spark, sections: spark.sections.slice(0, 2) }
+    expect(checkpoints(two, computeRide(two))).toHaveLength(1)
+    const one = { ...spark, sections: spark.sections.slice(0, 1) }
+    expect(checkpoints(one, computeRide(one))).toEqual([])
+  })
+})
+
+describe('the class without its music', () => {
+  test('is at most ten stretches that tile it, each of a minute or more', () => {
+    for (const ride of ALL) {
+      const report = computeRide(ride)
+      const lines = withoutMusic(report)
+      expect(lines).toHaveLength(10)
+      expect([lines[0]!.from, lines.at(-1)!.to]).toEqual([report.blocks[0]!.from, report.blocks.at(-1)!.to])
+      for (const [index, { from, to }] of lines.entries()) {
+        expect(to - from).toBeGreaterThanOrEqual(60)
+        if (index > 0) expect(from - lines[index - 1]!.to).toBeLessThanOrEqual(2 + 1e-9)
+      }
+    }
+  })
+
+  test('keeps the three pushes of the demo together, as many and as long as they are', () => {
+    const pushes = withoutMusic(computeRide(spark)).find(({ efforts }) => efforts?.times === 3)!
+    expect(pushes.easy).toBeCloseTo(3, 9)
+    expect(pushes.hard).toBeCloseTo(9, 9)
+    expect(pushes.efforts!.seconds).toBeCloseTo((64 * 60) / 184, 6)
+  })
+
+  test('of any ride is told in stretches whose hard efforts fit into them', () => {
+    fc.assert(
+      fc.property(arbitraryRide({ sections: 3, items: 5 }), (ride) => {
+        const report = computeRide(ride)
+        const lines = withoutMusic(report)
+        expect(lines.length).toBeLessThanOrEqual(10)
+        for (const { from, to, easy, hard, efforts } of lines) {
+          expect(to).toBeGreaterThan(from)
+          expect(easy).toBeLessThanOrEqual(hard + 1e-9)
+          if (efforts) expect(efforts.times * efforts.seconds).toBeLessThanOrEqual(to - from + 1e-6)
+        }
+      }),
+      { numRuns: 40 },
+    )
+  })
+})
+
+describe('the checklist', () => {
+  const texts = (ride: Ride) =>
+    checklist(ride, computeRide(ride)).flatMap(({ items }) => items.map(({ text, detail }) => `${text}: ${detail ?? ''}`))
+
+  test('has figures of this ride', () => {
+    const all = texts(ridge).join('\n')
+    expect(all).toContain('playlist in order, 13 songs')
+    expect(all).toContain('crossfade off, 2 s between songs')
+    // 43.7 min at 93.1 dB: 480 ÷ 2^(8.1/3) = 73.9 min a day (NIOSH 98-126).
+    expect(all).toContain('59 % of a day’s noise')
+    expect(all).toMatch(/first drink at .*, 3 planned/)
+    expect(all).toContain('Odalys Thornquill and Remy Castellane-Voss')
+  })
+
+  test('to a camera it looks after picture and voice, and without songs not after a player', () => {
+    expect(texts({ ...spark, room: 'online' }).join()).toContain('opening card at hand')
+    expect(texts({ ...spark, room: 'online' }).join()).not.toContain('back row')
+    const silent = { ...spark, sections: spark.sections.map((section) => ({ ...section, song: null })) }
+    expect(texts(silent).join()).not.toContain('playlist')
+  })
+
+  test('every item has a name of its own', () => {
+    const ids = checklist(ridge, computeRide(ridge)).flatMap(({ items }) => items.map(({ id }) => id))
+    expect(new Set(ids).size).toBe(ids.length)
+  })
+
+  test('the player is set as most joints are, and the others are named', () => {
+    const withLeads = (...leads: number[]): Ride => ({
+      ...spark,
+      sections: spark.sections.map((section, index) => ({ ...section, leadInSeconds: leads[index] ?? -6 })),
+    })
+    expect(gapsOf(withLeads(0, -6, -6, 2))).toEqual({
+      text: 'player set to a crossfade of 6 s',
+      detail: '2 s before song 4; all times count on it',
+    })
+    expect(gapsOf(withLeads(9, 0, 0, 0, 0, 0)).text).toBe('crossfade off, no gap between songs')
+    expect(gapsOf(smallRide()).text).toBe('crossfade off')
+  })
+})
+
+describe('the opening card', () => {
+  const card = (ride: Ride) => openingCard(ride, computeRide(ride))
+
+  test('says two sentences from the plan', () => {
+    expect(card(spark).sentences[0]).toBe(
+      'Twenty minutes with ten hard efforts, none longer than thirty seconds, the hardest at minute seventeen.',
+    )
+    expect(card({ ...ridge, sections: ridge.sections.slice(0, 1) }).sentences[0]).toBe('Three minutes with nothing hard in them.')
+    expect(card({ ...spark, room: 'online' }).sentences[1]).toMatch(/^Your bike is not mine/)
+  })
+
+  test('is timed by its words at the leader’s own pace: words ÷ rate and a pause a sentence', () => {
+    const { words, seconds } = card(spark)
+    expect(words).toBe(card(spark).sentences.join(' ').split(' ').length)
+    expect(seconds).toBeCloseTo(words / (140 / 60) + 2 * 0.4, 9)
+    const slow = { ...spark, leaders: [{ ...spark.leaders[0]!, wordsPerMinute: 70 }] }
+    expect(card(slow).seconds).toBeCloseTo(words / (70 / 60) + 0.8, 9)
+  })
+
+  test('fits a briefing that is as long', () => {
+    const { seconds } = card(spark)
+    expect(card({ ...spark, briefingSeconds: seconds - 0.1 }).fits).toBe(false)
+    expect(card({ ...spark, briefingSeconds: seconds }).fits).toBe(true)
+  })
+})
