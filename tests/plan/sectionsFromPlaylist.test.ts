@@ -41,22 +41,22 @@ describe('strikesForTempo', () => {
 describe('sectionsFromPlaylist', () => {
   const ride = rideOf(SONGS)
 
-  it('makes a ride that opens and is covered from the start', () => {
+  it('makes a ride that opens, each song open from its first count to be filled from the front', () => {
     expect(parseRide(ride)).toEqual({ ok: true, ride })
-    const { spans } = computeRide(ride)
-    expect(spans.filter(({ kind }) => kind === 'block')).toHaveLength(SONGS.length)
-    expect(spans.filter(({ kind }) => kind === 'openTail')).toEqual([])
+    const { spans, totals } = computeRide(ride)
+    expect(spans.map(({ kind }) => kind)).toEqual([
+      'openTail',
+      ...Array.from({ length: SONGS.length - 1 }, () => ['leadIn', 'openTail']).flat(),
+    ])
+    expect(totals.total).toBe(spans.at(-1)!.to)
   })
 
   it('measures songs with a tempo in whole eights, others in seconds', () => {
     // 192 s at 180 are 576 counts, 72 eights; 161.4 s at 84 are 225.96 counts, 28 eights; 210 s at 176.5 are 617.75, 77.
-    expect(ride.sections.map(({ blocks }) => 'length' in blocks[0]! && blocks[0].length)).toEqual([
-      { counts: 72 * 8 },
-      { counts: 28 * 8 },
-      { seconds: 230 },
-      { counts: 77 * 8 },
-      { seconds: USUAL_SONG },
-    ])
+    const { sections } = computeRide(ride)
+    expect(sections.map(({ counts }) => counts?.total)).toEqual([72 * 8, 28 * 8, undefined, 77 * 8, undefined])
+    expect(sections[2]!.to - sections[2]!.one).toBeCloseTo(230, 9)
+    expect(sections[4]!.to - sections[4]!.one).toBeCloseTo(USUAL_SONG, 9)
     expect(ride.sections.map(({ song }) => song!.grid && tempoOf(song!.grid))).toEqual([180, 84, undefined, 176.5, undefined])
     expect(ride.sections.map(({ song }) => song!.strikesPerBeat)).toEqual([1, 2, null, 1, null])
     expect(ride.sections[0]!.song).toMatchObject({ title: 'Glass Tram', artist: 'Orbit Pantry', lengthSeconds: 192 })

@@ -1,3 +1,4 @@
+import type { RideReport } from '#engine/report.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
@@ -29,11 +30,11 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
   return true
 }
 
-/** Adds a block of a pattern after the selection, else at the end of the chosen or the last section; a ride without sections gets one. */
+/** Adds a block of a pattern after the selection, else at the end of the chosen, the first open, or the last section; a ride without sections gets one. */
 export function addPattern(store: AppStore, pattern: BlockPattern): string | null {
-  const { ride, selection, newId } = store.getState()
-  if (!ride) return null
-  const place = insertionPlace(ride, selection)
+  const { ride, report, selection, newId } = store.getState()
+  if (!ride || !report) return null
+  const place = insertionPlace(ride, report, selection)
   if (!place) {
     const section = emptySection(ride, newId())
     const block = blockFromPattern(pattern, ride, section, newId)
@@ -57,13 +58,14 @@ function emptySection(ride: Ride, id: string): Section {
   return { id, song: null, leadInSeconds: ride.sections.length === 0 ? 0 : DEFAULT_LEAD_IN, blocks: [] }
 }
 
-function insertionPlace(ride: Ride, selection: Selection): { section: Section; index: number } | null {
+function insertionPlace(ride: Ride, report: RideReport, selection: Selection): { section: Section; index: number } | null {
   const last = selection.ids.at(-1)
   if (last !== undefined) {
     const itemId = findBlock(ride, last)?.set?.id ?? last
     const place = findItem(ride, itemId)
     if (place) return { section: place.section, index: place.index + 1 }
   }
-  const section = ride.sections.find((other) => other.id === selection.sectionId) ?? ride.sections.at(-1)
+  const firstOpen = report.sections.findIndex(({ open }) => open > 0)
+  const section = ride.sections.find((other) => other.id === selection.sectionId) ?? ride.sections.at(firstOpen)
   return section ? { section, index: section.blocks.length } : null
 }

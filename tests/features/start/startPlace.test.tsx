@@ -155,9 +155,10 @@ describe('a pasted playlist', () => {
     const { state } = await open()
     paste('With tempo 4:00 120 bpm\nWithout 3:00')
     submit()
-    const [counted, timed] = state().ride!.sections
-    expect(counted!.blocks[0]).toMatchObject({ length: { counts: 480 } })
-    expect(timed!.blocks[0]).toMatchObject({ length: { seconds: 180 } })
+    const [counted, timed] = state().report!.sections
+    expect(counted).toMatchObject({ counts: { total: 480 }, open: 480 })
+    expect(timed).toMatchObject({ open: 180 })
+    expect(timed!.counts).toBeUndefined()
   })
 })
 

@@ -20,14 +20,27 @@ interface BlocksProps {
   draggedId: string | null
   readOnly: boolean
   onSelect: SelectItem
+  onSelectSection: (sectionId: string) => void
 }
 
 /** All blocks in one row of their own: a block keeps its element while it moves from song to song. */
-export const BlockLane = memo(function BlockLane({ ride, report, scale, selectedIds, draggedId, readOnly, onSelect }: BlocksProps) {
+export const BlockLane = memo(function BlockLane({
+  ride,
+  report,
+  scale,
+  selectedIds,
+  draggedId,
+  readOnly,
+  onSelect,
+  onSelectSection,
+}: BlocksProps) {
   const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
   const select = (event: MouseEvent) => {
-    const target = (event.target as Element).closest<HTMLElement>('[data-stage-stop="block"], [data-stage-stop="set"]')
+    const pressed = event.target as Element
+    const target = pressed.closest<HTMLElement>('[data-stage-stop="block"], [data-stage-stop="set"]')
+    const open = pressed.closest<HTMLElement>('[data-open-section]')
     if (target?.dataset.id) onSelect(target.dataset.id, event)
+    else if (open?.dataset.openSection) onSelectSection(open.dataset.openSection)
   }
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of the stage are handled on the stage as a whole
@@ -50,7 +63,7 @@ export const BlockLane = memo(function BlockLane({ ride, report, scale, selected
           readOnly={readOnly}
         />
       ))}
-      {report.blocks.length === 0 && !readOnly && (
+      {report.blocks.length === 0 && report.totals.total === 0 && !readOnly && (
         <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
       )}
       {report.spans.map((span) => (
@@ -101,8 +114,14 @@ function Rest({ span, scale }: { span: Span; scale: TimeScale }) {
   const width = toX(scale, span.to - span.from)
   if (width < 3) return null
   return (
-    <div className="rest" data-kind={span.kind} style={{ transform: `translateX(${toX(scale, span.from)}px)`, width: width - 2 }}>
-      {width > 40 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
+    <div
+      className="rest"
+      data-kind={span.kind}
+      data-open-section={span.kind === 'openTail' ? span.sectionId : undefined}
+      style={{ transform: `translateX(${toX(scale, span.from)}px)`, width: width - 2 }}
+    >
+      {width > 48 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
+      {width > 190 && span.kind === 'openTail' && <p>press a pattern below, or drag it here</p>}
     </div>
   )
 }

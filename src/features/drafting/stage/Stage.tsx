@@ -182,6 +182,7 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
               draggedId={draggedId}
               readOnly={readOnly}
               onSelect={onSelectItem}
+              onSelectSection={onSelectSection}
             />
           </div>
         </div>
