@@ -30,6 +30,8 @@ export interface Ride {
   houseRules?: HouseRules
   /** Moves this room does not do, by name. */
   avoidMoves?: string[]
+  /** What someone who takes the class over has to know of this room. */
+  standIn?: StandIn
   /** What this ride was made from: a longer ride, or a copy received. */
   parent?: { rideId: string; revision: string }
   /** Content revisions this ride holds all of, latest first, so that two copies find what they have in common (`contentRevision`). */
@@ -40,6 +42,16 @@ export interface Ride {
   setAside?: string[]
   /** Never in a link. */
   privateNotes?: string
+}
+
+/** For a substitute: each a few lines in the leader's own words. */
+export interface StandIn {
+  /** Keys, sound desk, light, which bikes are broken, who comes before and after. */
+  room?: string
+  /** What regulars expect of this class. */
+  regulars?: string
+  mustDo?: string
+  mustNot?: string
 }
 
 export type Level = 'beginner' | 'mixed' | 'advanced'

@@ -263,6 +263,14 @@ export const rideSchema = group({
   sections: list(sectionSchema, LIMITS.sections),
   houseRules: v.optional(houseRulesSchema),
   avoidMoves: v.optional(avoidMovesSchema),
+  standIn: v.optional(
+    group({
+      room: v.optional(text(LIMITS.notes)),
+      regulars: v.optional(text(LIMITS.notes)),
+      mustDo: v.optional(text(LIMITS.notes)),
+      mustNot: v.optional(text(LIMITS.notes)),
+    }),
+  ),
   parent: v.optional(group({ rideId: id, revision: text(LIMITS.name) })),
   ancestors: v.optional(list(v.pipe(v.string(say.text), v.regex(/^[0-9a-f]{16}$/, say.revision)), LIMITS.ancestors)),
   riders: v.optional(ridersSchema),

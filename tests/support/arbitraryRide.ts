@@ -42,6 +42,7 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       sections: fc.array(arbitrarySection(items, parts), { maxLength: sections }),
       houseRules: fc.dictionary(fc.stringMatching(/^[a-z][A-Za-z]{0,20}$/), exact(-1e6, 1e6), { maxKeys: 4 }).map(withoutInherited),
       avoidMoves: fc.array(someWords, { maxLength: 3 }),
+      standIn: fc.record({ room: words, regulars: words, mustDo: words, mustNot: words }, { requiredKeys: [] }),
       parent: fc.record({ rideId: id, revision: words }),
       ancestors: fc.array(fc.stringMatching(/^[0-9a-f]{16}$/), { maxLength: 8 }),
       riders: fc.array(arbitraryRider, { maxLength: 2 }),

@@ -51,6 +51,7 @@ const WORDS: Record<keyof RidePatch, string> = {
   leaders: 'leaders',
   houseRules: 'house rules',
   avoidMoves: 'moves to avoid',
+  standIn: 'notes for a substitute',
   riders: 'riders',
   privateNotes: 'private notes',
 }

@@ -27,7 +27,7 @@ describe('checkpoints', () => {
   })
 
   test('come once each, none without a start on the wall, none for a single song', () => {
-    const { startsAt: _, ...unset } = spark
+    const unset = { ...spark, startsAt: undefined }
     expect(checkpoints(unset, computeRide(unset)).map((one) => Object.keys(one))).toEqual(Array(4).fill(['section', 'at']))
     const two = { ...spark, sections: spark.sections.slice(0, 2) }
     expect(checkpoints(two, computeRide(two))).toHaveLength(1)

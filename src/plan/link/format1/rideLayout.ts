@@ -87,7 +87,7 @@ const minuteOf = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(cloc
 const clockOf = (minute: number) => [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, '0')).join(':')
 
 /** Everything of a ride that `shareable` leaves in it and that this format knows. */
-export const rideLayout = group<Omit<Ride, 'privateNotes' | 'setAside' | 'riders' | 'avoidMoves' | 'ancestors'>>({
+export const rideLayout = group<Omit<Ride, 'privateNotes' | 'setAside' | 'riders' | 'avoidMoves' | 'standIn' | 'ancestors'>>({
   schema: oneOf<Ride['schema']>()(kit.column(), [1]),
   id: kit.id,
   title: kit.name(),

@@ -6,7 +6,7 @@ import type { Block, Ride } from '#plan/model.ts'
 import { packRevisions, unpackRevisions } from './revisions.ts'
 
 /** What a ride has gained since format 1. */
-const GAINED = ['avoidMoves'] as const satisfies readonly (keyof Ride)[]
+const GAINED = ['avoidMoves', 'standIn'] as const satisfies readonly (keyof Ride)[]
 
 /** What a block has gained since format 1, told by its place among all blocks of the ride, from 0. */
 type Gained = Partial<Record<(typeof GAINED)[number], unknown>> & {
@@ -25,7 +25,7 @@ export const needsFormat2 = (ride: Ride): boolean =>
 export function pack(ride: Ride): Uint8Array {
   const gained = strToU8(
     JSON.stringify({
-      ...Object.fromEntries(GAINED.map((key) => [key, ride[key]])),
+      ...Object.fromEntries(GAINED.map((key) => [key, inOrder(ride[key])])),
       ownTotals: ownTotalsOf(ride),
       ancestors: ride.ancestors && packRevisions(ride.ancestors),
     }),
@@ -34,6 +34,12 @@ export function pack(ride: Ride): Uint8Array {
   writeVarint(head, gained.length)
   return Uint8Array.from([...head, ...gained, ...packFormat1(ride)])
 }
+
+/** Fields by their names, so that equal rides give equal bytes. */
+const inOrder = (value: unknown): unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value
 
 /** Reads such bytes. What comes out has a ride's form but is unchecked. Never throws. */
 export function unpack(bytes: Uint8Array): Unpacked {
