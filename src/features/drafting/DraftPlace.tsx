@@ -6,9 +6,11 @@ import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { addPattern, addSection } from './draftActions.ts'
-import { Findings } from './Findings.tsx'
+import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
 import { SelectionPanel } from './panel/SelectionPanel.tsx'
+import { OtherLength } from './proposals/OtherLength.tsx'
+import { SlotFit } from './proposals/SlotFit.tsx'
 import { Summary } from './Summary.tsx'
 import { type Dragged, StageDrag } from './stage/drag/StageDrag.tsx'
 import { dragCommand } from './stage/dragCommand.ts'
@@ -23,6 +25,7 @@ export function DraftPlace() {
   const readOnly = useApp((state) => state.received !== null)
   const [scale, setScale] = useState(OPENING_SCALE)
   const [draggedId, setDraggedId] = useState<string | null>(null)
+  const { offer, makeOffer, closeOffer } = useOffer()
   const root = useRef<HTMLDivElement>(null)
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
@@ -115,7 +118,17 @@ export function DraftPlace() {
         {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the stops inside it */}
         <div className="draft-main" onKeyDown={keys}>
           <div className="draft-top">
-            <Summary />
+            <Summary
+              onFit={readOnly ? undefined : () => makeOffer('slot')}
+              onOtherLength={
+                readOnly
+                  ? undefined
+                  : () => {
+                      stage.current?.fitRide()
+                      makeOffer('length')
+                    }
+              }
+            />
             <div className="zoom">
               <Legend />
               <Button tone="quiet" onClick={() => stage.current?.fitRide()}>
@@ -143,11 +156,38 @@ export function DraftPlace() {
           <Findings readOnly={readOnly} onGo={go} />
         </div>
         <aside className="draft-side" aria-label="details">
-          <SelectionPanel onShow={show} />
+          {offer === 'slot' && !readOnly ? (
+            <SlotFit
+              onShow={(sectionId) => {
+                selectSection(sectionId)
+                reveal(sectionId)
+              }}
+              onClose={closeOffer}
+            />
+          ) : offer === 'length' && !readOnly ? (
+            <OtherLength onClose={closeOffer} />
+          ) : (
+            <SelectionPanel onShow={show} />
+          )}
         </aside>
       </div>
     </StageDrag>
   )
+}
+
+/** What is offered for the whole ride, in place of the details; the focus goes back to where it was asked for. */
+function useOffer() {
+  const [offer, setOffer] = useState<'slot' | 'length' | null>(null)
+  const asker = useRef<HTMLElement | null>(null)
+  const makeOffer = useCallback((next: 'slot' | 'length') => {
+    asker.current = document.activeElement instanceof HTMLElement ? document.activeElement : null
+    setOffer(next)
+  }, [])
+  const closeOffer = useCallback(() => {
+    setOffer(null)
+    asker.current?.focus({ preventScroll: true })
+  }, [])
+  return { offer, makeOffer, closeOffer }
 }
 
 function DraggedName({ dragged: { kind, id } }: { dragged: Dragged }) {

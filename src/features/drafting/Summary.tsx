@@ -3,43 +3,62 @@ import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 
+export interface SummaryProps {
+  /** Asked to fit the ride to its slot, and for a version of another length; absent where nothing may be changed. */
+  onFit?: (() => void) | undefined
+  onOtherLength?: (() => void) | undefined
+}
+
 /** The slot, the total and the slack, always in sight, and what the effort adds up to. */
-export function Summary() {
+export function Summary({ onFit, onOtherLength }: SummaryProps) {
   const totals = useApp((state) => state.shownReport?.totals)
+  const empty = useApp((state) => state.shown?.sections.length === 0)
   if (!totals) return null
   const over = totals.slack < 0
   return (
-    <dl className="summary" data-testid="slot">
-      <div className="summary-total">
-        <dt className="ui-hidden">total</dt>
-        <dd data-total={totals.total}>{formatClock(totals.total)}</dd>
-      </div>
-      <div data-over={over || undefined}>
-        <dt className="ui-hidden">slack</dt>
-        <dd>
-          {over
-            ? `${formatDuration(-totals.slack)} over the ${formatClock(totals.slot)} slot`
-            : `${formatDuration(totals.slack)} to spare in ${formatClock(totals.slot)}`}
-        </dd>
-      </div>
-      <div>
-        <dt>work</dt>
-        <dd>{formatClock(totals.workSeconds)}</dd>
-      </div>
-      <div>
-        <dt>easy</dt>
-        <dd>{formatClock(totals.easySeconds)}</dd>
-      </div>
-      {totals.ratio !== null && (
-        <div>
-          <dt>work to easy</dt>
-          <dd>{formatNumber(totals.ratio, 2)}</dd>
+    <div className="summary-line">
+      <dl className="summary" data-testid="slot">
+        <div className="summary-total">
+          <dt className="ui-hidden">total</dt>
+          <dd data-total={totals.total}>{formatClock(totals.total)}</dd>
         </div>
+        <div data-over={over || undefined}>
+          <dt className="ui-hidden">slack</dt>
+          <dd>
+            {over
+              ? `${formatDuration(-totals.slack)} over the ${formatClock(totals.slot)} slot`
+              : `${formatDuration(totals.slack)} to spare in ${formatClock(totals.slot)}`}
+          </dd>
+        </div>
+        <div>
+          <dt>work</dt>
+          <dd>{formatClock(totals.workSeconds)}</dd>
+        </div>
+        <div>
+          <dt>easy</dt>
+          <dd>{formatClock(totals.easySeconds)}</dd>
+        </div>
+        {totals.ratio !== null && (
+          <div>
+            <dt>work to easy</dt>
+            <dd>{formatNumber(totals.ratio, 2)}</dd>
+          </div>
+        )}
+        <div title="Effort times minutes, added up over the ride: an estimate to compare your own classes by.">
+          <dt>load</dt>
+          <dd>{formatNumber(totals.sessionLoad, 0)}</dd>
+        </div>
+      </dl>
+      {onFit && !empty && (
+        <button type="button" className="draft-link" onClick={onFit}>
+          fit to the slot
+        </button>
       )}
-      <div title="Effort times minutes, added up over the ride: an estimate to compare your own classes by.">
-        <dt>load</dt>
-        <dd>{formatNumber(totals.sessionLoad, 0)}</dd>
-      </div>
-    </dl>
+      {onOtherLength && !empty && (
+        <button type="button" className="draft-link" onClick={onOtherLength}>
+          shorter or longer version
+        </button>
+      )}
+    </div>
   )
 }

@@ -1,0 +1,39 @@
+import { useEffect, useRef } from 'react'
+import type { Command } from '#plan/commands/command.ts'
+import { useAppStore } from '#store/useApp.ts'
+import { Button, type ButtonProps } from '#ui/Button.tsx'
+
+export interface PreviewButtonProps extends Pick<ButtonProps, 'tone' | 'children' | 'className' | 'disabled' | 'aria-label'> {
+  command: Command
+  /** Called after the change was made. */
+  onDone?: () => void
+}
+
+/**
+ * A button that makes a change, as one undo step. The stage shows what it would do while the
+ * button is pointed at or has the focus.
+ */
+export function PreviewButton({ command, onDone, tone = 'action', ...button }: PreviewButtonProps) {
+  const store = useAppStore()
+  const showing = useRef(false)
+  const show = () => {
+    showing.current = true
+    store.getState().preview(command)
+  }
+  const hide = () => {
+    if (showing.current) store.getState().dropPreview()
+    showing.current = false
+  }
+  const make = () => {
+    hide()
+    if (store.getState().run(command)) onDone?.()
+  }
+  // A button that goes away under the pointer hears no leaving.
+  useEffect(
+    () => () => {
+      if (showing.current) store.getState().dropPreview()
+    },
+    [store],
+  )
+  return <Button {...button} tone={tone} onPointerEnter={show} onPointerLeave={hide} onFocus={show} onBlur={hide} onClick={make} />
+}

@@ -1,0 +1,52 @@
+import type { Finding } from '#engine/report.ts'
+import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
+import { putAside } from '#plan/commands/putAside.ts'
+import { useAppStore } from '#store/useApp.ts'
+import { IconButton } from '#ui/IconButton.tsx'
+import { formatClock } from '#units/formatClock.ts'
+
+export interface FindingRowProps {
+  finding: Finding
+  readOnly: boolean
+  onGo: (finding: Finding) => void
+}
+
+/** One finding: its place, what and why, and what can be done about it. */
+export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
+  const store = useAppStore()
+  return (
+    <li data-severity={finding.severity}>
+      <Place finding={finding} onGo={onGo} />
+      <p>
+        {finding.severity === 'problem' && <strong>To mend: </strong>}
+        {finding.text} <span className="finding-why">{finding.why}</span>
+      </p>
+      {!readOnly && (
+        <div className="finding-fixes">
+          {finding.fixes.map((fix) => (
+            <PreviewButton key={fix.label} command={fix.command}>
+              {fix.label}
+            </PreviewButton>
+          ))}
+          <IconButton
+            tone="quiet"
+            className="finding-aside"
+            label="it is meant so: put this finding aside"
+            onClick={() => store.getState().run(putAside(finding.id))}
+          >
+            ×
+          </IconButton>
+        </div>
+      )}
+    </li>
+  )
+}
+
+/** Where a finding is, as a way there. */
+export function Place({ finding, onGo }: Pick<FindingRowProps, 'finding' | 'onGo'>) {
+  return (
+    <button type="button" className="finding-place" onClick={() => onGo(finding)} title="show the place">
+      {finding.sectionId === undefined && finding.blockId === undefined ? 'ride' : formatClock(finding.at)}
+    </button>
+  )
+}

@@ -1,0 +1,32 @@
+import type { ReactNode } from 'react'
+import type { Finding } from '#engine/report.ts'
+import { Place } from '#features/drafting/findings/FindingRow.tsx'
+import { Disclosure } from '#ui/Disclosure.tsx'
+
+export interface FoldedFindingsProps {
+  title: string
+  findings: readonly Finding[]
+  onGo: (finding: Finding) => void
+  /** What can be done with one. */
+  action?: (finding: Finding) => ReactNode
+}
+
+/** Findings that are not to be looked at now, in a fold that says how many. Nothing where there are none. */
+export function FoldedFindings({ title, findings, onGo, action }: FoldedFindingsProps) {
+  if (findings.length === 0) return null
+  return (
+    <Disclosure className="finding-fold" summary={`${title}: ${findings.length}`}>
+      <ul>
+        {findings.map((finding) => (
+          <li key={finding.id}>
+            <Place finding={finding} onGo={onGo} />
+            <p>
+              {finding.text} <span className="finding-why">{finding.why}</span>
+            </p>
+            {action && <div className="finding-fixes">{action(finding)}</div>}
+          </li>
+        ))}
+      </ul>
+    </Disclosure>
+  )
+}

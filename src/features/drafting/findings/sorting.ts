@@ -1,0 +1,49 @@
+import type { Finding, Severity } from '#engine/report.ts'
+
+/** The words findings are sorted by, the weightiest first. */
+export const SEVERITIES: readonly { severity: Severity; words: string }[] = [
+  { severity: 'problem', words: 'to mend' },
+  { severity: 'warning', words: 'to weigh' },
+  { severity: 'hint', words: 'to know' },
+]
+
+/** Which findings are looked at. */
+export interface Filter {
+  severity: Severity | 'all'
+  /** A section's id, or those of the ride as a whole. */
+  place: 'everywhere' | 'ride' | (string & {})
+}
+
+export const EVERYTHING: Filter = { severity: 'all', place: 'everywhere' }
+
+export interface Sorted {
+  /** To be looked at now, in the order of the ride. */
+  open: Finding[]
+  /** About the class as a whole, once it fills its slot. */
+  later: Finding[]
+  /** Meant so. */
+  aside: Finding[]
+}
+
+/** Findings by what is to be done with them. */
+export function sortFindings(findings: readonly Finding[], setAside: readonly string[] = []): Sorted {
+  const aside = new Set(setAside)
+  const sorted: Sorted = { open: [], later: [], aside: [] }
+  for (const finding of findings) sorted[aside.has(finding.id) ? 'aside' : finding.later ? 'later' : 'open'].push(finding)
+  return sorted
+}
+
+/** Those a filter leaves. */
+export const filtered = (findings: readonly Finding[], { severity, place }: Filter): Finding[] =>
+  findings.filter(
+    (finding) => (severity === 'all' || finding.severity === severity) && (place === 'everywhere' || placeOf(finding) === place),
+  )
+
+/** How many findings each section has, and the ride as a whole, by the place's name in a filter. */
+export function countByPlace(findings: readonly Finding[]): Map<string, number> {
+  const counts = new Map<string, number>()
+  for (const finding of findings) counts.set(placeOf(finding), (counts.get(placeOf(finding)) ?? 0) + 1)
+  return counts
+}
+
+const placeOf = ({ sectionId }: Finding): string => sectionId ?? 'ride'

@@ -1,0 +1,82 @@
+import { useMemo, useState } from 'react'
+import { fitRide, type RideTrim } from '#engine/fit/rideFit.ts'
+import { Proposal } from '#features/drafting/proposals/Proposal.tsx'
+import { TrimList } from '#features/drafting/proposals/TrimList.tsx'
+import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Segmented } from '#ui/Segmented.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+
+export interface SlotFitProps {
+  onShow: (sectionId: string) => void
+  onClose: () => void
+}
+
+/**
+ * Ends the ride inside its slot by letting songs end at other phrases: what would change, seen on the
+ * stage before it is taken, or why it cannot be and what comes nearest.
+ */
+export function SlotFit({ onShow, onClose }: SlotFitProps) {
+  const store = useAppStore()
+  // The committed ride: what is shown is already the proposal.
+  const ride = useApp((state) => state.ride)
+  const totals = useApp((state) => state.report?.totals)
+  const sections = useApp((state) => state.report?.sections)
+  const fit = useMemo(() => ride && fitRide(ride), [ride])
+  const [choice, setChoice] = useState(0)
+  const nearest = fit && !fit.ok ? fit.nearest : []
+  const picked: RideTrim | undefined = fit?.ok ? fit : (nearest[choice] ?? nearest[0])
+  const offered = picked && picked.trims.length > 0 ? picked : undefined
+  useHeldPreview(offered?.command ?? null)
+  if (!ride || !fit || !totals) return null
+
+  const take = () => {
+    if (offered && store.getState().run(offered.command)) onClose()
+  }
+  return (
+    <Proposal
+      title="fit to the slot"
+      where={`${formatClock(totals.total)} planned, ${formatClock(totals.slot)} booked, ${sayOff(totals.slack)}`}
+      onClose={onClose}
+      actions={
+        offered && (
+          <Button tone="solid" onClick={take}>
+            take it
+          </Button>
+        )
+      }
+    >
+      {!fit.ok && <p>{fit.reason}</p>}
+      {nearest.length > 1 && (
+        <Segmented
+          label="the nearest"
+          value={String(nearest.indexOf(picked!))}
+          choices={nearest.map((trim, index) => ({ value: String(index), label: saySlack(trim) }))}
+          onChange={(index) => setChoice(Number(index))}
+        />
+      )}
+      {offered ? (
+        <>
+          <p>
+            {fit.ok && 'Songs end at other phrases, and their blocks give as little as they can. '}
+            The ride then ends at <b>{formatClock(offered.total)}</b>, {saySlack(offered)}.
+          </p>
+          <TrimList
+            trims={offered.trims}
+            eightOf={(id) => sections?.find(({ sectionId }) => sectionId === id)?.unit.eight ?? 8}
+            onShow={onShow}
+          />
+        </>
+      ) : (
+        fit.ok && <p>Nothing to do: the ride ends {saySlack(fit)}.</p>
+      )}
+    </Proposal>
+  )
+}
+
+const sayOff = (slack: number): string => (slack < -1e-6 ? `${formatDuration(-slack)} over` : `${formatDuration(Math.max(0, slack))} free`)
+
+const saySlack = ({ slack }: RideTrim): string =>
+  slack < -1e-6 ? `${formatDuration(-slack)} over the slot` : `${formatDuration(Math.max(0, slack))} before the slot does`
