@@ -19,6 +19,7 @@ import './app.css'
 // Places are fetched when first gone to: the chart library alone is heavier than all the rest.
 const DraftPlace = lazy(() => import('#features/drafting/DraftPlace.tsx').then((module) => ({ default: module.DraftPlace })))
 const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((module) => ({ default: module.SheetPlace })))
+const SetupPlace = lazy(() => import('#features/setup/SetupPlace.tsx').then((module) => ({ default: module.SetupPlace })))
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
 
 interface Props {
@@ -61,6 +62,7 @@ export function App({ now, onReload, onOpenFile }: Props) {
             {place === 'start' && <StartPlace now={now} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />}
             {place === 'draft' && <DraftPlace />}
             {place === 'sheet' && <SheetPlace today={dayWords(now())} />}
+            {place === 'setup' && <SetupPlace />}
             {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} />}
           </Suspense>
         </ErrorBoundary>

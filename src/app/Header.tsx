@@ -11,6 +11,7 @@ const RIDE_PLACES: readonly { place: Place; label: string }[] = [
   { place: 'draft', label: 'draft' },
   { place: 'sheet', label: 'sheet' },
   { place: 'handover', label: 'hand over' },
+  { place: 'setup', label: 'bikes & riders' },
 ]
 
 const THEMES: readonly { value: Theme; label: string }[] = [

@@ -16,16 +16,21 @@ export type ChartLine = (typeof CHART_LINES)[number]
 /** Whose lines are drawn: the rider the ride is judged for, one by id, or all of them as a band. */
 export type ShownRider = 'reference' | 'all' | (string & {})
 
+/** What of the room and its people is looked at. */
+export type SetupPart = 'bike' | 'riders' | 'rules'
+
 export interface ViewSlice {
   lines: Readonly<Record<ChartLine, boolean>>
   shownRider: ShownRider
   theme: Theme
   /** Null shows the whole ride. */
   view: ViewWindow | null
+  setupPart: SetupPart
 
   toggleLine: (line: ChartLine) => void
   showRider: (rider: ShownRider) => void
   setTheme: (theme: Theme) => void
+  showSetupPart: (part: SetupPart) => void
   /** A window that is empty or no stretch of time shows the whole ride. */
   setView: (view: ViewWindow | null) => void
 }
@@ -36,9 +41,11 @@ export function createViewSlice(set: SetState): ViewSlice {
     shownRider: 'reference',
     theme: 'auto',
     view: null,
+    setupPart: 'bike',
     toggleLine: (line) => set(({ lines }) => ({ lines: { ...lines, [line]: !lines[line] } })),
     showRider: (shownRider) => set({ shownRider }),
     setTheme: (theme) => set({ theme }),
+    showSetupPart: (setupPart) => set({ setupPart }),
     setView: (view) => set({ view: view && view.toSeconds > view.fromSeconds ? view : null }),
   }
 }

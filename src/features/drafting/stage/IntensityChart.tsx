@@ -1,11 +1,12 @@
 import { memo } from 'react'
 import { CartesianGrid, ComposedChart, usePlotArea, XAxis, YAxis } from 'recharts'
+import { demandLine } from '#engine/demand/demandLine.ts'
 import type { RideReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
 import { areaPath, linePath, type Projection } from './curvePath.ts'
-import { demandRuns, heartRuns, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
+import { heartRuns, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
 import { type TimeScale, timeTicks, toX } from './timeScale.ts'
 
 const HEIGHT = 178
@@ -157,7 +158,7 @@ function RiderLines({ report, projection }: { report: RideReport; projection: Pr
           <g key={rider.rider.id} data-rider={rider.rider.id}>
             {lines.reserve && <path fill="url(#reserve-hatch)" d={areaPath(reserve, projection)} />}
             {lines.reserve && <path data-curve="reserve" className="curve-reserve" d={linePath(reserve, projection)} />}
-            {lines.demand && <path data-curve="demand" className="curve-demand" d={linePath(demandRuns(rider), projection)} />}
+            {lines.demand && <path data-curve="demand" className="curve-demand" d={linePath(demandLine(rider), projection)} />}
             {lines.heart && <path data-curve="heart" className="curve-heart" d={linePath(heartRuns(rider, projection), projection)} />}
           </g>
         )

@@ -1,4 +1,3 @@
-import { quadraticAt } from '#engine/demand/quadratic.ts'
 import type { CurvePoint, RiderReport, StrainCurve } from '#engine/report.ts'
 import { balanceAt } from '#engine/reserve/balance.ts'
 import { relaxedAt } from '#engine/response/relaxation.ts'
@@ -11,22 +10,6 @@ export function shownRiders(riders: readonly RiderReport[], shown: ShownRider): 
   if (shown === 'all') return riders
   const one = riders.find(({ rider }) => rider.id === shown) ?? riders.find(({ reference }) => reference)
   return one ? [one] : []
-}
-
-/** What the ride asks of a rider, a step where blocks meet; gaps where nothing is known. */
-export function demandRuns({ demand }: RiderReport): CurvePoint[][] {
-  const runs: CurvePoint[][] = []
-  let end = Number.NaN
-  for (const piece of demand.flatMap((asked) => asked?.pieces ?? [])) {
-    if (piece.from !== end) runs.push([])
-    const run = runs.at(-1)!
-    // A curved stretch is at most a cadence ramp on one brake: its middle is all that a chord would miss.
-    for (const at of [piece.from, (piece.from + piece.to) / 2, piece.to]) {
-      run.push({ at, value: quadraticAt(piece.effort, at - piece.from) })
-    }
-    end = piece.to
-  }
-  return runs
 }
 
 /** Predicted heart rate as a share of the reserve, a tenth of it a level. */

@@ -1,4 +1,4 @@
-import { act } from 'react'
+import { act, type ReactNode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { vi } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
@@ -6,13 +6,14 @@ import { SelectionPanel } from '#features/drafting/panel/SelectionPanel.tsx'
 import type { Block, Ride } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import { createAppStore } from '#store/createAppStore.ts'
+import type { ProfileShelf } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
 
 type Editable = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement
 
-/** The panel over a real store with a ride open, and hands to use it with. */
+/** The panel, or other fields, over a real store with a ride open, and hands to use it with. */
 export interface Panel {
   store: AppStore
   host: HTMLElement
@@ -37,20 +38,19 @@ export interface Panel {
   close: () => void
 }
 
-export function openPanel(ride: Ride, select?: (store: AppStore) => void): Panel {
+export function openPanel(
+  ride: Ride,
+  select?: (store: AppStore) => void,
+  drawn: ReactNode = <SelectionPanel />,
+  profiles: ProfileShelf | null = null,
+): Panel {
   vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true)
-  const store = createAppStore({ compute: computeRide, newId: countedIds(), shelf: null })
+  const store = createAppStore({ compute: computeRide, newId: countedIds(), shelf: null, profiles })
   store.getState().openRide(ride)
   select?.(store)
   const host = document.body.appendChild(document.createElement('div'))
   const root = createRoot(host)
-  act(() =>
-    root.render(
-      <AppStoreProvider value={store}>
-        <SelectionPanel />
-      </AppStoreProvider>,
-    ),
-  )
+  act(() => root.render(<AppStoreProvider value={store}>{drawn}</AppStoreProvider>))
 
   const named = (selector: string, name: string): HTMLElement => {
     const found = [...host.querySelectorAll<HTMLElement>(selector)].filter((element) => nameOf(host, element) === name)

@@ -1,9 +1,12 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, describe, expect, it } from 'vitest'
+import { SelectionPanel } from '#features/drafting/panel/SelectionPanel.tsx'
+import { DEFAULT_RIDERS } from '#plan/defaults.ts'
 import type { Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { formatClock } from '#units/formatClock.ts'
 import { openPanel, type Panel } from './openPanel.tsx'
 
 let panel: Panel
@@ -33,11 +36,6 @@ describe('the ride, when nothing is chosen', () => {
     ['briefing', '2:75', 'Seconds after the colon run from 00 to 59.'],
     ['clear-up', '90 min', 'At most an hour.'],
     ['speaks', '7', 'A speaking rate is between 40 and 400 words a minute.'],
-    ['base', '30', 'The base (30) has to lie from 0 to 20.'],
-    ['base', '2.3', 'This bike has no such step: the nearest are 2¼ and 2½.'],
-    ['highest', '1', 'The base (2) has to lie from 0 to 1.'],
-    ['lowest', '20', 'The lowest setting (20) has to be under the highest (20).'],
-    ['steps', '0', 'Steps is between 1 and 100 a unit.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     open()
     panel.type(label, text)
@@ -79,31 +77,46 @@ describe('the bike', () => {
     sections: [aSection('song', { song: aSong('first'), blocks: [aBlock('a', { resistance: { kind: 'total', from: 6, to: 6 } })] })],
   })
 
-  it('keeps totals in its unit when its steps change', () => {
-    open(withTotal())
-    panel.type('steps', '2')
-    expect(panel.block('a').resistance).toMatchObject({ from: 3, to: 3 })
-    expect(panel.ride().bike.stepsPerUnit).toBe(2)
-  })
-
-  it('refuses steps its settings do not fit', () => {
-    const ride = withTotal()
-    open({ ...ride, bike: { ...ride.bike, base: 2.25 } })
-    panel.type('steps', '2')
-    expect(panel.under('steps')).toBe('With 2 steps a turn there is no 2.25; change that setting first.')
-  })
-
   it('reads totals anew when they count from the loose wheel', () => {
     open(withTotal())
     panel.choose('count from', 'loose')
     expect(panel.block('a').resistance).toMatchObject({ from: 14, to: 14 })
   })
 
-  it('steps its base by whole steps inside its range', () => {
+  it('is told in short, with a way to where it is described', () => {
     open(withTotal())
-    panel.press('base', 'ArrowUp')
-    expect(panel.ride().bike.base).toBe(2.25)
-    panel.press('lowest', 'ArrowDown')
-    expect(panel.ride().bike.min ?? 0).toBe(0)
+    expect(panel.text()).toContain('¼ turn, base 2 of 20, friction')
+    panel.click('change or calibrate the bike')
+    expect(panel.store.getState()).toMatchObject({ place: 'setup', setupPart: 'bike' })
+  })
+})
+
+describe('the riders, in short', () => {
+  it('say how near they come to their limits, where, and that all of it is estimated', () => {
+    open(demoRide('ridge'))
+    const text = panel.text()
+    expect(text).toContain('estimates for modelled people')
+    expect(text).toContain('lowest reserve48 %92 %100 %')
+    expect(text).toContain('Plans read lower than measured classes')
+    expect(text).toContain('52–88 % of maximal oxygen uptake and 65–90 % of maximal heart rate')
+    const seconds = panel.store.getState().report!.riders[1]!.response.secondsByClass
+    expect(text).toContain(formatClock(seconds.vigorous))
+    panel.click('change the riders')
+    expect(panel.store.getState()).toMatchObject({ place: 'setup', setupPart: 'riders' })
+  })
+
+  it('lead to the block where the reserve is lowest', () => {
+    const shown: string[] = []
+    panel = openPanel(demoRide('ridge'), undefined, <SelectionPanel onShow={(id) => shown.push(id)} />)
+    panel.click('lowest for the new rider in standing summit at 20:46: show')
+    const summit = panel.store.getState().report!.blocks.find(({ block }) => block.label === 'standing summit')!
+    expect(shown).toEqual([summit.block.id])
+  })
+
+  it('say where it runs out', () => {
+    const ride = demoRide('ridge')
+    open({ ...ride, riders: [{ ...DEFAULT_RIDERS[1]!, criticalPower: 110, wPrime: 4000 }] })
+    expect(panel.text()).toMatch(/lowest reserve0 %/)
+    expect(panel.text()).toContain('runs out')
   })
 })

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
-import { BikeFields } from '#features/drafting/panel/ride/BikeFields.tsx'
+import { BikeSummary } from '#features/drafting/panel/ride/BikeSummary.tsx'
 import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
 import { RidersSummary } from '#features/drafting/panel/ride/RidersSummary.tsx'
 import { parsePause, parseSlot } from '#features/drafting/panel/ride/rules.ts'
@@ -9,11 +9,11 @@ import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { patchRide, type RidePatch } from '#plan/commands/patchRide.ts'
-import { setBike } from '#plan/commands/setBike.ts'
 import { setDatum } from '#plan/commands/setDatum.ts'
-import type { Bike, Leader, Ride } from '#plan/model.ts'
+import type { Leader, Ride } from '#plan/model.ts'
 import type { AppState, AppStore } from '#store/state.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import type { SetupPart } from '#store/viewSlice.ts'
 import type { Choice } from '#ui/Select.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
@@ -85,8 +85,8 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
         <QuantityRow label="clear-up" value={clearUpSeconds} {...PAUSE} onChange={(seconds) => edit({ clearUpSeconds: seconds })} />
         <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
       </div>
-      <BikeFields bike={bike} datum={datum} onBike={does.setBike} onDatum={does.setDatum} />
-      <RidersSummary onShow={onShow} />
+      <BikeSummary bike={bike} datum={datum} onDatum={does.setDatum} onOpen={does.openBike} />
+      <RidersSummary onShow={onShow} onOpen={does.openRiders} />
       <LeaderFields leaders={leaders} newId={does.newId} onChange={does.setLeaders} />
       <section className="panel-group" aria-label="private notes">
         <h3>private notes</h3>
@@ -119,10 +119,15 @@ const PAUSE = {
 function actionsOnRide(store: AppStore) {
   const now = () => store.getState()
   const edit = (patch: RidePatch) => void now().run(patchRide(patch))
+  const goTo = (part: SetupPart) => {
+    now().showSetupPart(part)
+    now().setPlace('setup')
+  }
   return {
     edit,
-    setBike: (bike: Bike) => void now().run(setBike(now().ride!, bike)),
     setDatum: (datum: Ride['datum']) => void now().run(setDatum(datum)),
+    openBike: () => goTo('bike'),
+    openRiders: () => goTo('riders'),
     setLeaders: (leaders: Leader[]) => edit({ leaders }),
     newId: () => now().newId(),
   }

@@ -6,6 +6,7 @@ import { INTENSITY_CLASSES } from '#engine/response/intensityClass.ts'
 import { MEASURED_CLASSES } from '#engine/response/measuredClasses.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import './riders.css'
@@ -13,10 +14,12 @@ import './riders.css'
 interface Props {
   /** Goes to a block; absent where there is no stage to go to. */
   onShow?: (blockId: string) => void
+  /** Goes to where the riders are described. */
+  onOpen: () => void
 }
 
 /** What the ride would be to each modelled rider: heart, reserve, time by intensity, energy and load. All of it estimates. */
-export function RidersSummary({ onShow }: Props) {
+export function RidersSummary({ onShow, onOpen }: Props) {
   const riders = useApp((state) => state.shownReport?.riders)
   const isEmpty = useApp((state) => state.shownReport?.blocks.length === 0)
   if (!riders || isEmpty) return null
@@ -55,6 +58,7 @@ export function RidersSummary({ onShow }: Props) {
           </tbody>
         </table>
       </div>
+      <Button onClick={onOpen}>change the riders</Button>
       <p className="panel-note">
         Heart is a share of the rider’s reserve, with beats a minute under it; intensity is time by that share. Energy may be off by{' '}
         {100 * ENERGY_ERROR} % either way. Load is the effort demanded times minutes.

@@ -3,7 +3,7 @@ import { type Parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Seconds } from '#units/units.ts'
 
-/** How the fields of a ride, its bike and its leaders are read. */
+/** How the fields of a ride and its leaders are read. */
 
 const SLOT: NumberRules = {
   subject: 'The slot',
@@ -25,9 +25,6 @@ const RATE: NumberRules = {
   example: '140',
 }
 export const parseRate = (text: string): Parsed<number> => parseNumber(text, RATE)
-
-const STEPS: NumberRules = { subject: 'Steps', min: 1, max: 100, unit: 'a unit', example: '4 for quarter turns' }
-export const parseStepsPerUnit = (text: string): Parsed<number> => parseNumber(text, STEPS)
 
 /** Briefing and clear-up are part of the slot: up to an hour. */
 export function parsePause(text: string): Parsed<Seconds> {

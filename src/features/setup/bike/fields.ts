@@ -1,0 +1,54 @@
+import type { Bike } from '#plan/model.ts'
+import { formatSetting } from '#units/formatSetting.ts'
+import { type Parsed, parsed, refused } from '#units/parsed.ts'
+import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import { parseSetting } from '#units/parseSetting.ts'
+import type { Rpm, Setting, Watts } from '#units/units.ts'
+
+/** How the numbers of a bike are read and written. */
+
+const STEPS: NumberRules = { subject: 'Steps', min: 1, max: 100, unit: 'a unit', example: '4 for quarter turns' }
+export const parseStepsPerUnit = (text: string): Parsed<number> => parseNumber(text, STEPS)
+
+const RPM: NumberRules = {
+  subject: 'A cadence',
+  min: 40,
+  max: 130,
+  unit: 'rev/min',
+  suffixes: ['rev/min', 'rpm'],
+  example: '80',
+}
+/** A cadence one can hold while reading a number off a console. */
+export const parseRpm = (text: string): Parsed<Rpm> => parseNumber(text, RPM)
+
+const WATTS: NumberRules = {
+  subject: 'Power',
+  min: 0,
+  max: 3000,
+  decimals: 1,
+  unit: 'watts',
+  suffixes: ['watts', 'w'],
+  example: '110',
+}
+export const parseWatts = (text: string): Parsed<Watts> => parseNumber(text, WATTS)
+
+/** A setting of the bike in its unit, on a whole step inside its range. */
+export function parseBikeSetting(text: string, bike: Pick<Bike, 'unit' | 'stepsPerUnit' | 'min' | 'max'>): Parsed<Setting> {
+  const steps = parseSetting(text, bike)
+  if (!steps.ok) return steps
+  const setting = steps.value / bike.stepsPerUnit
+  const { min = 0, max } = bike
+  if (setting < min || setting > max) return refused(`This bike goes from ${sayAt(min, bike)} to ${sayAt(max, bike)}.`)
+  return parsed(setting)
+}
+
+/** A setting as it is written: "2½". A setting between two steps, as an older file may hold, in decimals. */
+export const sayAt = (setting: Setting, { stepsPerUnit }: Pick<Bike, 'stepsPerUnit'>): string => {
+  const steps = setting * stepsPerUnit
+  const whole = Math.round(steps)
+  return Math.abs(steps - whole) < 1e-6 ? formatSetting(whole, stepsPerUnit) : String(Number(setting.toFixed(2)))
+}
+
+/** "2½ turns", "1 turn" */
+export const sayWithUnit = (setting: Setting, bike: Pick<Bike, 'stepsPerUnit' | 'unit'>): string =>
+  `${sayAt(setting, bike)} ${bike.unit}${setting === 1 ? '' : 's'}`

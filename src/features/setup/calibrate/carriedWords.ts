@@ -1,0 +1,9 @@
+import { sayAt } from '#features/setup/bike/fields.ts'
+import type { Bike } from '#plan/model.ts'
+import type { Setting } from '#units/units.ts'
+
+/** The note on settings that were not tried, where there are any. */
+export const carriedWords = (carried: readonly Setting[], bike: Bike): string[] =>
+  carried.length === 0
+    ? []
+    : [`Not tried, so carried over in proportion from the watts before: ${carried.map((setting) => sayAt(setting, bike)).join(', ')}.`]

@@ -1,0 +1,94 @@
+import { useState } from 'react'
+import type { Profile, ProfileKind, ProfileOf } from '#plan/profile.ts'
+import { useApp } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+
+interface Props<Kind extends ProfileKind> {
+  kind: Kind
+  /** What is kept: "bikes". */
+  title: string
+  /** Said while nothing is kept. */
+  empty: string
+  /** Words under a kept one's name. */
+  say: (profile: ProfileOf<Kind>) => string
+  /** Whether the ride has this very one. */
+  isInUse: (profile: ProfileOf<Kind>) => boolean
+  onUse: (profile: ProfileOf<Kind>) => void
+  /** The ride's own as a profile of that name, under an id that is given where it has one. */
+  make: (name: string) => Profile
+  /** The name to keep it under; typed by the user where absent. */
+  name?: string
+  /** Words of the button that keeps. */
+  keepLabel: string
+}
+
+/** What is kept on this machine for other rides: keep the ride's own, use a kept one, remove it. */
+export function Kept<Kind extends ProfileKind>({ kind, title, empty, say, isInUse, onUse, make, name, keepLabel }: Props<Kind>) {
+  const all = useApp((state) => state.profiles)
+  const canKeep = useApp((state) => state.keepsProfiles)
+  const keepProfile = useApp((state) => state.keepProfile)
+  const removeProfile = useApp((state) => state.removeProfile)
+  const kept = all.filter((profile): profile is ProfileOf<Kind> => profile.kind === kind)
+  return (
+    <section className="setup-part" aria-label={`${title} on this machine`}>
+      <h2>{title} on this machine</h2>
+      {kept.length === 0 && <p className="setup-quiet">{empty}</p>}
+      <ul className="setup-kept">
+        {kept.map((profile) => {
+          const inUse = isInUse(profile)
+          return (
+            <li key={profile.id}>
+              <p>
+                <b>{profile.name}</b>
+                <span className="setup-quiet">{say(profile)}</span>
+              </p>
+              {inUse ? (
+                <span className="setup-mark">in this ride</span>
+              ) : (
+                <Button onClick={() => onUse(profile)} aria-label={`use ${profile.name} for this ride`}>
+                  use
+                </Button>
+              )}
+              <Button tone="quiet" onClick={() => void removeProfile(profile.id)} aria-label={`remove ${profile.name} from this machine`}>
+                remove
+              </Button>
+            </li>
+          )
+        })}
+      </ul>
+      {!canKeep && <p className="setup-quiet">This window can keep nothing.</p>}
+      {canKeep && !kept.some(isInUse) && <Keep name={name} label={keepLabel} onKeep={(chosen) => void keepProfile(make(chosen))} />}
+    </section>
+  )
+}
+
+function Keep({ name, label, onKeep }: { name?: string; label: string; onKeep: (name: string) => void }) {
+  const [typed, setTyped] = useState('')
+  const chosen = (name ?? typed).trim()
+  return (
+    <form
+      className="setup-keep"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (chosen !== '') onKeep(chosen)
+        setTyped('')
+      }}
+    >
+      {name === undefined && (
+        <div className="ui-field">
+          <input
+            type="text"
+            aria-label="name to keep them under"
+            placeholder="name them"
+            maxLength={120}
+            value={typed}
+            onChange={(event) => setTyped(event.currentTarget.value)}
+          />
+        </div>
+      )}
+      <Button type="submit" tone="action" disabled={chosen === ''}>
+        {label}
+      </Button>
+    </form>
+  )
+}
