@@ -1,3 +1,4 @@
+import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import type { Change } from '#engine/cues/changeAt.ts'
 import type { Mismatch } from '#engine/cues/checkClaims.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
@@ -34,6 +35,8 @@ export interface RideReport {
   /** What the ride asks of each modelled rider; all of it estimates for a modelled person, never a measurement. */
   riders: RiderReport[]
   findings: Finding[]
+  /** The bike that calls and totals are worded for, where it is another than the ride's (`onAnotherBike`). */
+  shownOn?: ShownOn
 }
 
 export type SpanKind = 'briefing' | 'leadIn' | 'block' | 'openTail' | 'clearUp'
@@ -97,6 +100,20 @@ export interface LedgerEntry {
   /** Signed change written small ("+¾", "−1¼", "stay"), or "to 3–4" where the states are not single values. */
   change: string
   checkpoint?: StepRange
+  /** Present where the ride is shown on another bike. */
+  reading?: LedgerReading
+}
+
+/** An entry as it reads on another bike: its call, total and change are in that bike's words, its numbers still in the ride's steps. */
+export interface LedgerReading {
+  /** The total written smallest: "~13", "~11–13", "feel". */
+  small: string
+  /** What the total feels like: "solid hill". */
+  feel: string
+  /** What rounding to a whole step does to the power, or why there is no reading. */
+  rounding: string
+  /** The checkpoint: "about 11–13". */
+  checkpoint?: string
 }
 
 export type AlignmentGrade = 'phrase' | 'eight' | 'count' | 'off'

@@ -25,6 +25,34 @@ export const DEFAULT_BIKE: Bike = {
   ],
 }
 
+/**
+ * A bike whose resistance is read off it in whole levels from 1 to 24. Watts at 80 rev/min;
+ * common practice, no source, meant to be replaced by the studio's own.
+ */
+export const LEVELS_BIKE: Bike = {
+  id: 'levels',
+  name: 'levels 1 to 24',
+  unit: 'level',
+  stepsPerUnit: 1,
+  min: 1,
+  max: 24,
+  base: 5,
+  brake: 'magnetic',
+  referenceRpm: 80,
+  points: [
+    [1, 6],
+    [5, 48],
+    [8, 95],
+    [11, 150],
+    [14, 212],
+    [18, 300],
+    [24, 450],
+  ],
+}
+
+/** Bikes to begin with: typical ones, with no source. */
+export const TYPICAL_BIKES: readonly Bike[] = [DEFAULT_BIKE, LEVELS_BIKE]
+
 /** Three participants of 70 kg the ride is judged for; common practice, no source, editable. */
 export const DEFAULT_RIDERS: readonly Rider[] = [
   {
