@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { DEMOS } from '#features/start/useDemoRides.ts'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import { countsOf } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
 import type { SavedRide } from '#plan/savedRide.ts'
 import type { RideShelf } from '#store/ports.ts'
@@ -155,10 +156,10 @@ describe('a pasted playlist', () => {
     const { state } = await open()
     paste('With tempo 4:00 120 bpm\nWithout 3:00')
     submit()
-    const [counted, timed] = state().report!.sections
-    expect(counted).toMatchObject({ counts: { total: 480 }, open: 480 })
-    expect(timed).toMatchObject({ open: 180 })
-    expect(timed!.counts).toBeUndefined()
+    const [counted, timed] = state().ride!.sections
+    expect(countsOf(counted!)).toBe(480)
+    expect(countsOf(timed!)).toBeNull()
+    expect(timed!.song!.lengthSeconds).toBe(180)
   })
 })
 
