@@ -1,8 +1,10 @@
 import { lazy, Suspense, useEffect, useLayoutEffect, useRef, useState } from 'react'
 import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
+import { LEAD_KEYS } from '#features/leading/leadKeys.ts'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import type { LeadClock } from '#store/leadClock.ts'
 import type { Place } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
@@ -20,18 +22,21 @@ import './app.css'
 const DraftPlace = lazy(() => import('#features/drafting/DraftPlace.tsx').then((module) => ({ default: module.DraftPlace })))
 const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((module) => ({ default: module.SheetPlace })))
 const SetupPlace = lazy(() => import('#features/setup/SetupPlace.tsx').then((module) => ({ default: module.SetupPlace })))
+const LeadPlace = lazy(() => import('#features/leading/LeadPlace.tsx').then((module) => ({ default: module.LeadPlace })))
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
 
 interface Props {
   /** Milliseconds since 1970. */
   now: () => number
+  /** The clock classes are led by. */
+  leadClock: LeadClock
   /** Loads the page anew. */
   onReload: () => void
   onOpenFile: (file: File) => void
 }
 
 /** The shell: a head, what must be known, and the place one is in. */
-export function App({ now, onReload, onOpenFile }: Props) {
+export function App({ now, leadClock, onReload, onOpenFile }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
@@ -44,13 +49,18 @@ export function App({ now, onReload, onOpenFile }: Props) {
 
   return (
     <div className="app">
-      {/* A button and no link: the fragment of the address is spoken for. */}
-      <Button className="app-skip" onClick={() => main.current?.focus()}>
-        skip to the page
-      </Button>
-      <Header onKeys={() => setKeysOpen(true)} />
-      <ReceivedBar />
-      <Notices />
+      {/* The leading screen covers all of this: there is nothing to tab into by mistake. */}
+      {place !== 'lead' && (
+        <>
+          {/* A button and no link: the fragment of the address is spoken for. */}
+          <Button className="app-skip" onClick={() => main.current?.focus()}>
+            skip to the page
+          </Button>
+          <Header onKeys={() => setKeysOpen(true)} />
+          <ReceivedBar />
+          <Notices />
+        </>
+      )}
       <main ref={main} className="app-main" tabIndex={-1}>
         <ErrorBoundary
           key={place}
@@ -63,11 +73,12 @@ export function App({ now, onReload, onOpenFile }: Props) {
             {place === 'draft' && <DraftPlace />}
             {place === 'sheet' && <SheetPlace today={dayWords(now())} />}
             {place === 'setup' && <SetupPlace />}
+            {place === 'lead' && <LeadPlace clock={leadClock} />}
             {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} />}
           </Suspense>
         </ErrorBoundary>
       </main>
-      <KeyMap open={keysOpen} groups={[...SHELL_KEYS, ...DRAFT_KEYS]} onClose={() => setKeysOpen(false)} />
+      <KeyMap open={keysOpen} groups={[...SHELL_KEYS, ...DRAFT_KEYS, ...LEAD_KEYS]} onClose={() => setKeysOpen(false)} />
       <Announcements />
     </div>
   )

@@ -10,6 +10,7 @@ import { placeFragment } from './fragment.ts'
 const RIDE_PLACES: readonly { place: Place; label: string }[] = [
   { place: 'draft', label: 'draft' },
   { place: 'sheet', label: 'sheet' },
+  { place: 'lead', label: 'lead' },
   { place: 'handover', label: 'hand over' },
   { place: 'setup', label: 'bikes & riders' },
 ]

@@ -5,10 +5,12 @@ import { createAppStore } from '#store/createAppStore.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
 import { App } from './App.tsx'
 import { tieAddress } from './addressSync.ts'
+import { backToClass, keepClass, readClass } from './classKeeping.ts'
 import { createIds } from './createIds.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { keepSession, readSession } from './lastSession.ts'
+import { createLeadClock } from './leadClock.ts'
 import { askOnLeaving, noteOnLeaving, saveNoted } from './leavingNotes.ts'
 import { openRideFile } from './openRideFile.ts'
 import { registerServiceWorker } from './registerServiceWorker.ts'
@@ -37,6 +39,9 @@ export async function start(root: HTMLElement): Promise<void> {
   }
   askOnLeaving(store, window)
   await reopen(store, location.hash, readSession(notes), storage.lastOpened)
+  const left = await readClass(notes, storage)
+  if (left) backToClass(store, left)
+  keepClass(store, notes, storage, Date.now)
   tieAddress(store, window)
   keepSession(store, notes, browserWorld)
 
@@ -44,7 +49,7 @@ export async function start(root: HTMLElement): Promise<void> {
     <AppStoreProvider value={store}>
       {/* The places have a boundary of their own; this one stands behind the shell itself. */}
       <ErrorBoundary onDownload={() => downloadRide(store)} onReload={reload} onLeave={reload}>
-        <App now={Date.now} onReload={reload} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
+        <App now={Date.now} leadClock={createLeadClock()} onReload={reload} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
       </ErrorBoundary>
     </AppStoreProvider>,
   )

@@ -33,6 +33,10 @@ export interface RideStorage {
   lastOpened: () => Promise<string | null>
   /** Notes which ride is open, null when none is. */
   markOpened: (id: string | null) => Promise<void>
+  /** Notes the class being led, as the one who leads it writes it; whether it makes sense is the reader's to judge. */
+  keepClass: (text: string) => Promise<void>
+  /** The class noted last, null when there is none. */
+  keptClass: () => Promise<string | null>
   /** Calls back with the id of every ride another window saves; the result ends it. */
   onSavedElsewhere: (listener: (id: string) => void) => () => void
   close: () => void
@@ -47,6 +51,7 @@ export interface StorageWorld {
 }
 
 const LAST_OPENED = 'lastOpened'
+const CLASS = 'class'
 
 const browserWorld: StorageWorld = {
   now: () => Date.now(),
@@ -124,6 +129,8 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
         return (await database.readMark(LAST_OPENED).catch(() => undefined)) || null
       }),
     markOpened: (id) => inTurn(async () => database?.writeMark(LAST_OPENED, id ?? '')),
+    keepClass: (text) => inTurn(async () => database?.writeMark(CLASS, text)),
+    keptClass: () => inTurn(async () => (await database?.readMark(CLASS).catch(() => undefined)) || null),
     onSavedElsewhere: (listener) => channel?.listen(listener) ?? (() => {}),
     close: () => {
       database?.close()

@@ -6,7 +6,7 @@ import { shownAs } from './rideSlice.ts'
 import { NOTHING_SELECTED } from './selectionSlice.ts'
 import type { AppState, GetState, SetState } from './state.ts'
 
-export type Place = 'start' | 'draft' | 'sheet' | 'handover' | 'setup'
+export type Place = 'start' | 'draft' | 'sheet' | 'lead' | 'handover' | 'setup'
 
 /** Where the user is, and which ride came in by which door. */
 export interface PlaceSlice {

@@ -1,0 +1,87 @@
+import { parseLog } from '#engine/leading/parseLog.ts'
+import { parseRide } from '#plan/parseRide.ts'
+import { type KeptClass, keptOf } from '#store/leadSlice.ts'
+import type { AppStore } from '#store/state.ts'
+import type { Notes } from './leavingNotes.ts'
+
+/** Where the second copy of a class under way is: one that a killed browser keeps. */
+export interface ClassShelf {
+  keepClass: (text: string) => Promise<void>
+  keptClass: () => Promise<string | null>
+}
+
+/** A class as it was left: whether it was on the screen, and when that was. */
+export interface LeftClass {
+  kept: KeptClass
+  onScreen: boolean
+}
+
+const NAME = 'ridewright.class'
+
+/**
+ * Keeps the class being led at every press: at once in localStorage, from which a reload reads it,
+ * and in the database, because localStorage may lag behind when a browser is killed.
+ *
+ * @param now milliseconds since 1970; tells the newer of the two copies
+ */
+export function keepClass(store: AppStore, notes: Pick<Notes, 'setItem'> | null, shelf: ClassShelf | null, now: () => number): void {
+  store.subscribe(({ leading, place }, before) => {
+    if (leading === before.leading && (place === before.place || !leading)) return
+    const text = JSON.stringify({ at: now(), onScreen: place === 'lead', class: keptOf(leading) })
+    try {
+      notes?.setItem(NAME, text)
+    } catch {
+      // Full or refused: the other copy stands.
+    }
+    shelf?.keepClass(text).catch(() => undefined)
+  })
+}
+
+/** The class that was under way when the page was left, from the newer of its two copies; null where there is none that makes sense. */
+export async function readClass(notes: Pick<Notes, 'getItem'> | null, shelf: ClassShelf | null): Promise<LeftClass | null> {
+  const texts = [readNote(notes), (await shelf?.keptClass().catch(() => null)) ?? null]
+  const [newest] = texts
+    .map(recordOf)
+    .filter((copy) => copy !== null)
+    .sort((a, b) => b.at - a.at)
+  const kept = newest && parseClass(newest.class)
+  return kept ? { kept, onScreen: newest.onScreen === true } : null
+}
+
+/**
+ * Puts a class that was under way back, and its screen where that was left open: on the ride of its
+ * address or link, or, where that cannot be opened any more, on the ride as it was kept with the class.
+ */
+export function backToClass(store: AppStore, { kept, onScreen }: LeftClass): void {
+  store.getState().restoreClass(kept)
+  if (!onScreen) return
+  const { shown, place, setPlace, receiveRide } = store.getState()
+  if (shown?.id === kept.ride.id) setPlace('lead')
+  else if (!shown || place === 'lead') receiveRide(kept.ride, 'lead')
+}
+
+function readNote(notes: Pick<Notes, 'getItem'> | null): string | null {
+  try {
+    return notes?.getItem(NAME) ?? null
+  } catch {
+    return null
+  }
+}
+
+function recordOf(text: string | null): { at: number; onScreen: unknown; class: unknown } | null {
+  try {
+    const { at, onScreen, class: kept } = Object(JSON.parse(text ?? 'null')) as Record<string, unknown>
+    return typeof at === 'number' ? { at, onScreen, class: kept } : null
+  } catch {
+    return null
+  }
+}
+
+function parseClass(value: unknown): KeptClass | null {
+  const { ride, slotFrom, log } = Object(value) as Record<string, unknown>
+  const parsed = parseRide(ride)
+  if (!parsed.ok) return null
+  const parsedLog = parseLog(log)
+  if (log != null && parsedLog === null) return null
+  return { ride: parsed.ride, slotFrom: typeof slotFrom === 'number' && Number.isFinite(slotFrom) ? slotFrom : null, log: parsedLog }
+}

@@ -1,0 +1,67 @@
+import type { LeadAct } from '#engine/leading/leadLog.ts'
+import { FullScreenButton, LeadButton, LeaveButton } from './LeadButton.tsx'
+
+export interface Presses {
+  act: (act: LeadAct, timeStamp: number) => void
+  skipSong: (timeStamp: number) => void
+  leave: () => void
+  end: () => void
+  undo: () => void
+}
+
+interface Props {
+  held: boolean
+  /** How much there is to undo. */
+  acts: number
+  finished: boolean
+  armed: string | null
+  press: Presses
+}
+
+/** Large targets for what keys do too. A class that is left alone needs none of them. */
+export function LeadControls({ held, acts, finished, armed, press }: Props) {
+  const does = (kind: 'one' | 'next' | 'back' | 'again' | 'hold') => (timeStamp: number) => press.act({ kind }, timeStamp)
+  if (finished) {
+    return (
+      <div className="lead-bar">
+        <LeadButton tone="main" onPress={press.end} armed={armed === 'end'}>
+          {armed === 'end' ? 'press again to end' : 'end the class'}
+        </LeadButton>
+        {acts > 0 && (
+          <LeadButton keys="backspace" onPress={press.undo}>
+            undo
+          </LeadButton>
+        )}
+        <FullScreenButton />
+        <LeaveButton armed={armed === 'leave'} onPress={press.leave} />
+      </div>
+    )
+  }
+  return (
+    <div className="lead-bar">
+      <LeadButton tone="main" keys="space" onDown={does('one')}>
+        on the one now
+      </LeadButton>
+      <LeadButton keys="H" pressed={held} onDown={does('hold')}>
+        {held ? 'go on' : 'hold here'}
+      </LeadButton>
+      <LeadButton keys="←" onPress={does('back')}>
+        back
+      </LeadButton>
+      <LeadButton keys="→" onPress={does('next')}>
+        next
+      </LeadButton>
+      <LeadButton keys="R" onPress={does('again')}>
+        once more
+      </LeadButton>
+      <LeadButton keys="N" armed={armed === 'skipSong'} onPress={press.skipSong}>
+        {armed === 'skipSong' ? 'press again to skip' : 'skip song'}
+      </LeadButton>
+      <LeadButton keys="backspace" disabled={acts === 0} onPress={press.undo}>
+        undo
+      </LeadButton>
+      <FullScreenButton />
+      <LeaveButton armed={armed === 'leave'} onPress={press.leave} />
+    </div>
+  )
+}

@@ -1,0 +1,33 @@
+import { useEffect, useRef } from 'react'
+import type { LeadClock } from '#store/leadClock.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { LeadScreen } from './LeadScreen.tsx'
+import { StartCard } from './StartCard.tsx'
+import { useWakeLock } from './useWakeLock.ts'
+import './lead.css'
+import './leadControls.css'
+
+/** Leading a class: the card before the first one, then the screen. Always dark, over everything else. */
+export function LeadPlace({ clock }: { clock: LeadClock }) {
+  const store = useAppStore()
+  const leading = useApp((state) => state.leading)
+  const shown = useApp((state) => state.shown)
+  const begun = leading?.log != null
+  const awake = useWakeLock()
+  const place = useRef<HTMLElement>(null)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a ride that is opened anew is made ready anew
+  useEffect(() => store.getState().readyClass(clock.instantOf(clock.now())), [store, clock, shown])
+  // Keys are for the class: the focus leaves the link or button that led here.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: anew on the screen that takes the card's place
+  useEffect(() => place.current?.focus(), [begun])
+  if (!leading) return null
+  return (
+    <section ref={place} className="lead" data-theme="dark" aria-label="leading" tabIndex={-1}>
+      {leading.led && leading.log ? (
+        <LeadScreen clock={clock} led={leading.led} log={leading.log} awake={awake} />
+      ) : (
+        <StartCard clock={clock} leading={leading} awake={awake} />
+      )}
+    </section>
+  )
+}

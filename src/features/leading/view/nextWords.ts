@@ -1,0 +1,66 @@
+import type { LeadState } from '#engine/leading/leadState.ts'
+import type { LedClass } from '#engine/leading/ledClass.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
+import type { Seconds } from '#units/units.ts'
+import type { NextSlot } from './view.ts'
+
+export interface NextWords {
+  texts: Record<NextSlot, string>
+  soon: boolean
+}
+
+/** The change is near: two eights, without beats eight seconds. */
+const SOON_EIGHTS = 2
+const SOON_SECONDS: Seconds = 8
+/** Counts that are counted in. */
+const COUNT_IN = 4
+
+/** What comes next, with its call, its length and its time. */
+export function nextWords(led: LedClass, state: LeadState): NextWords {
+  const { ride, report } = led
+  const { next } = state
+  if (!next) return atEnd(led, state)
+  const played = report.blocks[next.block]!
+  const newSong = played.section !== state.section || state.phase === 'leadIn'
+  const song = newSong && state.phase !== 'leadIn' ? `“${nameOfSection(ride, ride.sections[played.section]!)}”: ` : ''
+  const counts = state.countsLeft
+  return {
+    texts: {
+      nextWhen: counts !== undefined && counts <= COUNT_IN && state.held === undefined ? `in ${counts}` : 'then',
+      nextName: `${song}${nameOfItem(played.block)}`,
+      nextRest: restOf(led, played, newSong),
+      nextTime: `${lengthOf(led, played)} · ${formatClock(played.from)}`,
+    },
+    soon: state.eights ? state.eights.left <= SOON_EIGHTS : next.in <= SOON_SECONDS,
+  }
+}
+
+/** ", three quarters on to 1½, right foot — “Up light.”" */
+function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }: PlayedBlock, newSong: boolean): string {
+  const call =
+    ledger.call === 'stay' ? `stay at ${ledger.total}` : saysTotal(ledger.call) ? ledger.call : `${ledger.call}, to ${ledger.total}`
+  const side = foot && footSpoken && !newSong ? `, ${foot} foot leads` : ''
+  const cue = report.cues.lines.find((line) => line.block === index && line.moment !== 'form' && line.moment !== 'story')
+  const words = (cue?.cue ?? block.cues[0])?.text.trim()
+  return `, ${call}${side}${words ? ` — “${words}”` : ''}`
+}
+
+/** Calls that say the total themselves. */
+const saysTotal = (call: string): boolean => call.startsWith('to ') || call.startsWith('by feel') || call === 'all off'
+
+function lengthOf({ report }: LedClass, { section, countFrom, countTo, from, to }: PlayedBlock): string {
+  const counts = countFrom === undefined || countTo === undefined ? Number.NaN : countTo - countFrom
+  return Number.isInteger(counts) ? formatEights(counts, report.sections[section]!.unit.eight) : formatDuration(to - from)
+}
+
+function atEnd({ report, ride }: LedClass, { phase }: LeadState): NextWords {
+  const nothing = { nextWhen: '', nextName: '', nextRest: '', nextTime: '' }
+  if (phase === 'finished' || phase === 'clearUp') return { texts: nothing, soon: false }
+  const end = report.sections.at(-1)?.to ?? 0
+  const name = ride.clearUpSeconds > 0 ? 'clear up' : 'the end'
+  return { texts: { ...nothing, nextWhen: 'then', nextName: name, nextTime: formatClock(end) }, soon: false }
+}

@@ -1,0 +1,46 @@
+import { effortColour } from '#ui/effort.ts'
+import type { LeadView, Slot } from './view.ts'
+
+/** Puts a view on the screen. */
+export type Painter = (view: LeadView) => void
+
+/**
+ * Paints views into the elements of `root` that carry `data-slot`. Only what differs from the view
+ * before is touched: a text node, an attribute, one custom property.
+ */
+export function createPainter(root: HTMLElement): Painter {
+  const texts = new Map<Slot, Text>()
+  for (const element of root.querySelectorAll<HTMLElement>('[data-slot]')) {
+    const text = document.createTextNode('')
+    element.replaceChildren(text)
+    texts.set(element.dataset.slot as Slot, text)
+  }
+  const styles = new Map<string, string>()
+  const setStyle = (name: string, value: string) => {
+    if (styles.get(name) === value) return
+    styles.set(name, value)
+    root.style.setProperty(name, value)
+  }
+  const marks = new Map<string, string>()
+  const setMark = (name: string, value: string) => {
+    if (marks.get(name) === value) return
+    marks.set(name, value)
+    root.dataset[name] = value
+  }
+
+  return (view) => {
+    for (const [slot, node] of texts) if (node.data !== view.texts[slot]) node.data = view.texts[slot]
+    setStyle('--lead-of', `${Math.max(1, view.bar.of)}`)
+    setStyle('--lead-done', (view.bar.of > 0 ? view.bar.done / view.bar.of : 0).toFixed(4))
+    setStyle('--lead-effort', effortColour(view.effort))
+    setStyle('--lead-beat', pulseOf(view.beat))
+    setMark('count', `${view.beat.count}`)
+    setMark('eight', `${view.beat.of}`)
+    setMark('counted', `${view.beat.count > 0}`)
+    setMark('soon', `${view.soon}`)
+    setMark('overrun', `${view.overrun}`)
+  }
+}
+
+/** Bright on the beat and gone by the next, in twentieths: finer steps nobody sees. */
+const pulseOf = ({ count, passed }: LeadView['beat']): string => (count === 0 ? '0' : (Math.round((1 - passed) ** 2 * 20) / 20).toFixed(2))
