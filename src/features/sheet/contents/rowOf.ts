@@ -1,3 +1,4 @@
+import { withoutCall } from '#engine/cues/withoutCall.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
@@ -9,7 +10,6 @@ import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
 import { initialsOf } from './initialsOf.ts'
 import { moveWords } from './moveWords.ts'
-import { withoutCall } from './withoutCall.ts'
 
 export interface RowSource {
   ride: Ride

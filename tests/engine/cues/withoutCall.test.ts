@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { withoutCall } from '#features/sheet/contents/withoutCall.ts'
+import { withoutCall } from '#engine/cues/withoutCall.ts'
 
 test.each([
   ['Half turn on. Heavy, but smooth.', 'half a turn on', 'Heavy, but smooth.'],
