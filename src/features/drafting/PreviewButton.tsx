@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react'
+import { type PointerEvent, useEffect, useRef } from 'react'
 import type { Command } from '#plan/commands/command.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button, type ButtonProps } from '#ui/Button.tsx'
@@ -16,9 +16,18 @@ export interface PreviewButtonProps extends Pick<ButtonProps, 'tone' | 'children
 export function PreviewButton({ command, onDone, tone = 'action', ...button }: PreviewButtonProps) {
   const store = useAppStore()
   const showing = useRef(false)
+  const pointer = useRef({ x: Number.NaN, y: Number.NaN })
   const show = () => {
     showing.current = true
     store.getState().preview(command)
+  }
+  const point = ({ clientX, clientY }: PointerEvent) => {
+    pointer.current = { x: clientX, y: clientY }
+  }
+  // A preview that moves the button from under a pointer at rest stays until the pointer moves: it would flicker otherwise.
+  const leave = ({ clientX, clientY }: PointerEvent) => {
+    if (clientX === pointer.current.x && clientY === pointer.current.y) window.addEventListener('pointermove', hide, { once: true })
+    else hide()
   }
   const hide = () => {
     if (showing.current) store.getState().dropPreview()
@@ -35,5 +44,19 @@ export function PreviewButton({ command, onDone, tone = 'action', ...button }: P
     },
     [store],
   )
-  return <Button {...button} tone={tone} onPointerEnter={show} onPointerLeave={hide} onFocus={show} onBlur={hide} onClick={make} />
+  return (
+    <Button
+      {...button}
+      tone={tone}
+      onPointerEnter={(event) => {
+        point(event)
+        show()
+      }}
+      onPointerMove={point}
+      onPointerLeave={leave}
+      onFocus={show}
+      onBlur={hide}
+      onClick={make}
+    />
+  )
 }

@@ -3,12 +3,14 @@ import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
-import { actionsOnSection } from '#features/drafting/panel/section/actionsOnSection.ts'
+import { actionsOnSection, type SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
 import { NewSong } from '#features/drafting/panel/section/NewSong.tsx'
 import { RiddenFields } from '#features/drafting/panel/section/RiddenFields.tsx'
 import { parseLeadIn } from '#features/drafting/panel/section/rules.ts'
-import { SectionHeader } from '#features/drafting/panel/section/SectionHeader.tsx'
+import { SectionFit } from '#features/drafting/panel/section/SectionFit.tsx'
+import { SectionHeader, SectionNotes } from '#features/drafting/panel/section/SectionHeader.tsx'
 import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
+import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
 import type { Foot, Section } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
@@ -37,6 +39,9 @@ function SectionFields({ section }: { section: Section }) {
   return (
     <>
       <SectionHeader section={section} />
+      <SectionFit sectionId={section.id} />
+      {/* Under the button that changes it: what stands above a button must not move while its preview is shown. */}
+      <SectionNotes sectionId={section.id} />
       <div className="panel-rows">
         {song && <SongFields song={song} blocks={section.blocks} houseRules={houseRules} does={does} />}
         {song?.grid && <RiddenFields song={song} grid={song.grid} inCount={section.inCount} outCount={section.outCount} does={does} />}
@@ -79,43 +84,42 @@ function SectionFields({ section }: { section: Section }) {
 }
 
 /** Another song, or none; the words say what becomes of the blocks. */
-function SongChange({ section, does }: { section: Section; does: ReturnType<typeof actionsOnSection> }) {
+function SongChange({ section, does }: { section: Section; does: SectionActions }) {
   const { song } = section
   // Another key after each swap, so that the form is empty for the next one.
   const [swaps, setSwaps] = useState(0)
-  const take = (next: Parameters<typeof does.setSong>[0]) => {
-    does.setSong(next)
-    setSwaps(swaps + 1)
-  }
   if (!song) {
     return (
       <section className="panel-group panel-edit-only" aria-label="song">
         <h3>add a song</h3>
-        <NewSong
-          key={swaps}
-          action="add the song"
-          consequence="With a tempo, the blocks become whole eights of about the same length."
-          newId={does.newId}
-          onSong={take}
-        />
+        <NewSong key={swaps} newId={does.newId}>
+          {(next) => (
+            <>
+              <p className="panel-beside">With a tempo, the blocks become whole eights of about the same length.</p>
+              <p className="panel-beside">
+                <Button
+                  tone="action"
+                  disabled={next === null}
+                  onClick={() => {
+                    does.setSong(next)
+                    setSwaps(swaps + 1)
+                  }}
+                >
+                  add the song
+                </Button>
+              </p>
+            </>
+          )}
+        </NewSong>
       </section>
     )
   }
   return (
     <div className="panel-edit-only panel-parts-only">
       <Fold title="swap the song">
-        <NewSong
-          key={swaps}
-          action="swap the song"
-          replaces
-          consequence={
-            song.grid
-              ? 'Blocks keep their counts, and the clock follows the new tempo. Without a tempo they become seconds.'
-              : 'With a tempo, the blocks become whole eights of about the same length.'
-          }
-          newId={does.newId}
-          onSong={take}
-        />
+        <NewSong key={swaps} replaces newId={does.newId}>
+          {(next) => <SwapSong sectionId={section.id} song={next} onDone={() => setSwaps(swaps + 1)} />}
+        </NewSong>
       </Fold>
       <Fold title="take the song away">
         <p className="panel-note">
@@ -123,7 +127,7 @@ function SongChange({ section, does }: { section: Section; does: ReturnType<type
             ? 'The blocks stay, in whole seconds, and state the cadence the beat gave them. Undo brings the song back.'
             : 'The blocks stay as they are. Undo brings the song back.'}
         </p>
-        <Button onClick={() => take(null)}>take “{song.title}” away</Button>
+        <Button onClick={() => does.setSong(null)}>take “{song.title}” away</Button>
       </Fold>
     </div>
   )

@@ -1,0 +1,65 @@
+import { useMemo } from 'react'
+import { nearestFits } from '#engine/fit/nearestFits.ts'
+import { fitSection, type LengthChange } from '#engine/fit/sectionFit.ts'
+import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
+import { eightOf } from '#plan/beatGrid.ts'
+import { isCounted } from '#plan/model.ts'
+import { findSection } from '#plan/places.ts'
+import { useApp } from '#store/useApp.ts'
+import { formatEights, formatEightsInput } from '#units/formatEights.ts'
+import type { Counts } from '#units/units.ts'
+
+/**
+ * Whole lengths for the blocks of a section that fill its song with the least change, listed and seen
+ * on the stage before they are taken. Where there are none: why, and the nearest that can be filled.
+ * Nothing while the blocks fill the song.
+ */
+export function SectionFit({ sectionId }: { sectionId: string }) {
+  // The committed ride: a preview of the fit must not be fitted again.
+  const ride = useApp((state) => state.ride)
+  const section = ride && findSection(ride, sectionId)
+  const fit = useMemo(() => ride && fitSection(ride, sectionId), [ride, sectionId])
+  const nearest = useMemo(() => (ride && !fit?.ok ? nearestFits(ride, sectionId) : []), [ride, fit, sectionId])
+  if (!section || !fit || !isCounted(section) || section.blocks.length === 0) return null
+  const eight = eightOf(section.song?.grid)
+  if (fit.ok && fit.changes.length === 0) return null
+  return (
+    <section className="panel-group panel-edit-only" aria-label="fit blocks to the song">
+      <h3>fit blocks to the song</h3>
+      {fit.ok ? (
+        <>
+          <Changes changes={fit.changes} eight={eight} />
+          {fit.leftOver > 0 && (
+            <p className="panel-note">{formatEights(fit.leftOver, eight)} stay open: blocks that keep their length leave no whole ones.</p>
+          )}
+          <PreviewButton command={fit.command}>Fit the blocks</PreviewButton>
+        </>
+      ) : (
+        <>
+          <p className="panel-note">{fit.reason}</p>
+          {nearest.map(({ counts, changes, label, command }) => (
+            <div key={counts} className="panel-option">
+              <PreviewButton command={command}>{label}</PreviewButton>
+              <Changes changes={changes} eight={eight} />
+            </div>
+          ))}
+        </>
+      )}
+    </section>
+  )
+}
+
+function Changes({ changes, eight }: { changes: readonly LengthChange[]; eight: Counts }) {
+  return (
+    <ul className="panel-changes">
+      {changes.map(({ blockId, name, from, to }) => (
+        <li key={blockId}>
+          {name}{' '}
+          <b>
+            {formatEightsInput(from, eight)} → {formatEights(to, eight)}
+          </b>
+        </li>
+      ))}
+    </ul>
+  )
+}

@@ -1,0 +1,65 @@
+import { useMemo } from 'react'
+import { replaceSong } from '#engine/fit/replaceSong.ts'
+import { sayMoved } from '#engine/fit/sayMoved.ts'
+import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
+import { eightOf } from '#plan/beatGrid.ts'
+import { setSong } from '#plan/commands/setSong.ts'
+import type { Song } from '#plan/model.ts'
+import { findSection } from '#plan/places.ts'
+import { plural } from '#plan/words.ts'
+import { useApp } from '#store/useApp.ts'
+import { formatEights } from '#units/formatEights.ts'
+
+export interface SwapSongProps {
+  sectionId: string
+  /** The other song as far as it is written down; null without a title. */
+  song: Song | null
+  onDone: () => void
+}
+
+/** What another song would do to a section: what is kept, what falls off its end, and how the clock moves; then the change itself. */
+export function SwapSong({ sectionId, song, onDone }: SwapSongProps) {
+  const ride = useApp((state) => state.ride)
+  const swap = useMemo(
+    () => ride && song && { command: setSong(ride, { sectionId, song }), does: replaceSong(ride, sectionId, song) },
+    [ride, song, sectionId],
+  )
+  const section = ride && findSection(ride, sectionId)
+  if (!ride || !section) return null
+  const sentences = swap
+    ? [
+        ...(swap.does
+          ? [sayKept(section.blocks.length, swap.does.needed, eightOf(section.song?.grid)), ...swap.does.sentences]
+          : [measures(section.song?.grid !== undefined)]),
+        ...sayMoved(ride, swap.command.apply(ride), sectionId),
+      ]
+    : [measures(section.song?.grid !== undefined)]
+  return (
+    <>
+      {sentences.map((sentence) => (
+        <p key={sentence} className="panel-beside">
+          {sentence}
+        </p>
+      ))}
+      <p className="panel-beside">
+        {swap ? (
+          <PreviewButton command={swap.command} onDone={onDone}>
+            swap the song
+          </PreviewButton>
+        ) : (
+          'Write a title to see what falls off the end.'
+        )}
+      </p>
+    </>
+  )
+}
+
+const sayKept = (items: number, counts: number, eight: number): string =>
+  items === 1
+    ? `The block keeps its counts, ${formatEights(counts, eight)}.`
+    : `All ${plural(items, 'block')} keep their counts, ${formatEights(counts, eight)} in all.`
+
+const measures = (counted: boolean): string =>
+  counted
+    ? 'Blocks keep their counts, and the clock follows the new tempo. Without a tempo they become seconds.'
+    : 'With a tempo, the blocks become whole eights of about the same length.'
