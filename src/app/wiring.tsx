@@ -9,6 +9,7 @@ import { backToClass, keepClass, readClass } from './classKeeping.ts'
 import { createIds } from './createIds.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
+import { keepHabits } from './keptHabits.ts'
 import { keepSession, readSession } from './lastSession.ts'
 import { createLeadClock } from './leadClock.ts'
 import { askOnLeaving, noteOnLeaving, saveNoted } from './leavingNotes.ts'
@@ -44,6 +45,7 @@ export async function start(root: HTMLElement): Promise<void> {
   keepClass(store, notes, storage, Date.now)
   tieAddress(store, window)
   keepSession(store, notes, browserWorld)
+  keepHabits(store, notes)
 
   createRoot(root).render(
     <AppStoreProvider value={store}>

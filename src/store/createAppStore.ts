@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla'
 import { computeRide } from '#engine/computeRide.ts'
+import { createHabitsSlice } from './habitsSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
@@ -22,6 +23,7 @@ export function createAppStore(ports: Ports): AppStore {
     ...createShelfSlice(set, get, ports.shelf, ports.newId),
     ...createProfileSlice(set, get, ports.profiles ?? null),
     ...createLeadSlice(set, get, reportOf),
+    ...createHabitsSlice(set),
     ...createNoticeSlice(set),
     ...createViewSlice(set),
     newId: ports.newId,

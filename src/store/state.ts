@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla'
+import type { HabitsSlice } from './habitsSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
@@ -9,7 +10,16 @@ import type { ShelfSlice } from './shelfSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
 /** All the app knows at one moment, and everything it can do. */
-export type AppState = RideSlice & SelectionSlice & PlaceSlice & ShelfSlice & ProfileSlice & LeadSlice & NoticeSlice & ViewSlice & Makers
+export type AppState = RideSlice &
+  SelectionSlice &
+  PlaceSlice &
+  ShelfSlice &
+  ProfileSlice &
+  LeadSlice &
+  HabitsSlice &
+  NoticeSlice &
+  ViewSlice &
+  Makers
 
 /** For the parts of a command that the one who gives it has to bring. */
 export interface Makers {
