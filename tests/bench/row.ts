@@ -16,3 +16,13 @@ export function spread(times: readonly number[]): Pick<Row, 'best' | 'median' | 
   const at = (share: number) => sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN
   return { best: at(0), median: at(0.5), p95: at(0.95) }
 }
+
+/** A line about a size, not a time; smaller is better. */
+export interface Size {
+  what: string
+  size: number
+  unit?: string
+  /** What the size should stay within. */
+  aim?: number
+  note?: string
+}

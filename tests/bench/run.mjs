@@ -33,11 +33,17 @@ await build({
 console.log(`Node ${process.versions.node} on ${cpus().length} × ${cpus()[0]?.model ?? 'an unknown processor'}\n`)
 for (const name of names) {
   const { default: bench } = await import(pathToFileURL(`${BUNDLES}${name.replace('.ts', '.mjs')}`).href)
-  for (const { what, best, median, p95, aim, note = '' } of await bench()) {
-    const figures = `best ${milliseconds(best)}  median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
-    console.log(`${what.padEnd(52)} ${figures}  ${aim === undefined ? '' : `aim ${aim} ms`}  ${note}`.trimEnd())
-  }
+  for (const row of await bench()) console.log('size' in row ? sizeLine(row) : timeLine(row))
   console.log('')
+}
+
+function timeLine(/** @type {import('./row.ts').Row} */ { what, best, median, p95, aim, note = '' }) {
+  const figures = `best ${milliseconds(best)}  median ${milliseconds(median)}  p95 ${milliseconds(p95)}`
+  return `${what.padEnd(52)} ${figures}  ${aim === undefined ? '' : `aim ${aim} ms`}  ${note}`.trimEnd()
+}
+
+function sizeLine(/** @type {import('./row.ts').Size} */ { what, size, unit = '', aim, note = '' }) {
+  return `${what.padEnd(52)} ${String(size).padStart(7)} ${unit}  ${aim === undefined ? '' : `aim ${aim}`}  ${note}`.trimEnd()
 }
 
 function milliseconds(/** @type {number} */ value) {

@@ -1,8 +1,7 @@
 import { ABOUT_LINK } from '#plan/messages.ts'
 import { type ParsedRide, parseRide } from '#plan/parseRide.ts'
 import { type LinkFault, open } from './envelope.ts'
-import { unpack as unpackFormat1 } from './format1/pack.ts'
-import { unpack as unpackFormat2 } from './format2/pack.ts'
+import { unpack } from './format1/pack.ts'
 
 /**
  * Reads the ride out of a link.
@@ -16,7 +15,7 @@ export function decodeLink(text: string): ParsedRide {
   if (typeof text !== 'string') return refused('notOurs')
   const opened = open(text)
   if (!opened.ok) return refused(opened.fault)
-  const unpacked = opened.format === 1 ? unpackFormat1(opened.payload) : unpackFormat2(opened.payload)
+  const unpacked = unpack(opened.payload)
   return unpacked.ok ? parseRide(unpacked.document) : refused(unpacked.fault)
 }
 

@@ -2,8 +2,8 @@ import { fromBase64url, toBase64url } from './base64url.ts'
 import { crc32 } from './crc32.ts'
 import { readVarint, writeVarint } from './varint.ts'
 
-/** The newest format of links there is. Older ones stay readable for ever, and are written where they hold all there is. */
-export const LINK_FORMAT = 2
+/** The format links are written in, and the newest there is. Once another follows it, it stays readable for ever. */
+const LINK_FORMAT = 1
 
 /** Longest text looked at: beyond what a browser carries in an address. */
 export const MAX_LINK_LENGTH = 2_000_000
@@ -13,13 +13,13 @@ const CHECKSUM_BYTES = 4
 /** Why a text could not be opened as a link. */
 export type LinkFault = 'notOurs' | 'tooLong' | 'tooNew' | 'truncated' | 'damaged' | 'tooLarge'
 
-export type Opened = { ok: true; format: number; payload: Uint8Array } | { ok: false; fault: LinkFault }
+export type Opened = { ok: true; payload: Uint8Array } | { ok: false; fault: LinkFault }
 
 /**
  * Puts a payload into the text of a link: `r`, the format's number, a dot, and in
  * base64url the payload's length, its CRC-32 and the payload itself.
  */
-export function seal(payload: Uint8Array, format = 1): string {
+export function seal(payload: Uint8Array): string {
   const head: number[] = []
   writeVarint(head, payload.length)
   const checksum = crc32(payload)
@@ -27,7 +27,7 @@ export function seal(payload: Uint8Array, format = 1): string {
   const sealed = new Uint8Array(head.length + payload.length)
   sealed.set(head)
   sealed.set(payload, head.length)
-  return `r${format}.${toBase64url(sealed)}`
+  return `r${LINK_FORMAT}.${toBase64url(sealed)}`
 }
 
 /**
@@ -48,7 +48,7 @@ export function open(text: string): Opened {
   if (!sealed) return { ok: false, fault: 'damaged' }
   const opened = unseal(sealed)
   if (typeof opened === 'string') return { ok: false, fault: opened }
-  return whole ? { ok: true, format, payload: opened } : { ok: false, fault: 'damaged' }
+  return whole ? { ok: true, payload: opened } : { ok: false, fault: 'damaged' }
 }
 
 function fragmentOf(text: string): string {

@@ -40,3 +40,16 @@ describe.each(files)('%s', (name) => {
     expect(blocks.flatMap(({ cues }) => cues)).toHaveLength(inFile('moment'))
   })
 })
+
+it('the newest fixture holds every field a ride can have, so that no place in a link goes untested', () => {
+  const names = new Set<string>()
+  const collect = (schema: unknown): void => {
+    if (typeof schema !== 'object' || schema === null) return
+    if ('properties' in schema) for (const name of Object.keys(schema.properties as object)) names.add(name)
+    for (const inner of Object.values(schema)) collect(inner)
+  }
+  collect(JSON.parse(readFileSync('public/ride.schema.json', 'utf8')))
+  const newest = read(files.at(-1)!)
+  expect(names.size).toBeGreaterThan(80)
+  expect([...names].filter((name) => !newest.includes(`"${name}":`))).toEqual([])
+})

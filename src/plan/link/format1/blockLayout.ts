@@ -1,6 +1,6 @@
 import type { Block, Cadence, Cue, Hands, Item, Length, Move, Option, Resistance, SetBlock } from '#plan/model.ts'
 import { EIGHT, PHRASE } from '#units/units.ts'
-import type { Memory } from './columns.ts'
+import { type Memory, toFront } from './columns.ts'
 import type { Kit, Range } from './kit.ts'
 import { given, group, inUnits, latestOneOf, mapped, near, oneOf, type Shape } from './shapes.ts'
 
@@ -25,9 +25,8 @@ export function itemLayout(kit: Kit): Shape<Item> {
 function blockLayout(kit: Kit): Shape<Block> {
   const { maybe, yes, smallWords } = kit
   const option = () => group<Option>({ text: smallWords() })
-  return group<Omit<Block, 'ownTotal'>>({
+  return group<Block>({
     id: kit.id,
-    label: maybe(smallWords()),
     terrain: noted(terrainLayout(kit), (scene, terrain) => {
       scene.terrain = terrain
     }),
@@ -35,9 +34,11 @@ function blockLayout(kit: Kit): Shape<Block> {
       scene.postureBefore = scene.posture
       scene.posture = posture
     }),
+    label: labelLayout(kit),
     hands: handsLayout(kit),
     length: lengthLayout(kit, inUnits(PHRASE, near(kit.column(), alike), inUnits(EIGHT, kit.whole(), kit.whole()))),
     resistance: resistanceLayout(kit),
+    ownTotal: maybe(kit.signedWhole()),
     cadence: maybe(cadenceLayout(kit)),
     strikesPerBeat: maybe(kit.strikes()),
     effort: kit.range(nearNumber(kit), kit.anyNumber()),
@@ -86,6 +87,40 @@ const terrainLayout = (kit: Kit) =>
     'stretch',
     'hold',
   ])
+
+/** What a label was found to be: the last one of a like block, one spelled out, none, or an older one of a like block. */
+const LAST = 0
+const OTHER = 1
+const NONE = 2
+const OLDER = 3
+
+/** A label is most often the terrain's own word, or what a like block before was called. */
+function labelLayout(kit: Kit): Shape<string | undefined> {
+  const form = kit.column()
+  const other = kit.smallWords()
+  const knownOf = ({ labels, scene }: Memory) => {
+    const known = labels.get(alike(scene)) ?? [scene.terrain]
+    labels.set(alike(scene), known)
+    return known
+  }
+  return {
+    write(label, to, place) {
+      const known = label === undefined ? -1 : knownOf(to.memory).indexOf(label)
+      to.put(form, label === undefined ? NONE : known < 0 ? OTHER : known === 0 ? LAST : known - 1 + OLDER)
+      if (label === undefined) return
+      toFront(knownOf(to.memory), label)
+      if (known < 0) other.write(label, to, place)
+    },
+    read(from, place) {
+      const found = from.take(form)
+      if (found === NONE) return undefined
+      const known = knownOf(from.memory)
+      const label = found === OTHER ? other.read(from, place) : given(known[found === LAST ? 0 : found - OLDER + 1])
+      toFront(known, label)
+      return label
+    },
+  }
+}
 
 const HANDS: readonly Hands[] = ['centre', 'wide', 'ends']
 const handsLayout = (kit: Kit) =>

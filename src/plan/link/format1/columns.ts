@@ -21,6 +21,8 @@ export interface Memory {
   lastId?: NumberedId
   /** What the current block asks for, and the one before. */
   scene: { terrain: string; posture: string; postureBefore: string }
+  /** What blocks in a scene were called, latest first. */
+  labels: Map<string, string[]>
   /** The last number of a column in a scene. */
   numbers: Map<string, number>
   /** The choices or texts of a column, latest first. */
@@ -29,6 +31,7 @@ export interface Memory {
 
 export const newMemory = (): Memory => ({
   scene: { terrain: '', posture: '', postureBefore: '' },
+  labels: new Map(),
   numbers: new Map(),
   latest: new Map(),
 })

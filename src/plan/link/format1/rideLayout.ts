@@ -1,13 +1,15 @@
-import type { Bike, HouseRules, Item, Leader, Ride, Section, Song } from '#plan/model.ts'
+import type { UNSHARED } from '#plan/link/shareable.ts'
+import type { Bike, HouseRules, Item, Leader, Ride, Section, Song, StandIn } from '#plan/model.ts'
 import { itemLayout } from './blockLayout.ts'
 import { type Kit, layoutKit } from './kit.ts'
+import { revisionShape } from './revisionShape.ts'
 import { group, mapped, oneOf, pair, type Shape } from './shapes.ts'
 import { songLayout } from './songLayout.ts'
 
 /**
- * Where every value of a shared ride lies in the columns of link format 1. The order of
- * the columns, of the fields and of every list of choices is the format: none of it may
- * change. What the model gains later goes into a format of its own.
+ * Where every value of a shared ride lies in the columns of link format 1. The order of the
+ * columns, of the fields and of every list of choices is the format: once the page has been
+ * published, none of it may change, and what the model gains goes into a format of its own.
  */
 const kit = layoutKit()
 
@@ -82,12 +84,20 @@ const houseRulesLayout = (kit: Kit): Shape<HouseRules> =>
     (entries) => Object.fromEntries(entries),
   )
 
+const standInLayout = (kit: Kit): Shape<StandIn> =>
+  group<StandIn>({
+    room: kit.maybe(kit.words()),
+    regulars: kit.maybe(kit.words()),
+    mustDo: kit.maybe(kit.words()),
+    mustNot: kit.maybe(kit.words()),
+  })
+
 /** "18:30" as the minute of the day. */
 const minuteOf = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3))
 const clockOf = (minute: number) => [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, '0')).join(':')
 
-/** Everything of a ride that `shareable` leaves in it and that this format knows. */
-export const rideLayout = group<Omit<Ride, 'privateNotes' | 'setAside' | 'riders' | 'avoidMoves' | 'standIn' | 'ancestors'>>({
+/** Everything of a ride that `shareable` leaves in it; what the model gains does not compile without a place here. */
+export const rideLayout = group<Omit<Ride, (typeof UNSHARED)[number]>>({
   schema: oneOf<Ride['schema']>()(kit.column(), [1]),
   id: kit.id,
   title: kit.name(),
@@ -103,7 +113,10 @@ export const rideLayout = group<Omit<Ride, 'privateNotes' | 'setAside' | 'riders
   leaders: kit.several('l', group<Leader>({ id: kit.id, name: kit.name(), wordsPerMinute: kit.usual(140, kit.anyNumber()) })),
   sections: kit.several('s', sectionLayout(kit)),
   houseRules: kit.maybe(houseRulesLayout(kit)),
+  avoidMoves: kit.maybe(kit.several('', kit.smallWords())),
+  standIn: kit.maybe(standInLayout(kit)),
   parent: kit.maybe(group<NonNullable<Ride['parent']>>({ rideId: kit.id, revision: kit.smallWords() })),
+  ancestors: kit.maybe(kit.several('', revisionShape(kit.column()))),
 })
 
 /** How many columns the layout has. */
