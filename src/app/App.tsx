@@ -2,6 +2,7 @@ import { lazy, Suspense, useEffect, useLayoutEffect, useRef, useState } from 're
 import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
 import { LEAD_KEYS } from '#features/leading/leadKeys.ts'
+import { VersionsPart } from '#features/merging/VersionsPart.tsx'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import type { LeadClock } from '#store/leadClock.ts'
@@ -24,6 +25,11 @@ const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((mod
 const SetupPlace = lazy(() => import('#features/setup/SetupPlace.tsx').then((module) => ({ default: module.SetupPlace })))
 const LeadPlace = lazy(() => import('#features/leading/LeadPlace.tsx').then((module) => ({ default: module.LeadPlace })))
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
+
+const MergePlace = lazy(() => import('#features/merging/MergePlace.tsx').then((module) => ({ default: module.MergePlace })))
+
+/** Fetched when a code is first shown. */
+const qrOf = async (text: string) => (await import('#formats/qr/qrModules.ts')).qrModules(text)
 
 interface Props {
   /** Milliseconds since 1970. */
@@ -74,7 +80,8 @@ export function App({ now, leadClock, onReload, onOpenFile }: Props) {
             {place === 'sheet' && <SheetPlace today={dayWords(now())} />}
             {place === 'setup' && <SetupPlace />}
             {place === 'lead' && <LeadPlace clock={leadClock} />}
-            {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} />}
+            {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />}
+            {place === 'merge' && <MergePlace />}
           </Suspense>
         </ErrorBoundary>
       </main>

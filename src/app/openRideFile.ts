@@ -1,6 +1,8 @@
-import { shareable } from '#plan/link/shareable.ts'
+import { contentRevision } from '#plan/contentRevision.ts'
+import { ownRideOf } from '#plan/merge/findBase.ts'
+import { descendedFrom } from '#plan/merge/lineage.ts'
+import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
 import type { RideShelf } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
 
@@ -8,9 +10,9 @@ import type { AppStore } from '#store/state.ts'
 const LARGEST = 8_000_000
 
 /**
- * Opens a ride from a file. One that is not on the shelf becomes a ride of one's own; one that
- * is there and says the same is opened from there; one that is there and says something else is
- * shown read-only, so that neither of the two is lost. What cannot be opened is said in a notice.
+ * Opens a ride from a file. One that nobody here knows becomes a ride of one's own; one that
+ * is on the shelf and says the same is opened from there; one that says something else, or is
+ * a copy of one that is there, is shown read-only, so that neither of the two is lost. What cannot be opened is said in a notice.
  */
 export async function openRideFile(file: File, store: AppStore, shelf: RideShelf | null): Promise<void> {
   const state = store.getState()
@@ -31,15 +33,33 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
   state.dismissNotice()
   const { ride } = parsed
   const own = state.ride?.id === ride.id ? state.ride : await savedRide(ride.id, shelf)
-  if (!own) state.openRide(ride)
-  else if (revisionOf(shareable(own)) === revisionOf(shareable(ride))) state.openRide(own)
-  else {
-    state.receiveRide(ride)
-    state.notify({
-      kind: 'info',
-      sentence: `“${own.title}” on this machine differs from the file, so the file is shown read-only. Keep a copy to have both.`,
-    })
-  }
+  if (own && contentRevision(own) === contentRevision(ride)) return state.openRide(own)
+  const related = own ?? (await relatedRide(ride, store, shelf))
+  if (!related) return adopt(ride, store)
+  state.receiveRide(ride)
+  state.notify({
+    kind: 'info',
+    sentence: `“${related.title}” on this machine differs from the file, so the file is shown read-only. See what changed, or keep a copy to have both.`,
+  })
+}
+
+/** Makes a ride nobody here knows one's own; it can still be told apart from what it was when either comes back changed. */
+function adopt(ride: Ride, store: AppStore): void {
+  store.getState().openRide(descendedFrom(ride, [contentRevision(ride)]))
+  void store.getState().noteReceived(ride, ride.id)
+}
+
+/** A ride of one's own that the file is another state of, under another id. */
+async function relatedRide(ride: Ride, store: AppStore, shelf: RideShelf | null) {
+  const listed = (await shelf?.list().catch(() => [])) ?? []
+  const { ride: open, refreshVersions } = store.getState()
+  const own = [...(open ? [open] : []), ...listed.filter(({ problem }) => !problem)]
+  const id = ownRideOf(
+    ride,
+    own.map((each) => each.id),
+    await refreshVersions(),
+  )
+  return own.find((each) => each.id === id)
 }
 
 async function savedRide(id: string, shelf: RideShelf | null) {

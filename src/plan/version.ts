@@ -4,7 +4,7 @@ import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { LIMITS } from '#plan/schema.ts'
 
-/** The version of kept versions this build writes. */
+/** The form of kept versions this build writes. */
 export const CURRENT_VERSION = 1
 
 /**
@@ -17,7 +17,7 @@ export interface Version {
   /** The ride it is a version of. */
   rideId: string
   kind: 'named' | 'sent' | 'received'
-  /** What it was called, or the title it came in under. */
+  /** What it was called, or the title it went out or came in under. */
   name: string
   /** Milliseconds since 1970. */
   at: number
@@ -31,32 +31,56 @@ export interface Version {
 /** A version as it is listed. */
 export type VersionHead = Omit<Version, 'ride'>
 
+/** A version about to be kept, which is when it gets its time. */
+export type NewVersion = Omit<Version, 'at'>
+
+/** A ride as it stands, under a name. */
+export const namedVersion = (ride: Ride, name: string, id: string): NewVersion => ({
+  id,
+  rideId: ride.id,
+  kind: 'named',
+  name: [...name].slice(0, LIMITS.line / 2).join(''),
+  revision: contentRevision(ride),
+  ride,
+})
+
+/** A ride as it was handed over; handed over twice as it is, it is one version. */
+export function sentVersion(ride: Ride): NewVersion {
+  const revision = contentRevision(ride)
+  return { id: `${ride.id}.sent.${revision}`, rideId: ride.id, kind: 'sent', name: ride.title, revision, ride }
+}
+
+/** A ride as it came in, of which one's own is a copy or has taken changes. */
+export function receivedVersion(came: Ride, rideId: string): NewVersion {
+  const revision = contentRevision(came)
+  return { id: `${rideId}.received.${revision}`, rideId, kind: 'received', name: came.title, revision, cameAs: came.id, ride: came }
+}
+
 const headSchema = v.object({
   version: v.literal(CURRENT_VERSION),
-  id: v.pipe(v.string(), v.minLength(1), v.maxLength(4 * LIMITS.id)),
+  id: v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/), v.maxLength(4 * LIMITS.id)),
   rideId: v.pipe(v.string(), v.minLength(1), v.maxLength(LIMITS.id)),
   kind: v.picklist(['named', 'sent', 'received']),
   name: v.pipe(v.string(), v.maxLength(LIMITS.line)),
   at: v.pipe(v.number(), v.finite()),
+  revision: v.pipe(v.string(), v.maxLength(LIMITS.name)),
   cameAs: v.optional(v.pipe(v.string(), v.maxLength(LIMITS.id))),
-  ride: v.unknown(),
 })
 
-/** A version of a ride as it stands now. */
-export function versionOf(ride: Ride, about: Omit<Version, 'ride' | 'revision'>): Version {
-  return { ...about, revision: contentRevision(ride), ride }
-}
+/** A version as a plain value to keep. */
+export const writeVersion = (version: Version): object => ({ version: CURRENT_VERSION, ...version })
 
-/** A version as text to keep. Its revision is not in it: it follows from the ride. */
-export function writeVersion({ revision: _revision, ...version }: Version): string {
-  return JSON.stringify({ version: CURRENT_VERSION, ...version })
-}
-
-/** Reads such a value; null where it is none, is of a version to come, or holds a ride that does not open. Never throws. */
-export function readVersion(value: unknown): Version | null {
+/** What is listed of such a value, its ride unread; null where it is none or is of a form to come. Never throws. */
+export function readVersionHead(value: unknown): VersionHead | null {
   const read = v.safeParse(headSchema, value)
   if (!read.success) return null
-  const { version: _version, ride, cameAs, ...head } = read.output
-  const parsed = parseRide(ride)
-  return parsed.ok ? versionOf(parsed.ride, { ...head, ...(cameAs !== undefined && { cameAs }) }) : null
+  const { version: _version, cameAs, ...head } = read.output
+  return { ...head, ...(cameAs !== undefined && { cameAs }) }
+}
+
+/** The whole of such a value; null where it is none or its ride does not open. Its revision is what the ride says it is. Never throws. */
+export function readVersion(value: unknown): Version | null {
+  const head = readVersionHead(value)
+  const parsed = head && parseRide((value as { ride?: unknown }).ride)
+  return parsed?.ok ? { ...head!, revision: contentRevision(parsed.ride), ride: parsed.ride } : null
 }

@@ -2,6 +2,7 @@ import { createStore } from 'zustand/vanilla'
 import { computeRide } from '#engine/computeRide.ts'
 import { createHabitsSlice } from './habitsSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
+import { createMergeSlice } from './mergeSlice.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
@@ -11,6 +12,7 @@ import { createRideSlice } from './rideSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
 import { createShelfSlice } from './shelfSlice.ts'
 import type { AppState, AppStore } from './state.ts'
+import { createVersionSlice } from './versionSlice.ts'
 import { createViewSlice } from './viewSlice.ts'
 
 /** A store with no ride open. Everything outside the page comes through the ports. */
@@ -24,6 +26,8 @@ export function createAppStore(ports: Ports): AppStore {
     ...createProfileSlice(set, get, ports.profiles ?? null),
     ...createLeadSlice(set, get, reportOf),
     ...createHabitsSlice(set),
+    ...createVersionSlice(set, get, ports.versions ?? null, ports.newId),
+    ...createMergeSlice(set, get, ports),
     ...createNoticeSlice(set),
     ...createViewSlice(set),
     newId: ports.newId,

@@ -1,12 +1,12 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
-import { copyOfRide } from './copyOfRide.ts'
+import { keptCopy } from './copyOfRide.ts'
 import type { ReportOf } from './reportCache.ts'
 import { shownAs } from './rideSlice.ts'
 import { NOTHING_SELECTED } from './selectionSlice.ts'
 import type { AppState, GetState, SetState } from './state.ts'
 
-export type Place = 'start' | 'draft' | 'sheet' | 'lead' | 'handover' | 'setup'
+export type Place = 'start' | 'draft' | 'sheet' | 'lead' | 'handover' | 'merge' | 'setup'
 
 /** Where the user is, and which ride came in by which door. */
 export interface PlaceSlice {
@@ -45,7 +45,9 @@ export function createPlaceSlice(set: SetState, get: GetState, reportOf: ReportO
     keepCopy: () => {
       const { received } = get()
       if (!received) return
-      get().openRide(copyOfRide(received.ride, newId()), get().place)
+      const copy = keptCopy(received.ride, newId())
+      get().openRide(copy, get().place)
+      void get().noteReceived(received.ride, copy.id)
     },
     dismissReceived: () => {
       const { received, ride, report } = get()

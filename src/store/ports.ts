@@ -2,6 +2,7 @@ import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
+import type { NewVersion, Version, VersionHead } from '#plan/version.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
 export interface Ports {
@@ -12,6 +13,8 @@ export interface Ports {
   shelf: RideShelf | null
   /** Where bikes, riders and house rules are kept; absent or null while nothing can be kept. */
   profiles?: ProfileShelf | null
+  /** Where versions of rides are kept; absent or null while nothing can be kept. */
+  versions?: VersionShelf | null
 }
 
 /** Saved rides, as far as the store is concerned. */
@@ -26,5 +29,13 @@ export interface RideShelf {
 export interface ProfileShelf {
   list: () => Promise<Profile[]>
   save: (profile: Profile) => Promise<void>
+  remove: (id: string) => Promise<void>
+}
+
+/** Kept versions of rides, as far as the store is concerned. */
+export interface VersionShelf {
+  heads: () => Promise<VersionHead[]>
+  load: (id: string) => Promise<Version | null>
+  save: (version: NewVersion & { at?: number }) => Promise<void>
   remove: (id: string) => Promise<void>
 }

@@ -1,12 +1,14 @@
 import type { StoreApi } from 'zustand/vanilla'
 import type { HabitsSlice } from './habitsSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
+import type { MergeSlice } from './mergeSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
 import type { ProfileSlice } from './profileSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
+import type { VersionSlice } from './versionSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
 /** All the app knows at one moment, and everything it can do. */
@@ -17,6 +19,8 @@ export type AppState = RideSlice &
   ProfileSlice &
   LeadSlice &
   HabitsSlice &
+  VersionSlice &
+  MergeSlice &
   NoticeSlice &
   ViewSlice &
   Makers

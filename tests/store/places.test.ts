@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
 import { moveItem } from '#plan/commands/moveItem.ts'
+import { contentRevision } from '#plan/contentRevision.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
 import type { RideShelf } from '#store/ports.ts'
@@ -46,7 +47,8 @@ describe('a ride from elsewhere', () => {
     state().openRide(mine)
     state().receiveRide(theirs)
     state().keepCopy()
-    expect(state().ride).toEqual({ ...theirs, id: 'new1', parent: { rideId: 'theirs', revision: revisionOf(theirs) } })
+    const parent = { rideId: 'theirs', revision: revisionOf(theirs) }
+    expect(state().ride).toEqual({ ...theirs, id: 'new1', parent, ancestors: [contentRevision(theirs)] })
     expect(parseRide(state().ride).ok).toBe(true)
     expect(state()).toMatchObject({ received: null, place: 'draft' })
     expect(state().run(moveItem(theirs, { itemId: 'c', sectionId: 'song', index: 0 }))).toBe(true)

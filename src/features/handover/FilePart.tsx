@@ -9,14 +9,17 @@ interface Props {
   ride: Ride
   onOpenFile: (file: File) => void
   onAnnounce: (sentence: string) => void
+  /** The file left this page. */
+  onSent: () => void
 }
 
 /** The same ride as a file to attach, and the way in for a file someone sent. */
-export function FilePart({ ride, onOpenFile, onAnnounce }: Props) {
+export function FilePart({ ride, onOpenFile, onAnnounce, onSent }: Props) {
   const name = fileName(ride.title)
   const save = () => {
     saveTextFile(name, `${JSON.stringify(shareable(ride), null, 2)}\n`)
     onAnnounce(`Saved ${name}`)
+    onSent()
   }
   return (
     <section className="handover-part" aria-labelledby="handover-file">

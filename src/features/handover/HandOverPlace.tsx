@@ -1,33 +1,46 @@
-import { useMemo } from 'react'
+import { type ReactNode, useEffect, useMemo } from 'react'
 import { encodeLink } from '#plan/link/encodeLink.ts'
-import { useApp } from '#store/useApp.ts'
+import { sentOf } from '#plan/merge/findBase.ts'
+import { handedOver } from '#plan/merge/lineage.ts'
+import { isReadOnly } from '#store/placeSlice.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { FilePart } from './FilePart.tsx'
 import { holdings } from './holdings.ts'
 import { LinkPart } from './LinkPart.tsx'
 import { linkAddress } from './linkAddress.ts'
+import { QrPart } from './QrPart.tsx'
+import type { Modules } from './qrComfort.ts'
 import './handover.css'
 
 interface Props {
   /** The address of the page, with or without a fragment. */
   page: string
   onOpenFile: (file: File) => void
+  /** Makes a QR code of a text. */
+  qrOf: (text: string) => Promise<Modules>
+  /** The versions of the ride, below the ways out of here. */
+  versions?: ReactNode
 }
 
 /** Hands the ride to someone else: as a link that holds all of it, or as a file. */
-export function HandOverPlace({ page, onOpenFile }: Props) {
-  const ride = useApp((state) => state.shown)
+export function HandOverPlace({ page, onOpenFile, qrOf, versions }: Props) {
+  const store = useAppStore()
   const announce = useApp((state) => state.announce)
+  const ride = useOutgoing()
   const text = useMemo(() => (ride ? encodeLink(ride) : null), [ride])
   if (!ride || text === null) return null
   const { holds, never } = holdings(ride)
+  const note = () => void store.getState().noteHandedOver()
   return (
     <div className="handover">
       <header className="handover-head">
         <h1>Hand over “{ride.title || 'untitled ride'}”</h1>
       </header>
       <div className="handover-main">
-        <LinkPart title={ride.title || 'untitled ride'} link={linkAddress(page, text)} onAnnounce={announce} />
-        <FilePart ride={ride} onOpenFile={onOpenFile} onAnnounce={announce} />
+        <LinkPart title={ride.title || 'untitled ride'} link={linkAddress(page, text)} onAnnounce={announce} onSent={note} />
+        <QrPart link={linkAddress(page, text)} qrOf={qrOf} />
+        <FilePart ride={ride} onOpenFile={onOpenFile} onAnnounce={announce} onSent={note} />
+        {versions}
       </div>
       <aside className="handover-holds" aria-labelledby="handover-holds">
         <h2 id="handover-holds">what goes with it</h2>
@@ -46,4 +59,17 @@ export function HandOverPlace({ page, onOpenFile }: Props) {
       </aside>
     </div>
   )
+}
+
+/** The ride as it would go out: one's own with the versions of it that went out before, once they are known; another's as it came. */
+function useOutgoing() {
+  const store = useAppStore()
+  const ride = useApp((state) => state.shown)
+  const theirs = useApp(isReadOnly)
+  const versions = useApp((state) => state.versions)
+  useEffect(() => void store.getState().refreshVersions(), [store])
+  return useMemo(() => {
+    if (!ride || theirs) return ride
+    return versions && handedOver(ride, sentOf(ride.id, versions))
+  }, [ride, theirs, versions])
 }

@@ -8,10 +8,12 @@ interface Props {
   link: string
   /** Spoken as well as shown. */
   onAnnounce: (sentence: string) => void
+  /** The link left this page, as far as can be told. */
+  onSent: () => void
 }
 
 /** The link itself with its length, and the ways to send it. */
-export function LinkPart({ title, link, onAnnounce }: Props) {
+export function LinkPart({ title, link, onAnnounce, onSent }: Props) {
   const field = useRef<HTMLTextAreaElement>(null)
   const [told, setTold] = useState('')
   const mail = mailFor(title, link)
@@ -24,6 +26,7 @@ export function LinkPart({ title, link, onAnnounce }: Props) {
     try {
       await navigator.clipboard.writeText(link)
       tell('The link is copied.')
+      onSent()
     } catch {
       // No clipboard here (an insecure address, a refused permission): the keyboard's copy still works.
       field.current?.focus()
@@ -35,6 +38,7 @@ export function LinkPart({ title, link, onAnnounce }: Props) {
   const share = async () => {
     try {
       await navigator.share({ title, url: link })
+      onSent()
     } catch (error) {
       if (error instanceof DOMException && error.name === 'AbortError') return
       tell('The share sheet did not open. Copy the link instead.')
@@ -57,6 +61,7 @@ export function LinkPart({ title, link, onAnnounce }: Props) {
         rows={4}
         value={link}
         onFocus={(event) => event.currentTarget.select()}
+        onCopy={onSent}
         spellCheck={false}
       />
       <p id="handover-length" className="handover-length">
@@ -72,7 +77,7 @@ export function LinkPart({ title, link, onAnnounce }: Props) {
         <Button tone="solid" onClick={copy}>
           copy link
         </Button>
-        <a className="ui-button" data-tone="plain" href={mail.address} onClick={mail.holdsLink ? undefined : () => void copy()}>
+        <a className="ui-button" data-tone="plain" href={mail.address} onClick={mail.holdsLink ? onSent : () => void copy()}>
           {mail.holdsLink ? 'send by mail' : 'copy, then write a mail'}
         </a>
         {'share' in navigator && <Button onClick={share}>share…</Button>}

@@ -1,17 +1,24 @@
-import { useApp } from '#store/useApp.ts'
+import { useEffect } from 'react'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import './handover.css'
 
 /** Says that the ride shown came from elsewhere, and offers the two ways on. Draws nothing while the ride is one's own. */
 export function ReceivedBar() {
-  const title = useApp((state) => state.received?.ride.title)
+  const store = useAppStore()
+  const received = useApp((state) => state.received)
+  const ownRide = useApp((state) => state.ownRide)
   const place = useApp((state) => state.place)
   const setPlace = useApp((state) => state.setPlace)
   const hasOwn = useApp((state) => state.ride !== null)
   const keepCopy = useApp((state) => state.keepCopy)
   const dismiss = useApp((state) => state.dismissReceived)
   const announce = useApp((state) => state.announce)
-  if (title === undefined) return null
+  useEffect(() => {
+    if (received) void store.getState().findOwnRide()
+  }, [store, received])
+  if (received === null || place === 'merge') return null
+  const { title } = received.ride
 
   const keep = () => {
     keepCopy()
@@ -22,10 +29,15 @@ export function ReceivedBar() {
     <section className="handover-received ui-no-print" aria-label="shared ride">
       <p>
         <strong>Shared ride “{title || 'untitled ride'}”, read-only.</strong> Look around: nothing of it can be changed and nothing of yours
-        is touched.
+        is touched.{ownRide && ` It belongs to “${ownRide.title || 'untitled ride'}” of yours.`}
       </p>
       <div className="handover-actions">
-        <Button tone="solid" onClick={keep}>
+        {ownRide && (
+          <Button tone="solid" onClick={() => void store.getState().startMerge()}>
+            see what changed
+          </Button>
+        )}
+        <Button tone={ownRide ? 'plain' : 'solid'} onClick={keep}>
           keep a copy
         </Button>
         {place === 'start' && <Button onClick={() => setPlace('draft')}>show it</Button>}

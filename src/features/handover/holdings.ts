@@ -24,8 +24,15 @@ export function holdings(ride: Ride): Holdings {
         ? [`the ${ride.leaders.length === 1 ? 'name' : 'names'} ${ride.leaders.map((leader) => leader.name).join(' and ')}`]
         : []),
       'the notes on sections and blocks',
+      ...(ride.parent || ride.ancestors?.length ? ['numbers that tell which versions it was made from'] : []),
     ],
-    never: ['your private notes on the ride', 'riders you have named', 'your other rides', 'any sound or music file'],
+    never: [
+      'your private notes on the ride',
+      'riders you have named',
+      'your other rides',
+      'the versions you keep',
+      'any sound or music file',
+    ],
   }
 }
 

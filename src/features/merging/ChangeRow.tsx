@@ -1,0 +1,35 @@
+import { formatClock } from '#units/formatClock.ts'
+
+interface Props {
+  at?: number | undefined
+  where?: string | undefined
+  what: string
+  before?: string | undefined
+  after?: string | undefined
+}
+
+/** One change: when, where, what, and what it was and is. */
+export function ChangeRow({ at, where, what, before, after }: Props) {
+  return (
+    <span className="merging-row">
+      <span className="merging-clock">{at === undefined ? '' : formatClock(at)}</span>
+      <span className="merging-what">
+        {where !== undefined && <b>{where}</b>}
+        {where !== undefined && ' '}
+        <span>{what}</span>
+      </span>
+      {(before !== undefined || after !== undefined) && (
+        <span className="merging-values">
+          <s className="merging-before">
+            <span className="ui-hidden">was </span>
+            {before}
+          </s>{' '}
+          <span className="merging-after">
+            <span className="ui-hidden">is now </span>
+            {after}
+          </span>
+        </span>
+      )}
+    </span>
+  )
+}

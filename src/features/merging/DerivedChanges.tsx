@@ -1,0 +1,51 @@
+import { derivedChanges } from '#engine/changes/derivedChanges.ts'
+import type { RideReport } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { findBlock, findSection } from '#plan/places.ts'
+import { Disclosure } from '#ui/Disclosure.tsx'
+import { ChangeRow } from './ChangeRow.tsx'
+import { sayDerived, sayFigure } from './words/sayDerived.ts'
+
+interface Props {
+  before: RideReport
+  after: RideReport
+  /** The ride after. */
+  ride: Ride
+}
+
+/** What nobody wrote but what follows: figures of the ride first, then calls, feet, starts and findings. */
+export function DerivedChanges({ before, after, ride }: Props) {
+  const changes = derivedChanges(before, after)
+  const figures = changes.flatMap((change) => (change.kind === 'figure' ? (sayFigure(change, ride.bike.stepsPerUnit) ?? []) : []))
+  const others = changes.filter((change) => change.kind !== 'figure').toSorted((a, b) => a.at - b.at)
+  if (figures.length + others.length === 0) return <p>Nothing else changes by it.</p>
+  return (
+    <>
+      {figures.map(({ what, ...values }) => (
+        <ChangeRow key={what} what={what} {...values} />
+      ))}
+      {others.length > 0 && (
+        <Disclosure summary={`${others.length} more, block by block`} open={others.length <= 12}>
+          {others.map((change) => (
+            <ChangeRow key={keyOf(change)} at={change.at} where={whereOf(change, ride)} {...sayDerived(change)} />
+          ))}
+        </Disclosure>
+      )}
+    </>
+  )
+}
+
+type Change = Exclude<ReturnType<typeof derivedChanges>[number], { kind: 'figure' }>
+
+const keyOf = (change: Change): string =>
+  `${change.kind} ${'blockId' in change ? change.blockId : 'sectionId' in change ? change.sectionId : change.findingId}`
+
+function whereOf(change: Change, ride: Ride): string | undefined {
+  if ('blockId' in change) {
+    const block = findBlock(ride, change.blockId)?.block
+    return block && nameOfItem(block)
+  }
+  const section = 'sectionId' in change ? findSection(ride, change.sectionId) : undefined
+  return section && nameOfSection(ride, section)
+}

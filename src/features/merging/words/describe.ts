@@ -1,0 +1,130 @@
+import type { RideReport } from '#engine/report.ts'
+import type { Difference, Place, Side, Spot } from '#plan/merge/difference.ts'
+import { isSet, type Ride } from '#plan/model.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { findBlock, findItem, findSection } from '#plan/places.ts'
+import { plural, sayLength } from '#plan/words.ts'
+import { formatEffort } from '#units/formatEffort.ts'
+import { EIGHT, type Seconds } from '#units/units.ts'
+import { sayField } from './sayField.ts'
+import { sayValue } from './sayValue.ts'
+
+/** The rides a difference is told from, with the plan of each. */
+export interface Telling {
+  base: Ride | null
+  mine: Ride
+  theirs: Ride
+  reports: { mine: RideReport; theirs: RideReport }
+}
+
+/** A difference in the trade's words. */
+export interface Told {
+  /** The section it is in; undefined for the ride itself. */
+  sectionId: string | undefined
+  /** The block, set or cue it is about; undefined for the section or the ride itself. */
+  where: string | undefined
+  /** When that is on the ride clock, in mine where both have it. */
+  at: Seconds | undefined
+  /** What differs: the field, or what was done. */
+  what: string
+  base: string
+  mine: string
+  theirs: string
+}
+
+/** Tells a difference. */
+export function describe(difference: Difference, telling: Telling): Told {
+  const about = whereabouts(difference.place, telling)
+  switch (difference.kind) {
+    case 'field': {
+      const { of, field, base, mine, theirs } = difference
+      const say = (value: unknown, ride: Ride | null) => (ride ? sayValue(of, field, value, ride) : '')
+      return {
+        ...about,
+        what: sayField(of, field),
+        base: say(base, telling.base),
+        mine: say(mine, telling.mine),
+        theirs: say(theirs, telling.theirs),
+      }
+    }
+    case 'added': {
+      const added = `new ${difference.of}${contentOf(difference.place, telling[difference.addedBy])}`
+      return { ...about, what: added, ...both(difference.addedBy, 'there', 'not there'), base: 'not there' }
+    }
+    case 'deleted':
+      return { ...about, what: `${difference.of} taken out`, ...both(difference.deletedBy, 'taken out', 'there'), base: 'there' }
+    case 'moved': {
+      const say = (spot: Spot | undefined, ride: Ride | null) => (spot && ride ? sayPlace(spot, ride) : '')
+      return {
+        ...about,
+        what: 'moved',
+        base: say(difference.base, telling.base),
+        mine: say(difference.mine, telling.mine),
+        theirs: say(difference.theirs, telling.theirs),
+      }
+    }
+    case 'whole':
+      return {
+        ...about,
+        what: 'both together are more than one ride can hold',
+        base: '',
+        mine: 'my ride as it is',
+        theirs: 'theirs as it is',
+      }
+  }
+}
+
+const both = (side: Side, one: string, other: string) => ({ mine: side === 'mine' ? one : other, theirs: side === 'theirs' ? one : other })
+
+function whereabouts(place: Place, { mine, theirs, reports }: Telling): Pick<Told, 'sectionId' | 'where' | 'at'> {
+  const id = place.partId ?? place.itemId
+  const isMine = id === undefined ? place.sectionId === undefined || findSection(mine, place.sectionId) : findIn(mine, id)
+  const [ride, report] = isMine ? [mine, reports.mine] : [theirs, reports.theirs]
+  const item = id === undefined ? undefined : findIn(ride, id)
+  const name = item && nameOfItem(item)
+  return {
+    sectionId: place.sectionId,
+    where: place.cueId === undefined ? name : `cue at ${name}`,
+    at: startOf(report, place),
+  }
+}
+
+/** The block or set of that id, wherever it stands. */
+const findIn = (ride: Ride, id: string) => findItem(ride, id)?.item ?? findBlock(ride, id)?.block
+
+/** When a place begins on the ride clock; undefined for the ride itself. */
+export function startOf(report: RideReport, { sectionId, itemId, partId }: Place): Seconds | undefined {
+  const id = partId ?? itemId
+  if (id === undefined) return report.sections.find((section) => section.sectionId === sectionId)?.from
+  return report.blocks.find(({ block, set }) => block.id === id || set?.set.id === id)?.from
+}
+
+/** ", 4 eights at effort 6" */
+function contentOf({ sectionId, itemId, partId, cueId }: Place, ride: Ride): string {
+  const id = partId ?? itemId
+  if (cueId !== undefined) {
+    const cue = id === undefined ? undefined : findBlock(ride, id)?.block.cues.find((one) => one.id === cueId)
+    return cue ? `: “${cue.text}”` : ''
+  }
+  if (id === undefined) {
+    const section = sectionId === undefined ? undefined : findSection(ride, sectionId)
+    return section ? ` with ${plural(section.blocks.length, 'block')}` : ''
+  }
+  const item = findIn(ride, id)
+  if (!item) return ''
+  if (isSet(item)) return ` of ${plural(item.rounds, 'round')}`
+  const { from, to } = item.effort
+  return `, ${sayLength(item.length, EIGHT)}, effort ${from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`}`
+}
+
+/** "after seated climb in Long Way Up" */
+function sayPlace(spot: Spot, ride: Ride): string {
+  const section = spot.in === null ? undefined : findSection(ride, spot.in)
+  const holder = spot.in === null || section ? undefined : findIn(ride, spot.in)
+  const list = section ? ` in ${nameOfSection(ride, section)}` : holder ? ` in ${nameOfItem(holder)}` : ''
+  if (spot.after === null) return `first${list}`
+  const before = spot.in === null ? findSection(ride, spot.after) : undefined
+  const item = findIn(ride, spot.after)
+  const name = before ? nameOfSection(ride, before) : item && nameOfItem(item)
+  return `after ${name ?? 'another'}${list}`
+}

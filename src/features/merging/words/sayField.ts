@@ -1,0 +1,46 @@
+/** The plain words for a field that is not called what it is named. */
+const NAMES: Record<string, string> = {
+  slotMinutes: 'slot',
+  startsAt: 'start',
+  briefingSeconds: 'briefing',
+  clearUpSeconds: 'clear-up',
+  datum: 'totals count from',
+  avoidMoves: 'moves to avoid',
+  'leader.name': 'leader',
+  'leader.wordsPerMinute': 'words a minute',
+  leadInSeconds: 'lead-in',
+  ridden: 'ridden part',
+  'song.title': 'song',
+  'song.artist': 'artist',
+  'song.grid': 'tempo',
+  'song.lengthSeconds': 'song length',
+  'song.strikesPerBeat': 'strikes',
+  'song.marks': 'marks in the song',
+  'song.quiet': 'quiet stretches',
+  'song.clean': 'clean lyrics',
+  'song.fingerprint': 'sound file',
+  'section lead': 'first foot',
+  'block lead': 'lead foot',
+  'cue lead': 'said ahead by',
+  'cue count': 'count-in',
+  label: 'name',
+  strikesPerBeat: 'strikes',
+  ownTotal: 'leader’s own total',
+  allOut: 'all out',
+  water: 'water',
+  walk: 'off the bike among the riders',
+  easier: 'easier version',
+  harder: 'harder version',
+  feel: 'how it feels',
+  mic: 'at the microphone',
+  locked: 'locked',
+  eights: 'fewest and most eights',
+  perRound: 'added each round',
+  text: 'words',
+}
+
+/** What a field is called in a list of changes. */
+export function sayField(of: string, field: string): string {
+  if (field.startsWith('houseRules.')) return `house rule ${field.slice('houseRules.'.length)}`
+  return NAMES[`${of} ${field}`] ?? NAMES[field] ?? field
+}

@@ -1,0 +1,118 @@
+import type { Choices, Side } from '#plan/merge/difference.ts'
+import { findBase, ownRideOf } from '#plan/merge/findBase.ts'
+import { mergedWith } from '#plan/merge/lineage.ts'
+import { type Merge, mergeRides } from '#plan/merge/mergeRides.ts'
+import type { Ride } from '#plan/model.ts'
+import type { Ports } from './ports.ts'
+import type { GetState, SetState } from './state.ts'
+
+/** A ride that came in beside the ride of one's own that it belongs to. */
+export interface Merging {
+  mine: Ride
+  theirs: Ride
+  /** The version both were made from; null where none is known. */
+  base: Ride | null
+  choices: Choices
+  /** What comes of the choices made so far. */
+  merge: Merge
+}
+
+export interface MergeSlice {
+  /** The ride of one's own that the received one belongs to, once it is found. */
+  ownRide: { id: string; title: string } | null
+  merging: Merging | null
+
+  /** Looks for the ride of one's own that the received one belongs to. */
+  findOwnRide: () => Promise<void>
+  /** Puts the received ride beside one's own. Nothing is changed by it. */
+  startMerge: () => Promise<void>
+  /** Decides a difference; null leaves it as it was decided at first. */
+  chooseSide: (differenceId: string, side: Side | null) => void
+  /** Decides every conflict for one side. */
+  chooseAll: (side: Side) => void
+  /** Makes one's own ride what the choices say, as one step that can be undone. */
+  takeMerge: () => Promise<void>
+  /** Leaves both rides as they are. */
+  cancelMerge: () => void
+}
+
+export function createMergeSlice(set: SetState, get: GetState, { shelf, versions }: Pick<Ports, 'shelf' | 'versions'>): MergeSlice {
+  /** The ride of one's own, as it is open or as it is saved. */
+  const own = async (id: string): Promise<Ride | null> => {
+    const { ride } = get()
+    if (ride?.id === id) return ride
+    const loaded = await shelf?.load(id).catch(() => null)
+    return loaded?.ok ? loaded.ride : null
+  }
+
+  const baseOf = async (mine: Ride, theirs: Ride): Promise<Ride | null> => {
+    const base = findBase(mine, theirs, await get().refreshVersions())
+    if (base.kind === 'mine') return mine
+    if (base.kind === 'theirs') return theirs
+    if (base.kind === 'unknown') return null
+    return (await versions?.load(base.id).catch(() => null))?.ride ?? null
+  }
+
+  const choose = (choices: Choices) => {
+    const { merging } = get()
+    if (!merging) return
+    const { base, mine, theirs } = merging
+    set({ merging: { ...merging, choices, merge: mergeRides(base, mine, theirs, choices) } })
+  }
+
+  return {
+    ownRide: null,
+    merging: null,
+
+    findOwnRide: async () => {
+      const { received, ride } = get()
+      set({ ownRide: null })
+      if (!received) return
+      const listed = (await shelf?.list().catch(() => [])) ?? []
+      const titles = new Map(listed.filter(({ problem }) => !problem).map(({ id, title }) => [id, title]))
+      if (ride) titles.set(ride.id, ride.title)
+      const id = ownRideOf(received.ride, [...titles.keys()], await get().refreshVersions())
+      if (get().received === received) set({ ownRide: id === undefined ? null : { id, title: titles.get(id)! } })
+    },
+
+    startMerge: async () => {
+      const { received, ownRide } = get()
+      const mine = ownRide && (await own(ownRide.id))
+      if (!received || !mine) return get().notify({ kind: 'problem', sentence: 'Your own ride could not be opened.' })
+      const theirs = received.ride
+      const base = await baseOf(mine, theirs)
+      if (get().received !== received) return
+      set({ merging: { mine, theirs, base, choices: {}, merge: mergeRides(base, mine, theirs) }, place: 'merge' })
+    },
+
+    chooseSide: (id, side) => {
+      const { [id]: _before, ...rest } = get().merging?.choices ?? {}
+      choose(side === null ? rest : { ...rest, [id]: side })
+    },
+
+    chooseAll: (side) => {
+      const { merging } = get()
+      if (!merging) return
+      choose({ ...merging.choices, ...Object.fromEntries(merging.merge.conflicts.map(({ id }) => [id, side])) })
+      get().announce(side === 'mine' ? 'Mine is chosen in every conflict' : 'Theirs is chosen in every conflict')
+    },
+
+    takeMerge: async () => {
+      const { merging, ride } = get()
+      if (!merging) return
+      const { mine, theirs, merge } = merging
+      if (ride?.id === mine.id) get().dismissReceived()
+      else get().openRide(mine)
+      set({ merging: null, ownRide: null, place: 'draft' })
+      const taken = mergedWith(merge.merged, theirs)
+      get().run({ label: `Took changes from “${theirs.title || 'untitled ride'}”`, apply: (now) => (now === mine ? taken : now) })
+      await get().noteReceived(theirs, mine.id)
+    },
+
+    cancelMerge: () => {
+      if (!get().merging) return
+      set({ merging: null, place: 'draft' })
+      get().announce('Nothing was changed')
+    },
+  }
+}

@@ -1,0 +1,128 @@
+import { shareable } from '#plan/link/shareable.ts'
+import { sentOf } from '#plan/merge/findBase.ts'
+import { descendedFrom, handedOver } from '#plan/merge/lineage.ts'
+import type { Ride } from '#plan/model.ts'
+import { type NewVersion, namedVersion, receivedVersion, sentVersion, type Version, type VersionHead } from '#plan/version.ts'
+import type { VersionShelf } from './ports.ts'
+import type { GetState, SetState } from './state.ts'
+
+/** Versions of rides kept on this machine: under a name, and by themselves whenever a ride goes out or comes in. */
+export interface VersionSlice {
+  /** Of all rides, newest first; null until they are read. */
+  versions: readonly VersionHead[] | null
+  /** Whether versions can be kept. */
+  keepsVersions: boolean
+  /** Versions deleted since the page was opened, last one first, until they are put back. */
+  removedVersions: readonly Version[]
+
+  /** Reads the list anew and gives it back; what goes wrong is said in a notice. */
+  refreshVersions: () => Promise<readonly VersionHead[]>
+  /** Keeps the open ride as it stands, under a name. */
+  keepVersion: (name: string) => Promise<boolean>
+  /** A version with its ride; null, and said so, where it cannot be read. */
+  openVersion: (id: string) => Promise<Version | null>
+  /** Makes the open ride what it was in a version, as one step that can be undone. */
+  restoreVersion: (id: string) => Promise<boolean>
+  removeVersion: (id: string) => Promise<void>
+  putVersionBack: (id: string) => Promise<void>
+  /** Notes that the open ride was handed over as it stands: it may come back changed. */
+  noteHandedOver: () => Promise<void>
+  /** Notes what came in for a ride of one's own. */
+  noteReceived: (came: Ride, rideId: string) => Promise<void>
+}
+
+export function createVersionSlice(set: SetState, get: GetState, shelf: VersionShelf | null, newId: () => string): VersionSlice {
+  const failed = (sentence: string, error: unknown) =>
+    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
+
+  const refreshVersions = async () => {
+    if (!shelf) return []
+    let versions: readonly VersionHead[] = []
+    try {
+      versions = await shelf.heads()
+    } catch (error) {
+      failed('The versions kept on this machine could not be listed.', error)
+    }
+    set({ versions })
+    return versions
+  }
+
+  const save = async (version: NewVersion & { at?: number }, sentence: string): Promise<boolean> => {
+    if (!shelf) return false
+    try {
+      await shelf.save(version)
+    } catch (error) {
+      failed(sentence, error)
+      return false
+    }
+    await refreshVersions()
+    return true
+  }
+
+  const openVersion = async (id: string) => {
+    const version = await shelf?.load(id).catch(() => null)
+    if (!version) get().notify({ kind: 'problem', sentence: 'This version could not be read. It is kept as it is.' })
+    return version ?? null
+  }
+
+  return {
+    versions: shelf ? null : [],
+    keepsVersions: shelf !== null,
+    removedVersions: [],
+    refreshVersions,
+    openVersion,
+
+    keepVersion: async (name) => {
+      const { ride, received } = get()
+      if (!ride || received) return false
+      const kept = await save(namedVersion(ride, name, newId()), `“${name}” could not be kept on this machine.`)
+      if (kept) get().announce(`Kept this ride as “${name}”`)
+      return kept
+    },
+
+    restoreVersion: async (id) => {
+      const version = await openVersion(id)
+      if (!version || version.rideId !== get().ride?.id) return false
+      const { name, ride: was } = version
+      return get().run({ label: `Restored “${name}”`, apply: (now) => restored(now, was) })
+    },
+
+    removeVersion: async (id) => {
+      const version = await openVersion(id)
+      if (!shelf || !version) return
+      try {
+        await shelf.remove(id)
+        set({ removedVersions: [version, ...get().removedVersions] })
+        get().announce(`Deleted the version “${version.name}”`)
+      } catch (error) {
+        failed('The version could not be deleted.', error)
+      }
+      await refreshVersions()
+    },
+
+    putVersionBack: async (id) => {
+      const version = get().removedVersions.find((other) => other.id === id)
+      if (!version || !(await save(version, 'The version could not be put back.'))) return
+      set({ removedVersions: get().removedVersions.filter((other) => other !== version) })
+      get().announce(`Put back the version “${version.name}”`)
+    },
+
+    noteHandedOver: async () => {
+      const { ride, received, versions } = get()
+      if (!ride || received || !shelf) return
+      const going = shareable(handedOver(ride, sentOf(ride.id, versions ?? [])))
+      await save(sentVersion(going), 'What was handed over could not be noted; changes that come back cannot be told from yours.')
+    },
+
+    noteReceived: async (came, rideId) => {
+      await save(receivedVersion(came, rideId), 'What came in could not be noted; later changes to it cannot be told from yours.')
+    },
+  }
+}
+
+/** A ride made what it was, with the id and the lineage it has now. */
+function restored(now: Ride, was: Ride): Ride {
+  const { ancestors: _ancestors, parent: _parent, ...content } = was
+  const ride = { ...content, id: now.id, ...(now.parent && { parent: now.parent }) }
+  return descendedFrom(ride, now.ancestors ?? [])
+}
