@@ -24,7 +24,7 @@ function open(shown = ride) {
     made.store,
     <>
       <ReceivedBar />
-      <HandOverPlace page="https://example.org/rides/#/handover/ride" onOpenFile={() => undefined} />
+      <HandOverPlace page="https://example.org/rides/#/handover/ride" onOpenFile={() => undefined} qrOf={() => new Promise(() => {})} />
     </>,
   )
   return made

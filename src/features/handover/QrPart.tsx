@@ -1,0 +1,57 @@
+import { useEffect, useState } from 'react'
+import { COMFORTABLE_QR, darkPath, type Modules, scansWell } from './qrComfort.ts'
+import './qr.css'
+
+interface Props {
+  /** The whole address. */
+  link: string
+  /** Makes the code; fetched when it is first needed. */
+  qrOf: (text: string) => Promise<Modules>
+}
+
+/** The link to be read by a camera; where it would be too dense for that, the reason and the way that serves. */
+export function QrPart({ link, qrOf }: Props) {
+  return (
+    <section className="handover-part" aria-labelledby="handover-qr">
+      <h2 id="handover-qr">a code to scan</h2>
+      {scansWell(link) ? (
+        <QrCode link={link} qrOf={qrOf} />
+      ) : (
+        <p>
+          With {count(link.length)} characters this link would make a code too fine to scan with ease: up to about {count(COMFORTABLE_QR)}{' '}
+          it does (common practice, no source). Send the link or the file instead.
+        </p>
+      )}
+    </section>
+  )
+}
+
+function QrCode({ link, qrOf }: Props) {
+  const [made, setMade] = useState<{ link: string; modules: Modules | null }>()
+  useEffect(() => {
+    let wanted = true
+    const show = (modules: Modules | null) => wanted && setMade({ link, modules })
+    qrOf(link).then(show, () => show(null))
+    return () => {
+      wanted = false
+    }
+  }, [link, qrOf])
+  // A code of the link as it was would hand over another ride.
+  if (made?.link !== link) return <p role="status">drawing the code…</p>
+  if (!made.modules) return <p role="alert">The code could not be drawn. Send the link or the file instead.</p>
+  const size = made.modules.length
+  return (
+    <>
+      <svg className="handover-qr" viewBox={`0 0 ${size} ${size}`} role="img" aria-label="QR code of the link" shapeRendering="crispEdges">
+        <rect className="handover-qr-light" width={size} height={size} />
+        <path className="handover-qr-dark" d={darkPath(made.modules)} />
+      </svg>
+      <p className="handover-hint">
+        Holds the same link, {count(link.length)} characters. Point a telephone’s camera at it from a hand’s breadth; the ride opens
+        read-only.
+      </p>
+    </>
+  )
+}
+
+const count = (characters: number): string => characters.toLocaleString('en-GB')
