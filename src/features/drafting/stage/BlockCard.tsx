@@ -8,13 +8,12 @@ import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
 
 /** Widths, in pixels, from which a card shows more: a level alone, then the total, then words. */
-const ROOM = { level: 13, total: 30, words: 52, figure: 88 } as const
+const ROOM = { level: 13, total: 30, ramp: 44, words: 52, figure: 88, hands: 104 } as const
 
 export interface BlockCardProps {
   block: Block
   index: number
   round: number
-  rounds: number
   x: number
   width: number
   total: string
@@ -30,81 +29,103 @@ export interface BlockCardProps {
 }
 
 /**
- * One block as it is played. It shows as much as its width allows, the total and the call first.
- * All its properties are plain values, so a change elsewhere on the stage does not draw it again.
+ * One block as it is played. All its properties are plain values, so a change elsewhere on the stage does
+ * not draw it again; a change before it moves it and draws nothing inside it.
  */
 export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
-  const { block, x, width, selected, dragged, round } = props
-  const from = Math.round(block.effort.from)
-  const to = Math.round(block.effort.to)
+  const { block, x, width, selected } = props
   const room = width >= ROOM.words ? 'words' : width >= ROOM.total ? 'total' : width >= ROOM.level ? 'level' : 'none'
   return (
     <div
+      role="option"
       className="block"
       data-block-id={block.id}
-      data-round={round}
+      data-stage-stop="block"
+      data-id={block.id}
+      data-index={props.index}
+      data-round={props.round}
       data-room={room}
       data-selected={selected || undefined}
-      data-dragged={dragged || undefined}
+      data-dragged={props.dragged || undefined}
       data-crooked={props.crooked || undefined}
       data-beyond={props.beyond || undefined}
-      style={{ transform: `translateX(${x}px)`, width: Math.max(2, width - 2) }}
+      tabIndex={props.focusable ? 0 : -1}
+      aria-selected={selected}
+      aria-label={props.spoken}
+      style={{ left: x, width: Math.max(2, width - 2) }}
     >
-      <DragHandle kind="block" id={block.id}>
-        <div
-          role="option"
-          className="block-body"
-          data-stage-stop="block"
-          data-id={block.id}
-          data-index={props.index}
-          tabIndex={props.focusable ? 0 : -1}
-          aria-selected={selected}
-          aria-label={props.spoken}
-        >
-          <header
-            style={{
-              background: from === to ? `var(--effort-${from})` : `linear-gradient(90deg, var(--effort-${from}), var(--effort-${to}))`,
-              color: `var(--effort-text-${from})`,
-            }}
-          >
-            {width >= ROOM.figure && <Figure name={blockFigure(block)} />}
-            {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
-            {room !== 'none' && (
-              <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>
-                {from === to ? from : width >= 44 ? `${from}–${to}` : to}
-              </b>
-            )}
-          </header>
-          {(room === 'words' || room === 'total') && (
-            <p className="block-total">
-              <b>{props.total}</b> {room === 'words' && <span>{props.change}</span>}
-            </p>
-          )}
-          {room === 'words' && <Details {...props} />}
-        </div>
-      </DragHandle>
+      <BlockBody
+        block={block}
+        room={room}
+        figure={width >= ROOM.figure}
+        ramp={width >= ROOM.ramp}
+        hands={width >= ROOM.hands}
+        total={props.total}
+        change={props.change}
+        length={props.length}
+      />
       {!props.readOnly && room !== 'none' && <EdgeHandle index={props.index} />}
     </div>
   )
 })
 
-function Details({ block, length, width }: BlockCardProps) {
+interface BlockBodyProps {
+  block: Block
+  room: 'none' | 'level' | 'total' | 'words'
+  /** Room for the figure, for both ends of a ramp, for the hands in words. */
+  figure: boolean
+  ramp: boolean
+  hands: boolean
+  total: string
+  change: string
+  length: string
+}
+
+/** What stands on the card: as much as its width allows, the total and the call first. */
+const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, total, change, length }: BlockBodyProps) {
+  const from = Math.round(block.effort.from)
+  const to = Math.round(block.effort.to)
   const words = block.cues.find((cue) => cue.text)?.text
   return (
-    <>
-      <p className="block-facts">
-        {length}
-        {width >= 104 && ` · hands ${block.hands}`}
-      </p>
-      {block.move && (
-        <p className="block-move">
-          {block.move.name} on {block.move.counts}
-        </p>
-      )}
-      {words && <p className="block-cue">{words}</p>}
-    </>
+    <DragHandle kind="block" id={block.id}>
+      <div className="block-body">
+        <header
+          style={{
+            background: from === to ? `var(--effort-${from})` : `linear-gradient(90deg, var(--effort-${from}), var(--effort-${to}))`,
+            color: `var(--effort-text-${from})`,
+          }}
+        >
+          {figure && <Figure name={blockFigure(block)} />}
+          {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
+          {room !== 'none' && (
+            <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>
+              {from === to ? from : ramp ? `${from}–${to}` : to}
+            </b>
+          )}
+        </header>
+        {(room === 'words' || room === 'total') && (
+          <p className="block-total">
+            <b>{total}</b> {room === 'words' && <span>{change}</span>}
+          </p>
+        )}
+        {room === 'words' && (
+          <>
+            <p className="block-facts">
+              {length}
+              {hands && ` · hands ${block.hands}`}
+            </p>
+            {block.move && (
+              <p className="block-move">
+                {block.move.name} on {block.move.counts}
+              </p>
+            )}
+            {words && <p className="block-cue">{words}</p>}
+          </>
+        )}
+      </div>
+    </DragHandle>
   )
-}
+})
 
 /** The whole block as one sentence, for those who hear the stage. */
 export function speakBlock(played: PlayedBlock, at: string, length: string): string {

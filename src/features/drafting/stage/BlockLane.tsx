@@ -94,7 +94,6 @@ function cardProps(played: PlayedBlock, report: RideReport, scale: TimeScale) {
     block: played.block,
     index: played.index,
     round: played.set?.round ?? 1,
-    rounds: played.set?.set.rounds ?? 1,
     x: Math.round(toX(scale, played.from) * 10) / 10,
     width: Math.round(toX(scale, played.to - played.from) * 10) / 10,
     total: played.ledger.total,
@@ -118,7 +117,7 @@ function Rest({ span, scale }: { span: Span; scale: TimeScale }) {
       className="rest"
       data-kind={span.kind}
       data-open-section={span.kind === 'openTail' ? span.sectionId : undefined}
-      style={{ transform: `translateX(${toX(scale, span.from)}px)`, width: width - 2 }}
+      style={{ left: toX(scale, span.from), width: width - 2 }}
     >
       {width > 48 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
       {width > 190 && span.kind === 'openTail' && <p>press a pattern below, or drag it here</p>}
@@ -149,7 +148,7 @@ function SetBracket({
     <div
       className="set"
       data-selected={selected || undefined}
-      style={{ transform: `translateX(${toX(scale, set.from)}px)`, width: toX(scale, set.to - set.from) - 2 }}
+      style={{ left: toX(scale, set.from), width: toX(scale, set.to - set.from) - 2 }}
     >
       <DragHandle kind="set" id={id}>
         <button

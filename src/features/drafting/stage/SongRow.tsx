@@ -1,6 +1,6 @@
 import { memo } from 'react'
 import type { SectionReport } from '#engine/report.ts'
-import type { Section } from '#plan/model.ts'
+import type { BeatGrid, Section } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -33,7 +33,6 @@ export const SongRow = memo(function SongRow({
   const width = toX(scale, report.to - report.one)
   const name = section.song?.title ?? section.title ?? 'no song yet'
   const grid = section.song?.grid
-  const ticks = grid ? rulerTicks(report, grid, scale) : []
   const empty = report.to - report.one <= 0
   return (
     <section
@@ -65,28 +64,48 @@ export const SongRow = memo(function SongRow({
           </span>
         </button>
       </DragHandle>
-      {grid && (
-        <svg className="ruler" width={Math.max(1, width)} height={RULER} aria-hidden="true">
-          <path
-            className="ruler-ticks"
-            d={ticks
-              .map(
-                ({ x, strength }) => `M${Math.round(x * 10) / 10} ${RULER}v-${strength === 'phrase' ? 12 : strength === 'eight' ? 7 : 4}`,
-              )
-              .join('')}
-          />
-          {ticks.map(({ x, label }) =>
-            label === undefined ? null : (
-              <text key={x} x={x + 3} y={RULER - 11}>
-                {label}
-              </text>
-            ),
-          )}
-        </svg>
-      )}
+      {grid && <Ruler section={report} grid={grid} scale={scale} />}
     </section>
   )
 })
+
+interface RulerProps {
+  section: SectionReport
+  grid: BeatGrid
+  scale: TimeScale
+}
+
+/** The ruler of a song's eights and phrases; drawn again only when the song, its ridden stretch or the zoom is another. */
+const Ruler = memo(function Ruler({ section, grid, scale }: RulerProps) {
+  const ticks = rulerTicks(section, grid, scale)
+  return (
+    <svg className="ruler" width={Math.max(1, ticks.at(-1)?.x ?? 0)} height={RULER} aria-hidden="true">
+      <path
+        className="ruler-ticks"
+        d={ticks
+          .map(({ x, strength }) => `M${Math.round(x * 10) / 10} ${RULER}v-${strength === 'phrase' ? 12 : strength === 'eight' ? 7 : 4}`)
+          .join('')}
+      />
+      {ticks.map(({ x, label }) =>
+        label === undefined ? null : (
+          <text key={x} x={x + 3} y={RULER - 11}>
+            {label}
+          </text>
+        ),
+      )}
+    </svg>
+  )
+}, sameRuler)
+
+function sameRuler(a: RulerProps, b: RulerProps): boolean {
+  return (
+    a.grid === b.grid &&
+    a.scale === b.scale &&
+    a.section.counts?.in === b.section.counts?.in &&
+    a.section.counts?.total === b.section.counts?.total &&
+    a.section.unit.eight === b.section.unit.eight
+  )
+}
 
 function facts(section: Section, report: SectionReport): string {
   const length = formatDuration(report.to - report.one)

@@ -53,6 +53,9 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
   const scroller = useRef<HTMLDivElement>(null)
   const [windowed, setWindowed] = useState({ left: 0, width: 1000 })
   const anchor = useRef<{ seconds: Seconds; x: number } | null>(null)
+  // What handlers need of the last drawing: reading it here keeps them the same from change to change.
+  const latest = useRef({ report, scale })
+  latest.current = { report, scale }
 
   const measure = useCallback(() => {
     const box = scroller.current
@@ -83,11 +86,12 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
   const zoomTo = useCallback(
     (pixelsPerSecond: number, seconds: Seconds, x: number) => {
       const next = clampZoom(pixelsPerSecond)
+      const { scale: now } = latest.current
       anchor.current = { seconds, x }
-      if (next === scale.pixelsPerSecond && scroller.current) scroller.current.scrollLeft = toX(scale, seconds) - x
+      if (next === now.pixelsPerSecond && scroller.current) scroller.current.scrollLeft = toX(now, seconds) - x
       else onScale({ pixelsPerSecond: next })
     },
-    [onScale, scale],
+    [onScale],
   )
 
   useKeptView(scroller, windowed, scale, zoomTo)
@@ -100,38 +104,44 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
       if (!event.ctrlKey && !event.metaKey) return
       event.preventDefault()
       const x = event.clientX - box.getBoundingClientRect().left
-      zoomTo(scale.pixelsPerSecond * Math.exp(-event.deltaY / 300), toSeconds(scale, box.scrollLeft + x), x)
+      const { scale: now } = latest.current
+      zoomTo(now.pixelsPerSecond * Math.exp(-event.deltaY / 300), toSeconds(now, box.scrollLeft + x), x)
     }
     box.addEventListener('wheel', wheel, { passive: false })
     return () => box.removeEventListener('wheel', wheel)
-  }, [scale, zoomTo])
+  }, [zoomTo])
 
   const fitSection = useCallback(
     (sectionId: string) => {
-      const section = report?.sections.find((other) => other.sectionId === sectionId)
+      const section = latest.current.report?.sections.find((other) => other.sectionId === sectionId)
       const width = scroller.current?.clientWidth ?? 1000
       if (section) zoomTo(zoomToFit(width - 2 * EDGE, section.to - section.one), section.one, EDGE)
     },
-    [report, zoomTo],
+    [zoomTo],
   )
 
   useImperativeHandle(ref, () => {
     const box = () => scroller.current!
     return {
-      fitRide: () => report && zoomTo(zoomToFit(box().clientWidth, Math.max(report.totals.total, 60)), 0, 0),
+      fitRide: () => {
+        const { report: shown } = latest.current
+        if (shown) zoomTo(zoomToFit(box().clientWidth, Math.max(shown.totals.total, 60)), 0, 0)
+      },
       fitSection,
       zoomBy: (factor) => {
+        const { scale: now } = latest.current
         const middle = box().clientWidth / 2
-        zoomTo(scale.pixelsPerSecond * factor, toSeconds(scale, box().scrollLeft + middle), middle)
+        zoomTo(now.pixelsPerSecond * factor, toSeconds(now, box().scrollLeft + middle), middle)
       },
       reveal: (from, to) => {
-        const left = toX(scale, from) - EDGE
-        const right = toX(scale, to) + EDGE - box().clientWidth
+        const { scale: now } = latest.current
+        const left = toX(now, from) - EDGE
+        const right = toX(now, to) + EDGE - box().clientWidth
         if (box().scrollLeft > left) box().scrollLeft = left
         else if (box().scrollLeft < right) box().scrollLeft = Math.min(left, right)
       },
     }
-  }, [report, scale, zoomTo, fitSection])
+  }, [zoomTo, fitSection])
 
   const ground = useMemo(() => ({ lane, scale }), [lane, scale])
   const { setNodeRef } = useDroppable({ id: 'stage' })

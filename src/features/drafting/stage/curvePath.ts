@@ -42,7 +42,7 @@ interface Stretch {
 
 /**
  * A curve given by its pieces and its value at a moment, each piece drawn with as many chords as its
- * width in pixels earns (one every eight pixels, two at least), so the picture costs the same at every zoom.
+ * width in pixels earns (one every twelve pixels, two at least), so the picture costs the same at every zoom.
  * Pieces that do not meet begin a new run.
  */
 export function smoothRuns<Piece extends Stretch>(
@@ -55,7 +55,7 @@ export function smoothRuns<Piece extends Stretch>(
   for (const piece of pieces) {
     if (piece.from !== end) runs.push([])
     const run = runs.at(-1)!
-    const chords = Math.max(2, Math.min(48, Math.ceil((x(piece.to) - x(piece.from)) / 8)))
+    const chords = Math.max(2, Math.min(48, Math.ceil((x(piece.to) - x(piece.from)) / 12)))
     for (let i = run.length === 0 ? 0 : 1; i <= chords; i++) {
       const at = piece.from + ((piece.to - piece.from) * i) / chords
       run.push({ at, value: valueAt(piece, at) })
