@@ -70,7 +70,7 @@ const GROUPS: readonly ConstantGroup[] = [
       'talkWindow',
     ],
   },
-  { title: 'fit and the room', names: ['fitUnder', 'startDrift', 'walkSeconds', 'waterSeconds'] },
+  { title: 'fit and the room', names: ['fitUnder', 'filledShare', 'startDrift', 'walkSeconds', 'waterSeconds'] },
   { title: 'shape', names: ['strainUp', 'strainDown'] },
 ]
 

@@ -1,9 +1,9 @@
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_BIKE, DEFAULT_LEADER, DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
-import { CURRENT_SCHEMA, type Level, type Ride, type Section } from '#plan/model.ts'
+import { type Bike, CURRENT_SCHEMA, type Level, type Ride, type Section } from '#plan/model.ts'
 
 /** A ride with nothing in it but one empty section to put the first block in. */
-export function blankRide({ newId, title, slotMinutes = DEFAULT_SLOT, level = DEFAULT_LEVEL }: BlankRide): Ride {
+export function blankRide({ newId, title, slotMinutes = DEFAULT_SLOT, level = DEFAULT_LEVEL, bike = DEFAULT_BIKE }: BlankRide): Ride {
   return {
     schema: CURRENT_SCHEMA,
     id: newId(),
@@ -13,7 +13,7 @@ export function blankRide({ newId, title, slotMinutes = DEFAULT_SLOT, level = DE
     briefingSeconds: 0,
     clearUpSeconds: 0,
     datum: 'base',
-    bike: DEFAULT_BIKE,
+    bike,
     leaders: [DEFAULT_LEADER],
     sections: [{ ...emptySection(newId), title: 'warm-up', leadInSeconds: 0 }],
   }
@@ -25,6 +25,7 @@ export interface BlankRide {
   title: string
   slotMinutes?: number
   level?: Level
+  bike?: Bike
 }
 
 /** A section without a song and without blocks, measured in seconds. */

@@ -1,9 +1,11 @@
 import { type FormEvent, useId, useMemo, useRef, useState } from 'react'
-import { DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
-import type { Level } from '#plan/model.ts'
+import { DEFAULT_BIKE, DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
+import type { Bike, Level } from '#plan/model.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
+import { type Choice, Select } from '#ui/Select.tsx'
 import { PlaylistTable } from './PlaylistTable.tsx'
 import { playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
 import { SlotField } from './SlotField.tsx'
@@ -13,6 +15,7 @@ export interface NewRideChoice {
   title: string
   level: Level
   slotMinutes: number
+  bike: Bike
   songs: PlaylistSong[]
 }
 
@@ -35,6 +38,9 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const [title, setTitle] = useState('')
   const [level, setLevel] = useState<Level>(DEFAULT_LEVEL)
   const [slotMinutes, setSlotMinutes] = useState<number | null>(DEFAULT_SLOT)
+  const bikes = useBikes()
+  const [bikeChosen, setBikeChosen] = useState<string | null>(null)
+  const { bike, value: bikeShown } = bikes.find(({ value }) => value === bikeChosen) ?? bikes[0]!
   const [text, setText] = useState('')
   const [openLines, setOpenLines] = useState(NO_LINES)
   const form = useRef<HTMLFormElement>(null)
@@ -57,7 +63,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const create = (event: FormEvent) => {
     event.preventDefault()
     if (slotMinutes === null) focusOn('.start-slot-other input')
-    else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, songs })
+    else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs })
   }
 
   return (
@@ -78,6 +84,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
       </div>
       <SlotField minutes={slotMinutes} onChange={setSlotMinutes} />
       <Segmented label="level" value={level} choices={LEVELS} onChange={setLevel} />
+      {bikes.length > 1 && <Select label="bike" value={bikeShown} choices={bikes} onChange={setBikeChosen} />}
       <div className="start-songs ui-field">
         <label className="ui-field-label" htmlFor={`${id}-songs`}>
           playlist
@@ -112,6 +119,15 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
       </div>
     </form>
   )
+}
+
+/** The bikes kept on this machine, and after them the typical knob, which one of them may have begun as. */
+function useBikes(): readonly (Choice<string> & { bike: Bike })[] {
+  const profiles = useApp((state) => state.profiles)
+  const kept = profiles.flatMap((profile) =>
+    profile.kind === 'bike' ? [{ value: profile.id, label: profile.name, bike: profile.bike }] : [],
+  )
+  return [...kept, { value: '', label: `${DEFAULT_BIKE.name}, typical`, bike: DEFAULT_BIKE }]
 }
 
 function goWords(songs: number): string {

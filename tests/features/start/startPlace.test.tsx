@@ -1,11 +1,14 @@
 // @vitest-environment happy-dom
 import { readFileSync } from 'node:fs'
+import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { DEMOS } from '#features/start/useDemoRides.ts'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import { countsOf } from '#plan/beatGrid.ts'
+import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Ride } from '#plan/model.ts'
+import { profileOfBike } from '#plan/profile.ts'
 import type { SavedRide } from '#plan/savedRide.ts'
 import type { RideShelf } from '#store/ports.ts'
 import { aStore } from '#tests/support/aStore.ts'
@@ -54,6 +57,17 @@ async function open(shelf: RideShelf | null = aShelf([])) {
 
 const demo = (title: string) => page.find('button', new RegExp(`^${title}`)) as HTMLButtonElement
 const submit = () => page.press(page.find('button[type="submit"]', /./))
+
+describe('the bike of a new ride', () => {
+  it('is asked for only where one is kept, and then is the kept one unless another is chosen', async () => {
+    const { store, state } = await open()
+    expect(page.host.querySelector('.start-form select')).toBeNull()
+    act(() => store.setState({ profiles: [profileOfBike({ ...DEFAULT_BIKE, id: 'barn', name: 'the barn', base: 3 })] }))
+    expect((page.find('select', 'bike') as HTMLSelectElement).selectedOptions[0]?.textContent).toBe('the barn')
+    submit()
+    expect(state().ride?.bike).toMatchObject({ id: 'barn', base: 3 })
+  })
+})
 
 describe('the start', () => {
   it('leads a newcomer somewhere: no list of nothing, two demo rides, a form that is ready', async () => {

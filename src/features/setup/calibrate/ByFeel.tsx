@@ -57,7 +57,9 @@ export function ByFeel({ bike, onClose }: Props) {
     (setting: Setting | undefined) => {
       const { [feel]: _before, ...others } = found[round]
       const next = setting === undefined ? others : { ...others, [feel]: setting }
-      setFound(round === 0 ? [next, found[1]] : [found[0], next])
+      const both: readonly [Found, Found] = round === 0 ? [next, found[1]] : [found[0], next]
+      setFound(both)
+      setCurrent(nextCell({ round, feel }, both))
     }
   const skip = () => {
     const field = table.current?.querySelector<HTMLInputElement>('[data-current="true"] input') ?? null
@@ -127,6 +129,14 @@ export function ByFeel({ bike, onClose }: Props) {
       />
     </div>
   )
+}
+
+const CELLS: readonly Cell[] = ([0, 1] as const).flatMap((round) => FEEL_LADDER.map(({ feel }) => ({ round, feel })))
+
+/** The first feel not found after one, down the first cadence and then the second. */
+function nextCell({ round, feel }: Cell, found: readonly [Found, Found]): Cell | null {
+  const at = CELLS.findIndex((cell) => cell.round === round && cell.feel === feel)
+  return CELLS.slice(at + 1).find((cell) => found[cell.round][cell.feel] === undefined) ?? null
 }
 
 const roundOf = (rpm: Rpm, found: Found): FeelRound => ({

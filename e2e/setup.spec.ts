@@ -1,0 +1,103 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { openRidewright, ready } from './support/openRidewright.ts'
+import { expect, test } from './support/test.ts'
+
+const saved = (page: Page) => page.getByText('saved on this machine', { exact: true })
+const places = (page: Page) => page.getByRole('navigation', { name: 'places' })
+const goTo = (page: Page, name: string) => places(page).getByRole('link', { name }).click()
+const showPart = (page: Page, name: string) => page.locator('.setup-head label').getByText(name, { exact: true }).click()
+const demandLine = (page: Page) => page.locator('[data-curve="demand"]').first()
+
+async function openRide(page: Page): Promise<void> {
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Ridge and Return/ }).click()
+  await expect(saved(page)).toBeVisible()
+}
+
+test('a rider’s numbers move the demand line, and the way back brings it back', async ({ page }) => {
+  await openRide(page)
+  await expect(demandLine(page)).toHaveAttribute('d', /^M/)
+  const before = await demandLine(page).getAttribute('d')
+  await page.getByRole('button', { name: 'change the riders' }).click()
+  const uptake = page.getByLabel('highest oxygen uptake of the regular rider')
+  await uptake.fill('a lot')
+  await uptake.press('Enter')
+  await expect(page.getByText('Highest oxygen uptake is a number, such as 40.')).toBeVisible()
+  await uptake.fill('33')
+  await uptake.press('Enter')
+  await goTo(page, 'draft')
+  await expect(demandLine(page)).toHaveAttribute('d', /^M/)
+  expect(await demandLine(page).getAttribute('d')).not.toBe(before)
+  await page.getByRole('button', { name: 'undo' }).click()
+  await expect(demandLine(page)).toHaveAttribute('d', before!)
+})
+
+test('a bike calibrated by its watts is seen before it is taken, kept, and there after a reload for other rides', async ({ page }) => {
+  await openRide(page)
+  await page.getByRole('button', { name: 'change or calibrate the bike' }).click()
+  await page.getByRole('button', { name: 'by the console’s watts' }).click()
+  await expect(page.getByText('Set the knob to base, 2 turns.')).toBeVisible()
+  await page.getByLabel('watts shown at 2', { exact: true }).focus()
+  for (const watts of ['61', '135']) {
+    await page.keyboard.type(watts)
+    await page.keyboard.press('Enter')
+  }
+  await expect(page.getByLabel('watts shown at 4', { exact: true })).toBeFocused()
+  await page.getByRole('button', { name: 'skip this one' }).click()
+  await expect(page.getByText('Set the knob to 5 turns.')).toBeVisible()
+  await page.keyboard.type('280')
+  await page.keyboard.press('Enter')
+  await expect(page.getByText('For the regular rider it changes most in')).toBeVisible()
+  await page.getByRole('button', { name: 'take this calibration' }).click()
+  await expect(page.getByLabel('watts at 3', { exact: true })).toHaveValue('135')
+  await page.getByRole('button', { name: /^keep Lanternfish/ }).click()
+  await expect(page.getByText('in this ride', { exact: true })).toBeVisible()
+  await expect(saved(page)).toBeVisible()
+
+  await page.reload()
+  await ready(page)
+  await expect(page.getByText('in this ride', { exact: true })).toBeVisible()
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await expect(page.getByLabel('bike').locator('option:checked')).toHaveText('Lanternfish, main room')
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await goTo(page, 'bikes & riders')
+  await page.getByRole('button', { name: 'use Lanternfish, main room for this ride' }).click()
+  await expect(page.getByLabel('watts at 3', { exact: true })).toHaveValue('135')
+})
+
+test('house rules change what is found, and a move to avoid is found with another way to ride it', async ({ page }) => {
+  await openRide(page)
+  await expect(page.getByText('without sitting down')).toHaveCount(0)
+  await goTo(page, 'bikes & riders')
+  await showPart(page, 'house rules')
+  await page.getByLabel('longest standing').fill('30')
+  await page.getByLabel('longest standing').press('Enter')
+  await page.getByLabel('avoid another move').fill('shoulder roll')
+  await page.getByLabel('avoid another move').press('Enter')
+  await goTo(page, 'draft')
+  const showAll = page.getByRole('button', { name: /^show all/ })
+  if (await showAll.isVisible()) await showAll.click()
+  await expect(page.getByText('without sitting down; 30 s is the most.').first()).toBeVisible()
+  const avoided = page.getByRole('listitem').filter({ hasText: 'which this room does not do' }).first()
+  await expect(avoided).toBeVisible()
+  await avoided.getByRole('button', { name: /^Leave “shoulder roll/ }).click()
+  await expect(page.getByText('which this room does not do')).toHaveCount(0)
+})
+
+test('the place has no barriers that a machine can find, light and dark, wide and narrow', async ({ page }) => {
+  await openRide(page)
+  await goTo(page, 'bikes & riders')
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme })
+    for (const width of [1440, 390]) {
+      await page.setViewportSize({ width, height: 900 })
+      for (const part of ['riders', 'house rules', 'bike']) {
+        await showPart(page, part)
+        const { violations } = await new AxeBuilder({ page }).analyze()
+        expect(violations.map(({ id, nodes }) => `${part}: ${id} ${nodes[0]?.html}`)).toEqual([])
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width)
+    }
+  }
+})
