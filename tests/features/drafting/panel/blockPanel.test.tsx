@@ -275,7 +275,7 @@ describe('cues', () => {
     expect((panel.field('add a cue') as HTMLTextAreaElement).value).toBe('')
   })
 
-  it('say when they start and how long they take', () => {
+  it('say the seconds they need and have, and when they start on both clocks', () => {
     openBlock('b', {
       ...rideWith({}),
       sections: [
@@ -289,7 +289,7 @@ describe('cues', () => {
       ],
     })
     // 64 counts at half a second; the words end 8 counts before, and five of them at 140 a minute take 2.1 s and a pause of 0.4 s.
-    expect(panel.host.querySelector('.panel-cue')!.textContent).toContain('2.5 s from 0:25')
+    expect(panel.host.querySelector('.panel-cue')!.textContent).toContain('needs 2.5 s, has 28 s · at 0:25, song 0:25')
   })
 
   it('end so many counts or seconds before their change', () => {
@@ -300,9 +300,12 @@ describe('cues', () => {
     expect(panel.block('a').cues[0]!.lead).toEqual({ seconds: 3 })
     panel.type('cue 1, ends before the change', 'soon')
     expect(panel.under('cue 1, ends before the change')).toBe('Write counts, such as 8, or seconds, such as 3 s.')
-    panel.choose('cue 1, count-in', '4')
     panel.choose('cue 1, moment', 'countIn')
     expect(panel.block('a').cues[0]).toMatchObject({ moment: 'countIn', count: 4 })
+    panel.choose('cue 1, count-in', '8')
+    expect(panel.block('a').cues[0]).toMatchObject({ moment: 'countIn', count: 8 })
+    panel.choose('cue 1, moment', 'action')
+    expect(panel.block('a').cues[0]).not.toHaveProperty('count')
   })
 })
 

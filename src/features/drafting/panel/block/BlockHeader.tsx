@@ -1,3 +1,4 @@
+import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import { limitsOf } from '#engine/ledger/limits.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/report.ts'
@@ -15,7 +16,7 @@ import { formatEights } from '#units/formatEights.ts'
 export function BlockHeader({ block }: { block: Block }) {
   const played = usePlayed(block.id)
   const eight = useApp((state) => played && state.shownReport?.sections[played.section]?.unit.eight)
-  const over = useApp((state) => state.shown && unitOfTotals(state.shown.bike, state.shown.datum, played?.ledger.after))
+  const over = useApp((state) => state.shown && unitShown(state.shown, state.shownReport?.shownOn, played?.ledger))
   const ledger = useApp((state) => played && state.shown && sayLedger(played.ledger, state.shown))
   return (
     <header className="panel-header">
@@ -51,8 +52,16 @@ function sayWhere(played: PlayedBlock, eight: number | undefined): string {
   return parts.filter((part) => part !== false).join(' · ')
 }
 
-/** "¾ → 1½": what riders have before the call and after it; nothing where that is the same. */
-function sayLedger({ before, after }: LedgerEntry, ride: Ride): string {
+/** "turns over base"; on another bike "levels: solid hill". */
+function unitShown(ride: Ride, on: ShownOn | undefined, ledger: LedgerEntry | undefined): string {
+  if (!on || !ledger?.reading) return unitOfTotals(ride.bike, ride.datum, ledger?.after)
+  const unit = ledger.reading.small.startsWith('~') ? `${unitOfTotals(on.bike, on.datum)}, ` : ''
+  return `${unit}${ledger.reading.feel}`
+}
+
+/** "¾ → 1½": what riders have before the call and after it; nothing where that is the same. On another bike, what rounding does. */
+function sayLedger({ before, after, reading }: LedgerEntry, ride: Ride): string {
+  if (reading) return reading.rounding
   const limits = limitsOf(ride)
   const [from, to] = [formatTotal(before, ride.bike, limits), formatTotal(after, ride.bike, limits)]
   return from === to ? '' : `${from} → ${to}`

@@ -60,7 +60,13 @@ function BlockFields({ block }: { block: Block }) {
         <TextRow label="name" value={block.label} placeholder={block.terrain} longest={120} onChange={(label) => edit({ label })} />
         <SelectRow label="terrain" value={block.terrain} choices={TERRAIN_CHOICES} onChange={(terrain) => edit({ terrain })} />
       </div>
-      <CueList cues={block.cues} unit={'counts' in block.length ? 'counts' : 'seconds'} newId={does.newId} onChange={does.setCues} />
+      <CueList
+        blockId={block.id}
+        cues={block.cues}
+        unit={'counts' in block.length ? 'counts' : 'seconds'}
+        newId={does.newId}
+        onChange={does.setCues}
+      />
       <MoreFields block={block} leaders={leaders} eight={song?.grid ? eight : undefined} edit={edit} />
     </>
   )

@@ -1,4 +1,5 @@
 import { memo } from 'react'
+import { CueFindings } from '#features/drafting/panel/block/CueFindings.tsx'
 import { formatCueLead, parseCueLead, stepCueLead } from '#features/drafting/panel/block/cueLead.ts'
 import { SpeechNote } from '#features/drafting/panel/block/SpeechNote.tsx'
 import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
@@ -21,8 +22,7 @@ export interface CueFieldsProps {
   onMove: (by: 1 | -1) => void
 }
 
-const COUNT_INS: readonly Choice<'none' | '4' | '8'>[] = [
-  { value: 'none', label: 'no count-in' },
+const COUNT_INS: readonly Choice<'4' | '8'>[] = [
   { value: '4', label: 'count-in 4' },
   { value: '8', label: 'count-in 8' },
 ]
@@ -47,7 +47,7 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           hideLabel
           value={cue.moment}
           choices={MOMENT_CHOICES}
-          onChange={(moment) => onChange({ ...cue, moment })}
+          onChange={(moment) => onChange(patched(cue, { moment, count: moment === 'countIn' ? (cue.count ?? 4) : undefined }))}
         />
         <QuantityRow
           label={`${name}, ends before the change`}
@@ -59,22 +59,31 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           onChange={(lead) => onChange({ ...cue, lead })}
           step={stepCueLead}
         />
+        {(cue.moment === 'countIn' || cue.count !== undefined) && (
+          <Select
+            label={`${name}, count-in`}
+            hideLabel
+            value={`${cue.count ?? 4}`}
+            choices={COUNT_INS}
+            onChange={(count) => onChange({ ...cue, count: count === '4' ? 4 : 8 })}
+          />
+        )}
+        <span className="panel-cue-tools">
+          {of > 1 && <Order name={name} place={place} of={of} onMove={onMove} />}
+          <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
+            ×
+          </IconButton>
+        </span>
       </div>
-      <WordsField label={`${name}, words`} hideLabel value={cue.text} placeholder="what you say" onCommit={setText} />
-      <div className="panel-cue-tools">
-        <Select
-          label={`${name}, count-in`}
-          hideLabel
-          value={cue.count === undefined ? 'none' : `${cue.count}`}
-          choices={COUNT_INS}
-          onChange={(count) => onChange(patched(cue, { count: count === 'none' ? undefined : count === '4' ? 4 : 8 }))}
-        />
-        <SpeechNote cueId={cue.id} />
-        {of > 1 && <Order name={name} place={place} of={of} onMove={onMove} />}
-        <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
-          ×
-        </IconButton>
-      </div>
+      <WordsField
+        label={`${name}, words`}
+        hideLabel
+        value={cue.text}
+        placeholder={cue.moment === 'countIn' ? 'counted in' : 'what you say'}
+        onCommit={setText}
+      />
+      <SpeechNote cueId={cue.id} />
+      <CueFindings cueId={cue.id} />
     </li>
   )
 })

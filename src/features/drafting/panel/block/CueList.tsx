@@ -1,10 +1,12 @@
 import { memo } from 'react'
 import { CueFields } from '#features/drafting/panel/block/CueFields.tsx'
+import { CueOffers } from '#features/drafting/panel/block/CueOffers.tsx'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import type { Cue } from '#plan/model.ts'
 import './cues.css'
 
 export interface CueListProps {
+  blockId: string
   cues: readonly Cue[]
   unit: 'counts' | 'seconds'
   newId: () => string
@@ -12,7 +14,7 @@ export interface CueListProps {
 }
 
 /** What is said at a block, in order. Words typed into the last line become another cue. */
-export const CueList = memo(function CueList({ cues, unit, newId, onChange }: CueListProps) {
+export const CueList = memo(function CueList({ blockId, cues, unit, newId, onChange }: CueListProps) {
   const add = (typed: string) => {
     const text = typed.trim()
     if (text === '') return null
@@ -36,6 +38,7 @@ export const CueList = memo(function CueList({ cues, unit, newId, onChange }: Cu
           />
         ))}
       </ol>
+      <CueOffers blockId={blockId} />
       <WordsField
         className="panel-edit-only"
         label="add a cue"

@@ -1,16 +1,38 @@
-import type { AppState } from '#store/state.ts'
+import { roomFor } from '#engine/cues/cueRoom.ts'
+import type { RideReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
 
-/** When a cue is said, and how long it takes the one who says it. */
+/** The seconds a cue needs against those there are, and when it is said, on the ride's clock and the song's. */
 export function SpeechNote({ cueId }: { cueId: string }) {
-  const said = useApp((state) => saySpeech(state, cueId))
-  return <span className="panel-quiet">{said}</span>
+  const report = useApp((state) => state.shownReport)
+  const said = report && speechOf(report, cueId)
+  if (!said) return null
+  return (
+    <p className="panel-speech">
+      <span data-tight={said.tight || undefined}>{said.budget}</span> <span>{said.when}</span>
+    </p>
+  )
 }
 
-function saySpeech({ shownReport }: AppState, cueId: string): string {
-  const line = shownReport?.cues.lines.find(({ cue }) => cue.id === cueId)
-  if (!line || (line.words === 0 && line.count === undefined)) return ''
-  return `${formatNumber(line.to - line.from, 1)} s from ${formatClock(line.from)}`
+/** Less than this over is a rounding of speech, not a lack of room. */
+const SLIGHT: Seconds = 0.25
+
+function speechOf({ cues, blocks, sections }: RideReport, cueId: string) {
+  const line = cues.lines.find(({ cue }) => cue.id === cueId)
+  if (!line) return null
+  const { one } = sections[blocks[line.block]!.section]!
+  const needs = line.to - line.from
+  const has = roomFor(line, cues.lines, blocks)
+  const tight = line.count === undefined && line.change > 0 && needs - has > SLIGHT
+  const inSong = line.from - one
+  return {
+    tight,
+    budget: line.count === undefined ? `needs ${seconds(needs)}, has ${seconds(has)}` : `${line.count} counts, ${seconds(needs)}`,
+    when: `· at ${formatClock(line.from)}, ${inSong < 0 ? `${seconds(-inSong)} before the song` : `song ${formatClock(inSong)}`}`,
+  }
 }
+
+const seconds = (value: Seconds): string => `${formatNumber(value, value < 10 ? 1 : 0)} s`

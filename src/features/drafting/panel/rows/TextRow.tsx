@@ -18,9 +18,10 @@ export interface TextRowProps {
 export function TextRow({ label, value, onChange, required, placeholder, hint, rows, longest = 400 }: TextRowProps) {
   const commit = (typed: string) => {
     const text = typed.trim()
+    if (text === (value ?? '').trim()) return null
     if (text === '' && required !== undefined) return required
     if (text.length > longest) return `At most ${longest} characters; this has ${text.length}.`
-    if (text !== value?.trim()) onChange(text === '' ? undefined : text)
+    onChange(text === '' ? undefined : text)
     return null
   }
   return <Field label={label} value={value ?? ''} onCommit={commit} placeholder={placeholder} hint={hint} rows={rows} />

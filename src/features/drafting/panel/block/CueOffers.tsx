@@ -1,0 +1,74 @@
+import { useMemo, useState } from 'react'
+import { type CueOffer, cueOffers } from '#features/drafting/panel/block/cueOffers.ts'
+import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
+import { addCues } from '#plan/commands/addCues.ts'
+import { patchBlock } from '#plan/commands/patchBlock.ts'
+import { findBlock } from '#plan/places.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+
+/** What could be said here and is not, each one press away: the call in the ledger's words, a count-in, a form point, a story where there is room. */
+export function CueOffers({ blockId }: { blockId: string }) {
+  const store = useAppStore()
+  const ride = useApp((state) => state.ride)
+  const report = useApp((state) => state.report)
+  const bank = useApp((state) => state.formPoints)
+  const [turn, setTurn] = useState(0)
+  const offers = useMemo(() => (ride && report ? cueOffers(ride, report, blockId, bank, turn) : {}), [ride, report, blockId, bank, turn])
+
+  const take = ({ cue, replaces }: CueOffer) => {
+    const { run, newId, ride: now } = store.getState()
+    const cues = now && findBlock(now, blockId)?.block.cues
+    if (replaces !== undefined && cues) {
+      run(patchBlock(now, { blockId, patch: { cues: cues.map((held) => (held.id === replaces ? { ...held, ...cue } : held)) } }))
+    } else run(addCues([{ blockId, cue: { id: newId(), ...cue } }]))
+  }
+  const { call, countIn, form, story } = offers
+  return (
+    <div className="panel-offers panel-edit-only">
+      {call && (
+        <Button tone="quiet" onClick={() => take(call)}>
+          {call.replaces ? 'say first' : 'announce'} “{call.replaces ? firstSentence(call.cue.text) : call.cue.text}”
+        </Button>
+      )}
+      {countIn && (
+        <Button tone="quiet" onClick={() => take(countIn)}>
+          add a count-in
+        </Button>
+      )}
+      {form && (
+        <span className="panel-offer-form">
+          <Button tone="quiet" onClick={() => take(form)}>
+            form point “{form.cue.text}”
+          </Button>
+          {bank.length > 1 && (
+            <button type="button" className="panel-link" aria-label="another form point" onClick={() => setTurn((turn + 1) % bank.length)}>
+              another
+            </button>
+          )}
+        </span>
+      )}
+      {story && (
+        <WordsField
+          label="add a story"
+          hideLabel
+          value=""
+          placeholder={`a story: ${formatDuration(story.to - story.from)} from ${formatClock(story.from)}, up to ${story.words} words`}
+          onCommit={(typed) => {
+            const text = typed.trim()
+            if (text.length > LONGEST) return `At most ${LONGEST} characters; this has ${text.length}.`
+            if (text !== '') take({ cue: { moment: 'story', lead: story.lead, text } })
+            return null
+          }}
+        />
+      )}
+    </div>
+  )
+}
+
+/** Most characters of one cue. */
+const LONGEST = 500
+
+const firstSentence = (text: string): string => /^[^.]+\./.exec(text)?.[0] ?? text
