@@ -24,6 +24,7 @@ export function holdings(ride: Ride): Holdings {
         ? [`the ${ride.leaders.length === 1 ? 'name' : 'names'} ${ride.leaders.map((leader) => leader.name).join(' and ')}`]
         : []),
       'the notes on sections and blocks',
+      ...(ride.houseRules || ride.avoidMoves ? ['the house rules of the room, and the moves it avoids'] : []),
       ...(ride.parent || ride.ancestors?.length ? ['numbers that tell which versions it was made from'] : []),
     ],
     never: [
