@@ -1,4 +1,5 @@
-import type { Span } from '#engine/report.ts'
+import { isJump } from '#engine/cadence/moves.ts'
+import type { PlayedBlock, Span } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import type { LeadState } from './leadState.ts'
 import type { LedSection, Measure } from './led.ts'
@@ -43,13 +44,17 @@ export function eightOfSong({ eight, end }: LedSection, place: Measure): { eight
   return { eight: Math.floor(Math.max(0, place) / eight) + 1, of: Math.max(1, Math.ceil(end / eight)) }
 }
 
-/** The end of the blocks from this one on that keep its posture, in its own section. */
+/** The end of the blocks from this one on that keep its posture, in its own section. Jumps come down again and again: no one is up for all of them. */
 function postureEnd({ report: { blocks } }: LedClass, index: number): Seconds {
-  const { block, section } = blocks[index]!
-  let end = blocks[index]!.to
-  for (let i = index + 1; blocks[i]?.section === section && blocks[i]!.block.posture === block.posture; i++) end = blocks[i]!.to
+  const own = blocks[index]!
+  const keeps = (played: PlayedBlock | undefined) =>
+    played?.section === own.section && played.block.posture === own.block.posture && isJumps(played) === isJumps(own)
+  let end = own.to
+  for (let i = index + 1; keeps(blocks[i]); i++) end = blocks[i]!.to
   return end
 }
+
+const isJumps = ({ block: { move } }: PlayedBlock): boolean => move !== undefined && isJump(move.name)
 
 /** The block after this span that takes any time, and when it comes. */
 export function nextFrom({ report: { blocks, sections } }: LedClass, span: Span, section: number, here: Seconds): Pick<LeadState, 'next'> {

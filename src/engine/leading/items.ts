@@ -23,24 +23,29 @@ export const startOf = (items: readonly LedItem[], index: number): Measure =>
 
 export const lengthOf = (items: readonly LedItem[]): Measure => startOf(items, items.length)
 
-/**
- * The section with other items. Music ends when it ends, and what no longer fits falls off;
- * without music the section is as long as its blocks.
- */
+/** The section with other items. Music ends when it ends; without music the section is as long as its blocks. */
 export function withItems(section: LedSection, items: readonly LedItem[]): LedSection {
-  const whole = lengthOf(section.items)
-  const end = section.music ? section.end : section.end + lengthOf(items) - whole
-  return { ...section, items: clipped(items, end), end, changed: true, called: undefined }
+  const end = section.music ? section.end : section.end + lengthOf(items) - lengthOf(section.items)
+  return { ...section, items, end, changed: true, called: undefined }
 }
 
-/** "“ease” and “push” fall off the end of the song", or nothing where all of it still fits. */
-export function sayFallen(plan: Plan, section: LedSection, wanted: readonly LedItem[], kept: readonly LedItem[]): string {
-  const fallen = wanted.slice(kept.length).map((item) => nameOf(plan, item))
-  if (fallen.length === 0) return ''
-  const names = [...new Set(fallen)]
-  const what = names.length > 2 ? `${names.length} blocks` : names.join(' and ')
-  return section.music ? `; ${what} ${fallen.length > 1 ? 'fall' : 'falls'} off the end of the song` : ''
+/** The section with what comes before its end: what music leaves no room for is kept in mind, in case room comes back, but not ridden. */
+export function asPlaying(section: LedSection): LedSection {
+  const items = clipped(section.items, section.end)
+  return items.every((item, i) => item === section.items[i]) && items.length === section.items.length ? section : { ...section, items }
 }
+
+/** "; “ease” falls off the end of the song", or nothing where no more falls off than did before. */
+export function sayFallen(plan: Plan, before: LedSection, after: LedSection): string {
+  const already = new Set(fallenOf(before))
+  const fallen = fallenOf(after).filter((item) => !already.has(item))
+  if (fallen.length === 0) return ''
+  const names = [...new Set(fallen.map((item) => nameOf(plan, item)))]
+  const what = names.length > 2 ? `${names.length} blocks` : names.join(' and ')
+  return `; ${what} ${names.length > 1 ? 'fall' : 'falls'} off the end of the song`
+}
+
+const fallenOf = (section: LedSection): readonly LedItem[] => section.items.slice(asPlaying(section).items.length)
 
 /** A led item's name in quotes. */
 export const nameOf = ({ report }: Plan, { planned }: LedItem): string => `“${nameOfItem(report.blocks[planned]!.block)}”`

@@ -27,10 +27,11 @@ export interface LedSection {
   /** Index in the plan. */
   planned: number
   counted: boolean
-  /** Music plays on by itself: blocks that are held or repeated push others off its end. Without it the section grows. */
+  /** Music plays on by itself: blocks that are held or repeated push others off its end, where they wait. Without it the section grows. */
   music: boolean
   /** An eight (or six) in the section's measure; what is worked on without beats, 5 s. */
   eight: Measure
+  /** In their order, also those past the end. */
   items: readonly LedItem[]
   /** Where the section ends, from its count one. */
   end: Measure

@@ -1,8 +1,10 @@
+import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import { putOff } from './acts/hold.ts'
+import { asPlaying } from './items.ts'
 import { type LeadLog, lateBy } from './leadLog.ts'
 import type { Led, LedSection, Plan } from './led.ts'
 import { ledRide } from './ledRide.ts'
@@ -40,9 +42,16 @@ export function ledClass(plan: Plan, log: LeadLog, until?: Seconds): LedClass {
 
 /** The same from what is led. */
 export function classOf(plan: Plan, led: Led, late: Seconds, said = ''): LedClass {
-  const ride = ledRide(plan, led)
-  const report = ride === plan.ride ? plan.report : computeRide(ride)
-  return { plan, ride, report, led, blocks: led.sections.flatMap(roundsOf), late, said }
+  const playing = { ...led, sections: led.sections.map(asPlaying) }
+  const ride = ledRide(plan, playing)
+  const report = ride === plan.ride ? plan.report : readAs(plan, ride)
+  return { plan, ride, report, led: playing, blocks: playing.sections.flatMap(roundsOf), late, said }
+}
+
+/** The report in the words of the bike the plan is read on. */
+function readAs({ report: { shownOn } }: Plan, ride: Ride): RideReport {
+  const report = computeRide(ride)
+  return shownOn ? onAnotherBike(ride, report, shownOn.bike) : report
 }
 
 /** Seconds by which the end of the class stands off at a time, for a hold that goes on. */

@@ -21,15 +21,16 @@ export function playLog(plan: Plan, { events }: Pick<LeadLog, 'events'>, until: 
   return acted
 }
 
-/** One act. Whatever moves on ends a hold first. */
+/** One act. Whatever moves on ends a hold first; so does a one that is heard when the held song is over. */
 export function act(plan: Plan, led: Led, event: LeadEvent): Acted {
-  const standing = (now: Led): Standing => ({ plan, led: now, times: ledTimes(plan, now), at: event.at })
+  const standing = (now: Led, at = event.at): Standing => ({ plan, led: now, times: ledTimes(plan, now), at })
   const { kind } = event
   switch (kind) {
     case 'one':
-      return hearOne(standing(led))
+      return hearOne(standing(songIsOver(standing(led)) ? go(standing(led)).led : led))
     case 'cut':
-      return takeCuts(standing(led), event.cuts)
+      // While something is held, nothing after it has begun.
+      return takeCuts(standing(led, led.hold?.at), event.cuts)
     case 'hold':
       return led.hold ? go(standing(led)) : hold(standing(led))
     case 'go':
@@ -40,3 +41,6 @@ export function act(plan: Plan, led: Led, event: LeadEvent): Acted {
     }
   }
 }
+
+const songIsOver = ({ led: { hold: held }, times, at }: Standing): boolean =>
+  held !== undefined && held.moment.kind !== 'after' && at >= times[held.moment.section]!.to

@@ -13,12 +13,11 @@ export function again(standing: Standing): Acted {
   const pass = section.items[moment.item]!.pass
   const number = 1 + Math.max(0, ...section.items.map((item) => (item.pass?.setId === pass?.setId ? (item.pass?.number ?? 0) : 0)))
   const copies = section.items.slice(from, to).map((item): LedItem => (pass ? { ...item, pass: { ...pass, number } } : item))
-  const wanted = section.items.toSpliced(to, 0, ...copies)
-  const next = withItems(section, wanted)
+  const next = withItems(section, section.items.toSpliced(to, 0, ...copies))
   const what = pass ? 'This round' : nameOf(plan, section.items[moment.item]!)
   return {
     led: withSection(led, moment.section, next),
-    said: `${what} once more${sayFallen(plan, section, wanted, next.items)}.`,
+    said: `${what} once more${sayFallen(plan, section, next)}.`,
   }
 }
 

@@ -28,6 +28,6 @@ export function back(standing: Standing): Acted {
   const next = withItems(section, wanted)
   return {
     led: withSection(led, moment.section, next),
-    said: `${nameOf(plan, section.items[again]!)} again${sayFallen(plan, section, wanted, next.items)}.`,
+    said: `${nameOf(plan, section.items[again]!)} again${sayFallen(plan, section, next)}.`,
   }
 }

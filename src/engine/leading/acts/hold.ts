@@ -1,4 +1,4 @@
-import { clipped, sayFallen } from '#engine/leading/items.ts'
+import { sayFallen, withItems } from '#engine/leading/items.ts'
 import { type Led, type LedSection, type Measure, withSection } from '#engine/leading/led.ts'
 import { type LedTimes, measureClock, momentAt } from '#engine/leading/ledTimes.ts'
 import type { Seconds } from '#units/units.ts'
@@ -19,24 +19,21 @@ export function hold(standing: Standing): Acted {
 export function go(standing: Standing): Acted {
   const { plan, led, times, at } = standing
   if (!led.hold) return nothing(standing, 'Nothing is held.')
-  const { hold: held, ...free } = led
-  const { moment } = held
-  const waited = at - held.at
+  const { hold: since, ...free } = led
+  const { moment } = since
+  const waited = at - since.at
   if (moment.kind === 'after') return { led: { ...free, clearUp: led.clearUp + waited }, said: 'On.' }
   const section = led.sections[moment.section]!
   if (moment.kind === 'leadIn') return { led: later(free, moment.section, times, waited), said: 'On.' }
   const { one } = times[moment.section]!
   const now = measureClock(plan, section, one).placeAt(at)
   if (moment.kind === 'tail') return { led: withSection(free, moment.section, { end: Math.max(section.end, now) }), said: 'On.' }
-  const added = held.eight === undefined ? waited : repeatsOf(held.eight, now, section.eight) * section.eight
+  const added = since.eight === undefined ? waited : repeatsOf(since.eight, now, section.eight) * section.eight
   if (added === 0) return { led: free, said: 'On.' }
-  const wanted = section.items.with(moment.item, { ...section.items[moment.item]!, length: section.items[moment.item]!.length + added })
-  const end = section.music ? Math.max(section.end, now) : section.end + added
-  const items = clipped(wanted, end)
-  return {
-    led: withSection(free, moment.section, { items, end, changed: true, called: undefined }),
-    said: `On${sayFallen(plan, section, wanted, items)}.`,
-  }
+  const held = section.items[moment.item]!
+  const longer = withItems(section, section.items.with(moment.item, { ...held, length: held.length + added }))
+  const next = { ...longer, end: Math.max(longer.end, now) }
+  return { led: withSection(free, moment.section, next), said: `On${sayFallen(plan, section, next)}.` }
 }
 
 /** Whole times the held eight has come again at a place. */

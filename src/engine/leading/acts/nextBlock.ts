@@ -1,4 +1,4 @@
-import { clipped, nameOf, startOf, withItems } from '#engine/leading/items.ts'
+import { asPlaying, clipped, nameOf, startOf, withItems } from '#engine/leading/items.ts'
 import { type LedSection, type Measure, withSection } from '#engine/leading/led.ts'
 import { momentAt } from '#engine/leading/ledTimes.ts'
 import { type Acted, nothing, type Standing } from './act.ts'
@@ -22,7 +22,7 @@ export function nextBlock(standing: Standing): Acted {
   const index = called ? item + 1 : item
   const start = called ? section.called! : from
   const end = called ? start : nearestEight(section, from, place)
-  if (index + 1 >= section.items.length) return leaveSong(standing, moment.section, Math.max(end, place))
+  if (index + 1 >= asPlaying(section).items.length) return leaveSong(standing, moment.section, Math.max(end, place))
   const kept = clipped(section.items.slice(0, index + 1), end)
   const next = withItems(section, [...kept, ...section.items.slice(index + 1)])
   const coming = next.items[kept.length]

@@ -1,4 +1,4 @@
-import { clipped } from '#engine/leading/items.ts'
+import { asPlaying } from '#engine/leading/items.ts'
 import { type Measure, sectionOf, withSection } from '#engine/leading/led.ts'
 import { measureClock, momentAt } from '#engine/leading/ledTimes.ts'
 import { nameOfSection } from '#plan/names.ts'
@@ -18,7 +18,7 @@ export function leaveSong({ plan, led, times, at }: Standing, index: number, pla
   const section = led.sections[index]!
   const end = Math.min(section.end, place)
   const later = measureClock(plan, section, times[index]!.one).at(end) > at
-  const shorter = withSection(led, index, { items: clipped(section.items, end), end, changed: true, called: undefined })
+  const shorter = withSection(led, index, { ...asPlaying({ ...section, end }), changed: true, called: undefined })
   const next = led.sections[index + 1]
   if (!next) return { led: shorter, said: `“${nameOf(plan, section)}” ends here.` }
   const { one: _, ...rest } = next

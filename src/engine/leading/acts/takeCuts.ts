@@ -1,13 +1,27 @@
-import { clipped, lengthOf } from '#engine/leading/items.ts'
+import { asPlaying, clipped, lengthOf } from '#engine/leading/items.ts'
 import type { Cut } from '#engine/leading/leadLog.ts'
 import type { Led, LedItem, LedSection } from '#engine/leading/led.ts'
+import { momentAt } from '#engine/leading/ledTimes.ts'
 import type { Acted, Standing } from './act.ts'
 
-/** The class without what is cut. A cut of something that is no longer there changes nothing. */
-export function takeCuts({ led, times, at }: Standing, cuts: readonly Cut[]): Acted {
-  const begun = (planned: number) => times.some(({ from }, i) => led.sections[i]!.planned === planned && from <= at)
-  const next = cuts.filter(({ kind, section }) => kind !== 'song' || !begun(section)).reduce(without, led)
+/** The class without what is cut. What has begun or is over by now is not cut any more. */
+export function takeCuts(standing: Standing, cuts: readonly Cut[]): Acted {
+  const { led } = standing
+  const next = cuts.filter((cut) => isToCome(standing, cut)).reduce(without, led)
   return { led: next, said: next === led ? 'That is no longer to come.' : 'Cut.' }
+}
+
+/** Whether all that a cut takes away is still to come. */
+function isToCome({ plan, led, times, at }: Standing, cut: Cut): boolean {
+  const index = led.sections.findIndex(({ planned }) => planned === cut.section)
+  if (index < 0 || times[index]!.to <= at) return false
+  if (times[index]!.from > at) return true
+  if (cut.kind === 'song') return false
+  const moment = momentAt(plan, led, times, at)
+  if (moment.kind !== 'item') return moment.kind === 'leadIn'
+  const before = led.sections[index]!.items
+  const { items, end } = shortened(asPlaying(led.sections[index]!), cut)
+  return end > moment.place && before.slice(0, moment.item).every((item, i) => item === items[i]) && lengthOf(items) > moment.place
 }
 
 /** The class without one thing. */
@@ -15,7 +29,7 @@ export function without(led: Led, cut: Cut): Led {
   const index = led.sections.findIndex(({ planned }) => planned === cut.section)
   if (index < 0) return led
   if (cut.kind === 'song') return { ...led, sections: led.sections.toSpliced(index, 1) }
-  const section = led.sections[index]!
+  const section = asPlaying(led.sections[index]!)
   const shorter = shortened(section, cut)
   return shorter === section ? led : { ...led, sections: led.sections.with(index, { ...shorter, changed: true, called: undefined }) }
 }

@@ -39,7 +39,9 @@ interface Trimming {
  * of a block that goes on for two or more, the end of a song. Warm-up, cool-down and finish stay,
  * and so does what is locked; every song still ends on a phrase. Cost: linear in what is to come.
  */
-export function cutCandidates({ plan, led, ride }: LedClass, at: Seconds): Candidate[] {
+export function cutCandidates({ plan, led, ride }: LedClass, now: Seconds): Candidate[] {
+  // While something is held, nothing after it has begun.
+  const at = led.hold?.at ?? now
   const rules = constantsOf(plan.ride)
   const roles = rolesOf(sectionShapes(plan.ride), rules.warmUpEffort, rules.coolDownEffort)
   const times = ledTimes(plan, led)

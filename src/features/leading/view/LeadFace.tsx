@@ -44,7 +44,7 @@ export const LeadFace = memo(function LeadFace({ ref }: { ref: RefObject<HTMLDiv
       </div>
       <p className="lead-cue" {...text('cue')} />
       <p className="lead-next">
-        <span>
+        <span className="lead-next-what">
           <span {...text('nextWhen')} /> <b {...text('nextName')} />
           <span {...text('nextRest')} />
         </span>

@@ -1,3 +1,4 @@
+import { withoutCall } from '#engine/cues/withoutCall.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock } from '#engine/report.ts'
@@ -31,8 +32,8 @@ export function nextWords(led: LedClass, state: LeadState): NextWords {
   return {
     texts: {
       nextWhen: counts !== undefined && counts <= COUNT_IN && state.held === undefined ? `in ${counts}` : 'then',
-      nextName: `${song}${nameOfItem(played.block)}`,
-      nextRest: restOf(led, played, newSong),
+      nextName: `${song}${shortened(nameOfItem(played.block))}`,
+      nextRest: restOf(led, played, newSong, isSaid(led, state, next.block)),
       nextTime: `${lengthOf(led, played)} · ${formatClock(played.from)}`,
     },
     soon: state.eights ? state.eights.left <= SOON_EIGHTS : next.in <= SOON_SECONDS,
@@ -40,14 +41,28 @@ export function nextWords(led: LedClass, state: LeadState): NextWords {
 }
 
 /** ", three quarters on to 1½, right foot — “Up light.”" */
-function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }: PlayedBlock, newSong: boolean): string {
+function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }: PlayedBlock, newSong: boolean, said: boolean): string {
   const call =
     ledger.call === 'stay' ? `stay at ${ledger.total}` : saysTotal(ledger.call) ? ledger.call : `${ledger.call}, to ${ledger.total}`
   const side = foot && footSpoken && !newSong ? `, ${foot} foot leads` : ''
   const cue = report.cues.lines.find((line) => line.block === index && line.moment !== 'form' && line.moment !== 'story')
-  const words = (cue?.cue ?? block.cues[0])?.text.trim()
-  return `, ${call}${side}${words ? ` — “${words}”` : ''}`
+  const words = withoutCall((cue?.cue ?? block.cues[0])?.text.trim() ?? '', ledger.call)
+  return `, ${call}${side}${words && !said ? ` — “${words}”` : ''}`
 }
+
+/** Characters of a name, so that the call after it is never what is cut. */
+const LONGEST_NAME = 32
+
+/** A name up to the last whole word that fits. */
+function shortened(name: string): string {
+  if (name.length <= LONGEST_NAME) return name
+  const cut = name.slice(0, LONGEST_NAME)
+  return `${cut.slice(0, Math.max(cut.lastIndexOf(' '), LONGEST_NAME / 2)).trimEnd()}…`
+}
+
+/** Words that are due stand large already. */
+const isSaid = ({ report }: LedClass, { cue }: LeadState, next: number): boolean =>
+  cue !== undefined && report.cues.lines[cue]!.block === next
 
 /** Calls that say the total themselves. */
 const saysTotal = (call: string): boolean => call.startsWith('to ') || call.startsWith('by feel') || call === 'all off'

@@ -66,7 +66,7 @@ function inBlock(led: LedClass, state: LeadState, held: string): NowWords {
       round: [held, state.round ? `round ${state.round.round} of ${state.round.of}` : ''].filter(Boolean).join(' · '),
       name,
       meta: metaOf(played),
-      resistanceLabel: `${led.ride.bike.unit}s · ${ledger.change}${checkpointOf(led.ride, played)}`,
+      resistanceLabel: resistanceLabel(led, played),
       resistance: ledger.total,
       ...cadenceOf(played.cadence),
       upForLabel: POSTURE_FOR[block.posture],
@@ -101,7 +101,15 @@ function metaOf({ block, foot }: PlayedBlock): string {
   )
 }
 
-function checkpointOf({ bike }: Ride, { ledger: { checkpoint } }: PlayedBlock): string {
+/** "turns · +¾ · be at 3–4"; on another bike the feel, since the reading is only about right. */
+function resistanceLabel({ ride, report: { shownOn } }: LedClass, played: PlayedBlock): string {
+  const { change, reading } = played.ledger
+  const { unit } = shownOn?.bike ?? ride.bike
+  return `${unit}s · ${reading ? reading.feel : change}${checkpointOf(ride, played)}`
+}
+
+function checkpointOf({ bike }: Ride, { ledger: { checkpoint, reading } }: PlayedBlock): string {
+  if (reading?.checkpoint) return ` · be at ${reading.checkpoint}`
   return checkpoint ? ` · be at ${formatSettingRange(checkpoint.from, checkpoint.to, bike.stepsPerUnit)}` : ''
 }
 

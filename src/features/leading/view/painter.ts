@@ -1,6 +1,9 @@
 import { effortColour } from '#ui/effort.ts'
 import type { LeadView, Slot } from './view.ts'
 
+/** Paler colours do not stand out from the bar in a dark room. */
+const LEAST_SEEN = 6
+
 /** Puts a view on the screen. */
 export type Painter = (view: LeadView) => void
 
@@ -32,15 +35,24 @@ export function createPainter(root: HTMLElement): Painter {
     for (const [slot, node] of texts) if (node.data !== view.texts[slot]) node.data = view.texts[slot]
     setStyle('--lead-of', `${Math.max(1, view.bar.of)}`)
     setStyle('--lead-done', (view.bar.of > 0 ? view.bar.done / view.bar.of : 0).toFixed(4))
-    setStyle('--lead-effort', effortColour(view.effort))
+    setStyle('--lead-effort', effortColour(Math.max(LEAST_SEEN, view.effort)))
     setStyle('--lead-beat', pulseOf(view.beat))
     setMark('count', `${view.beat.count}`)
     setMark('eight', `${view.beat.of}`)
     setMark('counted', `${view.beat.count > 0}`)
+    setMark('name', sizeOf(view.texts.name, NAME_SIZES))
+    setMark('cue', sizeOf(view.texts.cue, CUE_SIZES))
     setMark('soon', `${view.soon}`)
     setMark('overrun', `${view.overrun}`)
   }
 }
+
+/** Characters up to which a text keeps its size, then the next smaller one. */
+const NAME_SIZES = [18, 34]
+const CUE_SIZES = [60, 110]
+
+/** 0 for a text at its full size, 1 and 2 for longer ones. */
+const sizeOf = (text: string, sizes: readonly number[]): string => `${sizes.filter((most) => text.length > most).length}`
 
 /** Bright on the beat and gone by the next, in twentieths: finer steps nobody sees. */
 const pulseOf = ({ count, passed }: LeadView['beat']): string => (count === 0 ? '0' : (Math.round((1 - passed) ** 2 * 20) / 20).toFixed(2))
