@@ -15,6 +15,7 @@ import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { Header } from './Header.tsx'
 import { KeyMap } from './KeyMap.tsx'
 import { Notices } from './Notices.tsx'
+import { ReadOnBar } from './ReadOnBike.tsx'
 import { useFileDrop } from './useFileDrop.ts'
 import { SHELL_KEYS, useShellKeys } from './useShellKeys.ts'
 import './app.css'
@@ -64,6 +65,7 @@ export function App({ now, leadClock, onReload, onOpenFile }: Props) {
           </Button>
           <Header onKeys={() => setKeysOpen(true)} />
           <ReceivedBar />
+          <ReadOnBar />
           <Notices />
         </>
       )}

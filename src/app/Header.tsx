@@ -6,6 +6,7 @@ import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
 import { placeFragment } from './fragment.ts'
+import { ReadOnBike } from './ReadOnBike.tsx'
 
 const RIDE_PLACES: readonly { place: Place; label: string }[] = [
   { place: 'draft', label: 'draft' },
@@ -71,6 +72,7 @@ function Title() {
     <div className="app-title">
       <h1 title={title}>{title || 'untitled ride'}</h1>
       <span>{meta}</span>
+      <ReadOnBike />
     </div>
   )
 }

@@ -11,6 +11,7 @@ import { createIds } from './createIds.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { keepHabits } from './keptHabits.ts'
+import { keepReadOn } from './keptReadOn.ts'
 import { keepSession, readSession } from './lastSession.ts'
 import { createLeadClock } from './leadClock.ts'
 import { askOnLeaving, noteOnLeaving, saveNoted } from './leavingNotes.ts'
@@ -46,6 +47,7 @@ export async function start(root: HTMLElement): Promise<void> {
   keepClass(store, notes, storage, Date.now)
   tieAddress(store, window)
   keepSession(store, notes, browserWorld)
+  keepReadOn(store, notes)
   keepHabits(store, notes)
 
   createRoot(root).render(

@@ -7,29 +7,34 @@ import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
 import { createProfileSlice } from './profileSlice.ts'
-import { reportCache } from './reportCache.ts'
+import { readOnBike, reportCache } from './reportCache.ts'
 import { createRideSlice } from './rideSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
 import { createShelfSlice } from './shelfSlice.ts'
+import { createShownOnSlice } from './shownOnSlice.ts'
 import type { AppState, AppStore } from './state.ts'
 import { createVersionSlice } from './versionSlice.ts'
 import { createViewSlice } from './viewSlice.ts'
 
 /** A store with no ride open. Everything outside the page comes through the ports. */
 export function createAppStore(ports: Ports): AppStore {
-  const reportOf = reportCache(ports.compute ?? computeRide)
-  return createStore<AppState>()((set, get) => ({
-    ...createRideSlice(set, get, reportOf),
-    ...createSelectionSlice(set, get),
-    ...createPlaceSlice(set, get, reportOf, ports.newId),
-    ...createShelfSlice(set, get, ports.shelf, ports.newId),
-    ...createProfileSlice(set, get, ports.profiles ?? null),
-    ...createLeadSlice(set, get, reportOf),
-    ...createHabitsSlice(set),
-    ...createVersionSlice(set, get, ports.versions ?? null, ports.newId),
-    ...createMergeSlice(set, get, ports),
-    ...createNoticeSlice(set),
-    ...createViewSlice(set),
-    newId: ports.newId,
-  }))
+  const planned = reportCache(ports.compute ?? computeRide)
+  return createStore<AppState>()((set, get) => {
+    const reportOf = readOnBike(planned, () => get().readOn)
+    return {
+      ...createRideSlice(set, get, reportOf),
+      ...createSelectionSlice(set, get),
+      ...createPlaceSlice(set, get, reportOf, ports.newId),
+      ...createShelfSlice(set, get, ports.shelf, ports.newId),
+      ...createProfileSlice(set, get, ports.profiles ?? null),
+      ...createLeadSlice(set, get, reportOf),
+      ...createHabitsSlice(set),
+      ...createVersionSlice(set, get, ports.versions ?? null, ports.newId),
+      ...createMergeSlice(set, get, ports),
+      ...createShownOnSlice(set, get, reportOf),
+      ...createNoticeSlice(set),
+      ...createViewSlice(set),
+      newId: ports.newId,
+    }
+  })
 }

@@ -1,5 +1,6 @@
+import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import type { RideReport } from '#engine/report.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Bike, Ride } from '#plan/model.ts'
 
 export type ReportOf = (ride: Ride) => RideReport
 
@@ -14,3 +15,20 @@ export function reportCache(compute: ReportOf): ReportOf {
     return report
   }
 }
+
+/** Reports in the words of a bike, while there is one; one translation for every report and bike. */
+export function readOnBike(planned: ReportOf, bike: () => Bike | null): ReportOf {
+  const known = new WeakMap<Bike, WeakMap<RideReport, RideReport>>()
+  return (ride) => {
+    const report = planned(ride)
+    const on = bike()
+    if (!on || isSame(on, ride.bike)) return report
+    const ofBike = known.get(on) ?? new WeakMap<RideReport, RideReport>()
+    known.set(on, ofBike)
+    const found = ofBike.get(report) ?? onAnotherBike(ride, report, on)
+    ofBike.set(report, found)
+    return found
+  }
+}
+
+const isSame = (a: Bike, b: Bike): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)

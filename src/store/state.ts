@@ -8,6 +8,7 @@ import type { ProfileSlice } from './profileSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
+import type { ShownOnSlice } from './shownOnSlice.ts'
 import type { VersionSlice } from './versionSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
@@ -21,6 +22,7 @@ export type AppState = RideSlice &
   HabitsSlice &
   VersionSlice &
   MergeSlice &
+  ShownOnSlice &
   NoticeSlice &
   ViewSlice &
   Makers

@@ -96,7 +96,7 @@ function cardProps(played: PlayedBlock, report: RideReport, scale: TimeScale) {
     round: played.set?.round ?? 1,
     x: Math.round(toX(scale, played.from) * 10) / 10,
     width: Math.round(toX(scale, played.to - played.from) * 10) / 10,
-    total: played.ledger.total,
+    total: played.ledger.reading?.small ?? played.ledger.total,
     change: played.ledger.change,
     length,
     crooked: counts !== null && counts % section.unit.eight !== 0,

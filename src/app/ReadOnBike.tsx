@@ -1,0 +1,63 @@
+import { useMemo } from 'react'
+import { TYPICAL_BIKES } from '#plan/defaults.ts'
+import type { Bike } from '#plan/model.ts'
+import type { Profile } from '#plan/profile.ts'
+import { useApp } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Select } from '#ui/Select.tsx'
+
+/** The ride's own bike among the choices. */
+const OWN = 'own'
+
+/** Chooses the bike that totals and calls are read on; the ride itself is not changed by it. */
+export function ReadOnBike() {
+  const own = useApp((state) => state.shown?.bike)
+  const readOn = useApp((state) => state.readOn)
+  const showOn = useApp((state) => state.showOn)
+  const profiles = useApp((state) => state.profiles)
+  const bikes = useMemo(() => bikesOf(profiles, own, readOn), [profiles, own, readOn])
+  if (!own) return null
+  const choices = [{ value: OWN, label: 'its own bike' }, ...bikes.map(({ bike, label }) => ({ value: bike.id, label }))]
+  return (
+    <Select
+      className="app-read-on"
+      label="shown on"
+      value={readOn?.id ?? OWN}
+      choices={choices}
+      onChange={(id) => showOn(bikes.find(({ bike }) => bike.id === id)?.bike ?? null)}
+    />
+  )
+}
+
+/** Says what is read otherwise while it is, with the way back; draws nothing while rides are on their own bikes. */
+export function ReadOnBar() {
+  const readOn = useApp((state) => state.shownReport?.shownOn?.bike)
+  const own = useApp((state) => state.shown?.bike.name)
+  const showOn = useApp((state) => state.showOn)
+  if (!readOn) return null
+  return (
+    <section className="app-read-on-bar ui-no-print" aria-label="another bike">
+      <p>
+        <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence. What you change,
+        the words of cues and the findings stay with the ride’s own bike, “{own}”.
+      </p>
+      <Button onClick={() => showOn(null)}>back to its own bike</Button>
+    </section>
+  )
+}
+
+interface Offered {
+  bike: Bike
+  label: string
+}
+
+/** Kept bikes, then the typical ones, then one that is kept no longer but still read on; the ride's own stands apart. */
+function bikesOf(profiles: readonly Profile[], own: Bike | undefined, readOn: Bike | null): Offered[] {
+  const kept = profiles.flatMap((profile) => (profile.kind === 'bike' ? [{ bike: profile.bike, label: profile.name }] : []))
+  const typical = TYPICAL_BIKES.map((bike) => ({ bike, label: `${bike.name} (typical, no source)` }))
+  const still = readOn ? [{ bike: readOn, label: readOn.name }] : []
+  const offered = new Map<string, Offered>()
+  for (const one of [...kept, ...typical, ...still]) if (!offered.has(one.bike.id)) offered.set(one.bike.id, one)
+  // A ride's own bike is a choice only while it is the other one of two with one id.
+  return [...offered.values()].filter(({ bike }) => bike.id === readOn?.id || JSON.stringify(bike) !== JSON.stringify(own))
+}
