@@ -62,8 +62,9 @@ function writtenBlock({ report }: Plan, { counted }: LedSection, item: LedItem, 
   const drafted = counted ? countTo - countFrom : secondsOf(block)
   const length = Math.abs(item.length - drafted) < SAME ? block.length : counted ? { counts: item.length } : { seconds: item.length }
   const played = [...(set ? [`r${set.round}`] : []), ...(time > 1 ? [`t${time}`] : [])]
-  const id = played.length > 0 ? [block.id.slice(0, 48), ...played].join('.') : block.id
-  return { ...block, id, length, resistance }
+  if (played.length === 0) return { ...block, length, resistance }
+  const own = (id: string) => [id.slice(0, 48), ...played].join('.')
+  return { ...block, id: own(block.id), cues: block.cues.map((cue) => ({ ...cue, id: own(cue.id) })), length, resistance }
 }
 
 const secondsOf = ({ length }: Block): number => ('seconds' in length ? length.seconds : Number.NaN)

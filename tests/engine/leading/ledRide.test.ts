@@ -1,0 +1,84 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { ledClass } from '#engine/leading/ledClass.ts'
+import { parseLog } from '#engine/leading/parseLog.ts'
+import { type Item, isSet } from '#plan/model.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { arbitraryEvents, leadRide, logOf, planOf } from '#tests/support/leading.ts'
+import { aBlock } from '#tests/support/smallRide.ts'
+
+const idsIn = (item: Item): string[] => {
+  if (isSet(item)) return [item.id, ...item.parts.flatMap(idsIn)]
+  return [item.id, ...item.cues.map(({ id }) => id)]
+}
+
+describe('the class as it comes, as a ride', () => {
+  it('is the very ride of the plan where nothing was led otherwise', () => {
+    const plan = planOf(demoRide('spark'))
+    const led = ledClass(plan, logOf({ kind: 'hold', at: 10 }, { kind: 'go', at: 10.1 }))
+    expect(led.ride).toBe(plan.ride)
+    expect(led.report).toBe(plan.report)
+  })
+
+  it('keeps every total and every id its own, whatever is pressed in the demo ride', () => {
+    const plan = planOf(demoRide('ridge'))
+    fc.assert(
+      fc.property(arbitraryEvents(2600), (events) => {
+        const { ride, report, blocks } = ledClass(plan, logOf(...events))
+        for (const [i, { planned }] of blocks.entries()) {
+          expect(report.blocks[i]!.ledger.after).toEqual(plan.report.blocks[planned]!.ledger.after)
+        }
+        const ids = ride.sections.flatMap((section) => [section.id, ...section.blocks.flatMap((item) => idsIn(item))])
+        expect(new Set(ids).size).toBe(ids.length)
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  it('words a change anew so that it arrives at the planned total', () => {
+    const add = (steps: number) => ({ resistance: { kind: 'change' as const, mode: 'exact' as const, steps } })
+    const ride = leadRide()
+    const sections = ride.sections.with(0, { ...ride.sections[0]!, blocks: [aBlock('a', add(2)), aBlock('b', add(3)), aBlock('c')] })
+    const plan = planOf({ ...ride, sections })
+    const led = ledClass(plan, logOf({ kind: 'next', at: 8 }, { kind: 'next', at: 8.1 }))
+    const calls = led.report.blocks.map(({ ledger }) => ledger.call)
+    expect(led.report.blocks.map(({ block }) => block.label).slice(0, 3)).toEqual(['a', 'c', 'push'])
+    // “b” is gone: what it added is now called at “c”, which had nothing to say.
+    expect(calls.slice(0, 3)).toEqual(['half a turn on', 'three quarters on', 'stay'])
+  })
+})
+
+describe('a log read back', () => {
+  it('is the log that was written', () => {
+    fc.assert(
+      fc.property(arbitraryEvents(3000), (events) => {
+        const log = { slotFrom: 1_750_000_000_000, startedAt: 1_750_000_240_000.25, events: structuredClone(events) }
+        expect(parseLog(JSON.parse(JSON.stringify(log)))).toEqual(log)
+      }),
+    )
+  })
+
+  it('is none where anything in it makes no sense', () => {
+    const good = logOf({ kind: 'one', at: 1 }, { kind: 'cut', at: 2, cuts: [{ kind: 'song', section: 0 }] })
+    expect(parseLog(good)).toEqual(good)
+    const bad = [
+      ...[null, 7, [], {}, { ...good, startedAt: '0' }, { ...good, events: null }],
+      ...[{ at: 1 }, { kind: 'jump', at: 1 }, { kind: 'one', at: Number.NaN }, { kind: 'cut', at: 1 }].map((event) => ({
+        ...good,
+        events: [event],
+      })),
+      ...[{ kind: 'song' }, { kind: 'song', section: 1.5 }, { kind: 'outro', section: 0, counts: -8 }].map((cut) => ({
+        ...good,
+        events: [{ kind: 'cut', at: 1, cuts: [cut] }],
+      })),
+      {
+        ...good,
+        events: [
+          { kind: 'one', at: 2 },
+          { kind: 'one', at: 1 },
+        ],
+      },
+    ]
+    for (const value of bad) expect(parseLog(value)).toBeNull()
+  })
+})
