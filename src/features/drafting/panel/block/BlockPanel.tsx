@@ -10,9 +10,11 @@ import { LeadFootRow } from '#features/drafting/panel/block/LeadFootRow.tsx'
 import { LengthRow } from '#features/drafting/panel/block/LengthRow.tsx'
 import { MoreFields } from '#features/drafting/panel/block/MoreFields.tsx'
 import { MoveFields } from '#features/drafting/panel/block/MoveFields.tsx'
+import { OwnTotalRow } from '#features/drafting/panel/block/OwnTotalRow.tsx'
 import { ResistanceFields } from '#features/drafting/panel/block/ResistanceFields.tsx'
+import { ShowingNote } from '#features/drafting/panel/block/ShowingNote.tsx'
 import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
-import { unitOfTotals } from '#features/drafting/panel/played.ts'
+import { playedNow, unitOfTotals } from '#features/drafting/panel/played.ts'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
@@ -33,6 +35,7 @@ function BlockFields({ block }: { block: Block }) {
   const bike = useApp((state) => state.shown!.bike)
   const datum = useApp((state) => state.shown!.datum)
   const leaders = useApp((state) => state.shown!.leaders)
+  const told = useApp((state) => playedNow(state, block.id)?.ledger.total)
   const limits = useMemo(() => limitsOf({ bike, datum }), [bike, datum])
   const eight = eightOf(song?.grid)
   const does = useMemo(() => actionsOn(store, block.id), [store, block.id])
@@ -49,6 +52,14 @@ function BlockFields({ block }: { block: Block }) {
           over={unitOfTotals(bike, datum)}
           onChange={does.setResistance}
         />
+        <OwnTotalRow
+          ownTotal={block.ownTotal}
+          total={told}
+          entryNow={does.entryNow}
+          bike={bike}
+          limits={limits}
+          onChange={does.setOwnTotal}
+        />
         <EffortFields effort={block.effort} onChange={does.setEffort} onPreview={does.previewEffort} />
         <DemandRow blockId={block.id} />
         <FigureRow label="posture" value={block.posture} choices={POSTURE_CHOICES} onChange={(posture) => edit({ posture })} />
@@ -56,7 +67,8 @@ function BlockFields({ block }: { block: Block }) {
         <LengthRow length={block.length} eight={eight} onChange={does.setLength} />
         <CadenceFields block={block} song={song} rpmNow={does.rpmNow} onChange={edit} />
         <LeadFootRow blockId={block.id} lead={block.lead} onChange={(lead) => edit({ lead: lead === 'keep' ? undefined : lead })} />
-        <MoveFields move={block.move} onChange={does.setMove} />
+        <MoveFields move={block.move} onChange={does.setMove} onRename={does.renameMove} />
+        {block.move && <ShowingNote blockId={block.id} />}
         <TextRow label="name" value={block.label} placeholder={block.terrain} longest={120} onChange={(label) => edit({ label })} />
         <SelectRow label="terrain" value={block.terrain} choices={TERRAIN_CHOICES} onChange={(terrain) => edit({ terrain })} />
       </div>

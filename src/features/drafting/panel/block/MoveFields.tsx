@@ -12,6 +12,8 @@ import { TRADE_MOVES } from './tradeMoves.ts'
 export interface MoveFieldsProps {
   move: Move | undefined
   onChange: (move: Move | undefined) => void
+  /** Gives the move its other name wherever it is shown, so that its showings stay linked. */
+  onRename: (from: string, to: string) => void
 }
 
 const NONE = 'none'
@@ -31,7 +33,7 @@ const SIDES: readonly Choice<Foot | typeof NONE>[] = [
 const COUNTS: NumberRules = { subject: 'A move', min: 1, max: 64, unit: 'counts', suffixes: ['counts', 'count', 'c'], example: '8' }
 
 /** A move repeated through the block: the trade's name for it or one's own, on how many counts, to which side. */
-export const MoveFields = memo(function MoveFields({ move, onChange }: MoveFieldsProps) {
+export const MoveFields = memo(function MoveFields({ move, onChange, onRename }: MoveFieldsProps) {
   const [naming, setNaming] = useState(false)
   const isTrade = move !== undefined && TRADE_MOVES.some(({ name }) => name === move.name)
   const own = naming || (move !== undefined && !isTrade)
@@ -53,7 +55,9 @@ export const MoveFields = memo(function MoveFields({ move, onChange }: MoveField
           longest={60}
           onChange={(name) => {
             if (name === undefined && move && !isTrade) onChange(undefined)
-            if (name !== undefined) onChange({ ...move, name, counts: move?.counts ?? 8 })
+            if (name === undefined) return
+            if (move && !isTrade) onRename(move.name, name)
+            else onChange({ ...move, name, counts: move?.counts ?? 8 })
           }}
         />
       )}

@@ -1,9 +1,11 @@
 import { playedNow } from '#features/drafting/panel/played.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
+import { renameMove } from '#plan/commands/renameMove.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import type { Block, Cue, Length, Move, Resistance } from '#plan/model.ts'
 import type { AppStore } from '#store/state.ts'
+import type { KnobSteps } from '#units/units.ts'
 
 /** Cadence a stated one starts from where the music gives none. */
 const USUAL_RPM = 80
@@ -19,6 +21,7 @@ export function actionsOn(store: AppStore, blockId: string) {
     edit,
     newId: () => store.getState().newId(),
     setResistance: (resistance: Resistance) => edit({ resistance }),
+    setOwnTotal: (ownTotal: KnobSteps | undefined) => edit({ ownTotal }),
     setEffort: (effort: Block['effort']) => edit({ effort }),
     previewEffort: (effort: Block['effort'] | null) => {
       if (effort) store.getState().preview(change({ effort }))
@@ -26,6 +29,7 @@ export function actionsOn(store: AppStore, blockId: string) {
     },
     setLength: (length: Length) => void store.getState().run(resizeBlock(store.getState().ride!, { blockId, length })),
     setMove: (move: Move | undefined) => edit({ move }),
+    renameMove: (from: string, to: string) => void store.getState().run(renameMove(store.getState().ride!, { from, to })),
     setCues: (cues: Cue[]) => edit({ cues }),
     entryNow: () => playedNow(store.getState(), blockId)?.ledger,
     rpmNow: () => {

@@ -1,9 +1,11 @@
 import { useMemo } from 'react'
 import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
 import { BikeSummary } from '#features/drafting/panel/ride/BikeSummary.tsx'
+import { FormPoints } from '#features/drafting/panel/ride/FormPoints.tsx'
 import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
 import { RidersSummary } from '#features/drafting/panel/ride/RidersSummary.tsx'
 import { parsePause, parseSlot } from '#features/drafting/panel/ride/rules.ts'
+import { ShapeGroup } from '#features/drafting/panel/ride/ShapeGroup.tsx'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
@@ -85,9 +87,11 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
         <QuantityRow label="clear-up" value={clearUpSeconds} {...PAUSE} onChange={(seconds) => edit({ clearUpSeconds: seconds })} />
         <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
       </div>
+      <ShapeGroup />
       <BikeSummary bike={bike} datum={datum} onDatum={does.setDatum} onOpen={does.openBike} />
       <RidersSummary onShow={onShow} onOpen={does.openRiders} />
       <LeaderFields leaders={leaders} newId={does.newId} onChange={does.setLeaders} />
+      <FormPoints />
       <section className="panel-group" aria-label="private notes">
         <h3>private notes</h3>
         <div className="panel-rows">

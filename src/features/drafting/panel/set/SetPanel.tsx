@@ -1,4 +1,5 @@
 import { blockFigure } from '#features/drafting/blockFigure.ts'
+import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { SetHeader } from '#features/drafting/panel/set/SetHeader.tsx'
@@ -32,6 +33,13 @@ function SetFields({ set }: { set: SetBlock }) {
   const store = useAppStore()
   const bike = useApp((state) => state.shown!.bike)
   const eight = useApp((state) => state.shown && eightOf(findSet(state.shown, set.id)?.section.song?.grid))
+  // How many are to go, as each round begins: in the report, so that it follows the rounds.
+  const counted = useApp((state) =>
+    state.shownReport?.cues.repeats
+      .filter(({ setId }) => setId === set.id)
+      .map(({ words }) => words)
+      .join(', '),
+  )
   const now = () => store.getState()
   const edit = (patch: SetPatch) => void now().run(patchSet(now().ride!, { setId: set.id, patch }))
   return (
@@ -55,6 +63,12 @@ function SetFields({ set }: { set: SetBlock }) {
           onChange={(steps) => edit({ perRound: steps === 0 ? undefined : { steps } })}
           step={(steps, direction, large) => steps + direction * (large ? bike.stepsPerUnit : 1)}
         />
+        {counted && (
+          <FactRow label="count down">
+            <q>{counted}</q>
+            <p className="panel-note">called as each round begins; words of a part are the same in every round</p>
+          </FactRow>
+        )}
         <TextRow label="name" value={set.label} placeholder="what you call it" longest={120} onChange={(label) => edit({ label })} />
       </div>
       <section className="panel-group" aria-label="parts">
