@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { TYPICAL_BIKES } from '#plan/defaults.ts'
 import type { Bike } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
+import { sameScale } from '#plan/sameScale.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
@@ -58,6 +59,6 @@ function bikesOf(profiles: readonly Profile[], own: Bike | undefined, readOn: Bi
   const still = readOn ? [{ bike: readOn, label: readOn.name }] : []
   const offered = new Map<string, Offered>()
   for (const one of [...kept, ...typical, ...still]) if (!offered.has(one.bike.id)) offered.set(one.bike.id, one)
-  // A ride's own bike is a choice only while it is the other one of two with one id.
-  return [...offered.values()].filter(({ bike }) => bike.id === readOn?.id || JSON.stringify(bike) !== JSON.stringify(own))
+  // A bike that reads and weighs as the ride's own shows nothing else, so it is offered only to say that it is the one chosen.
+  return [...offered.values()].filter(({ bike }) => bike.id === readOn?.id || !own || !sameScale(bike, own))
 }

@@ -1,6 +1,7 @@
 import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Bike, Ride } from '#plan/model.ts'
+import { sameScale } from '#plan/sameScale.ts'
 
 export type ReportOf = (ride: Ride) => RideReport
 
@@ -16,13 +17,13 @@ export function reportCache(compute: ReportOf): ReportOf {
   }
 }
 
-/** Reports in the words of a bike, while there is one; one translation for every report and bike. */
+/** Reports in the words of a bike, while there is one and it differs from the ride's; one translation for every report and bike. */
 export function readOnBike(planned: ReportOf, bike: () => Bike | null): ReportOf {
   const known = new WeakMap<Bike, WeakMap<RideReport, RideReport>>()
   return (ride) => {
     const report = planned(ride)
     const on = bike()
-    if (!on || isSame(on, ride.bike)) return report
+    if (!on || sameScale(on, ride.bike)) return report
     const ofBike = known.get(on) ?? new WeakMap<RideReport, RideReport>()
     known.set(on, ofBike)
     const found = ofBike.get(report) ?? onAnotherBike(ride, report, on)
@@ -30,5 +31,3 @@ export function readOnBike(planned: ReportOf, bike: () => Bike | null): ReportOf
     return found
   }
 }
-
-const isSame = (a: Bike, b: Bike): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)
