@@ -20,6 +20,8 @@ const SHORTEST: Seconds = 60
 const LONGEST_SHARE = 2
 /** Efforts this near are ridden as one. */
 const ALIKE = 1
+/** Absorbs what means of floating numbers lose. */
+const DRIFT = 1e-9
 
 interface Bar {
   from: Seconds
@@ -105,11 +107,7 @@ function levelsOf(run: readonly Bar[]): { easy: Effort; hard: Effort; line: Effo
 function stretchOf(run: readonly Bar[]): PlainStretch {
   const { easy, hard, line } = levelsOf(run)
   const [from, to] = [run[0]!.from, run.at(-1)!.to]
-  if (hard - easy < ALIKE) {
-    const middle =
-      run.reduce((sum, bar) => sum + (bar.to - bar.from) * bar.effort, 0) / run.reduce((sum, bar) => sum + bar.to - bar.from, 0)
-    return { from, to, easy: middle, hard: middle }
-  }
+  if (hard - easy <= ALIKE + DRIFT) return { from, to, easy, hard }
   const bouts = boutsAbove(run, line)
   const seconds = bouts.reduce((sum, length) => sum + length, 0) / bouts.length
   return { from, to, easy, hard, efforts: { times: bouts.length, seconds } }

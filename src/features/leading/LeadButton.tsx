@@ -1,6 +1,6 @@
 import type { MouseEvent, PointerEvent, ReactNode } from 'react'
+import type { Awake } from '#ui/useWakeLock.ts'
 import { useFullScreen } from './useFullScreen.ts'
-import type { Awake } from './useWakeLock.ts'
 
 interface LeadButtonProps {
   children: ReactNode

@@ -1,9 +1,9 @@
 import { useEffect, useRef } from 'react'
 import type { LeadClock } from '#store/leadClock.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { useWakeLock } from '#ui/useWakeLock.ts'
 import { LeadScreen } from './LeadScreen.tsx'
 import { StartCard } from './StartCard.tsx'
-import { useWakeLock } from './useWakeLock.ts'
 import './lead.css'
 import './leadControls.css'
 

@@ -4,6 +4,7 @@ import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import type { Leading } from '#store/leadSlice.ts'
 import { useAppStore } from '#store/useApp.ts'
+import type { Awake } from '#ui/useWakeLock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { bookedSlot } from './bookedSlot.ts'
 import { dueWords } from './dueWords.ts'
@@ -12,7 +13,6 @@ import { useConfirm } from './useConfirm.ts'
 import { useFrames } from './useFrames.ts'
 import { useFullScreen } from './useFullScreen.ts'
 import { useLeadKeys } from './useLeadKeys.ts'
-import type { Awake } from './useWakeLock.ts'
 
 interface Props {
   clock: LeadClock

@@ -2,10 +2,15 @@ import { useState } from 'react'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
+import { ChosenSheet } from './ChosenSheet.tsx'
 import type { SongClock } from './contents/contents.ts'
-import type { Paper } from './paging/paper.ts'
-import { rememberedPaper, rememberPaper } from './rememberedPaper.ts'
-import { CompactSheet } from './view/CompactSheet.tsx'
+import { PAPERS } from './paging/paper.ts'
+import { useKeptChoice } from './remembered.ts'
+import { ShorthandField } from './ShorthandField.tsx'
+import { StandInFields } from './StandInFields.tsx'
+import { isCueSheet, SHEET_KINDS, SHEETS } from './sheets.ts'
+import { useShorthand } from './useShorthand.ts'
+import { usualPaper } from './usualPaper.ts'
 import './SheetPlace.css'
 
 export interface SheetPlaceProps {
@@ -21,33 +26,54 @@ const CLOCK_CHOICES = [
   { value: 'left', label: 'time left' },
   { value: 'elapsed', label: 'since the one' },
 ] as const
+const CARD_CHOICES = [
+  { value: 'four', label: 'four a page' },
+  { value: 'one', label: 'one a page' },
+] as const
+const BOTH = 'both'
 
-/** The printable sheet of the ride on the screen. */
+/** The printable sheets of the ride on the screen. */
 export function SheetPlace({ today }: SheetPlaceProps) {
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
-  const [paper, setPaper] = useState<Paper>(rememberedPaper)
+  const [kind, setKind] = useKeptChoice('sheet', SHEET_KINDS, () => 'compact')
+  const [paper, setPaper] = useKeptChoice('paper', PAPERS, usualPaper)
+  const [cards, setCards] = useKeptChoice('cards', ['four', 'one'] as const, () => 'four')
   const [songClock, setSongClock] = useState<SongClock>('left')
+  const [reader, setReader] = useState<string>(BOTH)
+  const shorthand = useShorthand()
   if (!ride || !report) return null
 
-  const choosePaper = (chosen: Paper) => {
-    setPaper(chosen)
-    rememberPaper(chosen)
-  }
+  const cue = isCueSheet(kind)
+  const readers = [{ value: BOTH, label: 'both' }, ...ride.leaders.map(({ id, name }) => ({ value: id, label: name }))]
+  const known = readers.some(({ value }) => value === reader) ? reader : BOTH
   return (
     <section className="sheet-place" aria-label="sheet">
       <h1 className="ui-hidden">Sheet of {ride.title || 'an untitled ride'}</h1>
       <div className="sheet-bar-of-choices">
-        <Segmented label="paper" value={paper} choices={PAPER_CHOICES} onChange={choosePaper} />
-        <Segmented label="song clock" value={songClock} choices={CLOCK_CHOICES} onChange={setSongClock} />
+        <Segmented label="sheet" value={kind} choices={SHEETS} onChange={setKind} />
+        {kind !== 'phone' && <Segmented label="paper" value={paper} choices={PAPER_CHOICES} onChange={setPaper} />}
+        {kind === 'cards' && <Segmented label="cards" value={cards} choices={CARD_CHOICES} onChange={setCards} />}
+        {cue && <Segmented label="song clock" value={songClock} choices={CLOCK_CHOICES} onChange={setSongClock} />}
+        {cue && ride.leaders.length > 1 && <Segmented label="made for" value={known} choices={readers} onChange={setReader} />}
         <Button tone="solid" onClick={() => window.print()}>
           print
         </Button>
       </div>
+      <p className="sheet-hint">{SHEETS.find(({ value }) => value === kind)!.hint}</p>
+      {cue && <ShorthandField {...shorthand} />}
+      {kind === 'substitute' && <StandInFields ride={ride} />}
       {report.blocks.length === 0 ? (
         <p>There is nothing to print yet. Draft a first block, and its line appears here.</p>
       ) : (
-        <CompactSheet ride={ride} report={report} paper={paper} songClock={songClock} date={today} />
+        <ChosenSheet
+          key={kind}
+          {...{ kind, ride, report, paper, songClock }}
+          reader={known === BOTH ? undefined : known}
+          fourUp={cards === 'four'}
+          shorthand={shorthand.terms}
+          date={today}
+        />
       )}
     </section>
   )

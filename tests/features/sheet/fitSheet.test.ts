@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { DETAILS, type Detail, type FitJob, fitSheet, type Measured } from '#features/sheet/paging/fitSheet.ts'
 import { LAYOUTS, type Layout } from '#features/sheet/paging/paper.ts'
 
-const [single, , double] = LAYOUTS as [Layout, Layout, Layout]
+const [single, , double, triple] = LAYOUTS as [Layout, Layout, Layout, Layout]
 
 /** A sheet of equal rows whose height and number of lines grow with the type, as text does. */
 function textSheet(bands: number, rows: number, lines: Partial<Record<Detail, number>> = {}) {
@@ -74,5 +74,26 @@ describe('fitting a sheet', () => {
     const { measure, calls } = textSheet(13, 6, { full: 1.5, short: 1.2, words: 1 })
     fitSheet(job({ measure, layouts: LAYOUTS, details: DETAILS }))
     expect(calls.length).toBeLessThan(60)
+  })
+
+  test('a song that stays whole comes before a page that is saved, where the job says so', () => {
+    // A song fits into one column, and not into one of three, which save a page.
+    const measure: FitJob['measure'] = ({ columns }) => ({
+      column: columns === 1 ? 100 : 90,
+      gap: 0,
+      bands: Array.from({ length: 3 }, () => ({ head: 0, rows: [50, 45] })),
+    })
+    const layouts = [single, triple]
+    expect(fitSheet(job({ measure, layouts })).layout).toBe(triple)
+    const plan = fitSheet(job({ measure, layouts, whole: true }))
+    expect(plan.layout).toBe(single)
+    expect(plan.pages.flat(2)).toHaveLength(3)
+  })
+
+  test('bands that stand alone have a column each', () => {
+    const { measure } = textSheet(4, 1)
+    const { pages } = fitSheet(job({ measure, alone: true }))
+    expect(pages).toHaveLength(4)
+    expect(pages.every((columns) => columns.flat().length === 1)).toBe(true)
   })
 })

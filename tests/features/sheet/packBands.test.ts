@@ -34,6 +34,15 @@ describe('packing bands', () => {
     ])
   })
 
+  test('counts with the head a band has where it goes on', () => {
+    const long = { head: 2, again: 4, rows: [3, 3, 3, 3] }
+    expect(packBands([long], { height: 9, columns: 1, gap: 0 })).toEqual([
+      [[{ band: 0, from: 0, to: 2 }]],
+      [[{ band: 0, from: 2, to: 3 }]],
+      [[{ band: 0, from: 3, to: 4 }]],
+    ])
+  })
+
   test('no bands, no pages', () => {
     expect(packBands([], { height: 10, columns: 2, gap: 0 })).toEqual([])
   })

@@ -116,7 +116,8 @@ describe('what a sheet says', () => {
       3,
       1,
     )
-    expect(row.notes).toEqual(['100 to 110 rpm', 'all out', 'be at 1½–2', 'RC leads'])
+    expect(row.notes).toEqual(['100 to 110 rpm', 'all out', 'be at 1½–2'])
+    expect(row.handOver).toBe('over to RC')
     expect(row.water).toBe(true)
   })
 

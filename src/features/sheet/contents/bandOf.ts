@@ -6,8 +6,21 @@ import { cadenceWords } from './cadenceWords.ts'
 import type { Band, SongClock } from './contents.ts'
 import { rowOf } from './rowOf.ts'
 
+export interface BandSource {
+  ride: Ride
+  report: RideReport
+  section: SectionReport
+  /** Of the section. */
+  index: number
+  songClock: SongClock
+  /** Id of the leader the sheet is made for. */
+  reader?: string
+  /** True where the sheet says who leads. */
+  shared: boolean
+}
+
 /** The band of one section: its head and a row for each of its changes. */
-export function bandOf(ride: Ride, report: RideReport, section: SectionReport, index: number, songClock: SongClock): Band {
+export function bandOf({ ride, report, section, index, songClock, reader, shared }: BandSource): Band {
   const source = ride.sections[index]!
   const played = report.blocks.slice(section.blocks.from, section.blocks.to)
   return {
@@ -22,7 +35,9 @@ export function bandOf(ride: Ride, report: RideReport, section: SectionReport, i
       `in ${section.entersAt}, out ${section.leavesAt}`,
     ],
     lead: played[0]?.foot ?? undefined,
-    rows: played.map((block, row) => rowOf({ ride, section, block, before: played[row - 1], songClock })),
+    rows: played.map((block, row) =>
+      rowOf({ ride, section, block, before: played[row - 1], last: report.blocks[block.index - 1], songClock, reader, shared }),
+    ),
   }
 }
 

@@ -56,6 +56,10 @@ export interface Row {
   total: string
   /** The derived call, written small; empty where it is too long for its column and stands before the words. */
   call: string
+  /** False for a block of the other leader on a sheet made for one of them. */
+  mine: boolean
+  /** Where the lead or the microphone changes hands as the block begins. */
+  handOver?: string
   /** Present where the leader has to say it; the band's head says the first. */
   foot?: Foot
   effort: { from: Effort; to: Effort }

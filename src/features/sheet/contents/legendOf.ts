@@ -26,11 +26,9 @@ export function legendOf(ride: Ride, bands: readonly Band[], heads: SheetContent
     ...(strikes ? [word('×1', 'strikes a beat')] : []),
     ...feet.map((foot): LegendEntry => ({ mark: { kind: 'foot', foot }, text: `${foot} on the one` })),
     ...(uses((row) => row.water) ? [{ mark: { kind: 'water' } as const, text: 'water' }] : []),
-    ...ride.leaders.slice(1).flatMap(({ name }) => {
+    ...ride.leaders.flatMap(({ name }) => {
       const initials = initialsOf(name)
-      return uses((row) => row.notes.some((note) => note.includes(`${initials} leads`) || note.includes(`${initials} speaks`)))
-        ? [word(initials, name)]
-        : []
+      return uses((row) => row.handOver?.split(/[ ,]/).includes(initials) ?? false) ? [word(initials, name)] : []
     }),
   ]
 }

@@ -8,7 +8,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
-import { initialsOf } from './initialsOf.ts'
+import { handOverOf, type Roles, rolesOf } from './handOver.ts'
 import { moveWords } from './moveWords.ts'
 
 export interface RowSource {
@@ -17,12 +17,19 @@ export interface RowSource {
   block: PlayedBlock
   /** The change before it in the same section. */
   before: PlayedBlock | undefined
+  /** The change before it in the ride. */
+  last?: PlayedBlock
   songClock: SongClock
+  /** Id of the leader the sheet is made for. */
+  reader?: string
+  /** True where two leaders share the class, or the sheet is for one of two. */
+  shared: boolean
 }
 
 /** One change as it stands on the sheet. */
-export function rowOf({ ride, section, block: played, before, songClock }: RowSource): Row {
+export function rowOf({ ride, section, block: played, before, last, songClock, reader, shared }: RowSource): Row {
   const { block, ledger } = played
+  const roles = rolesOf(ride, block)
   const spoken = spokenWords(block)
   return {
     id: `${played.index}`,
@@ -31,17 +38,31 @@ export function rowOf({ ride, section, block: played, before, songClock }: RowSo
     length: lengthOf(played, section),
     posture: block.posture,
     hands: block.hands,
-    total: ledger.total,
+    total: ledger.reading?.small ?? ledger.total,
     ...callAndWords(spoken, ledger),
+    mine: reader === undefined || roles.leads === reader,
+    handOver: shared ? handOver(ride, roles, before, last, reader) : undefined,
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
     level: levelOf(block.effort),
     name: nameOfItem(block),
     notes: notesOf(ride, played, before),
-    feel: block.feel && !saysAlready(spoken, block.feel) ? block.feel : undefined,
+    feel: feelOf(block, ledger, spoken),
     easier: block.easier && !saysAlready(spoken, block.easier.text) ? block.easier.text : undefined,
     water: block.water === true,
   }
+}
+
+/** A change of hands; at a section's first change also who has them, since sections stand on pages of their own. */
+function handOver(ride: Ride, roles: Roles, before: PlayedBlock | undefined, last: PlayedBlock | undefined, reader: string | undefined) {
+  return (
+    handOverOf(ride, roles, last && rolesOf(ride, last.block), reader) ?? (before ? undefined : handOverOf(ride, roles, undefined, reader))
+  )
+}
+
+/** The block's own words for it; on another bike, where a total is only about right, at least those of the scale. */
+function feelOf({ feel }: Block, { reading }: LedgerEntry, spoken: string): string | undefined {
+  return feel && !saysAlready(spoken, feel) ? feel : reading?.feel
 }
 
 function lengthOf({ countFrom, countTo, from, to }: PlayedBlock, section: SectionReport): string {
@@ -61,25 +82,15 @@ function notesOf(ride: Ride, played: PlayedBlock, before: PlayedBlock | undefine
     block.allOut ? 'all out' : undefined,
     block.walk ? 'off the bike, among the riders' : undefined,
     ledgerCheck(played, ride),
-    leaderWords(ride, block),
   ]
   return words.filter((word) => word !== undefined)
 }
 
 /** The checkpoint riders are told: "you should be at". */
 function ledgerCheck({ ledger }: PlayedBlock, ride: Ride): string | undefined {
-  const { checkpoint } = ledger
+  const { checkpoint, reading } = ledger
+  if (reading?.checkpoint) return `be at ${reading.checkpoint}`
   return checkpoint && `be at ${formatSettingRange(checkpoint.from, checkpoint.to, ride.bike.stepsPerUnit)}`
-}
-
-/** Who leads, and who speaks where that is another; said only where it is not the first leader. */
-function leaderWords(ride: Ride, block: Block): string | undefined {
-  const first = ride.leaders[0]?.id
-  const leader = block.leader ?? first
-  const mic = block.mic ?? leader
-  const named = (id: string | undefined) => initialsOf(ride.leaders.find((one) => one.id === id)?.name ?? '')
-  if (leader === first && mic === first) return undefined
-  return leader === mic ? `${named(leader)} leads` : `${named(leader)} leads, ${named(mic)} speaks`
 }
 
 /** Longest call that keeps to its column: "+1½", "stay", "all off". */

@@ -1,34 +1,46 @@
 import type { RideReport } from '#engine/report.ts'
-import { contentRevision } from '#plan/contentRevision.ts'
 import type { Ride } from '#plan/model.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { bandOf } from './bandOf.ts'
 import { columnWidths } from './columnWidths.ts'
-import type { Row, SheetContents, SongClock } from './contents.ts'
+import type { Band, Row, SheetContents, SongClock } from './contents.ts'
+import { rolesOf } from './handOver.ts'
 import { legendOf } from './legendOf.ts'
 import { SAFETY_LINE } from './safety.ts'
+import { type Short, shortenerOf } from './shorthand.ts'
+import { stampOf } from './stampOf.ts'
 
 export interface SheetOptions {
   /** The day of printing, ready to read. */
   date: string
   songClock: SongClock
+  /** Id of the leader it is made for; absent for both. */
+  reader?: string
+  /** The leader's own short forms. */
+  shorthand?: readonly Short[]
 }
 
-/** What the compact sheet of a ride says. Pure; the report must be the ride's own. */
-export function sheetContents(ride: Ride, report: RideReport, { date, songClock }: SheetOptions): SheetContents {
-  const bands = report.sections.map((section, index) => bandOf(ride, report, section, index, songClock))
+/** What a sheet of a ride says, row by row. Pure; the report must be the ride's own. */
+export function sheetContents(ride: Ride, report: RideReport, { date, songClock, reader, shorthand = [] }: SheetOptions): SheetContents {
+  const { shorten, used } = shortenerOf(shorthand)
+  const shared = isShared(ride, report, reader)
+  const whole = report.sections.map((section, index) => bandOf({ ride, report, section, index, songClock, reader, shared }))
+  const bands = whole.map((band) => shortened(band, shorten))
   const rows = bands.flatMap((band) => band.rows)
   const heads = { song: songClock === 'left' ? 'left' : 'song', length: rows.some(isCounted) ? '8s' : 'for' }
   return {
     title: ride.title || 'untitled ride',
     aim: ride.aim || undefined,
-    facts: headerFacts(ride, report),
-    stamp: `${date}, version ${versionOf(ride)}`,
+    facts: [...headerFacts(ride, report), ...(reader ? [`for ${nameOf(ride, reader)}`] : [])],
+    stamp: stampOf(ride, date),
     heads,
     widths: columnWidths(rows, heads),
     bands,
-    legend: legendOf(ride, bands, heads),
+    legend: [
+      ...legendOf(ride, bands, heads),
+      ...used().map(({ short, long }) => ({ mark: { kind: 'word' as const, word: short }, text: long })),
+    ],
     safety: SAFETY_LINE,
   }
 }
@@ -36,14 +48,37 @@ export function sheetContents(ride: Ride, report: RideReport, { date, songClock 
 /** True where a row's length is in eights, not on the clock. */
 const isCounted = (row: Row): boolean => !row.length.includes(':')
 
-/** Digits that are printed: enough to tell two versions of one ride apart at a glance. */
-const STAMP_DIGITS = 4
+/** Who leads is said where it changes, and on a sheet for one of two. */
+function isShared(ride: Ride, { blocks }: RideReport, reader: string | undefined): boolean {
+  if (ride.leaders.length < 2) return false
+  const first = ride.leaders[0]!.id
+  return reader !== undefined || blocks.some(({ block }) => Object.values(rolesOf(ride, block)).some((id) => id !== first))
+}
 
-/** Names what is taught, so that a copy kept by another leader carries the same stamp as the ride it came from. */
-const versionOf = (ride: Ride): string => contentRevision(ride).slice(0, STAMP_DIGITS)
+const nameOf = ({ leaders }: Ride, id: string): string => leaders.find((leader) => leader.id === id)?.name ?? ''
 
-function headerFacts(ride: Ride, { totals }: RideReport): string[] {
+/** The band with the leader's short forms in everything that is words. */
+const shortened = (band: Band, shorten: (text: string) => string): Band => ({
+  ...band,
+  rows: band.rows.map((row) => ({
+    ...row,
+    name: shorten(row.name),
+    notes: row.notes.map(shorten),
+    words: shorten(row.words),
+    shortWords: shorten(row.shortWords),
+    feel: row.feel && shorten(row.feel),
+    easier: row.easier && shorten(row.easier),
+  })),
+})
+
+/** What the whole class is, for the head of any page. */
+export function headerFacts(ride: Ride, { totals, shownOn }: RideReport): string[] {
   const slot = `${formatNumber(ride.slotMinutes)} min`
   const slack = totals.slack >= 0 ? `${formatClock(totals.slack)} to spare` : `${formatClock(-totals.slack)} over the slot`
-  return [ride.level, ride.startsAt ? `${slot} from ${ride.startsAt}` : slot, `${formatClock(totals.total)} long, ${slack}`, ride.bike.name]
+  return [
+    ride.level,
+    ride.startsAt ? `${slot} from ${ride.startsAt}` : slot,
+    `${formatClock(totals.total)} long, ${slack}`,
+    shownOn ? `totals about, on ${shownOn.bike.name}; words made for ${ride.bike.name}` : ride.bike.name,
+  ]
 }

@@ -25,6 +25,10 @@ export interface FitJob {
   /** Capital heights in millimetres, between which the type is chosen. */
   least: Millimetres
   largest: Millimetres
+  /** A song that is not split comes before a page that is saved. */
+  whole?: boolean
+  /** Every band begins a column of its own. */
+  alone?: boolean
   /** Expensive: every call lays the sheet out. */
   measure: (layout: Layout, detail: Detail, cap: Millimetres) => Measured
 }
@@ -36,33 +40,41 @@ export interface SheetPlan {
   pages: Page[]
 }
 
+/** More than any number of pages. */
+const SPLIT = 1e6
+
 /** Steps in which the type grows: a difference no reader could see is not searched for. */
 const STEP: Millimetres = 0.02
 
 /**
- * The sheet that is easiest to read: on the fewest pages that the least type allows, then the one
+ * The sheet that is easiest to read: where the job says so with the fewest songs split, then on the
+ * fewest pages that the least type allows, then the one
  * with the greatest product of type size, ease of its layout and worth of its detail, its type as
  * large as these pages allow.
  */
 export function fitSheet(job: FitJob): SheetPlan {
   const tries = job.details.flatMap((detail) => job.layouts.map((layout) => tryAt(job, layout, detail, job.least)))
-  const fewest = Math.min(...tries.map(({ plan }) => plan.pages.length))
+  const least = Math.min(...tries.map(({ cost }) => cost))
   // The most promising first: the others then mostly need a single look to be left.
-  const keeping = tries.filter(({ plan }) => plan.pages.length === fewest).sort((a, b) => promise(job, b) - promise(job, a))
+  const keeping = tries.filter(({ cost }) => cost === least).sort((a, b) => promise(job, b) - promise(job, a))
   return keeping.reduce<SheetPlan | null>((best, tried) => better(job, tried, best), null)!
 }
 
 interface Try {
   plan: SheetPlan
+  /** What is to be small before all else. */
+  cost: number
   /** Height there is for bands on these pages against the height they need. */
   room: number
 }
 
 function tryAt(job: FitJob, layout: Layout, detail: Detail, cap: Millimetres): Try {
   const { column, gap, bands } = job.measure(layout, detail, cap)
-  const pages = packBands(bands, { height: column, columns: layout.columns, gap })
+  const pages = packBands(bands, { height: column, columns: layout.columns, gap: job.alone ? Number.POSITIVE_INFINITY : gap })
   const needed = bands.reduce((sum, { head, rows }) => sum + gap + head + rows.reduce((all, row) => all + row, 0), 0)
-  return { plan: { layout, detail, cap, pages }, room: (column * layout.columns * pages.length) / needed }
+  const splits = pages.flat(2).length - bands.length
+  const cost = pages.length + (job.whole ? SPLIT * splits : 0)
+  return { plan: { layout, detail, cap, pages }, cost, room: (column * layout.columns * pages.length) / needed }
 }
 
 const weight = ({ layout, detail }: SheetPlan): number => layout.ease * WORTH[detail]
@@ -74,12 +86,12 @@ const promise = (job: FitJob, tried: Try): number => guess(job, tried) * weight(
 
 /** The try in its largest type, where that beats the best so far; else the best. */
 function better(job: FitJob, tried: Try, best: SheetPlan | null): SheetPlan {
-  const { layout, detail, pages } = tried.plan
+  const { layout, detail } = tried.plan
   const last = Math.floor((job.largest - job.least) / STEP)
   const stepOf = (cap: Millimetres) => Math.ceil((cap - job.least) / STEP - 1e-9)
   const planAt = (step: number): SheetPlan | null => {
-    const { plan } = tryAt(job, layout, detail, job.least + step * STEP)
-    return plan.pages.length <= pages.length ? plan : null
+    const { plan, cost } = tryAt(job, layout, detail, job.least + step * STEP)
+    return cost <= tried.cost ? plan : null
   }
 
   let low = best ? Math.max(0, stepOf(score(best) / weight(tried.plan) + STEP / 2)) : 0

@@ -1,8 +1,10 @@
 import type { Millimetres } from './paper.ts'
 
-/** Heights of one band as laid out: its head and each of its rows. */
+/** Heights of one band as laid out: its head, its head where it goes on, and each of its rows. */
 export interface BandHeights {
   head: Millimetres
+  /** As high as the head unless given. */
+  again?: Millimetres
   rows: Millimetres[]
 }
 
@@ -44,14 +46,16 @@ export function packBands(bands: readonly BandHeights[], { height, columns, gap 
     filled.at(-1)!.push(piece)
   }
 
-  bands.forEach(({ head, rows }, band) => {
-    for (const { from, to } of partsOf(head, rows, height)) place({ band, from, to }, head + sum(rows.slice(from, to)))
+  bands.forEach(({ head, again = head, rows }, band) => {
+    for (const { from, to } of partsOf({ head, again, rows }, height)) {
+      place({ band, from, to }, (from === 0 ? head : again) + sum(rows.slice(from, to)))
+    }
   })
   return pagesOf(filled, columns)
 }
 
 /** The whole band where a column can hold it, else as many rows at a time as a column can. */
-function partsOf(head: Millimetres, rows: readonly Millimetres[], height: Millimetres): { from: number; to: number }[] {
+function partsOf({ head, again, rows }: Required<BandHeights>, height: Millimetres): { from: number; to: number }[] {
   const parts: { from: number; to: number }[] = []
   let from = 0
   let used = head
@@ -59,7 +63,7 @@ function partsOf(head: Millimetres, rows: readonly Millimetres[], height: Millim
     if (used + row > height && index > from) {
       parts.push({ from, to: index })
       from = index
-      used = head
+      used = again
     }
     used += row
   })

@@ -14,8 +14,15 @@ const SIZES: Record<Paper, { short: Millimetres; long: Millimetres }> = {
 export const MARGIN: Millimetres = 8
 export const GUTTER: Millimetres = 5
 
-/** How the columns lie on the paper, and whether words stay in a column of their own or run on under the numbers. */
+/** A telephone's screen in CSS pixels, without the browser's own bars. */
+export const PHONE = { width: 360, height: 600 } as const
+
+/** What a page is: a sheet of the paper, a quarter of one to be cut to a card, or the screen of a telephone. */
+export type PageKind = 'sheet' | 'card' | 'phone'
+
+/** How the columns lie on the page, and whether words stay in a column of their own or run on under the numbers. */
 export interface Layout {
+  page: PageKind
   orientation: 'portrait' | 'landscape'
   columns: number
   words: 'column' | 'hang'
@@ -24,23 +31,35 @@ export interface Layout {
 }
 
 export const LAYOUTS: readonly Layout[] = [
-  { orientation: 'portrait', columns: 1, words: 'column', ease: 1 },
-  { orientation: 'landscape', columns: 2, words: 'column', ease: 0.95 },
-  { orientation: 'portrait', columns: 2, words: 'hang', ease: 0.9 },
-  { orientation: 'landscape', columns: 3, words: 'hang', ease: 0.85 },
-  { orientation: 'portrait', columns: 3, words: 'hang', ease: 0.8 },
+  { page: 'sheet', orientation: 'portrait', columns: 1, words: 'column', ease: 1 },
+  { page: 'sheet', orientation: 'landscape', columns: 2, words: 'column', ease: 0.95 },
+  { page: 'sheet', orientation: 'portrait', columns: 2, words: 'hang', ease: 0.9 },
+  { page: 'sheet', orientation: 'landscape', columns: 3, words: 'hang', ease: 0.85 },
+  { page: 'sheet', orientation: 'portrait', columns: 3, words: 'hang', ease: 0.8 },
 ]
 
+/** CSS pixels in a millimetre, by definition of both. */
+export const PX_PER_MM = 96 / 25.4
+
+/** White edge of a page; a card's is cut and a screen has its own. */
+export const marginOf = ({ page }: Pick<Layout, 'page'>): Millimetres => ({ sheet: MARGIN, card: 6, phone: 3 })[page]
+
 /** Size of the whole page. */
-export function pageSize(paper: Paper, { orientation }: Layout): { width: Millimetres; height: Millimetres } {
+export function pageSize(
+  paper: Paper,
+  { page, orientation }: Pick<Layout, 'page' | 'orientation'>,
+): { width: Millimetres; height: Millimetres } {
   const { short, long } = SIZES[paper]
+  if (page === 'card') return { width: short / 2, height: long / 2 }
+  if (page === 'phone') return { width: PHONE.width / PX_PER_MM, height: PHONE.height / PX_PER_MM }
   return orientation === 'portrait' ? { width: short, height: long } : { width: long, height: short }
 }
 
 /** Size of what is printed on: the page without its margins. */
 export function printArea(paper: Paper, layout: Layout): { width: Millimetres; height: Millimetres } {
   const { width, height } = pageSize(paper, layout)
-  return { width: width - 2 * MARGIN, height: height - 2 * MARGIN }
+  const margin = marginOf(layout)
+  return { width: width - 2 * margin, height: height - 2 * margin }
 }
 
 /** Width of one column. */

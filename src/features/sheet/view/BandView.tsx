@@ -18,7 +18,7 @@ export function BandView({ band, from = 0, to = band.rows.length }: BandViewProp
           <b>{nameOf(band)}</b>
           {from > 0 && ' (continued)'}
           {band.title && band.song && ` · ${band.song}`}
-          {band.artist && ` · ${band.artist}`}
+          {band.artist && <span className="sheet-band-artist"> · {band.artist}</span>}
           {band.lead && <FootMark foot={band.lead} />}
         </span>
         <span className="sheet-band-facts">{band.facts.join(' · ')}</span>

@@ -40,14 +40,69 @@ export function ColumnHead({ heads }: Pick<SheetContents, 'heads'>) {
 export function PageFooter({ contents }: { contents: SheetContents }) {
   return (
     <footer className="sheet-footer" data-part="footer">
-      <ul className="sheet-legend">
-        {contents.legend.map(({ mark, text }) => (
-          <li key={text}>
-            <LegendMarkView mark={mark} /> {text}
-          </li>
-        ))}
-      </ul>
+      <Legend contents={contents} />
       <p>{contents.safety}</p>
+    </footer>
+  )
+}
+
+function Legend({ contents }: { contents: SheetContents }) {
+  return (
+    <ul className="sheet-legend">
+      {contents.legend.map(({ mark, text }) => (
+        <li key={text}>
+          <LegendMarkView mark={mark} /> {text}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** Top of a page in large type: what cannot wait, on two lines. */
+export function LargeHeader({ contents, page, pages }: { contents: SheetContents; page: number; pages: number }) {
+  return (
+    <header className="sheet-header" data-part="header">
+      <h2>
+        <b>{contents.title}</b>
+        {page} of {pages}
+      </h2>
+      <p>{contents.stamp}</p>
+    </header>
+  )
+}
+
+/** The shorthand and the cautions as the last thing on the last page, where every page needs its room for songs. */
+export function LegendBand({ contents, from = 0, to = 1 }: { contents: SheetContents; from?: number; to?: number }) {
+  return (
+    <section className="sheet-band" data-part="band">
+      {from < to && (
+        <div className="sheet-legend-band" data-part="row">
+          <p>{contents.facts.join(' · ')}</p>
+          <Legend contents={contents} />
+          <p>{contents.safety}</p>
+        </div>
+      )}
+    </section>
+  )
+}
+
+/** Top of a card or a screen: just enough to know which it is. */
+export function CardHeader({ contents, page, pages }: { contents: SheetContents; page: number; pages: number }) {
+  return (
+    <header className="sheet-header sheet-card-header" data-part="header">
+      <b>{contents.title}</b>
+      <span>
+        {page} of {pages}
+      </span>
+    </header>
+  )
+}
+
+/** Foot of a card: when it was printed and of which version. The shorthand is on the sheets. */
+export function CardFooter({ contents }: { contents: SheetContents }) {
+  return (
+    <footer className="sheet-footer" data-part="footer">
+      <p>{contents.stamp}</p>
     </footer>
   )
 }

@@ -12,7 +12,7 @@ export const PostureMark = ({ posture }: { posture: Posture }) => (
 )
 
 export const HandsMark = ({ hands }: { hands: Hands }) => (
-  <Figure name={hands} size={SIZE} label={`hands ${hands}`} className="sheet-mark" />
+  <Figure name={hands} size={SIZE} label={`hands ${hands}`} className="sheet-mark sheet-mark-hands" />
 )
 
 /** The figure and its letter: in the dark the letter is surer. */

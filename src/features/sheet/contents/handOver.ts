@@ -1,0 +1,44 @@
+import type { Block, Ride } from '#plan/model.ts'
+import { initialsOf } from './initialsOf.ts'
+
+/** Who leads a block and who has the microphone, by leader id. */
+export interface Roles {
+  leads: string
+  speaks: string
+}
+
+/** The block's own leader and speaker; the first leader, and whoever leads, unless given. */
+export function rolesOf({ leaders }: Pick<Ride, 'leaders'>, { leader, mic }: Pick<Block, 'leader' | 'mic'>): Roles {
+  const leads = leader ?? leaders[0]!.id
+  return { leads, speaks: mic ?? leads }
+}
+
+/**
+ * What is said where the lead or the microphone changes hands as a block begins: "over to you",
+ * "microphone to RC". Nothing where both stay, or where one leader teaches alone.
+ *
+ * @param before the roles so far; absent at the start of the class
+ * @param reader whose sheet it is; absent on a sheet for both
+ */
+export function handOverOf(
+  { leaders }: Pick<Ride, 'leaders'>,
+  now: Roles,
+  before: Roles | undefined,
+  reader: string | undefined,
+): string | undefined {
+  if (leaders.length < 2) return undefined
+  const leadStays = before?.leads === now.leads
+  const micStays = before?.speaks === now.speaks
+  if (leadStays && micStays) return undefined
+  const name = (id: string) => (id === reader ? 'you' : initialsOf(leaders.find((leader) => leader.id === id)?.name ?? ''))
+  if (leadStays) return `microphone to ${name(now.speaks)}`
+  if (now.leads === now.speaks)
+    return before
+      ? `over to ${name(now.leads)}`
+      : `${name(now.leads)} ${verb(now.leads, reader, 'lead')} and ${verb(now.leads, reader, 'speak')}`
+  const microphone =
+    micStays && before ? `${name(now.speaks)} ${verb(now.speaks, reader, 'keep')} the microphone` : `microphone to ${name(now.speaks)}`
+  return `${before ? `over to ${name(now.leads)}` : `${name(now.leads)} ${verb(now.leads, reader, 'lead')}`}, ${microphone}`
+}
+
+const verb = (id: string, reader: string | undefined, word: string): string => (id === reader ? word : `${word}s`)

@@ -1,0 +1,72 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
+import { PHONE } from '#features/sheet/paging/paper.ts'
+import type { SheetParts } from '#features/sheet/view/PagedSheet.tsx'
+import { SheetPages } from '#features/sheet/view/SheetPages.tsx'
+import { Button } from '#ui/Button.tsx'
+import { useWakeLock } from '#ui/useWakeLock.ts'
+import './phone.css'
+
+const FORWARD = new Set(['ArrowRight', 'ArrowDown', 'PageDown', ' ', 'Enter'])
+const BACK = new Set(['ArrowLeft', 'ArrowUp', 'PageUp', 'Backspace'])
+
+/** The screens one at a time over the whole display: a tap, a key or a page-turner goes on, nothing scrolls or swipes. */
+export function PhoneScan({ plan, parts }: { plan: SheetPlan; parts: SheetParts }) {
+  const [open, setOpen] = useState(false)
+  return (
+    <div className="sheet-scan-start">
+      <Button tone="action" onClick={() => setOpen(true)}>
+        show on this screen
+      </Button>
+      {open && <Scan plan={plan} parts={parts} onClose={() => setOpen(false)} />}
+    </div>
+  )
+}
+
+function Scan({ plan, parts, onClose }: { plan: SheetPlan; parts: SheetParts; onClose: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  const [screen, setScreen] = useState(0)
+  const scale = useScreenScale()
+  useWakeLock()
+  const last = plan.pages.length - 1
+  const turn = (by: number) => setScreen((now) => Math.min(last, Math.max(0, now + by)))
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (!FORWARD.has(event.key) && !BACK.has(event.key)) return
+    event.preventDefault()
+    turn(FORWARD.has(event.key) ? 1 : -1)
+  }
+  useEffect(() => dialog.current?.showModal(), [])
+  return (
+    <dialog ref={dialog} className="sheet-scan" aria-label="screens" onCancel={onClose} onClose={onClose} onKeyDown={onKeyDown}>
+      <div className="sheet-scan-screen" style={{ transform: `scale(${scale})` }}>
+        <SheetPages parts={parts} plan={plan} paper="a4" only={screen} />
+      </div>
+      <button type="button" className="sheet-scan-back" aria-label="back" onClick={() => turn(-1)} />
+      <button type="button" className="sheet-scan-on" aria-label="on" onClick={() => turn(1)} />
+      <p className="sheet-scan-foot">
+        <span role="status">
+          {screen + 1} of {last + 1}
+        </span>
+        <button type="button" onClick={onClose}>
+          close
+        </button>
+      </p>
+    </dialog>
+  )
+}
+
+/** Room under the screen for its number and the way out, in CSS pixels. */
+const FOOT = 40
+
+const screenScale = (): number => Math.min(window.innerWidth / PHONE.width, (window.innerHeight - FOOT) / PHONE.height)
+
+/** How much a screen grows to fill this display. */
+function useScreenScale(): number {
+  const [scale, setScale] = useState(screenScale)
+  useEffect(() => {
+    const update = () => setScale(screenScale())
+    window.addEventListener('resize', update)
+    return () => window.removeEventListener('resize', update)
+  }, [])
+  return scale
+}

@@ -1,0 +1,68 @@
+import { type PlainStretch, withoutMusic } from '#engine/prepare/withoutMusic.ts'
+import type { RideReport } from '#engine/report.ts'
+import { stampOf } from '#features/sheet/contents/stampOf.ts'
+import type { Ride } from '#plan/model.ts'
+import { effortWords } from '#units/effortWords.ts'
+import { formatClock } from '#units/formatClock.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEffort } from '#units/formatEffort.ts'
+import { wallClockAfter } from '#units/wallClockAfter.ts'
+
+/** The class when nothing plays: at most ten lines of minutes and efforts. */
+export interface PlainContents {
+  title: string
+  facts: string[]
+  stamp: string
+  lines: PlainLine[]
+}
+
+export interface PlainLine {
+  id: string
+  /** Time since the class began, by the minute. */
+  from: string
+  to: string
+  /** The time of day it starts, where the ride says when it does. */
+  clock?: string
+  /** Effort as it is read at a glance: "3", "4 to 6", "9 and 3". */
+  level: string
+  effort: { from: number; to: number }
+  /** How it is ridden, in words. */
+  words: string
+}
+
+/** Pure; the report must be the ride's own. */
+export function plainContents(ride: Ride, report: RideReport, date: string): PlainContents {
+  return {
+    title: ride.title || 'untitled ride',
+    facts: [`${ride.slotMinutes} min${ride.startsAt ? ` from ${ride.startsAt}` : ''}`, 'no music: lead by the clock and by effort'],
+    stamp: stampOf(ride, date),
+    lines: withoutMusic(report).map((stretch, index) => lineOf(ride, stretch, index)),
+  }
+}
+
+function lineOf({ startsAt }: Ride, { from, to, easy, hard, efforts }: PlainStretch, index: number): PlainLine {
+  const [low, high] = [half(easy), half(hard)]
+  const span = {
+    from: formatClock(toFives(from)),
+    to: formatClock(toFives(to)),
+    ...(startsAt && { clock: wallClockAfter(startsAt, from) }),
+  }
+  const common = { id: `${index}`, ...span }
+  if (!efforts) {
+    const level = low === high ? formatEffort(low) : `${formatEffort(low)} to ${formatEffort(high)}`
+    return { ...common, level, effort: { from: low, to: high }, words: effortWords(high) }
+  }
+  const length = formatDuration(toFives(efforts.seconds))
+  const often =
+    efforts.times === 1 ? `once ${length} at ${formatEffort(high)}` : `${efforts.times} times ${length} at ${formatEffort(high)}`
+  return {
+    ...common,
+    level: `${formatEffort(low)} / ${formatEffort(high)}`,
+    effort: { from: high, to: high },
+    words: `${often}, ${effortWords(high)}; the rest at ${formatEffort(low)}, ${effortWords(low)}`,
+  }
+}
+
+const half = (effort: number): number => Math.round(effort * 2) / 2
+/** To five seconds: nobody reads a wall clock finer. */
+const toFives = (seconds: number): number => Math.max(0, Math.round(seconds / 5) * 5)

@@ -1,0 +1,88 @@
+import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import { SAFETY_LINE } from '#features/sheet/contents/safety.ts'
+import { headerFacts } from '#features/sheet/contents/sheetContents.ts'
+import { stampOf } from '#features/sheet/contents/stampOf.ts'
+import type { Ride } from '#plan/model.ts'
+import { type BriefPart, briefOf } from './briefOf.ts'
+import { minutesWords } from './minutesWords.ts'
+import { type Stretch, stretchesOf } from './stretchesOf.ts'
+
+/** What someone needs who takes the class over with other music: no counts, no parts of songs. */
+export interface SubstituteContents {
+  title: string
+  aim?: string
+  facts: string[]
+  stamp: string
+  /** The room, the regulars, what has to be and what must not be. */
+  brief: BriefPart[]
+  bands: SubstituteBand[]
+  /** What a total counts: "turns over base". */
+  scale: string
+  safety: string
+}
+
+/** One section: a stretch of the class with a character of its own. */
+export interface SubstituteBand {
+  id: string
+  number: number
+  /** What it is, in terrain words: "climb", "pushes and recoveries". */
+  character: string
+  /** "from 2½ min, 3¾ min long, about 65 rpm". */
+  facts: string[]
+  groups: StretchGroup[]
+}
+
+/** Stretches ridden once, or several times in turn. */
+export interface StretchGroup {
+  times: number
+  stretches: Stretch[]
+}
+
+/** Pure; the report must be the ride's own. */
+export function substituteContents(ride: Ride, report: RideReport, date: string): SubstituteContents {
+  return {
+    title: ride.title || 'untitled ride',
+    aim: ride.aim || undefined,
+    facts: headerFacts(ride, report),
+    stamp: stampOf(ride, date),
+    brief: briefOf(ride, report),
+    bands: report.sections.flatMap((section, index) => bandOf(ride, report, section, index)),
+    scale: `${ride.bike.unit}s ${ride.datum === 'base' ? 'over base' : 'from loose'}`,
+    safety: SAFETY_LINE,
+  }
+}
+
+function bandOf(ride: Ride, report: RideReport, section: SectionReport, index: number): SubstituteBand[] {
+  const played = report.blocks.slice(section.blocks.from, section.blocks.to).filter(({ from, to }) => to > from)
+  if (played.length === 0) return []
+  const groups = stretchesOf(ride, played)
+  return [
+    {
+      id: section.sectionId,
+      number: index + 1,
+      character: characterOf(groups),
+      facts: [`from ${minutesWords(section.one)}`, `${minutesWords(section.to - section.one)} long`, ...paceOf(played)],
+      groups,
+    },
+  ]
+}
+
+/** The roads it takes most time on, at most two: "climb and recovery". */
+function characterOf(groups: readonly StretchGroup[]): string {
+  const time = new Map<string, number>()
+  for (const { times, stretches } of groups)
+    for (const { road, seconds } of stretches) time.set(road, (time.get(road) ?? 0) + times * seconds)
+  const [first, second] = [...time].sort((a, b) => b[1] - a[1])
+  return second && second[1] > first![1] / 3 ? `${first![0]} and ${second[0]}` : first![0]
+}
+
+/** The legs' speed most of the time, to the nearest five: any song of about that will do. */
+function paceOf(played: readonly PlayedBlock[]): string[] {
+  const turning = played.flatMap(({ cadence, from, to }) =>
+    cadence.kind === 'turning' ? [{ rpm: (cadence.from + cadence.to) / 2, seconds: to - from }] : [],
+  )
+  const seconds = turning.reduce((sum, one) => sum + one.seconds, 0)
+  if (seconds === 0) return []
+  const mean = turning.reduce((sum, one) => sum + one.rpm * one.seconds, 0) / seconds
+  return [`legs about ${Math.round(mean / 5) * 5} a minute`]
+}

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { LARGE_CAP, PHONE_CAP } from '#features/sheet/jobs.ts'
+import { plainContents } from '#features/sheet/plain/plainContents.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+
+test('ten lines of minutes and efforts, by the clock on the wall too', () => {
+  const ride = demoRide('spark')
+  const { lines } = plainContents(ride, computeRide(ride), 'today')
+  expect(lines).toHaveLength(10)
+  expect(lines[0]).toMatchObject({ from: '0:00', to: '1:30', clock: '12:10', level: '2 to 3', words: 'chatty' })
+  expect(lines.find(({ words }) => words.startsWith('3 times'))).toMatchObject({
+    level: '3 / 9',
+    words: '3 times 20 s at 9, hanging on; the rest at 3, chatty',
+  })
+})
+
+test('large type and telephones have the capitals that are promised: 22 minutes of arc at 0.7 and 0.5 m', () => {
+  // 2·d·tan(11′), and a screen of 360 CSS pixels (95.25 mm) shown 66 mm wide.
+  expect(LARGE_CAP).toBe(4.48)
+  expect(PHONE_CAP * (66 / 95.25)).toBeGreaterThanOrEqual(2 * 500 * Math.tan((11 / 60) * (Math.PI / 180)))
+})
