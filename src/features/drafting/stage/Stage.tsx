@@ -17,6 +17,7 @@ import { BlockLane, type SelectItem } from './BlockLane.tsx'
 import { Overview } from './Overview.tsx'
 import { SongLane } from './SongLane.tsx'
 import { StageContext } from './StageContext.ts'
+import { TalkLane } from './TalkLane.tsx'
 import { clampZoom, stageReach, type TimeScale, toSeconds, toX, ZOOM, zoomToFit } from './timeScale.ts'
 import { useKeptView } from './useKeptView.ts'
 import './stage.css'
@@ -194,6 +195,7 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
               onSelect={onSelectItem}
               onSelectSection={onSelectSection}
             />
+            <TalkLane cues={report.cues} scale={scale} />
           </div>
         </div>
       </div>
