@@ -19,6 +19,8 @@ import { handsForPosture } from './handsForPosture.ts'
 import { intentAgainstDemand } from './intentAgainstDemand.ts'
 import { knobEnds } from './knobEnds.ts'
 import { largestAdded } from './largestAdded.ts'
+import { handOvers } from './leaders/handOvers.ts'
+import { sharedLead } from './leaders/sharedLead.ts'
 import { longStanding } from './longStanding.ts'
 import { nothingPlanned } from './nothingPlanned.ts'
 import { offBeatCadence } from './offBeatCadence.ts'
@@ -73,6 +75,8 @@ const RULES: readonly Rule[] = [
   comfort,
   safety,
   ownTotals,
+  handOvers,
+  sharedLead,
   intentAgainstDemand,
   reserveRunsOut,
   beyondCalibration,
