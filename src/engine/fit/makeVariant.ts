@@ -84,7 +84,9 @@ function selected(ride: Ride, sections: readonly number[], minutes: number, id: 
     return time === 0 ? section : again(section, time + 1)
   })
   const parent = { rideId: ride.id, revision: revisionOf(ride) }
-  return { ...ride, id, title: variantTitle(ride.title, minutes), slotMinutes: minutes, sections: chosen, parent }
+  // It does not hold all its parent's versions hold, so it is no descendant that changes could be taken from.
+  const { ancestors: _ancestors, ...rest } = ride
+  return { ...rest, id, title: variantTitle(ride.title, minutes), slotMinutes: minutes, sections: chosen, parent }
 }
 
 /** A section played once more, its ids marked by the time it is. */

@@ -1,4 +1,5 @@
 import { type MouseEvent, memo } from 'react'
+import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { formatClock } from '#units/formatClock.ts'
@@ -56,7 +57,7 @@ export const BlockLane = memo(function BlockLane({
       {report.blocks.map((played) => (
         <BlockCard
           key={`${played.block.id}:${played.set?.round ?? 1}`}
-          {...cardProps(played, report, scale)}
+          {...cardProps(played, ride, report, scale)}
           selected={selectedIds.includes(played.block.id) || (played.set !== undefined && selectedIds.includes(played.set.set.id))}
           dragged={draggedId === played.block.id || draggedId === played.set?.set.id}
           focusable={played.index === stop}
@@ -86,10 +87,11 @@ export const BlockLane = memo(function BlockLane({
   )
 })
 
-function cardProps(played: PlayedBlock, report: RideReport, scale: TimeScale) {
+function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale) {
   const section = report.sections[played.section]!
   const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
   const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
+  const own = sayOwnTotal(played, ride.bike)
   return {
     block: played.block,
     index: played.index,
@@ -97,7 +99,7 @@ function cardProps(played: PlayedBlock, report: RideReport, scale: TimeScale) {
     x: Math.round(toX(scale, played.from) * 10) / 10,
     width: Math.round(toX(scale, played.to - played.from) * 10) / 10,
     total: played.ledger.reading?.small ?? played.ledger.total,
-    change: played.ledger.change,
+    change: own ? `${played.ledger.change} · ${own}` : played.ledger.change,
     length,
     crooked: counts !== null && counts % section.unit.eight !== 0,
     beyond: played.beyond > 0,

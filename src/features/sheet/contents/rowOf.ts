@@ -1,4 +1,5 @@
 import { withoutCall } from '#engine/cues/withoutCall.ts'
+import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
@@ -82,6 +83,7 @@ function notesOf(ride: Ride, played: PlayedBlock, before: PlayedBlock | undefine
     block.allOut ? 'all out' : undefined,
     block.walk ? 'off the bike, among the riders' : undefined,
     ledgerCheck(played, ride),
+    sayOwnTotal(played, ride.bike) || undefined,
   ]
   return words.filter((word) => word !== undefined)
 }

@@ -1,6 +1,7 @@
 import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import { limitsOf } from '#engine/ledger/limits.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
+import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/report.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import { unitOfTotals, usePlayed } from '#features/drafting/panel/played.ts'
@@ -11,7 +12,6 @@ import { Figure } from '#ui/figures/Figure.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
-import { formatSetting } from '#units/formatSetting.ts'
 
 /** What a block is, where it stands, the total it arrives at and how that is called. */
 export function BlockHeader({ block }: { block: Block }) {
@@ -19,7 +19,7 @@ export function BlockHeader({ block }: { block: Block }) {
   const eight = useApp((state) => played && state.shownReport?.sections[played.section]?.unit.eight)
   const over = useApp((state) => state.shown && unitShown(state.shown, state.shownReport?.shownOn, played?.ledger))
   const ledger = useApp((state) => played && state.shown && sayLedger(played.ledger, state.shown))
-  const own = useApp((state) => (block.ownTotal === undefined ? '' : formatSetting(block.ownTotal, state.shown!.bike.stepsPerUnit)))
+  const own = useApp((state) => (played && state.shown ? sayOwnTotal(played, state.shown.bike) : ''))
   const pace = useApp((state) => played && state.shownReport?.cues.changes.find((change) => change.block === played.index)?.pace?.words)
   return (
     <header className="panel-header">
@@ -33,7 +33,7 @@ export function BlockHeader({ block }: { block: Block }) {
           {played.set && <p className="panel-where">{sayRound(played)}</p>}
           <p className="panel-total">
             <b>{played.ledger.total}</b> <span>{over}</span>
-            {own && <span className="panel-own"> you {own}</span>}
+            {own && <span className="panel-own"> {own}</span>}
           </p>
           <p className="panel-call">
             <q>{played.ledger.call}</q> {pace && <q>{pace}</q>}

@@ -3,6 +3,7 @@ import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
 import { BikeSummary } from '#features/drafting/panel/ride/BikeSummary.tsx'
 import { FormPoints } from '#features/drafting/panel/ride/FormPoints.tsx'
 import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
+import { ParentNote } from '#features/drafting/panel/ride/ParentNote.tsx'
 import { RidersSummary } from '#features/drafting/panel/ride/RidersSummary.tsx'
 import { parsePause, parseSlot } from '#features/drafting/panel/ride/rules.ts'
 import { ShapeGroup } from '#features/drafting/panel/ride/ShapeGroup.tsx'
@@ -48,6 +49,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
       <header className="panel-header">
         <h2>ride</h2>
         <p className="panel-where">Choose a section or a block to see its details here.</p>
+        <ParentNote />
       </header>
       <div className="panel-rows">
         <TextRow

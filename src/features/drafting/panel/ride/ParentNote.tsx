@@ -1,0 +1,24 @@
+import { useEffect } from 'react'
+import { useApp, useAppStore } from '#store/useApp.ts'
+
+/** What the ride was made from, and the way there while it is kept on this machine. */
+export function ParentNote() {
+  const store = useAppStore()
+  const parentId = useApp((state) => state.shown?.parent?.rideId)
+  const parent = useApp((state) => state.savedRides.find(({ id }) => id === parentId))
+  const readOnly = useApp((state) => state.received !== null)
+  // The list is read where rides are chosen; a ride opened by a reload has not been there.
+  useEffect(() => {
+    if (parentId !== undefined) void store.getState().refreshSavedRides()
+  }, [store, parentId])
+  if (!parent || readOnly) return null
+  return (
+    <p className="panel-where">
+      made from{' '}
+      <button type="button" className="panel-link" onClick={() => void store.getState().openSaved(parent.id)}>
+        {parent.title}
+      </button>
+      , {parent.slotMinutes} minutes
+    </p>
+  )
+}
