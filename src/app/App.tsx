@@ -1,8 +1,11 @@
 import { lazy, Suspense, useEffect, useLayoutEffect, useRef, useState } from 'react'
+import { BackupPart } from '#features/backup/BackupPart.tsx'
+import { RestoreDialog } from '#features/backup/RestoreDialog.tsx'
 import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
 import { LEAD_KEYS } from '#features/leading/leadKeys.ts'
 import { VersionsPart } from '#features/merging/VersionsPart.tsx'
+import type { MakeExport } from '#features/sheet/exports.ts'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import type { LeadClock } from '#store/leadClock.ts'
@@ -13,6 +16,7 @@ import { LiveRegion } from '#ui/LiveRegion.tsx'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { Header } from './Header.tsx'
+import { isoDay } from './isoDay.ts'
 import { KeyMap } from './KeyMap.tsx'
 import { Notices } from './Notices.tsx'
 import { ReadOnBar } from './ReadOnBike.tsx'
@@ -26,7 +30,6 @@ const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((mod
 const SetupPlace = lazy(() => import('#features/setup/SetupPlace.tsx').then((module) => ({ default: module.SetupPlace })))
 const LeadPlace = lazy(() => import('#features/leading/LeadPlace.tsx').then((module) => ({ default: module.LeadPlace })))
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
-
 const MergePlace = lazy(() => import('#features/merging/MergePlace.tsx').then((module) => ({ default: module.MergePlace })))
 
 /** Fetched when a code is first shown. */
@@ -77,9 +80,16 @@ export function App({ now, leadClock, onReload, onOpenFile }: Props) {
           onLeave={() => store.getState().setPlace('start')}
         >
           <Suspense fallback={<p className="app-waiting">opening…</p>}>
-            {place === 'start' && <StartPlace now={now} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />}
+            {place === 'start' && (
+              <StartPlace
+                now={now}
+                readPlaylist={parsePlaylist}
+                onOpenFile={onOpenFile}
+                backup={<BackupPart now={now} onOpenFile={onOpenFile} />}
+              />
+            )}
             {place === 'draft' && <DraftPlace />}
-            {place === 'sheet' && <SheetPlace today={dayWords(now())} />}
+            {place === 'sheet' && <SheetPlace today={dayWords(now())} day={isoDay(now())} makeExport={makeExportAt(now)} />}
             {place === 'setup' && <SetupPlace />}
             {place === 'lead' && <LeadPlace clock={leadClock} />}
             {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />}
@@ -87,11 +97,18 @@ export function App({ now, leadClock, onReload, onOpenFile }: Props) {
           </Suspense>
         </ErrorBoundary>
       </main>
+      <RestoreDialog />
       <KeyMap open={keysOpen} groups={[...SHELL_KEYS, ...DRAFT_KEYS, ...LEAD_KEYS]} onClose={() => setKeysOpen(false)} />
       <Announcements />
     </div>
   )
 }
+
+/** The writers of other programs' files are fetched when the first file is asked for. */
+const makeExportAt =
+  (now: () => number): MakeExport =>
+  async (id, ride, report, day) =>
+    (await import('./exports/exportFile.ts')).exportFile(id, ride, report, { ...day, now: now(), today: dayWords(now()) })
 
 /** "25 November 2026" */
 const dayWords = (instant: number): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(instant)

@@ -1,19 +1,4 @@
-/** Longest name before the ending; every file system in use takes far more, people read no further. */
-const LONGEST = 60
+import { fileStem } from '#plan/fileStem.ts'
 
-/**
- * The name a ride is saved under: its title in lower case, spaces and anything a file system may
- * refuse as hyphens, accents folded; "ride" where nothing is left. Ends in ".ride.json".
- */
-export function fileName(title: string): string {
-  const plain = title
-    .normalize('NFKD')
-    .replace(/\p{Mark}/gu, '')
-    .toLowerCase()
-    .replace(/[^\p{Letter}\p{Number}]+/gu, '-')
-  const cut = [...plain]
-    .slice(0, LONGEST)
-    .join('')
-    .replace(/^-+|-+$/g, '')
-  return `${cut || 'ride'}.ride.json`
-}
+/** The name a ride is saved under: "twenty-minute-spark.ride.json". */
+export const fileName = (title: string): string => `${fileStem(title)}.ride.json`

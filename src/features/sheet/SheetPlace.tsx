@@ -4,6 +4,8 @@ import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { ChosenSheet } from './ChosenSheet.tsx'
 import type { SongClock } from './contents/contents.ts'
+import { ExportPart } from './ExportPart.tsx'
+import type { MakeExport } from './exports.ts'
 import { PAPERS } from './paging/paper.ts'
 import { useKeptChoice } from './remembered.ts'
 import { ShorthandField } from './ShorthandField.tsx'
@@ -16,6 +18,9 @@ import './SheetPlace.css'
 export interface SheetPlaceProps {
   /** The day of printing, ready to read; the clock belongs to the app. */
   today: string
+  /** The same day as "2026-11-25". */
+  day: string
+  makeExport: MakeExport
 }
 
 const PAPER_CHOICES = [
@@ -33,7 +38,7 @@ const CARD_CHOICES = [
 const BOTH = 'both'
 
 /** The printable sheets of the ride on the screen. */
-export function SheetPlace({ today }: SheetPlaceProps) {
+export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
   const [kind, setKind] = useKeptChoice('sheet', SHEET_KINDS, () => 'compact')
@@ -63,6 +68,7 @@ export function SheetPlace({ today }: SheetPlaceProps) {
       <p className="sheet-hint">{SHEETS.find(({ value }) => value === kind)!.hint}</p>
       {cue && <ShorthandField {...shorthand} />}
       {kind === 'substitute' && <StandInFields ride={ride} />}
+      {report.blocks.length > 0 && <ExportPart key={ride.id} {...{ ride, report, makeExport }} today={day} />}
       {report.blocks.length === 0 ? (
         <p>There is nothing to print yet. Draft a first block, and its line appears here.</p>
       ) : (

@@ -1,0 +1,77 @@
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import type { RideReport, SectionReport } from '#engine/report.ts'
+import type { VttCue } from '#formats/webvtt/writeWebVtt.ts'
+import { secondAt } from '#plan/beatGrid.ts'
+import type { Ride } from '#plan/model.ts'
+import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import type { Seconds } from '#units/units.ts'
+
+/** A caption with no words of its own stays for so long. */
+const SHORTEST: Seconds = 2
+
+/** What is said, on the ride clock: each line from its first word to the change it is about. */
+export function rideCaptions(ride: Ride, report: RideReport): VttCue[] {
+  const spoken = report.cues.lines.map((line, index): VttCue => {
+    const from = Math.max(0, line.from)
+    return {
+      id: `${index + 1}`,
+      from,
+      to: Math.max(from + SHORTEST, line.change, line.to),
+      text: captionOf(ride, report, line),
+    }
+  })
+  return [...spoken, ...unspoken(report)]
+}
+
+const captionOf = (ride: Ride, report: RideReport, { cue, speaker, block }: CueLine): string => {
+  const words = cue.text.trim() || `${cue.count ?? 4} counts to ${nameOfItem(report.blocks[block]!.block)}`
+  return ride.leaders.length > 1 ? `${ride.leaders.find(({ id }) => id === speaker)?.name ?? ''}: ${words}` : words
+}
+
+/** Changes nobody has written words for: the call itself, as they come. */
+function unspoken({ blocks, cues: { lines } }: RideReport): VttCue[] {
+  const told = new Set(lines.map(({ block }) => block))
+  return blocks
+    .filter(({ index, from, to, ledger }) => to > from && !told.has(index) && ledger.change !== 'stay')
+    .map(({ index, from, to, block, ledger }) => ({
+      id: `call ${index + 1}`,
+      from,
+      to: Math.min(to, from + 2 * SHORTEST),
+      text: `${nameOfItem(block)}: ${ledger.call}`,
+    }))
+}
+
+/** The same on the clock of one song's own file: what is said while it plays, its file's start as zero. */
+export function songCaptions(ride: Ride, report: RideReport, index: number): VttCue[] {
+  const section = report.sections[index]!
+  const start = fileStart(ride, section, index)
+  return rideCaptions(ride, report)
+    .filter(({ from, to }) => to > section.one && from < section.to)
+    .map((cue) => ({ ...cue, from: Math.max(section.one, cue.from) - start, to: Math.min(section.to, cue.to) - start }))
+}
+
+/** Where on the ride clock the song's file would have begun: its in-point is heard at the section's count one. */
+function fileStart(ride: Ride, { one }: SectionReport, index: number): Seconds {
+  const { song, inCount = 0 } = ride.sections[index]!
+  return song?.grid ? one - secondAt(song.grid, inCount) : one
+}
+
+/** The sections one after the other, for players that jump by chapters; the briefing and clear-up are chapters too. */
+export function chaptersOf(ride: Ride, report: RideReport): VttCue[] {
+  const { sections, totals } = report
+  const chapters = sections.map(
+    (section, index): VttCue => ({
+      id: `${index + 1}`,
+      from: section.from,
+      to: sections[index + 1]?.from ?? section.to,
+      text: nameOfSection(ride, ride.sections[index]!),
+    }),
+  )
+  const first = sections[0]?.from ?? 0
+  const last = sections.at(-1)?.to ?? 0
+  return [
+    ...(first > 0 ? [{ id: 'briefing', from: 0, to: first, text: 'briefing' }] : []),
+    ...chapters.filter(({ from, to }) => to > from),
+    ...(totals.total > last ? [{ id: 'clear-up', from: last, to: totals.total, text: 'clear-up' }] : []),
+  ]
+}

@@ -1,0 +1,72 @@
+import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import { type CsvCell, writeCsv } from '#formats/csv/writeCsv.ts'
+import type { Ride } from '#plan/model.ts'
+import { nameOfItem } from '#plan/names.ts'
+
+const HEAD = [
+  ...[
+    'section',
+    'title',
+    'song',
+    'artist',
+    'bpm',
+    'ride_s',
+    'song_s',
+    'length_s',
+    'counts',
+    'block',
+    'round',
+    'terrain',
+    'posture',
+    'hands',
+  ],
+  ...['effort_from', 'effort_to', 'rpm_from', 'rpm_to', 'call', 'total', 'total_low', 'total_high', 'unit', 'lead_foot', 'move'],
+  ...['words', 'feel', 'easier', 'harder', 'water', 'leader', 'microphone'],
+]
+
+/** One row a change, numbers as numbers, so that spreadsheets can count with it; totals in the bike's own unit. */
+export const csvOf = (ride: Ride, report: RideReport): string =>
+  writeCsv([HEAD, ...report.blocks.filter(({ from, to }) => to > from).map((played) => rowOf(ride, report, played))])
+
+function rowOf(ride: Ride, report: RideReport, played: PlayedBlock): CsvCell[] {
+  const { block, ledger, cadence, set } = played
+  const section = ride.sections[played.section]!
+  const { song } = section
+  const setting = (steps: number) => steps / ride.bike.stepsPerUnit
+  const turning =
+    cadence.kind === 'turning' ? [rounded(cadence.from), rounded(cadence.to)] : cadence.kind === 'still' ? [0, 0] : [undefined, undefined]
+  const name = (id: string | undefined) => ride.leaders.find((leader) => leader.id === id)?.name
+  const counts = played.countFrom === undefined || played.countTo === undefined ? undefined : played.countTo - played.countFrom
+  const bpm = report.sections[played.section]!.bpm
+  return [
+    ...[played.section + 1, section.title, song?.title, song?.artist, bpm === undefined ? undefined : rounded(bpm)],
+    ...[rounded(played.from), song ? rounded(played.sectionFrom) : undefined, rounded(played.to - played.from), counts],
+    ...[
+      nameOfItem(block),
+      set && set.set.rounds > 1 ? `${set.round} of ${set.set.rounds}` : undefined,
+      block.terrain,
+      block.posture,
+      block.hands,
+    ],
+    ...[block.effort.from, block.effort.to, ...turning, ledger.change],
+    ...[setting(ledger.after.nominal), setting(ledger.after.low), setting(ledger.after.high), ride.bike.unit],
+    ...[played.foot ?? undefined, block.move && `${block.move.name} on ${block.move.counts}`],
+    ...[
+      block.cues
+        .map(({ text }) => text.trim())
+        .filter(Boolean)
+        .join(' '),
+      block.feel,
+      block.easier?.text,
+      block.harder?.text,
+    ],
+    ...[
+      block.water ? 'water' : undefined,
+      name(block.leader ?? ride.leaders[0]?.id),
+      name(block.mic ?? block.leader ?? ride.leaders[0]?.id),
+    ],
+  ]
+}
+
+/** To thousandths: finer is arithmetic, not music. */
+const rounded = (value: number): number => Math.round(value * 1000) / 1000

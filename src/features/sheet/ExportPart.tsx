@@ -1,0 +1,76 @@
+import { useState } from 'react'
+import type { RideReport } from '#engine/report.ts'
+import { fileStem } from '#plan/fileStem.ts'
+import type { Ride } from '#plan/model.ts'
+import { useApp } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Disclosure } from '#ui/Disclosure.tsx'
+import { Field } from '#ui/Field.tsx'
+import { saveTextFile } from '#ui/saveTextFile.ts'
+import { parseWallClock } from '#units/parseWallClock.ts'
+import { EXPORTS, type ExportId, type MakeExport } from './exports.ts'
+
+export interface ExportPartProps {
+  ride: Ride
+  report: RideReport
+  makeExport: MakeExport
+  /** The day of today, "2026-11-25". */
+  today: string
+}
+
+/** The ride as files for other programs, each with the name it gets. */
+export function ExportPart({ ride, report, makeExport, today }: ExportPartProps) {
+  const announce = useApp((state) => state.announce)
+  const notify = useApp((state) => state.notify)
+  const [day, setDay] = useState(today)
+  const [startsAt, setStartsAt] = useState(ride.startsAt ?? '18:00')
+  const stem = fileStem(ride.title)
+
+  const save = async (id: ExportId, name: string) => {
+    try {
+      const { data, type } = await makeExport(id, ride, report, { day, startsAt })
+      saveTextFile(name, data, type)
+      announce(`Saved ${name}`)
+    } catch (error) {
+      notify({ kind: 'problem', sentence: `${name} could not be made.`, details: [error instanceof Error ? error.message : String(error)] })
+    }
+  }
+  const commitClock = (text: string) => {
+    const read = parseWallClock(text)
+    if (!read.ok) return read.problem
+    setStartsAt(read.value)
+    return null
+  }
+  return (
+    <Disclosure className="sheet-more" summary="export as a file">
+      <ul className="sheet-exports">
+        {EXPORTS.map(({ id, label, ending, hint }) => {
+          const name = `${stem}.${ending}`
+          return (
+            <li key={id}>
+              <Button onClick={() => void save(id, name)} aria-describedby={`export-${id}`}>
+                {label}
+              </Button>
+              <p id={`export-${id}`}>
+                <b>{name}</b>
+                {hint}
+              </p>
+            </li>
+          )
+        })}
+      </ul>
+      <div className="sheet-export-day">
+        <label>
+          class on
+          <input
+            type="date"
+            value={day}
+            required
+            onChange={(event) => event.currentTarget.value !== '' && setDay(event.currentTarget.value)}
+          />
+        </label>
+        <Field label="starts at" value={startsAt} onCommit={commitClock} />
+      </div>
+    </Disclosure>
+  )
+}

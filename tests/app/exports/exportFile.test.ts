@@ -1,0 +1,155 @@
+import { parse } from 'csv-parse/sync'
+import { XMLParser } from 'fast-xml-parser'
+import { strFromU8, unzipSync } from 'fflate'
+import ICAL from 'ical.js'
+import { Parser } from 'm3u8-parser'
+import { lexer } from 'marked'
+import { parseText } from 'media-captions'
+import { describe, expect, test } from 'vitest'
+import { exportFile } from '#app/exports/exportFile.ts'
+import { computeRide } from '#engine/computeRide.ts'
+import { EXPORTS, type ExportId } from '#features/sheet/exports.ts'
+import { secondAt } from '#plan/beatGrid.ts'
+import type { Ride } from '#plan/model.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { smallRide } from '#tests/support/smallRide.ts'
+
+const spark = demoRide('spark')
+const ridge = demoRide('ridge')
+const MOMENT = { day: '2026-11-26', startsAt: '12:10', now: Date.UTC(2026, 10, 25, 8, 30), today: '25 November 2026' }
+const fileOf = (id: ExportId, ride: Ride = spark) => exportFile(id, ride, computeRide(ride), MOMENT)
+const textOf = (id: ExportId, ride: Ride = spark) => fileOf(id, ride).data as string
+const captions = async (text: string) => {
+  const { cues, errors } = await parseText(text, { type: 'vtt', strict: true, errors: true })
+  expect(errors).toEqual([])
+  return cues
+}
+
+test('every export is made of every ride, the emptiest too', () => {
+  for (const { id } of EXPORTS) {
+    for (const ride of [spark, ridge, smallRide()]) expect(fileOf(id, ride).data.length, `${id} of ${ride.title}`).toBeGreaterThan(0)
+    expect(() => fileOf(id, { ...smallRide(), sections: [] })).not.toThrow()
+  }
+})
+
+describe('the sheet as text', () => {
+  test('has a line a change in columns that line up, and what the sheet says', () => {
+    const lines = textOf('text').split('\n')
+    expect(lines[0]).toBe('Twenty-Minute Spark')
+    const rows = lines.filter((line) => /^ *\d+:\d\d {2,}/.test(line))
+    expect(rows).toHaveLength(42)
+    expect(rows[15]).toMatch(/^ 6:19 {2}3:39 {3}8 {7}7 {5}1½ {2}\+¾ +standing run \(standing, hands wide\)\. Three quarters on, up light/)
+    expect(textOf('text')).toContain('version ')
+  })
+
+  test('as Markdown it is one table a section', () => {
+    const tokens = lexer(textOf('markdown'))
+    const tables = tokens.filter(({ type }) => type === 'table') as { rows: unknown[] }[]
+    expect(tables.map(({ rows }) => rows.length)).toEqual([5, 9, 10, 7, 9, 2])
+    expect(tokens.filter((token) => token.type === 'heading').map((token) => ('depth' in token ? token.depth : 0))).toEqual([
+      1, 2, 2, 2, 2, 2, 2,
+    ])
+  })
+})
+
+test('as CSV every change is a row of numbers that add up', () => {
+  const rows: Record<string, string>[] = parse(textOf('csv'), { columns: true, bom: true })
+  const report = computeRide(spark)
+  expect(rows).toHaveLength(42)
+  const sum = rows.reduce((total, row) => total + Number(row.length_s), 0)
+  expect(sum).toBeCloseTo(
+    report.blocks.reduce((total, { from, to }) => total + to - from, 0),
+    1,
+  )
+  expect(rows[15]).toMatchObject({
+    section: '3',
+    song: 'Tin Orchard Run',
+    block: 'standing run',
+    counts: '64',
+    total: '1.5',
+    call: "'+¾",
+    unit: 'turn',
+    rpm_from: '79',
+  })
+  expect(rows.find((row) => row.terrain === 'push')).toMatchObject({ effort_from: '9', leader: 'Odalys Thornquill' })
+})
+
+describe('captions', () => {
+  test('in ride time are all that is said, each until its change', async () => {
+    const report = computeRide(spark)
+    const cues = await captions(textOf('captions'))
+    expect(cues.length).toBeGreaterThanOrEqual(report.cues.lines.length)
+    const line = report.cues.lines.find(({ cue }) => cue.text.startsWith('Three quarters on, up light'))!
+    const shown = cues.find(({ text }) => text.includes('Three quarters on, up light'))!
+    expect(shown.startTime).toBeCloseTo(line.from, 3)
+    expect(shown.endTime).toBeCloseTo(line.change, 3)
+    expect(shown.text).toBe('Odalys Thornquill: Three quarters on, up light, twenty-four seconds.')
+  })
+
+  test('in song time are one file a song on the clock of its own file', async () => {
+    const ride: Ride = { ...spark, sections: spark.sections.map((section, index) => (index === 2 ? { ...section, inCount: 32 } : section)) }
+    const report = computeRide(ride)
+    const files = unzipSync(fileOf('songCaptions', ride).data as Uint8Array)
+    expect(Object.keys(files)).toHaveLength(6)
+    expect(Object.keys(files)[2]).toBe('03-tin-orchard-run.vtt')
+    const cues = await captions(strFromU8(files['03-tin-orchard-run.vtt']!))
+    const line = report.cues.lines.find(({ cue }) => cue.text.startsWith('Three quarters on, up light'))!
+    const shown = cues.find(({ text }) => text.includes('Three quarters on, up light'))!
+    const zero = report.sections[2]!.one - secondAt(ride.sections[2]!.song!.grid!, 32)
+    expect(shown.startTime).toBeCloseTo(line.from - zero, 3)
+    for (const { startTime, endTime } of cues) {
+      expect(startTime).toBeGreaterThanOrEqual(0)
+      expect(endTime).toBeLessThanOrEqual(report.sections[2]!.to - zero + 1e-3)
+    }
+  })
+
+  test('chapters are the sections by name, end to end', async () => {
+    const ride = { ...ridge, briefingSeconds: 120, clearUpSeconds: 60 }
+    const cues = await captions(textOf('chapters', ride))
+    expect(cues.map(({ text }) => text)).toEqual(['briefing', ...ridge.sections.map(({ song, title }) => title ?? song!.title), 'clear-up'])
+    for (const [index, cue] of cues.entries()) if (index > 0) expect(cue.startTime).toBeCloseTo(cues[index - 1]!.endTime, 3)
+    expect(cues.at(-1)!.endTime).toBeCloseTo(computeRide(ride).totals.total, 3)
+    expect(textOf('chapterText', ride).split('\n').slice(0, 3)).toEqual([
+      '0:00 briefing',
+      '2:00 Postcards from Level Sea',
+      '5:05 Marmalade Signal',
+    ])
+  })
+
+  test('a change nobody has words for is called by itself', async () => {
+    const silent: Ride = {
+      ...spark,
+      sections: spark.sections.map((section) => ({
+        ...section,
+        blocks: section.blocks.map((item) => ('cues' in item ? { ...item, cues: [] } : item)),
+      })),
+    }
+    const cues = await captions(textOf('captions', silent))
+    expect(cues.some(({ text }) => text === 'standing run: three quarters on')).toBe(true)
+    expect(cues.every(({ text }) => !/: stay$/.test(text))).toBe(true)
+  })
+})
+
+test('playlists name the songs in order with the length of their files', () => {
+  const { playlist } = new XMLParser().parse(textOf('xspf', ridge))
+  const tracks = playlist.trackList.track as { title: string; creator: string; duration: number }[]
+  const songs = ridge.sections.flatMap(({ song }) => (song ? [song] : []))
+  expect(tracks.map(({ title, creator }) => [title, creator])).toEqual(songs.map(({ title, artist }) => [title, artist]))
+  expect(tracks.map(({ duration }) => duration)).toEqual(songs.map(({ lengthSeconds }) => Math.round(lengthSeconds * 1000)))
+  const parser = new Parser()
+  parser.push(textOf('m3u8', ridge))
+  parser.end()
+  expect(parser.manifest.segments).toHaveLength(songs.length)
+})
+
+test('the calendar has the class on its day by the clock of the room, the same entry for the same class', () => {
+  const event = (text: string) => new ICAL.Event(new ICAL.Component(ICAL.parse(text)).getFirstSubcomponent('vevent')!)
+  const entry = event(textOf('calendar'))
+  expect([entry.summary, entry.startDate.toString(), entry.endDate.toString()]).toEqual([
+    'Twenty-Minute Spark',
+    '2026-11-26T12:10:00',
+    '2026-11-26T12:30:00',
+  ])
+  expect(entry.description).toContain('6:07 Tin Orchard Run')
+  expect(event(textOf('calendar', { ...spark, title: 'Renamed' })).uid).toBe(entry.uid)
+})
