@@ -13,6 +13,9 @@ export interface Rendered {
   find: (selector: string, words: string | RegExp) => HTMLElement
   press: (element: HTMLElement) => void
   type: (element: HTMLElement, text: string) => void
+  /** Brings the pointer over an element; over nothing with null. */
+  point: (element: HTMLElement | null) => void
+  choose: (element: HTMLSelectElement, value: string) => void
   key: (element: HTMLElement, key: string) => void
   settle: () => Promise<void>
   close: () => void
@@ -28,6 +31,7 @@ export function rendered(store: AppStore, node: ReactNode): Rendered {
     const said = [element.getAttribute('aria-label'), element.textContent, labelOf(host, element)]
     return said.some((text) => (typeof words === 'string' ? text?.trim() === words : words.test(text ?? '')))
   }
+  let pointed: HTMLElement | null = null
   return {
     host,
     text: () => host.textContent ?? '',
@@ -43,6 +47,18 @@ export function rendered(store: AppStore, node: ReactNode): Rendered {
         // React listens to the native setter, not to the property it overrides.
         Object.getOwnPropertyDescriptor(kind.prototype, 'value')!.set!.call(element, text)
         element.dispatchEvent(new Event('input', { bubbles: true }))
+      }),
+    point: (element) =>
+      act(() => {
+        // React makes entering and leaving out of these two.
+        pointed?.dispatchEvent(new PointerEvent('pointerout', { bubbles: true, clientX: 90, relatedTarget: element ?? document.body }))
+        element?.dispatchEvent(new PointerEvent('pointerover', { bubbles: true, clientX: 10, relatedTarget: pointed ?? document.body }))
+        pointed = element
+      }),
+    choose: (element, value) =>
+      act(() => {
+        Object.getOwnPropertyDescriptor(HTMLSelectElement.prototype, 'value')!.set!.call(element, value)
+        element.dispatchEvent(new Event('change', { bubbles: true }))
       }),
     key: (element, key) => act(() => void element.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }))),
     settle: () => act(() => new Promise<void>((resolve) => setTimeout(resolve, 0))),

@@ -59,12 +59,14 @@ export function Findings({ readOnly, onGo }: FindingsProps) {
         title="meant so"
         findings={aside}
         onGo={onGo}
-        action={(finding) =>
-          !readOnly && (
-            <Button tone="quiet" onClick={() => store.getState().run(bringBack(finding.id))}>
-              bring back
-            </Button>
-          )
+        action={
+          readOnly
+            ? undefined
+            : (finding) => (
+                <Button tone="quiet" onClick={() => store.getState().run(bringBack(finding.id))}>
+                  bring back
+                </Button>
+              )
         }
       />
     </section>

@@ -8,7 +8,7 @@ export interface FoldedFindingsProps {
   findings: readonly Finding[]
   onGo: (finding: Finding) => void
   /** What can be done with one. */
-  action?: (finding: Finding) => ReactNode
+  action?: ((finding: Finding) => ReactNode) | undefined
 }
 
 /** Findings that are not to be looked at now, in a fold that says how many. Nothing where there are none. */
