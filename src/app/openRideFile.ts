@@ -1,6 +1,7 @@
+import { isBackup } from '#plan/backup.ts'
 import { contentRevision } from '#plan/contentRevision.ts'
 import { ownRideOf } from '#plan/merge/findBase.ts'
-import { descendedFrom } from '#plan/merge/lineage.ts'
+import { descendedFrom, editionOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import type { RideShelf } from '#store/ports.ts'
@@ -8,6 +9,8 @@ import type { AppStore } from '#store/state.ts'
 
 /** Largest file looked at, in bytes; a long ride with every word written out takes a fiftieth. */
 const LARGEST = 8_000_000
+/** The same for a backup; one of two hundred rides with their versions takes a fifth. */
+const LARGEST_BACKUP = 100_000_000
 
 /**
  * Opens a ride from a file. One that nobody here knows becomes a ride of one's own; one that
@@ -18,12 +21,13 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
   const state = store.getState()
   const refuse = (sentence: string, details?: string[]) =>
     state.notify({ kind: 'problem', sentence: `“${file.name}” was not opened. ${sentence}`, details })
-  if (file.size > LARGEST) return refuse('It is far larger than any ride.')
+  if (file.size > (file.name.endsWith('.backup.json') ? LARGEST_BACKUP : LARGEST)) return refuse('It is far larger than any ride.')
 
   const text = await textOf(file)
   if (text === null) return refuse('It could not be read from the disk.')
   const json = jsonOf(text)
   if (json === undefined) return refuse('It is not a ride: a ride is a file that ends in .ride.json, saved by this program.')
+  if (isBackup(json)) return state.receiveBackup(json, file.name)
   const parsed = parseRide(json)
   if (!parsed.ok) {
     const [first, ...others] = parsed.problems.map((problem) => problem.sentence)
@@ -45,7 +49,7 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
 
 /** Makes a ride nobody here knows one's own; it can still be told apart from what it was when either comes back changed. */
 function adopt(ride: Ride, store: AppStore): void {
-  store.getState().openRide(descendedFrom(ride, [contentRevision(ride)]))
+  store.getState().openRide(descendedFrom(ride, [editionOf(ride)]))
   void store.getState().noteReceived(ride, ride.id)
 }
 

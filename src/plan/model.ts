@@ -34,7 +34,7 @@ export interface Ride {
   standIn?: StandIn
   /** What this ride was made from: a longer ride, or a copy received. */
   parent?: { rideId: string; revision: string }
-  /** Content revisions this ride holds all of, latest first, so that two copies find what they have in common (`contentRevision`). */
+  /** Editions this ride holds all of, latest first, so that two copies find what they have in common (see plan/merge/lineage.ts). */
   ancestors?: string[]
   /** Modelled riders of this class. Absent: the three default ones. Never in a link. */
   riders?: Rider[]

@@ -1,5 +1,5 @@
 import * as v from 'valibot'
-import { contentRevision } from '#plan/contentRevision.ts'
+import { editionOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { LIMITS } from '#plan/schema.ts'
@@ -21,8 +21,8 @@ export interface Version {
   name: string
   /** Milliseconds since 1970. */
   at: number
-  /** `contentRevision` of the ride. */
-  revision: string
+  /** `editionOf` the ride. */
+  edition: string
   /** The id under which it came in. */
   cameAs?: string
   ride: Ride
@@ -40,20 +40,20 @@ export const namedVersion = (ride: Ride, name: string, id: string): NewVersion =
   rideId: ride.id,
   kind: 'named',
   name: [...name].slice(0, LIMITS.line / 2).join(''),
-  revision: contentRevision(ride),
+  edition: editionOf(ride),
   ride,
 })
 
 /** A ride as it was handed over; handed over twice as it is, it is one version. */
 export function sentVersion(ride: Ride): NewVersion {
-  const revision = contentRevision(ride)
-  return { id: `${ride.id}.sent.${revision}`, rideId: ride.id, kind: 'sent', name: ride.title, revision, ride }
+  const edition = editionOf(ride)
+  return { id: `${ride.id}.sent.${edition}`, rideId: ride.id, kind: 'sent', name: ride.title, edition, ride }
 }
 
 /** A ride as it came in, of which one's own is a copy or has taken changes. */
 export function receivedVersion(came: Ride, rideId: string): NewVersion {
-  const revision = contentRevision(came)
-  return { id: `${rideId}.received.${revision}`, rideId, kind: 'received', name: came.title, revision, cameAs: came.id, ride: came }
+  const edition = editionOf(came)
+  return { id: `${rideId}.received.${edition}`, rideId, kind: 'received', name: came.title, edition, cameAs: came.id, ride: came }
 }
 
 const headSchema = v.object({
@@ -63,7 +63,7 @@ const headSchema = v.object({
   kind: v.picklist(['named', 'sent', 'received']),
   name: v.pipe(v.string(), v.maxLength(LIMITS.line)),
   at: v.pipe(v.number(), v.finite()),
-  revision: v.pipe(v.string(), v.maxLength(LIMITS.name)),
+  edition: v.pipe(v.string(), v.maxLength(LIMITS.name)),
   cameAs: v.optional(v.pipe(v.string(), v.maxLength(LIMITS.id))),
 })
 
@@ -78,9 +78,9 @@ export function readVersionHead(value: unknown): VersionHead | null {
   return { ...head, ...(cameAs !== undefined && { cameAs }) }
 }
 
-/** The whole of such a value; null where it is none or its ride does not open. Its revision is what the ride says it is. Never throws. */
+/** The whole of such a value; null where it is none or its ride does not open. Its edition is what the ride says it is. Never throws. */
 export function readVersion(value: unknown): Version | null {
   const head = readVersionHead(value)
   const parsed = head && parseRide((value as { ride?: unknown }).ride)
-  return parsed?.ok ? { ...head!, revision: contentRevision(parsed.ride), ride: parsed.ride } : null
+  return parsed?.ok ? { ...head!, edition: editionOf(parsed.ride), ride: parsed.ride } : null
 }

@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla'
 import { computeRide } from '#engine/computeRide.ts'
+import { createBackupSlice } from './backupSlice.ts'
 import { createHabitsSlice } from './habitsSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
 import { createMergeSlice } from './mergeSlice.ts'
@@ -31,6 +32,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createHabitsSlice(set),
       ...createVersionSlice(set, get, ports.versions ?? null, ports.newId),
       ...createMergeSlice(set, get, ports),
+      ...createBackupSlice(set, get, ports),
       ...createShownOnSlice(set, get, reportOf),
       ...createNoticeSlice(set),
       ...createViewSlice(set),

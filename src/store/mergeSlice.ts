@@ -47,7 +47,6 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
 
   const baseOf = async (mine: Ride, theirs: Ride): Promise<Ride | null> => {
     const base = findBase(mine, theirs, await get().refreshVersions())
-    if (base.kind === 'mine') return mine
     if (base.kind === 'theirs') return theirs
     if (base.kind === 'unknown') return null
     return (await versions?.load(base.id).catch(() => null))?.ride ?? null

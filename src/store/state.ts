@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla'
+import type { BackupSlice } from './backupSlice.ts'
 import type { HabitsSlice } from './habitsSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
 import type { MergeSlice } from './mergeSlice.ts'
@@ -22,6 +23,7 @@ export type AppState = RideSlice &
   HabitsSlice &
   VersionSlice &
   MergeSlice &
+  BackupSlice &
   ShownOnSlice &
   NoticeSlice &
   ViewSlice &

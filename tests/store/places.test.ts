@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
 import { moveItem } from '#plan/commands/moveItem.ts'
-import { contentRevision } from '#plan/contentRevision.ts'
+import { editionOf } from '#plan/merge/lineage.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
 import type { RideShelf } from '#store/ports.ts'
@@ -48,7 +48,7 @@ describe('a ride from elsewhere', () => {
     state().receiveRide(theirs)
     state().keepCopy()
     const parent = { rideId: 'theirs', revision: revisionOf(theirs) }
-    expect(state().ride).toEqual({ ...theirs, id: 'new1', parent, ancestors: [contentRevision(theirs)] })
+    expect(state().ride).toEqual({ ...theirs, id: 'new1', parent, ancestors: [editionOf(theirs)] })
     expect(parseRide(state().ride).ok).toBe(true)
     expect(state()).toMatchObject({ received: null, place: 'draft' })
     expect(state().run(moveItem(theirs, { itemId: 'c', sectionId: 'song', index: 0 }))).toBe(true)

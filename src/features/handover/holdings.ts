@@ -29,6 +29,7 @@ export function holdings(ride: Ride): Holdings {
     ],
     never: [
       'your private notes on the ride',
+      'the findings you put aside',
       'riders you have named',
       'your other rides',
       'the versions you keep',

@@ -20,14 +20,7 @@ export function ChangeRow({ at, where, what, before, after }: Props) {
       </span>
       {(before !== undefined || after !== undefined) && (
         <span className="merging-values">
-          <s className="merging-before">
-            <span className="ui-hidden">was </span>
-            {before}
-          </s>{' '}
-          <span className="merging-after">
-            <span className="ui-hidden">is now </span>
-            {after}
-          </span>
+          <b>{after}</b> <span className="merging-was">was {before}</span>
         </span>
       )}
     </span>

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { type ReactNode, useEffect, useState } from 'react'
 import type { Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { sectionsFromPlaylist } from '#plan/sectionsFromPlaylist.ts'
@@ -17,10 +17,12 @@ interface Props {
   now: () => number
   readPlaylist: ReadPlaylist
   onOpenFile: (file: File) => void
+  /** The backup of everything, in the second column. */
+  backup?: ReactNode
 }
 
 /** Where everyone begins: the rides on this machine, two to look at, and the ways to a new one. */
-export function StartPlace({ now, readPlaylist, onOpenFile }: Props) {
+export function StartPlace({ now, readPlaylist, onOpenFile, backup }: Props) {
   const store = useAppStore()
   const saved = useApp((state) => state.savedRides)
   const [arrived] = useState(now)
@@ -82,6 +84,7 @@ export function StartPlace({ now, readPlaylist, onOpenFile }: Props) {
               <span className="start-hint">or drop it anywhere on the page</span>
             </div>
           </section>
+          {backup}
         </div>
       </div>
       <SafetyNotes />

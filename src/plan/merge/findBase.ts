@@ -1,54 +1,44 @@
-import { contentRevision } from '#plan/contentRevision.ts'
 import type { Ride } from '#plan/model.ts'
 import type { VersionHead } from '#plan/version.ts'
-import { type Lineage, lineageOf } from './lineage.ts'
+import { editionOf, lineageOf } from './lineage.ts'
 
-/** Where the version two rides have in common is found: one of the two itself, a kept version, or nowhere. */
-export type Base = { kind: 'mine' } | { kind: 'theirs' } | { kind: 'version'; id: string } | { kind: 'unknown' }
+/** Where the edition two rides have in common is found: theirs is it, it is a kept version, or it is not known. */
+export type Base = { kind: 'theirs' } | { kind: 'version'; id: string } | { kind: 'unknown' }
 
-/** The versions of a ride that were handed over, latest first. */
+/** The editions of a ride that were handed over, latest first. */
 export const sentOf = (rideId: string, heads: readonly VersionHead[]): string[] =>
-  newestFirst(heads.filter((head) => head.rideId === rideId && head.kind === 'sent')).map(({ revision }) => revision)
+  newestFirst(heads.filter((head) => head.rideId === rideId && head.kind === 'sent')).map(({ edition }) => edition)
 
 const newestFirst = (heads: readonly VersionHead[]): VersionHead[] => heads.toSorted((a, b) => b.at - a.at)
 
 /**
  * Which of one's own rides a ride that came in belongs to: the one it is a state of, the one
- * it was copied from, or one that has a version in common with it or was itself copied from
+ * it was copied from, or one that has an edition in common with it or was itself copied from
  * it. Undefined where there is none.
  *
  * @param own ids of one's own rides, the one that is open first
  */
 export function ownRideOf(theirs: Ride, own: readonly string[], heads: readonly VersionHead[]): string | undefined {
   const lineage = new Set(lineageOf(theirs))
-  const shared = newestFirst(heads).filter(({ revision, cameAs }) => lineage.has(revision) || cameAs === theirs.id)
+  const shared = newestFirst(heads).filter(({ edition, cameAs }) => lineage.has(edition) || cameAs === theirs.id)
   const candidates = [theirs.id, theirs.parent?.rideId, ...shared.map(({ rideId }) => rideId)]
   return candidates.find((id) => id !== undefined && own.includes(id))
 }
 
 /**
- * The latest version a ride of one's own and one that came in have in common, as far as it
- * is still kept. Where their lineages say nothing, it is what last came in of that same ride:
- * its later states were made from it.
+ * The latest edition a ride of one's own and one that came in have in common, as far as it is
+ * still kept. Where their lineages do not reach far enough back, it is what last came in of
+ * that same ride: its later states were made from it.
  */
 export function findBase(mine: Ride, theirs: Ride, heads: readonly VersionHead[]): Base {
-  const known = new Set<string>([...lineageOf(mine), ...sentOf(mine.id, heads)])
-  for (const revision of lineageOf(theirs)) {
-    if (!known.has(revision)) continue
-    const found = held(revision, mine, theirs, heads)
-    if (found) return found
-  }
-  const ancestors: Lineage = mine.ancestors ?? []
+  const ancestors = mine.ancestors ?? []
+  const known = new Set([...ancestors, ...sentOf(mine.id, heads)])
+  if (known.has(editionOf(theirs))) return { kind: 'theirs' }
+  const kept = new Map(heads.map(({ edition, id }) => [edition, id]))
+  const common = theirs.ancestors?.find((edition) => known.has(edition) && kept.has(edition))
+  if (common !== undefined) return { kind: 'version', id: kept.get(common)! }
   const cameLast = newestFirst(heads).find(
-    ({ rideId, kind, cameAs, revision }) =>
-      rideId === mine.id && kind === 'received' && cameAs === theirs.id && ancestors.includes(revision),
+    ({ rideId, kind, cameAs, edition }) => rideId === mine.id && kind === 'received' && cameAs === theirs.id && ancestors.includes(edition),
   )
   return cameLast ? { kind: 'version', id: cameLast.id } : { kind: 'unknown' }
-}
-
-function held(revision: string, mine: Ride, theirs: Ride, heads: readonly VersionHead[]): Base | undefined {
-  if (revision === contentRevision(mine)) return { kind: 'mine' }
-  if (revision === contentRevision(theirs)) return { kind: 'theirs' }
-  const head = heads.find((each) => each.revision === revision)
-  return head && { kind: 'version', id: head.id }
 }

@@ -1,12 +1,14 @@
-import { contentRevision } from '#plan/contentRevision.ts'
+import { shareable } from '#plan/link/shareable.ts'
 import type { Ride } from '#plan/model.ts'
+import { revisionOf } from '#plan/revisionOf.ts'
 import { LIMITS } from '#plan/schema.ts'
 
 /**
- * The versions a ride holds all of, as content revisions, a later one always before those it
- * was made from. It grows in three ways: by handing the ride over (`handedOver` names what
+ * The editions a ride holds all of, a later one always before those it was made from. An
+ * edition is a ride as it went out; its name (`editionOf`) is drawn from what it says and from
+ * what it was made from, so that a ride made again what it once was is another edition. It grows in three ways: by handing the ride over (`handedOver` names what
  * was), by keeping a copy (`copiedFrom`), and by taking changes in (`mergedWith`). Two people
- * who pass a ride back and forth therefore always have a version in common, the last that
+ * who pass a ride back and forth therefore always have an edition in common, the last that
  * either has had from the other, and need nobody to keep count.
  */
 export type Lineage = readonly string[]
@@ -27,8 +29,14 @@ export function joinLineages(first: Lineage, second: Lineage): string[] {
   return joined
 }
 
+/** Names a ride as it goes out: the same for whoever has it, whatever is private to each. */
+export function editionOf(ride: Ride): string {
+  const { parent: _parent, ...going } = shareable(ride)
+  return revisionOf({ ...going, id: '' })
+}
+
 /** What a ride is and holds, latest first. */
-export const lineageOf = (ride: Ride): string[] => [contentRevision(ride), ...(ride.ancestors ?? [])]
+export const lineageOf = (ride: Ride): string[] => [editionOf(ride), ...(ride.ancestors ?? [])]
 
 /** The ride with a lineage put before its own, as far back as a document goes. */
 export function descendedFrom(ride: Ride, lineage: Lineage): Ride {
@@ -36,23 +44,16 @@ export function descendedFrom(ride: Ride, lineage: Lineage): Ride {
   return ancestors.length === 0 ? ride : { ...ride, ancestors }
 }
 
-/** The ride as it goes out: it names the versions of it that went out before, for the others may have those. */
+/**
+ * The ride as it goes out: it names the editions of it that went out before, for the others
+ * may have those. Unchanged since the last time it is that same edition.
+ *
+ * @param sent the editions that went out, latest first
+ */
 export function handedOver(ride: Ride, sent: Lineage): Ride {
-  const revision = contentRevision(ride)
-  return descendedFrom(
-    ride,
-    sent.filter((earlier) => earlier !== revision),
-  )
+  const again = descendedFrom(ride, sent.slice(1))
+  return sent.length > 0 && editionOf(again) === sent[0] ? again : descendedFrom(ride, sent)
 }
 
 /** My ride after theirs was taken in: it holds all theirs holds. */
 export const mergedWith = (merged: Ride, theirs: Ride): Ride => descendedFrom(merged, lineageOf(theirs))
-
-/**
- * The latest version two rides have in common, by the lineage of either; undefined where
- * none is known. Of two that neither was made from, the one that theirs names first.
- */
-export function commonRevision(mine: Lineage, theirs: Lineage): string | undefined {
-  const known = new Set(mine)
-  return theirs.find((revision) => known.has(revision))
-}

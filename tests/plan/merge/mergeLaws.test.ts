@@ -162,6 +162,7 @@ describe('merging', () => {
         const [blocks, all] = [blockIds(merge.merged), blockIds(theirs)]
         for (const id of all) expect(blocks).toContain(id)
       }),
+      { numRuns: 30 },
     )
   })
 })

@@ -1,5 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
-import type { Difference, Place, Side, Spot } from '#plan/merge/difference.ts'
+import { type Difference, otherSide, type Place, type Side, type Spot } from '#plan/merge/difference.ts'
+import { mergeRides } from '#plan/merge/mergeRides.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
@@ -51,10 +52,13 @@ export function describe(difference: Difference, telling: Telling): Told {
       const added = `new ${difference.of}${contentOf(difference.place, telling[difference.addedBy])}`
       return { ...about, what: added, ...both(difference.addedBy, 'there', 'not there'), base: 'not there' }
     }
-    case 'deleted':
-      return { ...about, what: `${difference.of} taken out`, ...both(difference.deletedBy, 'taken out', 'there'), base: 'there' }
+    case 'deleted': {
+      const there = difference.by === 'conflict' ? `there, ${workedOn(difference, telling)}` : 'there'
+      return { ...about, what: `${difference.of} taken out`, ...both(difference.deletedBy, 'taken out', there), base: 'there' }
+    }
     case 'moved': {
-      const say = (spot: Spot | undefined, ride: Ride | null) => (spot && ride ? sayPlace(spot, ride) : '')
+      const lists = new Set([difference.base, difference.mine, difference.theirs].flatMap((spot) => (spot ? [spot.in] : [])))
+      const say = (spot: Spot | undefined, ride: Ride | null) => (spot && ride ? sayPlace(spot, ride, lists.size > 1) : '')
       return {
         ...about,
         what: 'moved',
@@ -117,14 +121,33 @@ function contentOf({ sectionId, itemId, partId, cueId }: Place, ride: Ride): str
   return `, ${sayLength(item.length, EIGHT)}, effort ${from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`}`
 }
 
+/** What the side that kept a thing did to it or in it: "changed: effort, length". */
+function workedOn({ deletedBy, place }: Extract<Difference, { kind: 'deleted' }>, { base, ...rides }: Telling): string {
+  const kept = rides[otherSide(deletedBy)]
+  const within = mergeRides(base, kept, base ?? kept).own.filter((difference) => isWithin(difference.place, place))
+  const words = new Set(
+    within.map((difference) => (difference.kind === 'field' ? sayField(difference.of, difference.field) : doneTo(difference))),
+  )
+  return `changed: ${[...words].slice(0, MOST_NAMED).join(', ')}${words.size > MOST_NAMED ? ' and more' : ''}`
+}
+
+const MOST_NAMED = 3
+
+const doneTo = (difference: Difference): string => ('of' in difference ? `${difference.of} ${difference.kind}` : difference.kind)
+
+/** Whether a place is another or in it. */
+const isWithin = (inner: Place, outer: Place): boolean =>
+  (['sectionId', 'itemId', 'partId', 'cueId'] as const).every((key) => outer[key] === undefined || inner[key] === outer[key])
+
 /** "after seated climb in Long Way Up" */
-function sayPlace(spot: Spot, ride: Ride): string {
+function sayPlace(spot: Spot, ride: Ride, isElsewhere: boolean): string {
   const section = spot.in === null ? undefined : findSection(ride, spot.in)
   const holder = spot.in === null || section ? undefined : findIn(ride, spot.in)
-  const list = section ? ` in ${nameOfSection(ride, section)}` : holder ? ` in ${nameOfItem(holder)}` : ''
+  const name = section ? nameOfSection(ride, section) : holder && nameOfItem(holder)
+  const list = name !== undefined && isElsewhere ? ` in ${name}` : ''
   if (spot.after === null) return `first${list}`
   const before = spot.in === null ? findSection(ride, spot.after) : undefined
   const item = findIn(ride, spot.after)
-  const name = before ? nameOfSection(ride, before) : item && nameOfItem(item)
-  return `after ${name ?? 'another'}${list}`
+  const neighbour = before ? nameOfSection(ride, before) : item && nameOfItem(item)
+  return `after ${neighbour ?? 'another'}${list}`
 }

@@ -1,0 +1,41 @@
+import { useState } from 'react'
+import { useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { FileButton } from '#ui/FileButton.tsx'
+import { saveTextFile } from '#ui/saveTextFile.ts'
+import './backup.css'
+
+interface Props {
+  /** Milliseconds since 1970. */
+  now: () => number
+  onOpenFile: (file: File) => void
+}
+
+/** Everything that is kept on this machine as one file, and the way back. */
+export function BackupPart({ now, onOpenFile }: Props) {
+  const store = useAppStore()
+  const [told, setTold] = useState('')
+  const make = async () => {
+    const made = await store.getState().makeBackup()
+    if (!made) return
+    const name = `ridewright-${new Date(now()).toISOString().slice(0, 10)}.backup.json`
+    saveTextFile(name, `${JSON.stringify(made.file)}\n`)
+    setTold(`Saved ${name}: ${made.holds}`)
+  }
+  return (
+    <section className="backup" aria-labelledby="backup-head">
+      <h2 id="backup-head">a backup of everything</h2>
+      <p>
+        All rides with their private notes, all versions, bikes, riders and house rules, as one file. Putting one back first says what it
+        would change here.
+      </p>
+      <div className="backup-actions">
+        <Button onClick={() => void make()}>save a backup</Button>
+        <FileButton accept=".json,application/json" onFile={onOpenFile}>
+          put a backup back…
+        </FileButton>
+      </div>
+      <p role="status">{told}</p>
+    </section>
+  )
+}

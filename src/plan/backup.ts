@@ -1,0 +1,164 @@
+import * as v from 'valibot'
+import { contentRevision } from '#plan/contentRevision.ts'
+import { sameValue } from '#plan/edits.ts'
+import type { Ride } from '#plan/model.ts'
+import { parseRide } from '#plan/parseRide.ts'
+import { type Profile, readProfile, writeProfile } from '#plan/profile.ts'
+import { LIMITS } from '#plan/schema.ts'
+import { readVersion, type Version, type VersionHead, writeVersion } from '#plan/version.ts'
+
+/** The form of backups this build writes. */
+export const CURRENT_BACKUP = 1
+
+/** A ride with when it was last changed, in milliseconds since 1970. */
+export interface KeptRide {
+  ride: Ride
+  updated: number
+}
+
+/** Everything that is kept on a machine. */
+export interface Backup {
+  rides: KeptRide[]
+  versions: Version[]
+  profiles: Profile[]
+  /** Form points of the leader's own; absent where there are none. */
+  formPoints?: readonly string[]
+}
+
+/** Most entries of each kind that are looked at in a backup. */
+const MOST = 5_000
+
+const backupSchema = v.object({
+  ridewright: v.literal('backup'),
+  backup: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  rides: v.pipe(v.array(v.object({ updated: v.pipe(v.number(), v.finite()), ride: v.unknown() })), v.maxLength(MOST)),
+  versions: v.pipe(v.array(v.unknown()), v.maxLength(MOST)),
+  profiles: v.pipe(v.array(v.unknown()), v.maxLength(MOST)),
+  formPoints: v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(LIMITS.line))), v.maxLength(MOST))),
+})
+
+/** A backup as a plain value to write into a file. */
+export function writeBackup({ rides, versions, profiles, formPoints }: Backup): object {
+  return {
+    ridewright: 'backup',
+    backup: CURRENT_BACKUP,
+    rides,
+    versions: versions.map(writeVersion),
+    profiles: profiles.map((profile) => JSON.parse(writeProfile(profile)) as unknown),
+    ...(formPoints && { formPoints }),
+  }
+}
+
+/** Whether a value means to be a backup, whole or not. */
+export const isBackup = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && 'ridewright' in value && 'backup' in value
+
+export type ReadBackup = { ok: true; backup: Backup; unreadable: number } | { ok: false; sentence: string }
+
+/**
+ * Reads a backup. What in it cannot be read is left out and counted, and spoils nothing else.
+ * Never throws. Cost: linear in its size.
+ */
+export function readBackup(value: unknown): ReadBackup {
+  const read = v.safeParse(backupSchema, value)
+  if (!read.success) return { ok: false, sentence: 'It is a damaged backup.' }
+  if (read.output.backup > CURRENT_BACKUP) return { ok: false, sentence: 'It is a backup made with a newer version; update to read it.' }
+  const rides = read.output.rides.flatMap(({ updated, ride }) => {
+    const parsed = parseRide(ride)
+    return parsed.ok ? [{ updated, ride: parsed.ride }] : []
+  })
+  const versions = read.output.versions.flatMap((version) => readVersion(version) ?? [])
+  const profiles = read.output.profiles.flatMap((profile) => readProfile(JSON.stringify(profile)) ?? [])
+  const { output } = read
+  const all = output.rides.length + output.versions.length + output.profiles.length
+  const { formPoints } = output
+  const backup = {
+    ...(formPoints && { formPoints }),
+    rides: onceEach(rides, ({ ride }) => ride.id),
+    versions: onceEach(versions, idOf),
+    profiles: onceEach(profiles, idOf),
+  }
+  return { ok: true, backup, unreadable: all - rides.length - versions.length - profiles.length }
+}
+
+const idOf = ({ id }: { id: string }): string => id
+
+/** Of entries with one id the first. */
+const onceEach = <Entry>(entries: Entry[], id: (entry: Entry) => string): Entry[] => [
+  ...new Map(entries.toReversed().map((entry) => [id(entry), entry])).values(),
+]
+
+/**
+ * What an entry of a backup would do here: `new` there is none of its id; `same` it says what
+ * is here; `newer` and `older` than what is here, by when each was last changed; `different`
+ * where the times say nothing.
+ */
+export type EntryState = 'new' | 'same' | 'newer' | 'older' | 'different'
+
+export interface BackupEntry {
+  /** Its kind and id. */
+  key: string
+  kind: 'ride' | 'version' | 'profile'
+  title: string
+  state: EntryState
+}
+
+/** What is here, as far as a backup is compared with it. */
+export interface Here {
+  formPoints?: readonly string[]
+  rides: readonly KeptRide[]
+  versions: readonly VersionHead[]
+  profiles: readonly Profile[]
+}
+
+/** Every entry of a backup with what it would do here; rides first. */
+export function compareBackup(backup: Backup, here: Here): BackupEntry[] {
+  const rides = new Map(here.rides.map((kept) => [kept.ride.id, kept]))
+  const versions = new Set(here.versions.map(idOf))
+  const profiles = new Map(here.profiles.map((profile) => [profile.id, profile]))
+  return [
+    ...backup.rides.map(
+      (kept): BackupEntry => ({
+        key: keyOf('ride', kept.ride.id),
+        kind: 'ride',
+        title: kept.ride.title || 'untitled ride',
+        state: stateOfRide(kept, rides.get(kept.ride.id)),
+      }),
+    ),
+    ...backup.versions.map(
+      ({ id, name }): BackupEntry => ({
+        key: keyOf('version', id),
+        kind: 'version',
+        title: name,
+        state: versions.has(id) ? 'same' : 'new',
+      }),
+    ),
+    ...backup.profiles.map((profile): BackupEntry => {
+      const held = profiles.get(profile.id)
+      const state = held === undefined ? 'new' : sameValue(held, profile) ? 'same' : 'different'
+      return { key: keyOf('profile', profile.id), kind: 'profile', title: profile.name, state }
+    }),
+    ...formPointsOf(backup, here),
+  ]
+}
+
+/** The key of the leader's own form points. */
+export const FORM_POINTS_KEY = 'form points'
+
+function formPointsOf({ formPoints }: Backup, here: Here): BackupEntry[] {
+  if (!formPoints) return []
+  const state = here.formPoints === undefined ? 'new' : sameValue(here.formPoints, formPoints) ? 'same' : 'different'
+  return [{ key: FORM_POINTS_KEY, kind: 'profile', title: 'your own form points', state }]
+}
+
+export const keyOf = (kind: BackupEntry['kind'], id: string): string => `${kind} ${id}`
+
+function stateOfRide({ ride, updated }: KeptRide, held: KeptRide | undefined): EntryState {
+  if (!held) return 'new'
+  if (contentRevision(held.ride) === contentRevision(ride) && sameOwn(held.ride, ride)) return 'same'
+  if (updated === held.updated) return 'different'
+  return updated > held.updated ? 'newer' : 'older'
+}
+
+const sameOwn = (a: Ride, b: Ride): boolean =>
+  sameValue([a.privateNotes, a.riders, a.setAside, a.parent, a.ancestors], [b.privateNotes, b.riders, b.setAside, b.parent, b.ancestors])

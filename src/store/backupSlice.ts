@@ -1,0 +1,155 @@
+import { FORM_POINTS } from '#engine/cues/formPoints.ts'
+import {
+  type Backup,
+  type BackupEntry,
+  compareBackup,
+  FORM_POINTS_KEY,
+  type Here,
+  type KeptRide,
+  keyOf,
+  readBackup,
+  writeBackup,
+} from '#plan/backup.ts'
+import type { Ride } from '#plan/model.ts'
+import { namedVersion, type Version } from '#plan/version.ts'
+import { plural } from '#plan/words.ts'
+import type { Ports } from './ports.ts'
+import type { GetState, SetState } from './state.ts'
+
+/** A backup that is looked at; nothing of it is here yet. */
+export interface Restoring {
+  /** The file's name. */
+  name: string
+  backup: Backup
+  entries: readonly BackupEntry[]
+  /** Keys of the entries that will be put back. */
+  taken: ReadonlySet<string>
+  /** Entries that cannot be read. */
+  unreadable: number
+}
+
+export interface BackupSlice {
+  restoring: Restoring | null
+
+  /** All that is kept on this machine, as a value to write into a file, and what it holds in words; null, and said so, where it cannot be gathered. */
+  makeBackup: () => Promise<{ file: object; holds: string } | null>
+  /** Looks at a backup and says what it would change. */
+  receiveBackup: (value: unknown, name: string) => Promise<void>
+  takeEntry: (key: string, take: boolean) => void
+  /** Puts back what is taken. What stands in its place is kept as a version first. */
+  restoreBackup: () => Promise<void>
+  cancelBackup: () => void
+}
+
+/** What is put back unless it is chosen otherwise: what adds, and what is newer than here. */
+const usually = ({ state }: BackupEntry): boolean => state === 'new' || state === 'newer'
+
+export function createBackupSlice(
+  set: SetState,
+  get: GetState,
+  ports: Pick<Ports, 'shelf' | 'versions' | 'profiles' | 'newId'>,
+): BackupSlice {
+  const { shelf, versions, profiles, newId } = ports
+  const failed = (sentence: string, error: unknown) =>
+    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
+
+  /** All rides that open, the open one as it stands, and how many do not. */
+  const allRides = async (): Promise<{ rides: KeptRide[]; unreadable: number }> => {
+    const listed = (await shelf?.list()) ?? []
+    const rides: KeptRide[] = []
+    for (const { id, updated } of listed) {
+      const open = get().ride
+      const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf?.load(id)
+      if (loaded?.ok) rides.push({ ride: loaded.ride, updated })
+    }
+    return { rides, unreadable: listed.length - rides.length }
+  }
+
+  const here = async (): Promise<Here> => ({
+    rides: (await allRides()).rides,
+    versions: (await versions?.heads()) ?? [],
+    profiles: (await profiles?.list()) ?? [],
+    ...ownFormPoints(),
+  })
+
+  /** Those of the trade are no one's own. */
+  const ownFormPoints = () => {
+    const { formPoints } = get()
+    return formPoints === FORM_POINTS ? {} : { formPoints }
+  }
+
+  const putBackRide = async (ride: Ride) => {
+    const open = get().ride
+    const loaded = open?.id === ride.id ? { ok: true as const, ride: open } : await shelf!.load(ride.id).catch(() => null)
+    if (loaded?.ok) await versions?.save(namedVersion(loaded.ride, 'before the backup was put back', newId()))
+    if (open?.id === ride.id) {
+      if (get().received) get().dismissReceived()
+      get().run({ label: 'Put the ride back from the backup', apply: () => ride })
+    } else await shelf!.save(ride)
+  }
+
+  return {
+    restoring: null,
+
+    makeBackup: async () => {
+      try {
+        const { rides, unreadable } = await allRides()
+        const kept: Version[] = []
+        for (const { id } of (await versions?.heads()) ?? []) {
+          const version = await versions!.load(id)
+          if (version) kept.push(version)
+        }
+        const shared = (await profiles?.list()) ?? []
+        const left =
+          unreadable === 0 ? '' : ` ${plural(unreadable, 'ride')} could not be read and ${unreadable === 1 ? 'is' : 'are'} not in it.`
+        const holds = `${plural(rides.length, 'ride')}, ${plural(kept.length, 'version')} and ${plural(shared.length, 'bike or room setting')}.${left}`
+        return { file: writeBackup({ rides, versions: kept, profiles: shared, ...ownFormPoints() }), holds }
+      } catch (error) {
+        failed('The backup could not be made.', error)
+        return null
+      }
+    },
+
+    receiveBackup: async (value, name) => {
+      const read = readBackup(value)
+      if (!shelf) return get().notify({ kind: 'problem', sentence: 'Nothing can be kept in this window, so no backup can be put back.' })
+      if (!read.ok) return get().notify({ kind: 'problem', sentence: `“${name}” was not opened. ${read.sentence}` })
+      try {
+        const entries = compareBackup(read.backup, await here())
+        const taken = new Set(entries.filter(usually).map(({ key }) => key))
+        set({ restoring: { name, backup: read.backup, entries, taken, unreadable: read.unreadable } })
+      } catch (error) {
+        failed('What is kept on this machine could not be read, so the backup was not looked at.', error)
+      }
+    },
+
+    takeEntry: (key, take) => {
+      const { restoring } = get()
+      if (!restoring) return
+      const taken = new Set(restoring.taken)
+      if (take) taken.add(key)
+      else taken.delete(key)
+      set({ restoring: { ...restoring, taken } })
+    },
+
+    restoreBackup: async () => {
+      const { restoring } = get()
+      if (!restoring) return
+      const { backup, taken } = restoring
+      const isTaken = (kind: BackupEntry['kind'], id: string) => taken.has(keyOf(kind, id))
+      set({ restoring: null })
+      try {
+        for (const { ride } of backup.rides) if (isTaken('ride', ride.id)) await putBackRide(ride)
+        for (const version of backup.versions) if (isTaken('version', version.id)) await versions?.save(version)
+        for (const profile of backup.profiles) if (isTaken('profile', profile.id)) await profiles?.save(profile)
+        if (backup.formPoints && taken.has(FORM_POINTS_KEY)) get().setFormPoints(backup.formPoints)
+        get().announce(`Put back ${plural(taken.size, 'entry').replace('entrys', 'entries')} from the backup`)
+      } catch (error) {
+        failed('Not everything could be put back. What was here is still here.', error)
+      }
+      await Promise.all([get().refreshSavedRides(), get().refreshVersions(), get().refreshProfiles()])
+    },
+
+    cancelBackup: () => set({ restoring: null }),
+  }
+}
