@@ -27,6 +27,11 @@ it('does not follow a wall clock that is set, drifts or goes back', () => {
   expect(pass(0)).toBe(1_002_000 + 3_600_000)
 })
 
+it('begins at the wall where the page’s origin does not know of a sleep', () => {
+  const clock = createLeadClock({ timeOrigin: 900_000, now: () => 1000, wall: () => 1_000_000.5 })
+  expect(clock.instantOf(1000)).toBe(1_000_000.5)
+})
+
 it('goes on while the machine sleeps, which the page’s own clock does not', () => {
   const { pass, clock } = clocks()
   expect(pass(10, 60_010)).toBe(1_060_010)
