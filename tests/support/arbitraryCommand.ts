@@ -6,6 +6,7 @@ import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
 import { duplicateItems } from '#plan/commands/duplicateItems.ts'
 import { duplicateSection } from '#plan/commands/duplicateSection.ts'
+import { giveBlocks } from '#plan/commands/giveBlocks.ts'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
@@ -137,6 +138,8 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, block, amount }) => patchBlock(ride, { blockId: block, patch: { ownTotal: amount } }),
   ({ block, newId }) => addCues([{ blockId: block, cue: { id: newId(), moment: 'form', lead: { counts: 8 }, text: 'Light hands.' } }]),
   ({ ride, amount }) => renameMove(ride, { from: 'jump', to: `move ${Math.abs(Math.round(amount)) % 9}` }),
+  ({ ride, block, item, index }) => giveBlocks(ride, { blockIds: [block, item], leads: ride.leaders.at(index)?.id ?? 'nobody' }),
+  ({ ride, block, pick }) => giveBlocks(ride, { blockIds: [block], speaks: ride.leaders[pick % 2]?.id ?? 'nobody' }),
   ({ pick }) => putAside(`rule:${pick}`),
   ({ ride, pick }) => bringBack(ride.setAside?.[pick] ?? `rule:${pick}`),
 ]

@@ -19,6 +19,8 @@ export interface BlockCardProps {
   total: string
   change: string
   length: string
+  /** Who leads, in a class that two share. */
+  leader: string
   crooked: boolean
   beyond: boolean
   spoken: string
@@ -63,6 +65,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
         total={props.total}
         change={props.change}
         length={props.length}
+        leader={props.leader}
       />
       {!props.readOnly && room !== 'none' && <EdgeHandle index={props.index} />}
     </div>
@@ -79,10 +82,11 @@ interface BlockBodyProps {
   total: string
   change: string
   length: string
+  leader: string
 }
 
 /** What stands on the card: as much as its width allows, the total and the call first. */
-const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, total, change, length }: BlockBodyProps) {
+const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, total, change, length, leader }: BlockBodyProps) {
   const from = Math.round(block.effort.from)
   const to = Math.round(block.effort.to)
   const words = block.cues.find((cue) => cue.text)?.text
@@ -97,6 +101,7 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
         >
           {figure && <Figure name={blockFigure(block)} />}
           {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
+          {room === 'words' && leader && <b className="block-leader">{leader}</b>}
           {room !== 'none' && (
             <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>
               {from === to ? from : ramp ? `${from}–${to}` : to}
@@ -108,6 +113,7 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
             <b>{total}</b> {room === 'words' && <span>{change}</span>}
           </p>
         )}
+        {room === 'total' && leader && <p className="block-leader">{leader}</p>}
         {room === 'words' && (
           <>
             <p className="block-facts">
@@ -128,9 +134,9 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
 })
 
 /** The whole block as one sentence, for those who hear the stage. */
-export function speakBlock(played: PlayedBlock, at: string, length: string): string {
+export function speakBlock(played: PlayedBlock, at: string, length: string, leader = ''): string {
   const { block, set } = played
   const effort = block.effort.from === block.effort.to ? `${block.effort.from}` : `${block.effort.from} to ${block.effort.to}`
   const round = set ? `, round ${set.round} of ${set.set.rounds}` : ''
-  return `${nameOfItem(block)}, ${block.posture}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}`
+  return `${nameOfItem(block)}, ${block.posture}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}`
 }

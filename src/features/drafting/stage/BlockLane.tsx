@@ -1,4 +1,4 @@
-import { type MouseEvent, memo } from 'react'
+import { type MouseEvent, memo, useMemo } from 'react'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
@@ -7,6 +7,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
+import { type LeaderMark, leaderMarks } from './leaderMark.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 import './blocks.css'
 
@@ -35,6 +36,7 @@ export const BlockLane = memo(function BlockLane({
   onSelect,
   onSelectSection,
 }: BlocksProps) {
+  const marks = useMemo(() => leaderMarks(ride), [ride])
   const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
   const select = (event: MouseEvent) => {
     const pressed = event.target as Element
@@ -57,7 +59,7 @@ export const BlockLane = memo(function BlockLane({
       {report.blocks.map((played) => (
         <BlockCard
           key={`${played.block.id}:${played.set?.round ?? 1}`}
-          {...cardProps(played, ride, report, scale)}
+          {...cardProps(played, ride, report, scale, marks.get(played.block.id))}
           selected={selectedIds.includes(played.block.id) || (played.set !== undefined && selectedIds.includes(played.set.set.id))}
           dragged={draggedId === played.block.id || draggedId === played.set?.set.id}
           focusable={played.index === stop}
@@ -87,7 +89,7 @@ export const BlockLane = memo(function BlockLane({
   )
 })
 
-function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale) {
+function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined) {
   const section = report.sections[played.section]!
   const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
   const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
@@ -101,9 +103,10 @@ function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: T
     total: played.ledger.reading?.small ?? played.ledger.total,
     change: own ? `${played.ledger.change} · ${own}` : played.ledger.change,
     length,
+    leader: mark?.letter ?? '',
     crooked: counts !== null && counts % section.unit.eight !== 0,
     beyond: played.beyond > 0,
-    spoken: speakBlock(played, formatClock(played.from), length),
+    spoken: speakBlock(played, formatClock(played.from), length, mark?.spoken),
   }
 }
 

@@ -3,6 +3,7 @@ import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
 import { ShiftRow } from '#features/drafting/panel/blocks/ShiftRow.tsx'
 import { sharedOf } from '#features/drafting/panel/blocks/sharedOf.ts'
 import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
+import { LeaderRows } from '#features/drafting/panel/LeaderRows.tsx'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
@@ -56,6 +57,7 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
           choices={TERRAIN_CHOICES}
           onChange={(terrain) => edit({ terrain })}
         />
+        <LeaderRows blocks={blocks} />
       </div>
       <Grouping ids={ids} />
     </>

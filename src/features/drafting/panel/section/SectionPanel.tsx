@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { LeaderRows } from '#features/drafting/panel/LeaderRows.tsx'
 import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
@@ -11,7 +12,7 @@ import { SectionFit } from '#features/drafting/panel/section/SectionFit.tsx'
 import { SectionHeader, SectionNotes } from '#features/drafting/panel/section/SectionHeader.tsx'
 import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
 import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
-import type { Foot, Section } from '#plan/model.ts'
+import { type Foot, isSet, type Section } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
@@ -36,6 +37,7 @@ function SectionFields({ section }: { section: Section }) {
   const houseRules = useApp((state) => state.shown!.houseRules)
   const does = useMemo(() => actionsOnSection(store, section.id), [store, section.id])
   const { song } = section
+  const blocks = useMemo(() => section.blocks.flatMap((item) => (isSet(item) ? item.parts : [item])), [section.blocks])
   return (
     <>
       <SectionHeader section={section} />
@@ -77,6 +79,7 @@ function SectionFields({ section }: { section: Section }) {
           longest={10_000}
           onChange={(notes) => does.edit({ notes })}
         />
+        <LeaderRows blocks={blocks} />
       </div>
       <SongChange section={section} does={does} />
     </>
