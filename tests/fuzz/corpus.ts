@@ -1,0 +1,18 @@
+import { encodeLink } from '#plan/link/encodeLink.ts'
+import { open } from '#plan/link/envelope.ts'
+import type { Ride } from '#plan/model.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { plausibleRide } from '#tests/support/plausibleRide.ts'
+import { smallRide } from '#tests/support/smallRide.ts'
+
+/** Rides that the hostile ones are made from: the demo rides, a small one with a set, and three as people write them. */
+export const RIDES: readonly Ride[] = [demoRide('spark'), demoRide('ridge'), smallRide(), ...[1, 2, 3].map(plausibleRide)]
+export const LINKS: readonly string[] = RIDES.map(encodeLink)
+export const FILES: readonly string[] = RIDES.map((ride) => JSON.stringify(ride))
+
+/** The bytes inside each link, to be changed and sealed again. */
+export const PAYLOADS: readonly Uint8Array[] = LINKS.map((link) => {
+  const opened = open(link)
+  if (!opened.ok) throw new Error(`A link of the corpus does not open: ${opened.fault}.`)
+  return opened.payload
+})
