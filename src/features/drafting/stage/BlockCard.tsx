@@ -101,7 +101,6 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
         >
           {figure && <Figure name={blockFigure(block)} />}
           {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
-          {room === 'words' && leader && <b className="block-leader">{leader}</b>}
           {room !== 'none' && (
             <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>
               {from === to ? from : ramp ? `${from}–${to}` : to}
@@ -117,7 +116,7 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
         {room === 'words' && (
           <>
             <p className="block-facts">
-              {length}
+              {leader && <b className="block-leader">{leader}</b>} {length}
               {hands && ` · hands ${block.hands}`}
             </p>
             {block.move && (
