@@ -10,6 +10,7 @@ import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
 import { SelectionPanel } from './panel/SelectionPanel.tsx'
 import { OtherLength } from './proposals/OtherLength.tsx'
+import { RoughIn } from './proposals/RoughIn.tsx'
 import { SlotFit } from './proposals/SlotFit.tsx'
 import { Summary } from './Summary.tsx'
 import { type Dragged, StageDrag } from './stage/drag/StageDrag.tsx'
@@ -120,6 +121,14 @@ export function DraftPlace() {
           <div className="draft-top">
             <Summary
               onFit={readOnly ? undefined : () => makeOffer('slot')}
+              onRoughIn={
+                readOnly
+                  ? undefined
+                  : () => {
+                      stage.current?.fitRide()
+                      makeOffer('draft')
+                    }
+              }
               onOtherLength={
                 readOnly
                   ? undefined
@@ -164,6 +173,14 @@ export function DraftPlace() {
               }}
               onClose={closeOffer}
             />
+          ) : offer === 'draft' && !readOnly ? (
+            <RoughIn
+              onShow={(sectionId) => {
+                selectSection(sectionId)
+                reveal(sectionId)
+              }}
+              onClose={closeOffer}
+            />
           ) : offer === 'length' && !readOnly ? (
             <OtherLength onClose={closeOffer} />
           ) : (
@@ -177,9 +194,9 @@ export function DraftPlace() {
 
 /** What is offered for the whole ride, in place of the details; the focus goes back to where it was asked for. */
 function useOffer() {
-  const [offer, setOffer] = useState<'slot' | 'length' | null>(null)
+  const [offer, setOffer] = useState<'slot' | 'length' | 'draft' | null>(null)
   const asker = useRef<HTMLElement | null>(null)
-  const makeOffer = useCallback((next: 'slot' | 'length') => {
+  const makeOffer = useCallback((next: 'slot' | 'length' | 'draft') => {
     asker.current = document.activeElement instanceof HTMLElement ? document.activeElement : null
     setOffer(next)
   }, [])

@@ -1,18 +1,22 @@
+import { canRoughIn } from '#engine/roughIn/roughIn.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 
 export interface SummaryProps {
-  /** Asked to fit the ride to its slot, and for a version of another length; absent where nothing may be changed. */
+  /** Asked to fit the ride to its slot, and for a version of another length; all absent where nothing may be changed. */
   onFit?: (() => void) | undefined
   onOtherLength?: (() => void) | undefined
+  /** Asked for a first draft of the songs nothing is planned for. */
+  onRoughIn?: (() => void) | undefined
 }
 
 /** The slot, the total and the slack, always in sight, and what the effort adds up to. */
-export function Summary({ onFit, onOtherLength }: SummaryProps) {
+export function Summary({ onFit, onOtherLength, onRoughIn }: SummaryProps) {
   const totals = useApp((state) => state.shownReport?.totals)
   const empty = useApp((state) => state.shown?.sections.length === 0)
+  const open = useApp((state) => state.ride !== null && canRoughIn(state.ride))
   if (!totals) return null
   const over = totals.slack < 0
   return (
@@ -49,6 +53,11 @@ export function Summary({ onFit, onOtherLength }: SummaryProps) {
           <dd>{formatNumber(totals.sessionLoad, 0)}</dd>
         </div>
       </dl>
+      {onRoughIn && open && (
+        <button type="button" className="draft-link" onClick={onRoughIn}>
+          rough in
+        </button>
+      )}
       {onFit && !empty && (
         <button type="button" className="draft-link" onClick={onFit}>
           fit to the slot

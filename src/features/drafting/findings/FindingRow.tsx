@@ -22,12 +22,14 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
         {finding.text} <span className="finding-why">{finding.why}</span>
       </p>
       {!readOnly && (
-        <div className="finding-fixes">
-          {finding.fixes.map((fix) => (
-            <PreviewButton key={fix.label} command={fix.command}>
-              {fix.label}
-            </PreviewButton>
-          ))}
+        <>
+          <div className="finding-fixes">
+            {finding.fixes.map((fix) => (
+              <PreviewButton key={fix.label} command={fix.command}>
+                {fix.label}
+              </PreviewButton>
+            ))}
+          </div>
           <IconButton
             tone="quiet"
             className="finding-aside"
@@ -36,7 +38,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
           >
             ×
           </IconButton>
-        </div>
+        </>
       )}
     </li>
   )

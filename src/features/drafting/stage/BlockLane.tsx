@@ -89,17 +89,21 @@ export const BlockLane = memo(function BlockLane({
   )
 })
 
+/** Pixels from which a card says what the leader rides beside what the class is told. */
+const ROOM_FOR_OWN = 128
+
 function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined) {
   const section = report.sections[played.section]!
   const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
   const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
-  const own = sayOwnTotal(played, ride.bike)
+  const width = Math.round(toX(scale, played.to - played.from) * 10) / 10
+  const own = width >= ROOM_FOR_OWN ? sayOwnTotal(played, ride.bike) : ''
   return {
     block: played.block,
     index: played.index,
     round: played.set?.round ?? 1,
     x: Math.round(toX(scale, played.from) * 10) / 10,
-    width: Math.round(toX(scale, played.to - played.from) * 10) / 10,
+    width,
     total: played.ledger.reading?.small ?? played.ledger.total,
     change: own ? `${played.ledger.change} · ${own}` : played.ledger.change,
     length,

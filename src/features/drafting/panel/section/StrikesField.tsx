@@ -1,6 +1,6 @@
 import { memo, useId } from 'react'
+import { sayFit } from '#engine/cadence/cadenceWindow.ts'
 import { constantsOf } from '#engine/constants.ts'
-import { sayFit } from '#features/drafting/panel/section/cadenceWindow.ts'
 import { type BeatGrid, type Block, type Ride, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import './StrikesField.css'
 

@@ -1,0 +1,81 @@
+import { eightOf } from '#plan/beatGrid.ts'
+import type { Seconds } from '#units/units.ts'
+import { pick, type Random } from './seededRandom.ts'
+import type { Stretch } from './stretches.ts'
+
+/** A quieter or a louder stretch of a song, in whole eights. */
+export interface Segment {
+  eights: number
+  up: boolean
+}
+
+/** How long the quieter and the louder stretches of a song without marks are taken to be, one of each for a song. */
+export interface Form {
+  down: readonly Seconds[]
+  up: readonly Seconds[]
+}
+
+/** Eights in a phrase; a segment is no shorter where the song allows it. */
+export const PHRASE_EIGHTS = 4
+/** A block in which the next one can be called in peace (common practice). */
+export const SHORTEST_BLOCK: Seconds = 10
+/** Parts of a song that are sung or played out (common practice). */
+const LOUD = /\b(?:chorus|hook|drop|peak|refrain|climax|solo)\b/i
+
+/**
+ * A song's form: its section marks where it has some on whole eights, else verses and choruses of
+ * whole phrases, as most songs for such rooms have them (common practice). Together they are as
+ * many eights as there are to fill, and they end with a quieter one.
+ */
+export function segmentsOf(stretch: Stretch, eights: number, form: Form, random: Random): Segment[] {
+  const { eightSeconds } = stretch
+  const shortest = Math.max(PHRASE_EIGHTS, Math.ceil(SHORTEST_BLOCK / eightSeconds))
+  return easingOut(merged(marked(stretch, eights) ?? guessed(eights, eightSeconds, form, random), shortest), shortest)
+}
+
+function marked({ section, eightAmount }: Stretch, eights: number): Segment[] | null {
+  const { song, inCount = 0 } = section
+  if (!song?.grid || eightAmount !== eightOf(song.grid)) return null
+  const starts = (song.marks ?? [])
+    .map(({ count, label }) => ({ at: (count - inCount) / eightAmount, up: LOUD.test(label) }))
+    .filter(({ at }) => Number.isInteger(at) && at >= 0 && at < eights)
+    .sort((a, b) => a.at - b.at)
+  if (starts.length < 2 || !starts.some(({ up }) => up)) return null
+  const all = starts[0]!.at === 0 ? starts : [{ at: 0, up: false }, ...starts]
+  return all.map(({ at, up }, index) => ({ eights: (all[index + 1]?.at ?? eights) - at, up })).filter((segment) => segment.eights > 0)
+}
+
+function guessed(eights: number, eightSeconds: Seconds, form: Form, random: Random): Segment[] {
+  const phrases = (seconds: Seconds) => Math.max(1, Math.round(seconds / eightSeconds / PHRASE_EIGHTS)) * PHRASE_EIGHTS
+  const verse = phrases(pick(random, form.down))
+  const chorus = phrases(pick(random, form.up))
+  const segments: Segment[] = []
+  let left = eights
+  for (let up = false; left > 0; up = !up) {
+    const size = Math.min(left, up ? chorus : verse)
+    segments.push({ eights: size, up })
+    left -= size
+  }
+  return segments
+}
+
+/** Neighbours of a kind are one segment, and what is too short belongs to the segment before it, or at the start to the one after. */
+function merged(segments: readonly Segment[], shortest: number): Segment[] {
+  const result: Segment[] = []
+  for (const segment of segments) {
+    const before = result.at(-1)
+    if (before && (before.up === segment.up || segment.eights < shortest)) before.eights += segment.eights
+    else if (before && before.eights < shortest) result[result.length - 1] = { eights: before.eights + segment.eights, up: segment.up }
+    else result.push({ ...segment })
+  }
+  return result
+}
+
+/** Riders come down before the next song is called. */
+function easingOut(segments: Segment[], shortest: number): Segment[] {
+  const last = segments.at(-1)
+  if (!last?.up) return segments
+  const ease = Math.ceil(shortest / PHRASE_EIGHTS) * 2 * PHRASE_EIGHTS
+  if (last.eights < ease + shortest) return merged([...segments.slice(0, -1), { ...last, up: false }], shortest)
+  return [...segments.slice(0, -1), { ...last, eights: last.eights - ease }, { eights: ease, up: false }]
+}
