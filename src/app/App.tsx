@@ -4,12 +4,13 @@ import { RestoreDialog } from '#features/backup/RestoreDialog.tsx'
 import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
 import { LEAD_KEYS } from '#features/leading/leadKeys.ts'
+import type { WriteTable } from '#features/log/songs/SongsUsed.tsx'
 import { VersionsPart } from '#features/merging/VersionsPart.tsx'
 import type { MakeExport } from '#features/sheet/exports.ts'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import type { LeadClock } from '#store/leadClock.ts'
-import type { Place } from '#store/placeSlice.ts'
+import { type Place, standsAlone } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { LiveRegion } from '#ui/LiveRegion.tsx'
@@ -30,6 +31,7 @@ const SheetPlace = lazy(() => import('#features/sheet/SheetPlace.tsx').then((mod
 const SetupPlace = lazy(() => import('#features/setup/SetupPlace.tsx').then((module) => ({ default: module.SetupPlace })))
 const LeadPlace = lazy(() => import('#features/leading/LeadPlace.tsx').then((module) => ({ default: module.LeadPlace })))
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
+const LogPlace = lazy(() => import('#features/log/LogPlace.tsx').then((module) => ({ default: module.LogPlace })))
 const MergePlace = lazy(() => import('#features/merging/MergePlace.tsx').then((module) => ({ default: module.MergePlace })))
 
 /** Fetched when a code is first shown. */
@@ -48,7 +50,7 @@ interface Props {
 /** The shell: a head, what must be known, and the place one is in. */
 export function App({ now, leadClock, onReload, onOpenFile }: Props) {
   const store = useAppStore()
-  const place = useApp((state) => (state.shown ? state.place : 'start'))
+  const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
   const main = useRef<HTMLElement>(null)
   useShellKeys(() => setKeysOpen(true))
@@ -93,6 +95,7 @@ export function App({ now, leadClock, onReload, onOpenFile }: Props) {
             {place === 'setup' && <SetupPlace />}
             {place === 'lead' && <LeadPlace clock={leadClock} />}
             {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />}
+            {place === 'log' && <LogPlace now={now} writeTable={writeTable} />}
             {place === 'merge' && <MergePlace />}
           </Suspense>
         </ErrorBoundary>
@@ -109,6 +112,9 @@ const makeExportAt =
   (now: () => number): MakeExport =>
   async (id, ride, report, day) =>
     (await import('./exports/exportFile.ts')).exportFile(id, ride, report, { ...day, now: now(), today: dayWords(now()) })
+
+/** A table as CSV. */
+const writeTable: WriteTable = async (rows) => (await import('#formats/csv/writeCsv.ts')).writeCsv(rows)
 
 /** "25 November 2026" */
 const dayWords = (instant: number): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(instant)

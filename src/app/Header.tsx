@@ -14,7 +14,11 @@ const RIDE_PLACES: readonly { place: Place; label: string }[] = [
   { place: 'lead', label: 'lead' },
   { place: 'handover', label: 'hand over' },
   { place: 'setup', label: 'bikes & riders' },
+  { place: 'log', label: 'log' },
 ]
+
+/** What can be gone to without a ride. */
+const OTHER_PLACES: typeof RIDE_PLACES = [{ place: 'log', label: 'log' }]
 
 const THEMES: readonly { value: Theme; label: string }[] = [
   { value: 'auto', label: 'system' },
@@ -38,20 +42,18 @@ export function Header({ onKeys }: Props) {
   return (
     <header className="app-head">
       <PlaceLink place="start" className="app-name">
-        {inRide ? 'all rides' : 'Ridewright'}
+        {place === 'start' ? 'Ridewright' : 'all rides'}
       </PlaceLink>
       {inRide && <Title />}
       {inRide && <Tools />}
-      {inRide && (
-        <nav className="app-places" aria-label="places">
-          {RIDE_PLACES.map(({ place: target, label }) => (
-            <PlaceLink key={target} place={target} className="app-place" current={place === target}>
-              {label}
-            </PlaceLink>
-          ))}
-        </nav>
-      )}
-      <div className="app-tools app-shell" data-push={!inRide}>
+      <nav className="app-places" aria-label="places" data-push={!inRide}>
+        {(inRide ? RIDE_PLACES : OTHER_PLACES).map(({ place: target, label }) => (
+          <PlaceLink key={target} place={target} className="app-place" current={place === target}>
+            {label}
+          </PlaceLink>
+        ))}
+      </nav>
+      <div className="app-tools app-shell">
         <Button tone="quiet" className="app-keys-button" onClick={onKeys} title="keys (?)">
           keys
         </Button>

@@ -1,4 +1,5 @@
 import { decodeLink } from '#plan/link/decodeLink.ts'
+import { standsAlone } from '#store/placeSlice.ts'
 import type { AppState, AppStore } from '#store/state.ts'
 import { placeFragment, readFragment } from './fragment.ts'
 
@@ -19,9 +20,9 @@ export async function followAddress(hash: string, store: AppStore): Promise<void
   const { place, rideId } = fragment
   if (rideId !== undefined && place !== 'start' && store.getState().ride?.id !== rideId) {
     const opened = await state.openSaved(rideId)
-    if (!opened) return store.getState().setPlace('start')
+    if (!opened) return store.getState().setPlace(standsAlone(place) ? place : 'start')
   }
-  store.getState().setPlace(place === 'start' || store.getState().ride ? place : 'start')
+  store.getState().setPlace(standsAlone(place) || store.getState().ride ? place : 'start')
 }
 
 function openLink(text: string, store: AppStore): void {

@@ -1,3 +1,4 @@
+import { standsAlone } from '#store/placeSlice.ts'
 import type { AppStore } from '#store/state.ts'
 import { followAddress } from './addressSync.ts'
 import { readFragment } from './fragment.ts'
@@ -18,7 +19,7 @@ export async function reopen(store: AppStore, hash: string, session: Session, la
   const last = await lastOpened().catch(() => null)
   const rideId = (fragment.kind === 'place' && fragment.rideId) || last
   const opened = rideId !== null && (await state.openSaved(rideId))
-  if (!opened) return state.setPlace('start')
+  if (!opened) return state.setPlace(fragment.kind === 'place' && standsAlone(fragment.place) ? fragment.place : 'start')
   state.setPlace(fragment.kind === 'place' ? fragment.place : session.place)
   if (rideId === last) state.setView(session.view)
 }

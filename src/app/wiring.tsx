@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
+import { openTaughtStorage } from '#storage/taughtStorage.ts'
 import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
@@ -24,9 +25,14 @@ import '#ui/base.css'
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
   registerServiceWorker()
-  const [storage, profiles, versions] = await Promise.all([openStorage(), openProfileStorage(), openVersionStorage()])
+  const [storage, profiles, versions, taught] = await Promise.all([
+    openStorage(),
+    openProfileStorage(),
+    openVersionStorage(),
+    openTaughtStorage(),
+  ])
   const shelf = storage.warning === null ? storage : null
-  const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf, profiles, versions })
+  const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf, profiles, versions, taught })
   void store.getState().refreshProfiles()
   const notes = localNotes()
 

@@ -3,6 +3,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { createBackupSlice } from './backupSlice.ts'
 import { createHabitsSlice } from './habitsSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
+import { createLogSlice } from './logSlice.ts'
 import { createMergeSlice } from './mergeSlice.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
@@ -29,6 +30,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createShelfSlice(set, get, ports.shelf, ports.newId),
       ...createProfileSlice(set, get, ports.profiles ?? null),
       ...createLeadSlice(set, get, reportOf),
+      ...createLogSlice(set, get, ports.taught ?? null),
       ...createHabitsSlice(set),
       ...createVersionSlice(set, get, ports.versions ?? null, ports.newId),
       ...createMergeSlice(set, get, ports),

@@ -2,6 +2,7 @@ import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
+import type { TaughtClass } from '#plan/taught.ts'
 import type { NewVersion, Version, VersionHead } from '#plan/version.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
@@ -13,6 +14,8 @@ export interface Ports {
   shelf: RideShelf | null
   /** Where bikes, riders and house rules are kept; absent or null while nothing can be kept. */
   profiles?: ProfileShelf | null
+  /** Where the log of classes taught is kept; absent or null while nothing can be kept. */
+  taught?: TaughtShelf | null
   /** Where versions of rides are kept; absent or null while nothing can be kept. */
   versions?: VersionShelf | null
 }
@@ -29,6 +32,13 @@ export interface RideShelf {
 export interface ProfileShelf {
   list: () => Promise<Profile[]>
   save: (profile: Profile) => Promise<void>
+  remove: (id: string) => Promise<void>
+}
+
+/** The kept log, as far as the store is concerned. */
+export interface TaughtShelf {
+  list: () => Promise<TaughtClass[]>
+  save: (entry: TaughtClass) => Promise<void>
   remove: (id: string) => Promise<void>
 }
 

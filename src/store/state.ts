@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla'
 import type { BackupSlice } from './backupSlice.ts'
 import type { HabitsSlice } from './habitsSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
+import type { LogSlice } from './logSlice.ts'
 import type { MergeSlice } from './mergeSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
@@ -20,6 +21,7 @@ export type AppState = RideSlice &
   ShelfSlice &
   ProfileSlice &
   LeadSlice &
+  LogSlice &
   HabitsSlice &
   VersionSlice &
   MergeSlice &

@@ -1,0 +1,84 @@
+import { useEffect, useState } from 'react'
+import type { TaughtClass } from '#plan/taught.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { dayAt } from './clock.ts'
+import { DayField } from './DayField.tsx'
+import { EntryForm } from './entry/EntryForm.tsx'
+import { freshEntry } from './entry/freshEntry.ts'
+import { RepeatsPart } from './RepeatsPart.tsx'
+import { SongsUsed, type WriteTable } from './songs/SongsUsed.tsx'
+import { TaughtList } from './TaughtList.tsx'
+import { WeekPart } from './WeekPart.tsx'
+import './log.css'
+
+interface Props {
+  /** Milliseconds since 1970. */
+  now: () => number
+  writeTable: WriteTable
+}
+
+/** After class: what was taught, what repeats, the leader's own week, and the songs used. */
+export function LogPlace({ now, writeTable }: Props) {
+  const store = useAppStore()
+  const shown = useApp((state) => state.shown)
+  const report = useApp((state) => state.shownReport)
+  const taught = useApp((state) => state.taught)
+  const keepsLog = useApp((state) => state.keepsLog)
+  const [today] = useState(() => dayAt(now()))
+  const [day, setDay] = useState(today)
+  const [editing, setEditing] = useState<TaughtClass | null>(null)
+  useEffect(() => void store.getState().refreshTaught(), [store])
+
+  const keep = async (entry: TaughtClass) => {
+    if (await store.getState().keepTaught(entry)) setEditing(null)
+  }
+  if (editing)
+    return (
+      <EntryForm
+        key={editing.id}
+        entry={editing}
+        isNew={!taught.some(({ id }) => id === editing.id)}
+        onKeep={keep}
+        onCancel={() => setEditing(null)}
+      />
+    )
+  return (
+    <div className="log">
+      <header className="log-head">
+        <h1>log</h1>
+        {!keepsLog && <p>Nothing can be kept in this window, so no log either.</p>}
+        {shown && report && keepsLog && (
+          <Button tone="solid" onClick={() => setEditing(freshEntry(store.getState(), now()))}>
+            {`log “${shown.title || 'untitled ride'}” as taught…`}
+          </Button>
+        )}
+      </header>
+      <div className="log-columns">
+        <div className="log-column">
+          {shown && report && (
+            <section aria-labelledby="log-repeats">
+              <h2 id="log-repeats">what repeats</h2>
+              <DayField label="for a class on" day={day} onChange={setDay} />
+              <RepeatsPart planned={{ ride: shown, report }} day={day} log={taught} />
+            </section>
+          )}
+          <section aria-labelledby="log-taught">
+            <h2 id="log-taught">classes taught</h2>
+            <TaughtList log={taught} onEdit={setEditing} />
+          </section>
+        </div>
+        <div className="log-column">
+          <section aria-labelledby="log-week">
+            <h2 id="log-week">your own week</h2>
+            <WeekPart log={taught} today={today} report={report} />
+          </section>
+        </div>
+      </div>
+      <section aria-labelledby="log-songs" className="log-print">
+        <h2 id="log-songs">songs used</h2>
+        <SongsUsed log={taught} today={today} writeTable={writeTable} />
+      </section>
+    </div>
+  )
+}

@@ -1,0 +1,101 @@
+import { useState } from 'react'
+import { type SongUsed, songsUsed } from '#engine/log/songsUsed.ts'
+import { DayField } from '#features/log/DayField.tsx'
+import type { TaughtClass } from '#plan/taught.ts'
+import { useApp } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { saveTextFile } from '#ui/saveTextFile.ts'
+import type { Day } from '#units/day.ts'
+import { formatClock } from '#units/formatClock.ts'
+
+/** Writes rows as CSV; given by the app, which fetches the writer when it is needed. */
+export type WriteTable = (rows: (string | number | undefined)[][]) => Promise<string>
+
+interface Props {
+  log: readonly TaughtClass[]
+  today: Day
+  writeTable: WriteTable
+}
+
+const HEAD = ['date', 'start', 'room', 'ride', 'title', 'artist', 'seconds_played', 'head_count']
+
+/** What was played when, for those who license music. */
+export function SongsUsed({ log, today, writeTable }: Props) {
+  const announce = useApp((state) => state.announce)
+  const [from, setFrom] = useState<Day>(`${today.slice(0, 8)}01`)
+  const [to, setTo] = useState(today)
+  const used = songsUsed(log, from, to)
+  const save = async () => {
+    const rows = used.map(({ day, startedAt, room, ride, title, artist, seconds, headCount }) => [
+      day,
+      startedAt,
+      room,
+      ride,
+      title,
+      artist,
+      Math.round(seconds),
+      headCount,
+    ])
+    const name = `songs-used-${from}-to-${to}.csv`
+    saveTextFile(name, `\ufeff${await writeTable([HEAD, ...rows])}`, 'text/csv;charset=utf-8')
+    announce(`Saved ${name}`)
+  }
+  return (
+    <>
+      <style>{'@page { margin: 15mm }'}</style>
+      <div className="log-range">
+        <DayField label="from" day={from} onChange={setFrom} />
+        <DayField label="to" day={to} onChange={setTo} />
+        <Button tone="action" onClick={() => void save()} disabled={used.length === 0}>
+          save as CSV
+        </Button>
+        <Button onClick={() => window.print()} disabled={used.length === 0}>
+          print
+        </Button>
+      </div>
+      <p className="log-hint">
+        Who has to report music, and to whom, differs from country to country: in some the house answers for classes in its own rooms and
+        the teacher for classes elsewhere. Ask whoever licenses music where you teach.
+      </p>
+      {used.length === 0 ? <p>No song was logged in these days.</p> : <UsedTable used={used} from={from} to={to} />}
+    </>
+  )
+}
+
+function UsedTable({ used, from, to }: { used: readonly SongUsed[]; from: Day; to: Day }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: where the table is wider than the screen, arrow keys scroll it
+    <section className="log-table-frame" aria-label="table of songs used" tabIndex={0}>
+      <table className="log-used">
+        <caption>
+          {used.length} {used.length === 1 ? 'song' : 'songs'} played from {from} to {to}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">day</th>
+            <th scope="col">start</th>
+            <th scope="col">room</th>
+            <th scope="col">title</th>
+            <th scope="col">artist</th>
+            <th scope="col">played</th>
+            <th scope="col">riders</th>
+          </tr>
+        </thead>
+        <tbody>
+          {used.map(({ day, startedAt, room, title, artist, seconds, headCount }, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a row of a report is its place
+            <tr key={index}>
+              <td>{day}</td>
+              <td>{startedAt}</td>
+              <td>{room}</td>
+              <td>{title}</td>
+              <td>{artist}</td>
+              <td className="log-number">{formatClock(seconds)}</td>
+              <td className="log-number">{headCount}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}

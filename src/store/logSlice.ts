@@ -1,0 +1,72 @@
+import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtShelf } from './ports.ts'
+import type { GetState, SetState } from './state.ts'
+
+/** The classes taught, as they were. */
+export interface LogSlice {
+  /** Newest first. */
+  taught: readonly TaughtClass[]
+  /** Whether a log can be kept. */
+  keepsLog: boolean
+  /** The entry deleted last, until it is put back or another goes. */
+  removedTaught: TaughtClass | null
+
+  /** Reads the log anew; what goes wrong is said in a notice. */
+  refreshTaught: () => Promise<void>
+  /** Keeps an entry, in place of the one with its id. False when it could not be kept, which is said. */
+  keepTaught: (entry: TaughtClass) => Promise<boolean>
+  removeTaught: (id: string) => Promise<void>
+  /** Puts the entry deleted last back. */
+  restoreTaught: () => Promise<void>
+}
+
+export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf | null): LogSlice {
+  const failed = (sentence: string, error: unknown) =>
+    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
+
+  const refreshTaught = async () => {
+    if (!shelf) return
+    try {
+      set({ taught: await shelf.list() })
+    } catch (error) {
+      failed('The log could not be read.', error)
+    }
+  }
+
+  const keepTaught = async (entry: TaughtClass): Promise<boolean> => {
+    if (!shelf) return false
+    try {
+      await shelf.save(entry)
+      get().announce(`Kept “${entry.title}” of ${entry.day} in the log`)
+    } catch (error) {
+      failed('The class could not be kept in the log.', error)
+      return false
+    }
+    await refreshTaught()
+    return true
+  }
+
+  return {
+    taught: [],
+    keepsLog: shelf !== null,
+    removedTaught: null,
+    refreshTaught,
+    keepTaught,
+    removeTaught: async (id) => {
+      const entry = get().taught.find((other) => other.id === id)
+      if (!shelf || !entry) return
+      try {
+        await shelf.remove(id)
+        set({ removedTaught: entry })
+        get().announce(`Deleted “${entry.title}” of ${entry.day} from the log`)
+      } catch (error) {
+        failed('The entry could not be deleted.', error)
+      }
+      await refreshTaught()
+    },
+    restoreTaught: async () => {
+      const entry = get().removedTaught
+      if (entry && (await keepTaught(entry))) set({ removedTaught: null })
+    },
+  }
+}
