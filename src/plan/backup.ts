@@ -3,6 +3,7 @@ import { contentRevision } from '#plan/contentRevision.ts'
 import { sameValue } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
+import { plainCopy } from '#plan/plainCopy.ts'
 import { type Profile, readProfile, writeProfile } from '#plan/profile.ts'
 import { LIMITS } from '#plan/schema.ts'
 import { readVersion, type Version, type VersionHead, writeVersion } from '#plan/version.ts'
@@ -68,7 +69,7 @@ export function readBackup(value: unknown): ReadBackup {
     return parsed.ok ? [{ updated, ride: parsed.ride }] : []
   })
   const versions = read.output.versions.flatMap((version) => readVersion(version) ?? [])
-  const profiles = read.output.profiles.flatMap((profile) => readProfile(JSON.stringify(profile)) ?? [])
+  const profiles = read.output.profiles.flatMap((profile) => profileOf(profile) ?? [])
   const { output } = read
   const all = output.rides.length + output.versions.length + output.profiles.length
   const { formPoints } = output
@@ -79,6 +80,12 @@ export function readBackup(value: unknown): ReadBackup {
     profiles: onceEach(profiles, idOf),
   }
   return { ok: true, backup, unreadable: all - rides.length - versions.length - profiles.length }
+}
+
+/** A profile as it stands in a backup; one nested without end cannot even be written as text. */
+function profileOf(value: unknown): Profile | null {
+  const copy = plainCopy(value)
+  return copy.ok ? readProfile(JSON.stringify(copy.value) ?? '') : null
 }
 
 const idOf = ({ id }: { id: string }): string => id

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { readBackup } from '#plan/backup.ts'
 import { fuzz } from './fuzz.ts'
 
 const CASES = 1500
@@ -12,3 +13,9 @@ it('hostile links and files give a reason or a ride that keeps the rules, and to
   // Both happen often, or the cases are no test of either.
   expect(Math.min(opened, refused)).toBeGreaterThan(CASES / 50)
 }, 120_000)
+
+it('a backup that holds something nested without end is read for the rest of it', () => {
+  const deep = JSON.parse(`${'['.repeat(50_000)}${']'.repeat(50_000)}`)
+  const read = readBackup({ ridewright: 'backup', backup: 1, rides: [{ updated: 1, ride: deep }], versions: [deep], profiles: [deep] })
+  expect(read).toMatchObject({ ok: true, unreadable: 3 })
+})

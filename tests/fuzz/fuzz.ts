@@ -72,17 +72,19 @@ function openPage() {
   async function take(text: string, isLink: boolean): Promise<boolean> {
     store.getState().openRide(own)
     store.getState().dismissNotice()
+    store.getState().cancelBackup()
     if (isLink) await followAddress(asFragment(text), store)
     else await openRideFile(new File([text], 'received.ride.json'), store, shelf)
-    const { ride, received, notice } = store.getState()
+    const { ride, received, restoring, notice } = store.getState()
     if (touched.length > 0) throw new Error(`What is saved was touched: ${touched.splice(0).join(', ')}.`)
     if ('polluted' in {} || Object.keys(Object.prototype).length > 0) throw new Error('Every object of the page was changed.')
     const came = received?.ride ?? (ride === own ? null : ride)
     if (came) checkRide(came)
     else if (ride !== own) throw new Error('The open ride was put away.')
-    else if (!notice && !sameAsOwn(text, isLink)) throw new Error('Nothing was said.')
+    else if (!notice && !restoring && !sameAsOwn(text, isLink)) throw new Error('Nothing was said.')
     if (notice && !/[.!:]$/.test(notice.sentence)) throw new Error(`Not a sentence: ${notice.sentence}`)
-    return came !== null
+    for (const { ride: inside } of restoring?.backup.rides ?? []) checkRide(inside)
+    return came !== null || restoring !== null
   }
   return { take }
 }

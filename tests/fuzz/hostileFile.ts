@@ -16,6 +16,7 @@ const NASTY: readonly string[] = [
   `"${'a'.repeat(20_000)}"`,
   `[${'0,'.repeat(3000)}0]`,
   `${'['.repeat(40)}${']'.repeat(40)}`,
+  `${'['.repeat(50_000)}${']'.repeat(50_000)}`,
 ]
 
 /** A place in the text that will stand for one of them. */
