@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises'
+import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
 import { contentRevision } from '#plan/contentRevision.ts'
 import { decodeLink } from '#plan/link/decodeLink.ts'
@@ -94,4 +96,95 @@ test('two people pass a ride back and forth through five rounds and end with the
   expect(contentRevision(one)).toBe(contentRevision(other))
   expect(one.id).not.toBe(other.id)
   expect(await total(sender).getAttribute('data-total')).toBe(await total(receiver).getAttribute('data-total'))
+})
+
+test('a conflict is decided by key with the curve of either choice, and cancelling changes nothing', async ({ page, secondProfile }) => {
+  await openDemo(page)
+  await openRidewright(secondProfile, await handOver(page))
+  await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
+  await expect(secondProfile.getByText('saved on this machine')).toBeVisible()
+  await work(secondProfile, 's2b5', 'Alt+ArrowDown', '-')
+  await work(secondProfile, 's4b2', 'Alt+ArrowDown')
+  await work(page, 's2b5', 'Alt+ArrowUp', '+')
+  await work(page, 's4b2', 'Delete')
+  const before = await total(page).getAttribute('data-total')
+  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await compare(page, await handOver(secondProfile))
+
+  const effort = page.getByRole('group', { name: /standing climb effort was 8/ })
+  await expect(effort.getByRole('radio', { name: /^mine 9/ })).toBeChecked()
+  await expect(effort.getByRole('img')).toHaveCount(2)
+  await effort.getByRole('radio', { name: /^mine/ }).focus()
+  await page.keyboard.press('ArrowRight')
+  await expect(effort.getByRole('radio', { name: /^theirs 7/ })).toBeChecked()
+
+  // What one deleted and the other changed is there until it is decided.
+  const push = page.getByRole('group', { name: /push 1 block taken out/ })
+  await expect(push.getByRole('radio', { name: /^theirs there, changed: effort/ })).toBeChecked()
+
+  // Another length is another length of the ride.
+  const length = page.getByRole('group', { name: /standing climb length/ })
+  const told = await page.getByTestId('merge-total').textContent()
+  await length.getByRole('radio', { name: /^theirs/ }).check()
+  await expect(length.getByText(/\d+:\d\d to \d+:\d\d · ride \d+:\d\d/)).toHaveCount(2)
+  await expect(page.getByTestId('merge-total')).toBeVisible()
+  expect(told).toContain('long, mine is')
+
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  expect(violations).toEqual([])
+
+  await page.getByRole('button', { name: 'cancel' }).click()
+  await page.getByRole('button', { name: 'close, back to my ride' }).click()
+  await expect(total(page)).toHaveAttribute('data-total', before!)
+  await expect(page.locator('[data-stage-stop][data-id="s4b2"]')).toHaveCount(0)
+})
+
+test('a version is kept under a name, compared block by block, and restored as a step that can be undone', async ({ page }) => {
+  await openDemo(page)
+  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByLabel('name of this version').fill('before the class')
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('button', { name: 'compare before the class' })).toBeVisible()
+  await page.getByRole('link', { name: 'draft' }).click()
+  await rename(page, 's2b2', 'long haul')
+  await page.reload()
+  await expect(total(page)).toBeAttached()
+
+  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('button', { name: 'compare before the class' }).click()
+  await expect(page.getByRole('dialog')).toContainText('“long haul” was “seated climb”')
+  const { violations } = await new AxeBuilder({ page }).analyze()
+  expect(violations).toEqual([])
+  await page.getByRole('button', { name: 'close', exact: true }).click()
+
+  await page.getByRole('button', { name: 'restore before the class' }).click()
+  await page.getByRole('link', { name: 'draft' }).click()
+  await expect(page.getByRole('option', { name: /^long haul, / })).toHaveCount(0)
+  await page.keyboard.press('ControlOrMeta+z')
+  await expect(page.getByRole('option', { name: /^long haul, / })).toBeAttached()
+})
+
+test('a backup of everything says what it would change on another machine, and changes it when told to', async ({
+  page,
+  secondProfile,
+}) => {
+  await openDemo(page)
+  await handOver(page)
+  await page.getByRole('link', { name: 'all rides' }).click()
+  const download = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'save a backup' }).click()
+  const path = await (await download).path()
+  expect(JSON.parse(await readFile(path, 'utf8'))).toMatchObject({ ridewright: 'backup', backup: 1 })
+
+  await openRidewright(secondProfile)
+  const chooser = secondProfile.waitForEvent('filechooser')
+  await secondProfile.getByText('put a backup back…').click()
+  await (await chooser).setFiles({ name: 'all.backup.json', mimeType: 'application/json', buffer: await readFile(path) })
+  const dialog = secondProfile.getByRole('dialog')
+  await expect(dialog.getByRole('checkbox', { name: /Twenty-Minute Spark not here yet/ }).first()).toBeChecked()
+  const { violations } = await new AxeBuilder({ page: secondProfile }).analyze()
+  expect(violations).toEqual([])
+  await dialog.getByRole('button', { name: /^put back/ }).click()
+  await secondProfile.getByRole('link', { name: 'Twenty-Minute Spark' }).click()
+  await expect(total(secondProfile)).toHaveAttribute('data-total', String(19 * 60 + 36))
 })

@@ -11,6 +11,7 @@ import {
   writeBackup,
 } from '#plan/backup.ts'
 import type { Ride } from '#plan/model.ts'
+import { joinWords } from '#plan/names.ts'
 import { namedVersion, type Version } from '#plan/version.ts'
 import { plural } from '#plan/words.ts'
 import type { Ports } from './ports.ts'
@@ -102,7 +103,12 @@ export function createBackupSlice(
         const shared = (await profiles?.list()) ?? []
         const left =
           unreadable === 0 ? '' : ` ${plural(unreadable, 'ride')} could not be read and ${unreadable === 1 ? 'is' : 'are'} not in it.`
-        const holds = `${plural(rides.length, 'ride')}, ${plural(kept.length, 'version')} and ${plural(shared.length, 'bike or room setting')}.${left}`
+        const parts = [
+          plural(rides.length, 'ride'),
+          kept.length > 0 && plural(kept.length, 'version'),
+          shared.length > 0 && `${shared.length} of bikes, riders and rules`,
+        ]
+        const holds = `${joinWords(parts.filter((part) => part !== false))}.${left}`
         return { file: writeBackup({ rides, versions: kept, profiles: shared, ...ownFormPoints() }), holds }
       } catch (error) {
         failed('The backup could not be made.', error)
