@@ -18,7 +18,7 @@ interface Need {
   why: string
 }
 
-/** Standing, jumping, pushing or spinning fast on too little resistance. The strongest need of a block speaks. */
+/** Standing, jumping, pushing or pedalling fast on too little resistance. The strongest need of a block speaks. */
 export function tooLight(facts: Facts): Finding[] {
   const { ride, ledger } = facts
   return eachBlock(facts, (played) => {
