@@ -42,7 +42,7 @@ describe('the published schema', () => {
     ['half a count', (ride) => (ride.sections[0].blocks[0].length = { counts: 8.5 })],
     ['no length', (ride) => delete ride.sections[0].blocks[0].length],
     ['an unknown posture', (ride) => (ride.sections[0].blocks[0].posture = 'lying')],
-    ['an unknown kind of call', (ride) => (ride.sections[0].blocks[0].resistance = { kind: 'spin' })],
+    ['an unknown kind of call', (ride) => (ride.sections[0].blocks[0].resistance = { kind: 'wobble' })],
     ['a set without parts', (ride) => (ride.sections[0].blocks[0] = { id: 'x', rounds: 2, parts: [] })],
     ['a grid of one anchor', (ride) => ride.sections[0].song.grid.anchors.pop()],
     ['three leaders', (ride) => ride.leaders.push({ id: 'third', name: 'Third', wordsPerMinute: 140 })],
