@@ -78,3 +78,18 @@ async function readShown(page: Page, picture: Buffer): Promise<string | undefine
   }, picture.toString('base64'))
   return jsqr(Uint8ClampedArray.from(pixels), width, height)?.data
 }
+
+test('blocks given to a second leader carry a letter, and hands that change in a push are named', async ({ page }) => {
+  await openDemo(page)
+  const climb = page.getByRole('option', { name: /^standing climb/ }).first()
+  await page
+    .getByRole('option', { name: /^seated climb/ })
+    .nth(1)
+    .click()
+  await climb.click({ modifiers: ['ControlOrMeta'] })
+  await page.getByLabel('leads', { exact: true }).selectOption({ label: 'Remy Castellane-Voss' })
+  await expect(climb).toHaveAccessibleName(/Remy Castellane-Voss leads$/)
+  await expect(climb.locator('.block-leader')).toHaveText('R')
+  await expect(page.getByText(/^Odalys takes over at “standing climb”, in the middle of a push/).first()).toBeVisible()
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+})

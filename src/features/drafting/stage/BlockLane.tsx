@@ -105,7 +105,7 @@ function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: T
     x: Math.round(toX(scale, played.from) * 10) / 10,
     width,
     total: played.ledger.reading?.small ?? played.ledger.total,
-    change: own ? `${played.ledger.change} · ${own}` : played.ledger.change,
+    change: own ? `${change} · ${own}` : change,
     length,
     leader: mark?.letter ?? '',
     crooked: counts !== null && counts % section.unit.eight !== 0,
