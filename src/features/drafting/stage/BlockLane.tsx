@@ -97,6 +97,8 @@ function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: T
   const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
   const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
   const width = Math.round(toX(scale, played.to - played.from) * 10) / 10
+  // A reading on another bike is only about right: what it feels like says more than that it is the new total.
+  const change = played.ledger.reading?.feel ?? played.ledger.change
   const own = width >= ROOM_FOR_OWN ? sayOwnTotal(played, ride.bike) : ''
   return {
     block: played.block,
