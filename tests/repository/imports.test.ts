@@ -10,6 +10,7 @@ const ALLOWED: Record<string, string[]> = {
   units: ['units'],
   plan: ['units', 'plan', 'valibot', 'fflate'],
   engine: ['units', 'plan', 'engine'],
+  audio: ['units', 'plan', 'audio'],
   formats: ['units', 'plan', 'formats'],
   storage: ['units', 'plan', 'storage', 'idb'],
   store: ['units', 'plan', 'engine', 'store', 'zustand', 'zustand/vanilla', 'react', 'react/jsx-runtime'],
@@ -62,7 +63,7 @@ const UPWARDS = ['../far.ts', './../far.ts', './deeper/../../far.ts']
 
 /** Every address a file could import, told apart from what is written in it. */
 const ADDRESSES = [...FOLDERS.map((folder) => `#${folder}/thing.ts`), ...PACKAGES, ...MORE_PACKAGES, ...OWN, ...UPWARDS]
-const PURE = ['units', 'plan', 'engine', 'formats']
+const PURE = ['units', 'plan', 'engine', 'audio/dsp', 'formats']
 
 const clones: string[] = []
 afterAll(() => {
@@ -125,7 +126,7 @@ test('code of the pure folders that names the page, a timer or Node does not com
   const files = Object.fromEntries(PURE.map((folder) => [`src/${folder}/planted.ts`, lines]))
   const clone = plant(files, ['tsconfig.json', 'src/tsconfig.pure.json'])
   const output = run('typescript/bin/tsc', ['-p', 'src/tsconfig.pure.json', '--pretty', 'false'], clone)
-  const errors = [...output.matchAll(/^src\/(\w+)\/planted\.ts\((\d),/gm)].map(([, folder, line]) => `${folder} ${line}`)
+  const errors = [...output.matchAll(/^src\/([\w/]+)\/planted\.ts\((\d),/gm)].map(([, folder, line]) => `${folder} ${line}`)
   expect(errors.sort()).toEqual(PURE.flatMap((folder) => [`${folder} 1`, `${folder} 2`, `${folder} 3`]).sort())
 })
 

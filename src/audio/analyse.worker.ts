@@ -1,0 +1,17 @@
+import { analyseInSteps } from './dsp/analyseBeats.ts'
+import type { Answer, Question } from './protocol.ts'
+
+/** One song a worker: the page ends it to abort, so nothing here has to listen while it counts. */
+addEventListener('message', ({ data }: MessageEvent<Question>) => {
+  const say = (answer: Answer) => postMessage(answer)
+  try {
+    const steps = analyseInSteps(data.samples, data.sampleRate, data.hints)
+    for (;;) {
+      const step = steps.next()
+      if (step.done) return say({ kind: 'beats', beats: step.value })
+      say({ kind: 'share', share: step.value })
+    }
+  } catch (error) {
+    say({ kind: 'failed', message: String(error) })
+  }
+})

@@ -1,0 +1,60 @@
+import type { BeatGrid } from '#plan/model.ts'
+import type { Bpm, Seconds } from '#units/units.ts'
+
+/** The beat grid of a song as it was heard in its sound; seconds from the start of the file. */
+export interface Beats {
+  /** Unrounded. */
+  bpm: Bpm
+  /** Every beat from the first that sounds to the end. */
+  beats: Seconds[]
+  /** Those of the beats that start a bar. */
+  downbeats: Seconds[]
+  /** Three, four, or six eighths: six is counted in two beats of three eighths each. */
+  beatsPerBar: BeatGrid['beatsPerBar']
+  firstBeat: Seconds
+  /** 0 to 1: how likely tempo, beat and bar are all right, as far as the analysis can tell. */
+  confidence: number
+  /** Where a constant tempo does not hold. */
+  drifts: Drift[]
+  /** Whether the beats are one grid of constant tempo; else they follow the music. */
+  steady: boolean
+}
+
+/** A stretch in which the beats heard leave the constant grid. */
+export interface Drift {
+  from: Seconds
+  to: Seconds
+  /** How far most of its beats are off; late is positive. */
+  offBy: Seconds
+}
+
+/** What may be known of a song before it is heard. */
+export interface BeatHints {
+  /** Tempi that suit the cadence it is to be ridden at: settles half against double. */
+  window?: TempoWindow
+}
+
+export interface TempoWindow {
+  from: Bpm
+  to: Bpm
+}
+
+/** What a file of music gave. */
+export interface HeardSong {
+  /** The file's name without its ending. */
+  title: string
+  lengthSeconds: Seconds
+  /** Null: too short or too quiet to have a beat. */
+  beats: Beats | null
+}
+
+/** Where the hearing of one file stands. */
+export type Hearing =
+  | { kind: 'waiting' }
+  | { kind: 'decoding' }
+  /** Share done, 0 to 1. */
+  | { kind: 'analysing'; share: number }
+  | { kind: 'heard'; song: HeardSong }
+  /** One sentence that names the file. */
+  | { kind: 'failed'; sentence: string }
+  | { kind: 'aborted' }
