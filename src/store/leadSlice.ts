@@ -31,6 +31,8 @@ export interface KeptClass {
  */
 export interface LeadSlice {
   leading: Leading | null
+  /** The class that was ended last, for the log; as long as the page is open. */
+  lastLed: Leading | null
 
   /** Makes the ride that is shown ready to lead; a class of it that is under way goes on, one long over does not. */
   readyClass: (instant: number) => void
@@ -55,6 +57,7 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
 
   return {
     leading: null,
+    lastLed: null,
 
     readyClass: (instant) => {
       const { shown, shownReport, leading } = get()
@@ -99,7 +102,7 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
       if (leading) set({ leading: { ...leading, slotFrom: null, log: null, led: null } })
     },
 
-    endClass: () => set({ leading: null }),
+    endClass: () => set(({ leading, lastLed }) => ({ leading: null, lastLed: leading?.log ? leading : lastLed })),
 
     restoreClass: ({ ride, slotFrom, log }) => {
       const plan = { ride, report: reportOf(ride) }

@@ -1,0 +1,202 @@
+// @vitest-environment happy-dom
+import { act } from 'react'
+import { afterEach, describe, expect, it, vi } from 'vitest'
+import { LogPlace } from '#features/log/LogPlace.tsx'
+import { writeCsv } from '#formats/csv/writeCsv.ts'
+import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
+import { createAppStore } from '#store/createAppStore.ts'
+import type { TaughtShelf } from '#store/ports.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { type Rendered, rendered } from '#tests/support/rendered.tsx'
+import { countedIds } from '#tests/support/smallRide.ts'
+
+const NOW = new Date(2026, 10, 25, 19, 30).getTime()
+const spark = demoRide('spark')
+
+let page: Rendered
+afterEach(() => {
+  page.close()
+  vi.unstubAllGlobals()
+})
+
+/** A log that keeps texts, as the real one does. */
+function aLog(...texts: string[]) {
+  const held = new Map(texts.map((text) => [readTaught(text)!.id, text]))
+  const shelf: TaughtShelf = {
+    list: async () => [...held.values()].map((text) => readTaught(text)!).sort((a, b) => (a.day < b.day ? 1 : -1)),
+    save: async (entry) => void held.set(entry.id, writeTaught(entry)),
+    remove: async (id) => void held.delete(id),
+  }
+  return { shelf, held }
+}
+
+async function open(log = aLog(), ride: typeof spark | null = spark) {
+  const store = createAppStore({ newId: countedIds('log'), shelf: null, taught: log.shelf })
+  if (ride) store.getState().openRide(ride, 'log')
+  const saved: Blob[] = []
+  const createObjectURL = (blob: Blob) => {
+    saved.push(blob)
+    return 'blob:x'
+  }
+  vi.stubGlobal('URL', Object.assign(URL, { createObjectURL, revokeObjectURL: () => undefined }))
+  page = rendered(store, <LogPlace now={() => NOW} writeTable={async (rows) => writeCsv(rows)} />)
+  await page.settle()
+  return { store, log, saved, entries: () => store.getState().taught }
+}
+
+const press = (name: string | RegExp) => page.press(page.find('button', name))
+const type = (label: string | RegExp, text: string) => {
+  const field = page.find('input, textarea', label)
+  page.type(field, text)
+  page.key(field, 'Enter')
+}
+const choose = (label: string, value: string) => page.choose(page.find('select', label) as HTMLSelectElement, value)
+
+async function logOne(change: () => void = () => undefined): Promise<void> {
+  press(/as taught/)
+  change()
+  press(/^keep/)
+  await page.settle()
+}
+
+describe('logging a class', () => {
+  it('starts from the plan and keeps what was put right, song by song; the plan stays as it is', async () => {
+    const { store, entries } = await open()
+    await logOne(() => {
+      type('head count', '17')
+      type('really started at', '12.14')
+      choose('3 Tin Orchard Run: what became of it', 'skipped')
+      choose('1 Paper Comets over Harbour Nine: stars', '5')
+      type('2 Brickworks Elevator: what was otherwise', 'fours became eights')
+    })
+    expect(entries()).toHaveLength(1)
+    expect(entries()[0]).toMatchObject({
+      rideId: 'spark',
+      day: '2026-11-25',
+      bookedAt: '12:10',
+      startedAt: '12:14',
+      headCount: 17,
+      room: 'Lanternfish, main room',
+    })
+    expect(entries()[0]!.sections.map(({ outcome, stars, change }) => [outcome, stars, change])).toEqual([
+      ['taught', 5, undefined],
+      ['taught', undefined, 'fours became eights'],
+      ['skipped', undefined, undefined],
+      ...Array(3).fill(['taught', undefined, undefined]),
+    ])
+    expect(store.getState().ride).toBe(spark)
+    expect(page.text()).toContain('started 12:14, booked 12:10')
+    expect(page.text()).toContain('17 rode')
+    expect(page.text()).toContain('five stars for “Paper Comets over Harbour Nine”')
+  })
+
+  it('says what cannot be, and keeps the text in its field', async () => {
+    await open()
+    press(/as taught/)
+    type('head count', 'many')
+    expect(page.text()).toContain('Write how many rode as a whole number.')
+    type('really started at', 'later')
+    expect(page.text()).toContain('Write the time of day as 18:30')
+  })
+
+  it('marks a block that was skipped as a change, and a song taken back is as long as it was', async () => {
+    const { entries } = await open()
+    await logOne(() => {
+      page.press(page.find('input[type="checkbox"]', 'push 3, 0:21'))
+      choose('3 Tin Orchard Run: what became of it', 'skipped')
+      choose('3 Tin Orchard Run: what became of it', 'taught')
+    })
+    const [, , third, fourth] = entries()[0]!.sections
+    expect(fourth!.outcome).toBe('changed')
+    expect(fourth!.blocks.filter(({ skipped }) => skipped).map(({ name }) => name)).toEqual(['push 3'])
+    expect(third!.seconds).toBeCloseTo(230.886, 2)
+  })
+
+  it('begins with the class as it was led, when it was led from the screen, after its end too', async () => {
+    const { store, entries } = await open()
+    const { readyClass, startClass, lead, endClass } = store.getState()
+    const start = new Date(2026, 10, 24, 12, 13).getTime()
+    readyClass(start)
+    startClass(start, new Date(2026, 10, 24, 12, 10).getTime())
+    lead({ kind: 'cut', cuts: [{ kind: 'song', section: 3 }] }, start + 60_000)
+    endClass()
+    await logOne()
+    expect(entries()[0]).toMatchObject({ day: '2026-11-24', startedAt: '12:13' })
+    expect(entries()[0]!.sections.map(({ outcome }) => outcome)).toEqual(['taught', 'taught', 'taught', 'skipped', 'taught', 'taught'])
+  })
+
+  it('an entry can be changed, deleted and put back', async () => {
+    const { entries } = await open()
+    await logOne()
+    press('change Twenty-Minute Spark of 2026-11-25')
+    type('private note', 'fan broken')
+    const note = page.find('textarea', 'private note')
+    act(() => {
+      note.focus()
+      note.blur()
+    })
+    press('keep the changes')
+    await page.settle()
+    expect(entries().map(({ note: kept }) => kept)).toEqual(['fan broken'])
+    press('delete Twenty-Minute Spark of 2026-11-25')
+    await page.settle()
+    expect(entries()).toEqual([])
+    press('put it back')
+    await page.settle()
+    expect(entries()).toHaveLength(1)
+  })
+})
+
+describe('what the log tells', () => {
+  const onDay = (entry: TaughtClass, day: string) => writeTaught({ ...entry, id: day, day })
+  async function withWeeks(...days: string[]) {
+    const first = await open()
+    await logOne()
+    const [entry] = first.entries()
+    page.close()
+    return open(aLog(...days.map((day) => onDay(entry!, day))))
+  }
+
+  it('how new the ride is to the people of its slot, and what to let rest', async () => {
+    await withWeeks('2026-11-18', '2026-11-11', '2026-11-17')
+    expect(page.text()).toContain('0 % new to those who came to the last 2 classes.')
+    expect(page.host.querySelectorAll('.log-songs li')).toHaveLength(6)
+    expect(page.text()).toContain('let it rest')
+    choose(
+      'against the last classes of',
+      [...page.host.querySelectorAll('option')].find(({ textContent }) => textContent!.startsWith('Tuesday'))!.value,
+    )
+    expect(page.text()).toContain('the last class.')
+  })
+
+  it('the leader’s own week, with a word where a day has three classes', async () => {
+    await withWeeks('2026-11-24', '2026-11-25')
+    expect(page.text()).toContain('2 classes, load 203')
+    expect(page.text()).toContain('from memory')
+    await logOne()
+    await logOne()
+    expect(page.text()).toContain('3 classes on Wednesday: spare voice and legs')
+    expect(page.text()).toContain('“flush”')
+    press('week before')
+    expect(page.text()).toContain('No class in this week.')
+  })
+
+  it('the songs used, as a table and as CSV', async () => {
+    const { saved } = await withWeeks('2026-11-24', '2026-10-30')
+    expect(page.text()).toContain('6 songs played from 2026-11-01 to 2026-11-25')
+    press('save as CSV')
+    await page.settle()
+    const lines = (await saved[0]!.text()).trim().split('\r\n')
+    expect(lines).toHaveLength(7)
+    expect(lines[1]).toBe(
+      '2026-11-24,12:10,"Lanternfish, main room",Twenty-Minute Spark,Paper Comets over Harbour Nine,The Velvet Odometers,145,',
+    )
+    expect(page.text()).toContain('differs from country to country')
+  })
+
+  it('is there without a ride', async () => {
+    await open(aLog(), null)
+    expect(page.text()).toContain('Nothing yet.')
+    expect(page.text()).not.toContain('what repeats')
+  })
+})
