@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { handOverOf, type Roles } from '#features/sheet/contents/handOver.ts'
+import { handOverOf } from '#features/sheet/contents/handOver.ts'
 import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
 import type { Block, Ride } from '#plan/model.ts'
+import type { Roles } from '#plan/rolesOf.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
 const spark = demoRide('spark')

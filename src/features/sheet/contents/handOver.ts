@@ -1,17 +1,6 @@
-import type { Block, Ride } from '#plan/model.ts'
+import type { Ride } from '#plan/model.ts'
+import type { Roles } from '#plan/rolesOf.ts'
 import { initialsOf } from './initialsOf.ts'
-
-/** Who leads a block and who has the microphone, by leader id. */
-export interface Roles {
-  leads: string
-  speaks: string
-}
-
-/** The block's own leader and speaker; the first leader, and whoever leads, unless given. */
-export function rolesOf({ leaders }: Pick<Ride, 'leaders'>, { leader, mic }: Pick<Block, 'leader' | 'mic'>): Roles {
-  const leads = leader ?? leaders[0]!.id
-  return { leads, speaks: mic ?? leads }
-}
 
 /**
  * What is said where the lead or the microphone changes hands as a block begins: "over to you",
