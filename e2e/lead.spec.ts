@@ -175,7 +175,7 @@ test('a class is led from the keyboard alone', async ({ page }) => {
   await expect(slot(page, 'round')).toBeEmpty()
   for (let times = 0; times < 4; times++) await press(page, 'Control+z')
   await pass(page, 0.5)
-  await expect(page.getByRole('button', { name: 'undo' })).toBeDisabled()
+  await expect(page.getByRole('button', { name: 'start over' })).toBeVisible()
   await expect(slot(page, 'slack')).toHaveText('24 s to spare')
   await expectRightScreen(page)
 
@@ -314,35 +314,45 @@ test('says each change once, in few words, to those who hear the screen', async 
 })
 
 test('keeps the screen on, asks again after being hidden, and says so where it cannot', async ({ page, secondProfile }) => {
+  // A browser that grants what is asked, and takes it back while the page is hidden.
   await page.addInitScript(() => {
-    const asked = { times: 0 }
-    Object.assign(window, { asked })
-    Object.defineProperty(navigator, 'wakeLock', {
-      value: {
-        request: async () => {
-          asked.times++
-          return Object.assign(new EventTarget(), { released: false, release: async () => {} })
-        },
+    let visibility: DocumentVisibilityState = 'visible'
+    Object.defineProperty(document, 'visibilityState', { get: () => visibility, configurable: true })
+    const held: (EventTarget & { released: boolean })[] = []
+    const world = {
+      asked: 0,
+      turn: (now: DocumentVisibilityState) => {
+        visibility = now
+        document.dispatchEvent(new Event('visibilitychange'))
+        if (now === 'visible') return
+        for (const lock of held.splice(0)) {
+          lock.released = true
+          lock.dispatchEvent(new Event('release'))
+        }
       },
-    })
+    }
+    const request = async () => {
+      world.asked++
+      const lock = Object.assign(new EventTarget(), { released: false, release: async () => {} })
+      held.push(lock)
+      return lock
+    }
+    Object.defineProperty(navigator, 'wakeLock', { value: { request } })
+    Object.assign(window, { world })
   })
-  const asked = () => page.evaluate(() => (window as unknown as { asked: { times: number } }).asked.times)
+  type World = { world: { asked: number; turn: (now: DocumentVisibilityState) => void } }
+  const asked = () => page.evaluate(() => (window as unknown as World).world.asked)
+  const turn = (now: DocumentVisibilityState) => page.evaluate((state) => (window as unknown as World).world.turn(state), now)
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   expect(await asked()).toBe(0)
   await page.getByRole('link', { name: 'lead', exact: true }).click()
   await expect.poll(asked).toBe(1)
-  // A browser lets go when the page is hidden.
-  await page.evaluate(async () => {
-    let state: DocumentVisibilityState = 'hidden'
-    Object.defineProperty(document, 'visibilityState', { get: () => state, configurable: true })
-    const { wakeLock } = navigator
-    const request = wakeLock.request.bind(wakeLock)
-    Object.assign(wakeLock, { request })
-    document.dispatchEvent(new Event('visibilitychange'))
-    state = 'visible'
-    document.dispatchEvent(new Event('visibilitychange'))
-  })
+  await turn('hidden')
+  expect(await asked()).toBe(1)
+  await turn('visible')
+  await expect.poll(asked).toBe(2)
+  await page.getByRole('button', { name: 'the first one is now' }).click()
   await expect(page.getByText('does not keep the screen on')).toHaveCount(0)
 
   await secondProfile.addInitScript(() => Object.defineProperty(navigator, 'wakeLock', { value: undefined }))

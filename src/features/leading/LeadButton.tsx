@@ -1,4 +1,4 @@
-import type { MouseEvent, PointerEvent, ReactNode } from 'react'
+import { type PointerEvent, type ReactNode, useRef } from 'react'
 import type { Awake } from '#ui/useWakeLock.ts'
 import { useFullScreen } from './useFullScreen.ts'
 
@@ -9,22 +9,28 @@ interface LeadButtonProps {
   tone?: 'main' | 'plain'
   pressed?: boolean
   armed?: boolean
-  disabled?: boolean
-  /** For what is measured: called as the finger comes down, with the press's own timestamp. */
-  onDown?: (timeStamp: number) => void
-  /** For all else: called when the finger is lifted on the button. */
-  onPress?: (timeStamp: number) => void
+  /** Gets the timestamp at which the finger came down: when it was meant, not when it was lifted. */
+  onPress: (timeStamp: number) => void
 }
 
-/** A large target. It keeps no focus after a finger or a mouse, so that space stays the one on the music. */
-export function LeadButton({ children, keys, tone = 'plain', pressed, armed, disabled, onDown, onPress }: LeadButtonProps) {
-  const down = (event: PointerEvent<HTMLButtonElement>) => {
-    if (event.button === 0) onDown?.(event.timeStamp)
+/** A finger that moves further is wiping, not pressing. */
+const WIPE_PX = 16
+
+/**
+ * A large target. A press counts where the finger is lifted near where it came down, so that a wipe
+ * over the glass presses nothing; the browser's own click would be lost for a moment after a wipe.
+ * It keeps no focus after a finger or a mouse, so that space stays the one on the music.
+ */
+export function LeadButton({ children, keys, tone = 'plain', pressed, armed, onPress }: LeadButtonProps) {
+  const down = useRef<{ pointer: number; x: number; y: number; timeStamp: number } | null>(null)
+  const press = ({ button, pointerId, clientX, clientY, timeStamp }: PointerEvent) => {
+    down.current = button === 0 ? { pointer: pointerId, x: clientX, y: clientY, timeStamp } : null
   }
-  const click = (event: MouseEvent<HTMLButtonElement>) => {
-    onPress?.(event.timeStamp)
-    // A click of no pointer: the keyboard's on a button it has reached, or a screen reader's.
-    if (event.detail === 0) onDown?.(event.timeStamp)
+  const lift = ({ currentTarget, pointerId, clientX, clientY }: PointerEvent<HTMLButtonElement>) => {
+    const began = down.current
+    down.current = null
+    currentTarget.blur()
+    if (began?.pointer === pointerId && Math.hypot(clientX - began.x, clientY - began.y) < WIPE_PX) onPress(began.timeStamp)
   }
   return (
     <button
@@ -33,10 +39,13 @@ export function LeadButton({ children, keys, tone = 'plain', pressed, armed, dis
       data-tone={tone}
       data-armed={armed}
       aria-pressed={pressed}
-      disabled={disabled}
-      onPointerDown={onDown && down}
-      onPointerUp={({ currentTarget }) => currentTarget.blur()}
-      onClick={click}
+      onPointerDown={press}
+      onPointerUp={lift}
+      onPointerCancel={() => {
+        down.current = null
+      }}
+      // A click of no pointer: the keyboard's on a button it has reached, or a screen reader's.
+      onClick={({ detail, timeStamp }) => detail === 0 && onPress(timeStamp)}
     >
       <span>{children}</span>
       {keys && (

@@ -39,10 +39,10 @@ export function LeadControls({ held, acts, finished, armed, press }: Props) {
   }
   return (
     <div className="lead-bar">
-      <LeadButton tone="main" keys="space" onDown={does('one')}>
+      <LeadButton tone="main" keys="space" onPress={does('one')}>
         on the one now
       </LeadButton>
-      <LeadButton keys="H" pressed={held} onDown={does('hold')}>
+      <LeadButton keys="H" pressed={held} onPress={does('hold')}>
         {held ? 'go on' : 'hold here'}
       </LeadButton>
       <LeadButton keys="←" onPress={does('back')}>
@@ -57,8 +57,8 @@ export function LeadControls({ held, acts, finished, armed, press }: Props) {
       <LeadButton keys="N" armed={armed === 'skipSong'} onPress={press.skipSong}>
         {armed === 'skipSong' ? 'press again to skip' : 'skip song'}
       </LeadButton>
-      <LeadButton keys="backspace" disabled={acts === 0} onPress={press.undo}>
-        undo
+      <LeadButton keys="backspace" armed={armed === 'restart'} onPress={press.undo}>
+        {acts > 0 ? 'undo' : armed === 'restart' ? 'press again to start over' : 'start over'}
       </LeadButton>
       <FullScreenButton />
       <LeaveButton armed={armed === 'leave'} onPress={press.leave} />

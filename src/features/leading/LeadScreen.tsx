@@ -65,7 +65,10 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
     skipSong: (timeStamp: number) => confirm.press('skipSong', () => act({ kind: 'skipSong' }, timeStamp)),
     leave: () => confirm.press('leave', actions.leave),
     end: () => confirm.press('end', actions.end),
-    undo: () => store.getState().announce(store.getState().takeBack() ? 'Undone.' : 'Nothing to undo.'),
+    undo: () => {
+      if (store.getState().takeBack()) store.getState().announce('Undone.')
+      else confirm.press('restart', () => store.getState().restartClass())
+    },
     cut: (timeStamp: number) => {
       const proposal = proposals.shown
       if (proposal) act({ kind: 'cut', cuts: proposal.cuts }, timeStamp)
@@ -85,7 +88,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
     <>
       <LeadFace ref={face} />
       {proposals.shown ? (
-        <ProposalBar proposal={proposals.shown} more={proposals.more} onTake={press.cut} onOther={proposals.other} />
+        <ProposalBar proposal={proposals.shown} said={said} more={proposals.more} onTake={press.cut} onOther={proposals.other} />
       ) : (
         <p className="lead-said">{said || proposals.none}</p>
       )}

@@ -73,11 +73,11 @@ export function StartCard({ clock, leading, awake }: Props) {
         </p>
       )}
       <div className="lead-bar">
-        <LeadButton tone="main" keys="space" onDown={start}>
+        <LeadButton tone="main" keys="space" onPress={start}>
           {first ? 'the first one is now' : 'begin'}
         </LeadButton>
         {ride.briefingSeconds > 0 && (
-          <LeadButton keys="B" onDown={brief}>
+          <LeadButton keys="B" onPress={brief}>
             {begun ? 'briefing from now again' : 'begin the briefing'}
           </LeadButton>
         )}

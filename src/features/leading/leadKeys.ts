@@ -14,7 +14,7 @@ export const LEAD_KEYS = [
       { keys: ['N'], does: 'skip the rest of the song (press twice)' },
       { keys: ['C'], does: 'take the cut that is proposed' },
       { keys: ['X'], does: 'propose another cut' },
-      { keys: ['Backspace', 'Ctrl+Z'], does: 'undo the last press' },
+      { keys: ['Backspace', 'Ctrl+Z'], does: 'undo the last press; before the first: start over (press twice)' },
       { keys: ['B'], does: 'before class: begin the briefing' },
       { keys: ['F'], does: 'full screen' },
       { keys: ['Escape'], does: 'leave the screen (press twice); the class goes on' },

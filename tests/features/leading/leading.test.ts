@@ -27,7 +27,7 @@ describe('the screen', () => {
       songEight: 'eight 8 of 76',
       round: '',
       name: 'Standing run',
-      meta: 'Left foot on the one · standing, hands wide · effort 7',
+      meta: 'Left foot on the one\u00a0· standing, hands wide\u00a0· effort 7',
       resistanceLabel: 'turns · +¾',
       resistance: '1½',
       cadenceLabel: 'cadence',
@@ -68,7 +68,7 @@ describe('the screen', () => {
       name: 'second',
       meta: 'Next song.',
       count: '1',
-      countLabel: 's to the one',
+      countLabel: 'seconds to the one',
     })
     expect(texts(230)).toMatchObject({
       name: 'X',

@@ -32,6 +32,8 @@ const NOTHING: Record<NowSlot, string> = {
   countLabel: '',
 }
 
+const NO_BAR: LeadView['bar'] = { done: 0, of: 0 }
+
 /** What is ridden now, in words and numbers. */
 export function nowWords(led: LedClass, state: LeadState): NowWords {
   const shown = state.held === undefined ? '' : `holding, ${formatDuration(Math.floor(state.held))}`
@@ -49,7 +51,7 @@ export function nowWords(led: LedClass, state: LeadState): NowWords {
     case 'finished':
       return {
         texts: { ...NOTHING, name: 'That was the class', meta: 'Wheels stopped, both sides equal.' },
-        bar: { done: 1, of: 1 },
+        bar: NO_BAR,
         effort: 0,
         spoken: 'End of class.',
       }
@@ -97,7 +99,8 @@ function metaOf({ block, foot }: PlayedBlock): string {
       block.water && 'water',
     ]
       .filter(Boolean)
-      .join(' · '),
+      // The dot stays at the end of a line.
+      .join('\u00a0· '),
   )
 }
 
@@ -130,7 +133,7 @@ function countOf({ eights, secondsLeft, phase }: LeadState): Pick<NowWords['text
   const left = countdown(secondsLeft)
   const label = phase === 'leadIn' ? 'to the one' : 'left'
   return left < 60
-    ? { count: `${left}`, countLabel: phase === 'leadIn' ? 's to the one' : 'seconds left' }
+    ? { count: `${left}`, countLabel: phase === 'leadIn' ? 'seconds to the one' : 'seconds left' }
     : { count: formatDuration(left), countLabel: label }
 }
 
@@ -151,7 +154,7 @@ const lengthOf = ({ eights, secondsLeft }: LeadState): string =>
 function between(state: LeadState, held: string, name: string, meta: string): NowWords {
   return {
     texts: { ...NOTHING, round: held, name, meta, ...countOf(state) },
-    bar: { done: 0, of: 1 },
+    bar: NO_BAR,
     effort: 0,
     spoken: `${name}.`,
   }
@@ -164,13 +167,12 @@ function leadInMeta({ report }: LedClass, { next }: LeadState): string {
 
 function openTail(led: LedClass, state: LeadState, held: string): NowWords {
   const before = led.report.blocks[led.report.sections[state.section!]!.blocks.to - 1]
-  const words = between(
+  return between(
     state,
     held,
     'The song plays on',
     before ? `Nothing planned: stay in ${nameOfItem(before.block)}, or go on.` : 'Nothing planned.',
   )
-  return { ...words, bar: { done: 0, of: state.eights?.of ?? 1 } }
 }
 
 const nameOf = (ride: Ride, section: number): string => `${nameOfSection(ride, ride.sections[section]!)}`

@@ -42,6 +42,7 @@ export function createPainter(root: HTMLElement): Painter {
     setMark('counted', `${view.beat.count > 0}`)
     setMark('name', sizeOf(view.texts.name, NAME_SIZES))
     setMark('cue', sizeOf(view.texts.cue, CUE_SIZES))
+    setMark('bar', `${view.bar.of > 0}`)
     setMark('soon', `${view.soon}`)
     setMark('overrun', `${view.overrun}`)
   }

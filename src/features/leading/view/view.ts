@@ -14,7 +14,7 @@ export type NextSlot = 'nextWhen' | 'nextName' | 'nextRest' | 'nextTime'
 /** All that is painted for one moment of a class. */
 export interface LeadView {
   texts: Record<Slot, string>
-  /** Eights of the block behind, and how many it has; the bar. None without beats, where `share` says how much is behind. */
+  /** Eights of the block that are behind, and how many it has; seconds without beats. Of none: no bar. */
   bar: { done: number; of: number }
   /** The count in the eight, from 1, of how many; 0 where there is no beat. `passed`: how much of it is over, 0 to 1. */
   beat: { count: number; of: number; passed: number }
