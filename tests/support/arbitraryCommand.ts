@@ -9,8 +9,10 @@ import { duplicateSection } from '#plan/commands/duplicateSection.ts'
 import { giveBlocks } from '#plan/commands/giveBlocks.ts'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
+import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
+import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
@@ -20,6 +22,7 @@ import { patchSection } from '#plan/commands/patchSection.ts'
 import { patchSet } from '#plan/commands/patchSet.ts'
 import { bringBack, putAside } from '#plan/commands/putAside.ts'
 import { renameMove } from '#plan/commands/renameMove.ts'
+import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { setBike } from '#plan/commands/setBike.ts'
 import { setDatum } from '#plan/commands/setDatum.ts'
@@ -133,6 +136,9 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, section }) => setSong(ride, { sectionId: section, song: null }),
   ({ ride, section, amount }) => setTempo(ride, { sectionId: section, tempo: { bpm: amount } }),
   ({ ride, section }) => setTempo(ride, { sectionId: section, tempo: null }),
+  ({ ride, section, amount }) => moveBeats(ride, { sectionId: section, seconds: amount / 100 }),
+  ({ ride, section, pick }) => rescaleBeats(ride, { sectionId: section, factor: pick % 2 === 0 ? 2 : 0.5 }),
+  ({ ride, section, pick, amount }) => insertOddBeats(ride, { sectionId: section, count: Math.round(amount), beats: pick % 9 }),
   ({ ride, pick }) => setBike(ride, { ...DEFAULT_BIKE, name: 'another', stepsPerUnit: 1 + (pick % 8) }),
   ({ pick }) => setDatum(pick % 2 === 0 ? 'base' : 'loose'),
   ({ ride, block, amount }) => patchBlock(ride, { blockId: block, patch: { ownTotal: amount } }),

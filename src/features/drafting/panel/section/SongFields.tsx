@@ -6,9 +6,12 @@ import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import type { SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
+import { BeatTools } from '#features/drafting/panel/section/BeatTools.tsx'
+import { OddBeats } from '#features/drafting/panel/section/OddBeats.tsx'
 import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo } from '#features/drafting/panel/section/rules.ts'
 import { StrikesField } from '#features/drafting/panel/section/StrikesField.tsx'
 import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#features/drafting/panel/section/songPlace.ts'
+import { TapTempo } from '#features/drafting/panel/section/tapping/TapTempo.tsx'
 import { eightOf } from '#plan/beatGrid.ts'
 import { patched } from '#plan/edits.ts'
 import { type BeatGrid, type Item, isSet, type Ride, type Song, tempoOf } from '#plan/model.ts'
@@ -18,6 +21,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
 
 export interface SongFieldsProps {
+  sectionId: string
   song: Song
   blocks: readonly Item[]
   houseRules: Ride['houseRules']
@@ -31,7 +35,7 @@ const BARS: readonly Choice<'4' | '3' | '6'>[] = [
 ]
 
 /** The song of a section: what it is called, how fast it goes and how its beat is ridden. */
-export const SongFields = memo(function SongFields({ song, blocks, houseRules, does }: SongFieldsProps) {
+export const SongFields = memo(function SongFields({ sectionId, song, blocks, houseRules, does }: SongFieldsProps) {
   const { grid } = song
   const single = useMemo(() => blocks.flatMap((item) => (isSet(item) ? item.parts : [item])), [blocks])
   return (
@@ -54,6 +58,9 @@ export const SongFields = memo(function SongFields({ song, blocks, houseRules, d
         onChange={(bpm) => does.setTempo(bpm === undefined ? null : { bpm })}
         step={(bpm, direction, fine) => Math.min(300, Math.max(30, Number((bpm + direction * (fine ? 0.1 : 1)).toFixed(3))))}
       />
+      <div className="panel-edit-only">
+        <TapTempo song={song} blocks={single} houseRules={houseRules} does={does} />
+      </div>
       <QuantityRow
         label="length"
         value={song.lengthSeconds}
@@ -72,6 +79,10 @@ export const SongFields = memo(function SongFields({ song, blocks, houseRules, d
             onChange={(strikesPerBeat) => does.setSong({ ...song, strikesPerBeat })}
           />
           <BeatFields song={song} grid={grid} does={does} />
+          <Fold title="put the beats right">
+            <BeatTools sectionId={sectionId} grid={grid} />
+            <OddBeats sectionId={sectionId} grid={grid} />
+          </Fold>
         </>
       )}
     </>

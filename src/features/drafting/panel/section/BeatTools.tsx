@@ -1,0 +1,34 @@
+import { moveBeats } from '#plan/commands/moveBeats.ts'
+import { type BeatFactor, rescaleBeats } from '#plan/commands/rescaleBeats.ts'
+import { type BeatGrid, tempoOf } from '#plan/model.ts'
+import { useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
+
+/** One press of a nudge: about the least that can be heard against a click. */
+const NUDGE: Seconds = 0.01
+
+/** Puts right in one press what is wrong most often with a beat: a hair's breadth, which beat is the one, and which octave. */
+export function BeatTools({ sectionId, grid }: { sectionId: string; grid: BeatGrid }) {
+  const store = useAppStore()
+  const move = (seconds: Seconds) => store.getState().run(moveBeats(store.getState().ride!, { sectionId, seconds }))
+  const rescale = (factor: BeatFactor) => store.getState().run(rescaleBeats(store.getState().ride!, { sectionId, factor }))
+  const bpm = tempoOf(grid)
+  const beat = 60 / bpm
+  const first = grid.anchors[0]![1]
+  return (
+    <fieldset className="panel-beat-tools panel-edit-only" aria-label="put the beats right">
+      <Button disabled={first < NUDGE} onClick={() => move(-NUDGE)}>
+        −10 ms
+      </Button>
+      <Button onClick={() => move(NUDGE)}>+10 ms</Button>
+      <Button disabled={first < beat} onClick={() => move(-beat)}>
+        −1 beat
+      </Button>
+      <Button onClick={() => move(beat)}>+1 beat</Button>
+      <Button onClick={() => rescale(0.5)}>half: {formatNumber(bpm / 2, 2)} bpm</Button>
+      <Button onClick={() => rescale(2)}>double: {formatNumber(bpm * 2, 2)} bpm</Button>
+    </fieldset>
+  )
+}

@@ -1,0 +1,48 @@
+import { useState } from 'react'
+import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
+import { parseStart } from '#features/drafting/panel/section/songPlace.ts'
+import { eightOf } from '#plan/beatGrid.ts'
+import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
+import type { BeatGrid } from '#plan/model.ts'
+import { useApp } from '#store/useApp.ts'
+import { Field } from '#ui/Field.tsx'
+
+const BEATS = [1, 2, 3, 4] as const
+
+/** Beats a song has over before one of its eights: where they come is written, then how many is pressed. */
+export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGrid }) {
+  const ride = useApp((state) => state.ride)
+  const [place, setPlace] = useState('')
+  const eight = eightOf(grid)
+  const count = place.trim() === '' ? null : parseStart(place, eight)
+  const commit = (text: string) => {
+    const read = text.trim() === '' ? null : parseStart(text, eight)
+    if (read && !read.ok) return read.problem
+    setPlace(text)
+    return null
+  }
+  if (!ride) return null
+  return (
+    <div className="panel-edit-only">
+      <Field
+        label="odd beats"
+        value={place}
+        placeholder="before eight 33"
+        hint="The eight that beats are over before. The counts before it slow for as long, so that all after them is on the music again."
+        onCommit={commit}
+      />
+      {count?.ok && (
+        <p className="panel-beside">
+          {BEATS.map((beats) => {
+            const command = insertOddBeats(ride, { sectionId, count: count.value, beats })
+            return (
+              <PreviewButton key={beats} command={command} disabled={count.value < beats}>
+                {`${beats} over`}
+              </PreviewButton>
+            )
+          })}
+        </p>
+      )}
+    </div>
+  )
+}
