@@ -45,7 +45,7 @@ function SectionFields({ section }: { section: Section }) {
       {/* Under the button that changes it: what stands above a button must not move while its preview is shown. */}
       <SectionNotes sectionId={section.id} />
       <div className="panel-rows">
-        {song && <SongFields song={song} blocks={section.blocks} houseRules={houseRules} does={does} />}
+        {song && <SongFields sectionId={section.id} song={song} blocks={section.blocks} houseRules={houseRules} does={does} />}
         {song?.grid && <RiddenFields song={song} grid={song.grid} inCount={section.inCount} outCount={section.outCount} does={does} />}
         <QuantityRow
           label="lead-in"
