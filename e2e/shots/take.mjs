@@ -1,4 +1,4 @@
-/** `npm run shots`: takes the README's pictures of the built page, from the demo ride. Light, dark, and the sheet. */
+/** `npm run shots`: takes the README's pictures of the built page, from the demo ride. Light, dark, the sheet, and while teaching. */
 import { execFileSync } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -25,6 +25,8 @@ try {
   await paper.waitFor()
   await settled(light)
   await paper.screenshot({ path: join(HERE, 'sheet.png') })
+  const teaching = await leadDemo(address)
+  await teaching.screenshot({ path: join(HERE, 'lead.png') })
   const dark = await openDemo(address, 'dark')
   await dark.screenshot({ path: join(HERE, 'draft-dark.png') })
 } finally {
@@ -49,6 +51,22 @@ async function openDemo(address, colorScheme) {
     .nth(6)
     .click({ position: { x: 8, y: 30 } })
   await settled(page)
+  return page
+}
+
+/** The leading screen in the standing run of the third song. */
+async function leadDemo(/** @type {string} */ address) {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce', locale: 'en-GB' })
+  await page.clock.install({ time: '2026-01-15T09:00:00' })
+  await page.goto(address)
+  await page.getByRole('button', { name: /Twenty-Minute Spark/ }).click()
+  await page.getByRole('link', { name: 'lead', exact: true }).click()
+  await page.getByRole('button', { name: 'the first one is now' }).waitFor()
+  await page.evaluate(() => document.fonts.ready)
+  await page.clock.pauseAt('2026-01-15T09:01:00')
+  await page.keyboard.press('Space')
+  await page.clock.fastForward(389_000)
+  await page.clock.runFor(500)
   return page
 }
 
