@@ -31,7 +31,7 @@ export function ConflictCard({ difference, told, merging, report, onChoose }: Pr
       <legend>
         {told.at !== undefined && <span className="merging-clock">{formatClock(told.at)}</span>} {told.where && <b>{told.where}</b>}{' '}
         <span>{told.what}</span>
-        {merging.base && told.base !== '' && <span className="merging-was">was {told.base}</span>}
+        {merging.base && told.base !== '' && <span className="merging-was"> was {told.base}</span>}
       </legend>
       <div className="merging-sides">
         {SIDES.map((side) => {
@@ -43,7 +43,7 @@ export function ConflictCard({ difference, told, merging, report, onChoose }: Pr
                 <span>{side}</span>
                 <b className="merging-answer">{told[side]}</b>
               </span>
-              {plan && <Outcome plan={plan} beside={planOf(side === 'mine' ? 'theirs' : 'mine')} difference={difference} side={side} />}
+              {plan && <Outcome plan={plan} beside={planOf(side === 'mine' ? 'theirs' : 'mine')} difference={difference} />}
             </label>
           )
         })}
@@ -52,14 +52,14 @@ export function ConflictCard({ difference, told, merging, report, onChoose }: Pr
   )
 }
 
-function Outcome({ plan, beside, difference, side }: { plan: RideReport; beside: RideReport | null; difference: Difference; side: Side }) {
+function Outcome({ plan, beside, difference }: { plan: RideReport; beside: RideReport | null; difference: Difference }) {
   const section = plan.sections.find(({ sectionId }) => sectionId === difference.place.sectionId)
   const from = section ? section.from : 0
   // As long for either, so that a longer answer looks longer.
   const to = section ? Math.max(section.to, from + spanOf(beside, section.sectionId)) : undefined
   return (
     <>
-      <CurveSketch report={plan} from={from} to={to} label={`effort with ${side}`} />
+      <CurveSketch report={plan} from={from} to={to} />
       <span className="merging-times">
         {timesOf(plan, difference)} · ride {formatClock(plan.totals.total)}
       </span>

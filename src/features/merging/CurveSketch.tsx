@@ -8,7 +8,8 @@ interface Props {
   to?: Seconds
   /** Another plan's curve to compare with, drawn thin and dashed. */
   beside?: RideReport
-  label: string
+  /** What it shows; without, it is decoration beside words that say as much. */
+  label?: string
 }
 
 const WIDTH = 300
@@ -30,7 +31,14 @@ export function CurveSketch({ report, beside, from = 0, to, label }: Props) {
     )
     .join('')
   return (
-    <svg className="merging-curve" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} preserveAspectRatio="none" role="img" aria-label={label}>
+    <svg
+      className="merging-curve"
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      preserveAspectRatio="none"
+      role={label && 'img'}
+      aria-label={label}
+      aria-hidden={label === undefined}
+    >
       <path d={area} className="merging-curve-area" />
       <path d={line(report)} className="merging-curve-line" vectorEffect="non-scaling-stroke" />
       {beside && <path d={line(beside)} className="merging-curve-beside" vectorEffect="non-scaling-stroke" />}
