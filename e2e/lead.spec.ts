@@ -200,6 +200,27 @@ test('a class is led from the keyboard alone', async ({ page }) => {
   await expectRightScreen(page)
 })
 
+test('a class under way is not lost by opening another ride', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await page.getByRole('link', { name: 'lead', exact: true }).click()
+  await page.getByRole('button', { name: 'the first one is now' }).click()
+  await expect(slot(page, 'name')).toHaveText('Settle')
+  await press(page, 'Escape', 2)
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('button', { name: /^Ridge and Return/ }).click()
+  await page.getByRole('link', { name: 'lead', exact: true }).click()
+  await expect(page.getByText('“Twenty-Minute Spark” is still being led.')).toBeVisible()
+  await page.getByRole('button', { name: 'go on with it' }).click()
+  await expect(slot(page, 'name')).toHaveText('Settle')
+  await press(page, 'Escape', 2)
+  await page.getByRole('link', { name: 'lead', exact: true }).click()
+  await page.getByRole('button', { name: 'end it' }).click()
+  await page.getByRole('button', { name: 'press again to end it' }).click()
+  await expect(page.getByRole('heading', { name: 'Ridge and Return' })).toBeVisible()
+  await expect(page.getByRole('button', { name: 'the first one is now' })).toBeVisible()
+})
+
 test.describe('by touch', () => {
   test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } })
 

@@ -34,7 +34,7 @@ export interface LeadSlice {
   /** The class that was ended last, for the log; as long as the page is open. */
   lastLed: Leading | null
 
-  /** Makes the ride that is shown ready to lead; a class of it that is under way goes on, one long over does not. */
+  /** Makes the ride that is shown ready to lead. A class that is under way goes on, also of another ride; one long over does not. */
   readyClass: (instant: number) => void
   /** The slot begins at an instant: the briefing is counted down from here. Nothing once the class is under way. */
   beginSlot: (instant: number) => void
@@ -62,8 +62,8 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
     readyClass: (instant) => {
       const { shown, shownReport, leading } = get()
       if (!shown || !shownReport) return
+      if (leading?.log && !isLongOver(leading, instant)) return
       const own = leading?.plan.ride.id === shown.id
-      if (own && leading.log && !isLongOver(leading, instant)) return
       const slotFrom = own && !leading.log ? leading.slotFrom : null
       set({ leading: { plan: { ride: shown, report: shownReport }, slotFrom, log: null, led: null } })
     },

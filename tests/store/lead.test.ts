@@ -86,6 +86,17 @@ describe('a class', () => {
     expect(state().leading!.plan.ride).toBe(state().ride)
   })
 
+  it('of another ride is not lost by opening one', () => {
+    const { state } = aClass()
+    state().startClass(T, null)
+    state().openRide({ ...ride, id: 'other' })
+    state().readyClass(T + 60_000)
+    expect(state().leading!.plan.ride.id).toBe('ride')
+    state().endClass()
+    state().readyClass(T + 60_000)
+    expect(state().leading).toMatchObject({ plan: { ride: { id: 'other' } }, log: null })
+  })
+
   it('nobody ended is over half an hour after its end', () => {
     const { state } = aClass()
     state().startClass(T, null)

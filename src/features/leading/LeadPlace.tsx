@@ -1,10 +1,12 @@
-import { useEffect, useRef } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { LeadClock } from '#store/leadClock.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { useWakeLock } from '#ui/useWakeLock.ts'
 import { LeadScreen } from './LeadScreen.tsx'
+import { OtherClass } from './OtherClass.tsx'
 import { StartCard } from './StartCard.tsx'
 import './lead.css'
+import './leadWords.css'
 import './leadControls.css'
 
 /** Leading a class: the card before the first one, then the screen. Always dark, over everything else. */
@@ -13,17 +15,27 @@ export function LeadPlace({ clock }: { clock: LeadClock }) {
   const leading = useApp((state) => state.leading)
   const shown = useApp((state) => state.shown)
   const begun = leading?.log != null
+  /** The ride that was opened while another is being led, and was put aside for it. */
+  const [aside, setAside] = useState<string | null>(null)
   const awake = useWakeLock()
   const place = useRef<HTMLElement>(null)
   // biome-ignore lint/correctness/useExhaustiveDependencies: a ride that is opened anew is made ready anew
-  useEffect(() => store.getState().readyClass(clock.instantOf(clock.now())), [store, clock, shown])
+  useEffect(() => store.getState().readyClass(clock.instantOf(clock.now())), [store, clock, shown, leading === null])
   // Keys are for the class: the focus leaves the link or button that led here.
   // biome-ignore lint/correctness/useExhaustiveDependencies: anew on the screen that takes the card's place
   useEffect(() => place.current?.focus(), [begun])
-  if (!leading) return null
+  if (!leading || !shown) return null
+  const other = leading.log !== null && leading.plan.ride.id !== shown.id && aside !== shown.id
   return (
     <section ref={place} className="lead" data-theme="dark" aria-label="leading" tabIndex={-1}>
-      {leading.led && leading.log ? (
+      {other ? (
+        <OtherClass
+          led={leading.plan.ride.title || 'untitled ride'}
+          opened={shown.title || 'untitled ride'}
+          onGoOn={() => setAside(shown.id)}
+          onEnd={() => store.getState().endClass()}
+        />
+      ) : leading.led && leading.log ? (
         <LeadScreen clock={clock} led={leading.led} log={leading.log} awake={awake} />
       ) : (
         <StartCard clock={clock} leading={leading} awake={awake} />

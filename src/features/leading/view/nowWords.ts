@@ -1,7 +1,7 @@
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock, PlayedCadence } from '#engine/report.ts'
-import type { Posture, Ride } from '#plan/model.ts'
+import type { Block, Posture, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
@@ -65,7 +65,9 @@ function inBlock(led: LedClass, state: LeadState, held: string): NowWords {
   const name = capital(nameOfItem(block))
   return {
     texts: {
-      round: [held, state.round ? `round ${state.round.round} of ${state.round.of}` : ''].filter(Boolean).join(' · '),
+      round: [held, leaderWords(led.ride, block), state.round && `round ${state.round.round} of ${state.round.of}`]
+        .filter(Boolean)
+        .join(' · '),
       name,
       meta: metaOf(played),
       resistanceLabel: resistanceLabel(led, played),
@@ -80,6 +82,15 @@ function inBlock(led: LedClass, state: LeadState, held: string): NowWords {
     effort: effortAt(played, state),
     spoken: `${name}, ${lengthOf(state)}, ${ledger.call}.`,
   }
+}
+
+/** "Remy leads, Odalys speaks": in a class of two leaders. */
+function leaderWords({ leaders }: Ride, block: Block): string {
+  if (leaders.length < 2) return ''
+  const named = (id: string | undefined) => (leaders.find((leader) => leader.id === id) ?? leaders[0]!).name.split(' ')[0]!
+  const leader = named(block.leader)
+  const speaker = named(block.mic ?? block.leader)
+  return leader === speaker ? `${leader} leads` : `${leader} leads, ${speaker} speaks`
 }
 
 const POSTURE_FOR: Record<Posture, string> = { standing: 'up for', seated: 'seated for', hovering: 'hover for', offBike: 'off for' }
