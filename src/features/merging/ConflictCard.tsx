@@ -29,9 +29,14 @@ export function ConflictCard({ difference, told, merging, report, onChoose }: Pr
   return (
     <fieldset className="merging-conflict">
       <legend>
-        {told.at !== undefined && <span className="merging-clock">{formatClock(told.at)}</span>} {told.where && <b>{told.where}</b>}{' '}
-        <span>{told.what}</span>
-        {merging.base && told.base !== '' && <span className="merging-was"> was {told.base}</span>}
+        {told.at !== undefined && <span className="merging-clock">{formatClock(told.at)}</span>}
+        {told.where && <b> {told.where}</b>} {told.what}
+        {merging.base && told.base !== '' && (
+          <>
+            {' '}
+            <span className="merging-was">was {told.base}</span>
+          </>
+        )}
       </legend>
       <div className="merging-sides">
         {SIDES.map((side) => {
