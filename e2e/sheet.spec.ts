@@ -60,7 +60,7 @@ test('only the pages are printed, in ink, from a dark screen too', async ({ page
 
 test('no song is split: each band stands whole in one column, on the screen as on paper', async ({ page }) => {
   await openSheet(page, 'Ridge and Return', 'A4')
-  await expect(page.getByText('(continued)')).toHaveCount(0)
+  await expect(page.locator('.sheet-pages').getByText('(continued)')).toHaveCount(0)
   const over = await page
     .locator('.sheet-page')
     .evaluateAll((sheets) => sheets.map((sheet) => [sheet.scrollHeight - sheet.clientHeight, sheet.scrollWidth - sheet.clientWidth]))

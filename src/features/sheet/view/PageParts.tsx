@@ -90,7 +90,7 @@ export function LegendBand({ contents, from = 0, to = 1 }: { contents: SheetCont
 export function CardHeader({ contents, page, pages }: { contents: SheetContents; page: number; pages: number }) {
   return (
     <header className="sheet-header sheet-card-header" data-part="header">
-      <b>{contents.title}</b>
+      <h2>{contents.title}</h2>
       <span>
         {page} of {pages}
       </span>

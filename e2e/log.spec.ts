@@ -1,0 +1,123 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from '@playwright/test'
+import { tabTo } from './support/keyboard.ts'
+import { openRidewright } from './support/openRidewright.ts'
+import { printToPdf } from './support/printToPdf.ts'
+import { readPdf, textOf } from './support/readPdf.ts'
+import { expect, test } from './support/test.ts'
+
+test('a class is logged as it was taught, kept over a reload, and never in the ride’s link', async ({ page }) => {
+  await openLog(page)
+  await logOn(page, '2026-11-25', async () => {
+    await page.getByLabel('really started at').fill('12:14')
+    await page.getByLabel('head count').fill('17')
+    await page.getByLabel('4 Quarter to Magnesium: what became of it').selectOption('skipped')
+    await page.getByLabel('1 Paper Comets over Harbour Nine: stars').selectOption('5')
+    await page.getByLabel('private note').fill('The fan is broken.')
+  })
+  const entry = page.locator('.log-list li')
+  await expect(entry).toContainText('started 12:14, booked 12:10')
+  await expect(entry).toContainText('17 rode · 1 skipped')
+  await page.reload()
+  await expect(entry).toContainText('The fan is broken.')
+  await page.getByRole('link', { name: 'hand over' }).click()
+  await expect(page.getByRole('textbox', { name: 'link' })).not.toHaveValue('')
+  await page.getByRole('link', { name: 'draft' }).click()
+  await expect(page.getByText('Quarter to Magnesium').first()).toBeVisible()
+})
+
+test('the log is reached from the start without a ride, and its address can be kept', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('link', { name: 'log', exact: true }).click()
+  await expect(page.getByText('Nothing yet.')).toBeVisible()
+  await expect(page).toHaveURL(/#\/log$/)
+  await page.reload()
+  await expect(page.getByRole('heading', { name: 'log', exact: true })).toBeVisible()
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await expect(page.getByRole('heading', { name: 'demo rides' })).toBeVisible()
+})
+
+test('a class led from the screen begins its entry: the late start is there already, after its end too', async ({ page }) => {
+  await page.clock.install({ time: new Date('2026-11-25T12:13:00Z') })
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await page.getByRole('link', { name: 'lead', exact: true }).click()
+  await page.getByRole('button', { name: 'the first one is now' }).click()
+  await page.clock.fastForward(1_500_000)
+  await page.clock.runFor(400)
+  await page.getByRole('button', { name: 'end the class' }).click()
+  await page.getByRole('button', { name: 'press again to end' }).click()
+  await page.getByRole('link', { name: 'log', exact: true }).click()
+  await page.getByRole('button', { name: /as taught/ }).click()
+  await expect(page.getByLabel('really started at')).toHaveValue('12:13')
+  await expect(page.getByLabel('booked at')).toHaveValue('12:10')
+})
+
+test('what repeats, whom it tires, and the songs used as a file and on paper', async ({ page }) => {
+  await openLog(page)
+  for (const day of ['2026-11-11', '2026-11-18', '2026-11-24']) await logOn(page, day)
+  await expect(page.getByText('0 % new to those who came to the last 2 classes.')).toBeVisible()
+  await expect(page.locator('.log-songs li')).toHaveCount(6)
+  await expect(page.getByText('1 class, load 101')).toBeVisible()
+
+  const waiting = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'save as CSV' }).click()
+  const download = await waiting
+  expect(download.suggestedFilename()).toBe('songs-used-2026-11-01-to-2026-11-25.csv')
+
+  const printed = await readPdf(await printToPdf(page))
+  const text = printed.map(textOf).join(' ')
+  expect(text).toContain('18 songs played from 2026-11-01 to 2026-11-25')
+  expect(text).toContain('differs from country to country')
+  for (const chrome of ['what repeats', 'classes taught', 'hand over', 'save as CSV']) expect(text).not.toContain(chrome)
+})
+
+test('logged with the keyboard alone', async ({ page }) => {
+  await openLog(page)
+  await tabTo(page, page.getByRole('button', { name: /as taught/ }))
+  await page.keyboard.press('Enter')
+  await tabTo(page, page.getByLabel('head count'))
+  await page.keyboard.type('12')
+  await tabTo(page, page.getByLabel('2 Brickworks Elevator: stars'))
+  await page.keyboard.type('4')
+  await tabTo(page, page.getByRole('button', { name: 'keep in the log' }))
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.log-list li')).toContainText('12 rode')
+  await tabTo(page, page.getByRole('button', { name: /^delete/ }))
+  await page.keyboard.press('Enter')
+  await tabTo(page, page.getByRole('button', { name: 'put it back' }))
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.log-list li')).toContainText('12 rode')
+})
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`no barriers that axe finds, ${scheme}, wide and narrow`, async ({ page }) => {
+    test.slow()
+    await page.emulateMedia({ colorScheme: scheme })
+    await openLog(page)
+    await logOn(page, '2026-11-24')
+    await logOn(page, '2026-11-18')
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+    await page.setViewportSize({ width: 390, height: 800 })
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
+    await page.getByRole('button', { name: /as taught/ }).click()
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([])
+  })
+}
+
+async function openLog(page: Page): Promise<void> {
+  await page.clock.setFixedTime(new Date('2026-11-25T19:30:00Z'))
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await page.getByRole('link', { name: 'log', exact: true }).click()
+  await expect(page.getByRole('button', { name: /as taught/ })).toBeVisible()
+}
+
+async function logOn(page: Page, day: string, change = async () => {}): Promise<void> {
+  await page.getByRole('button', { name: /as taught/ }).click()
+  await page.getByLabel('day', { exact: true }).fill(day)
+  await change()
+  await page.getByRole('button', { name: 'keep in the log' }).click()
+  await expect(page.getByRole('button', { name: /as taught/ })).toBeVisible()
+}
