@@ -1,0 +1,55 @@
+import type { Playlist } from '#formats/parsePlaylist.ts'
+import { finished } from './songReading.ts'
+
+/** XSPF is XML with a playlist at its root. */
+export const isXspf = (text: string): boolean =>
+  /^\ufeff?\s*(?:<\?xml[^>]*>\s*)?(?:<!--[\s\S]{0,2000}?-->\s*)*<(?:\w+:)?playlist\b/i.test(text)
+
+/** Longest file looked at, in characters. */
+const LONGEST = 4_000_000
+
+/**
+ * Reads an XSPF playlist: title, creator and duration (milliseconds) of each track. Everything
+ * else in the file, locations among it, is left aside. The four elements are found as XML writes
+ * them; document types are not followed, so no entity but the five of XML and numbers is read.
+ * Lines of the songs and problems are their numbers in the list. Source: XSPF version 1.
+ */
+export function readXspf(text: string): Playlist {
+  const playlist: Playlist = { songs: [], songLines: [], problems: [] }
+  const bare = text.slice(0, LONGEST).replace(/<!--[\s\S]*?-->/g, '')
+  let number = 0
+  for (const [, track] of bare.matchAll(/<(?:\w+:)?track\b[^>]*>([\s\S]*?)<\/(?:\w+:)?track\s*>/gi)) {
+    number++
+    const title = elementOf(track!, 'title') ?? ''
+    const duration = Number(elementOf(track!, 'duration') ?? 0)
+    const seconds = Number.isFinite(duration) && duration > 0 ? duration / 1000 : undefined
+    const read = finished(title, elementOf(track!, 'creator') || undefined, seconds)
+    if (read.ok) {
+      playlist.songs.push(read.song)
+      playlist.songLines.push(number)
+    } else playlist.problems.push({ line: number, text: title || 'a track without a title', sentence: read.sentence })
+  }
+  return playlist
+}
+
+function elementOf(track: string, name: string): string | undefined {
+  const found = new RegExp(`<(?:\\w+:)?${name}\\b[^>/]*>([\\s\\S]*?)</(?:\\w+:)?${name}\\s*>`, 'i').exec(track)
+  return found ? plain(found[1]!).replace(/\s+/g, ' ').trim() : undefined
+}
+
+const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
+
+/** Character data as text: sections as they stand, entities and numbers resolved once. */
+const plain = (xml: string): string =>
+  xml
+    .split(/(<!\[CDATA\[[\s\S]*?\]\]>)/)
+    .map((part) =>
+      part.startsWith('<![CDATA[') ? part.slice(9, -3) : part.replace(/&(#x?[\da-f]+|\w+);/gi, (all, name: string) => entity(name) ?? all),
+    )
+    .join('')
+
+function entity(name: string): string | undefined {
+  if (!name.startsWith('#')) return ENTITIES[name]
+  const code = /^#x/i.test(name) ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1))
+  return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : undefined
+}
