@@ -59,6 +59,18 @@ describe('the screen', () => {
     expect(at(line.from).texts.nextRest).toBe(', stay at 1½')
   })
 
+  it('says who leads and who speaks where it is not the first leader', () => {
+    const ride = leadRide()
+    const leaders = [
+      { id: 'o', name: 'Odalys Thornquill', wordsPerMinute: 140 },
+      { id: 'r', name: 'Remy Castellane-Voss', wordsPerMinute: 140 },
+    ]
+    const blocks = ride.sections[0]!.blocks.map((block, i) => ({ ...block, ...[{}, { leader: 'r' }, { leader: 'r', mic: 'o' }][i] }))
+    const led = ledClass(planOf({ ...ride, leaders, sections: ride.sections.with(0, { ...ride.sections[0]!, blocks }) }), logOf())
+    const rounds = [10, 40, 70, 110].map((time) => leadView(led, stateOf(led, time)).texts.round)
+    expect(rounds).toEqual(['', 'Remy leads', 'Remy leads, Odalys speaks', 'round 1 of 3'])
+  })
+
   it('has words for the moments without a block', () => {
     const plan = planOf({ ...leadRide(), briefingSeconds: 30, clearUpSeconds: 20 })
     const led = ledClass(plan, logOf())

@@ -84,13 +84,14 @@ function inBlock(led: LedClass, state: LeadState, held: string): NowWords {
   }
 }
 
-/** "Remy leads, Odalys speaks": in a class of two leaders. */
+/** "Remy leads, Odalys speaks": said, as on the sheet, only where it is not the first leader. */
 function leaderWords({ leaders }: Ride, block: Block): string {
-  if (leaders.length < 2) return ''
-  const named = (id: string | undefined) => (leaders.find((leader) => leader.id === id) ?? leaders[0]!).name.split(' ')[0]!
-  const leader = named(block.leader)
-  const speaker = named(block.mic ?? block.leader)
-  return leader === speaker ? `${leader} leads` : `${leader} leads, ${speaker} speaks`
+  const one = (id: string | undefined) => leaders.find((leader) => leader.id === id) ?? leaders[0]!
+  const leader = one(block.leader)
+  const speaker = one(block.mic ?? block.leader)
+  if (leader === leaders[0] && speaker === leaders[0]) return ''
+  const [leads, speaks] = [leader, speaker].map(({ name }) => name.split(' ')[0])
+  return leads === speaks ? `${leads} leads` : `${leads} leads, ${speaks} speaks`
 }
 
 const POSTURE_FOR: Record<Posture, string> = { standing: 'up for', seated: 'seated for', hovering: 'hover for', offBike: 'off for' }
