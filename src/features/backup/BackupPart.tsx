@@ -26,8 +26,8 @@ export function BackupPart({ now, onOpenFile }: Props) {
     <section className="backup" aria-labelledby="backup-head">
       <h2 id="backup-head">a backup of everything</h2>
       <p>
-        All rides with their private notes, all versions, bikes, riders and house rules, as one file. Putting one back first says what it
-        would change here.
+        All rides with their private notes, all versions, bikes, riders and house rules, and the log, as one file. Putting one back first
+        says what it would change here.
       </p>
       <div className="backup-actions">
         <Button onClick={() => void make()}>save a backup</Button>

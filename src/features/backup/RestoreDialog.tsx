@@ -51,6 +51,7 @@ function Entries({ restoring: { name, entries, taken, unreadable } }: { restorin
     ['ride', 'rides'],
     ['version', 'versions'],
     ['profile', 'bikes, riders and house rules'],
+    ['class', 'classes taught'],
   ] as const
   return (
     <div className="backup-entries">
