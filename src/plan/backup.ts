@@ -6,6 +6,7 @@ import { parseRide } from '#plan/parseRide.ts'
 import { plainCopy } from '#plan/plainCopy.ts'
 import { type Profile, readProfile, writeProfile } from '#plan/profile.ts'
 import { LIMITS } from '#plan/schema.ts'
+import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
 import { readVersion, type Version, type VersionHead, writeVersion } from '#plan/version.ts'
 
 /** The form of backups this build writes. */
@@ -22,6 +23,8 @@ export interface Backup {
   rides: KeptRide[]
   versions: Version[]
   profiles: Profile[]
+  /** The log; absent where nothing was logged. */
+  taught?: readonly TaughtClass[]
   /** Form points of the leader's own; absent where there are none. */
   formPoints?: readonly string[]
 }
@@ -35,17 +38,19 @@ const backupSchema = v.object({
   rides: v.pipe(v.array(v.object({ updated: v.pipe(v.number(), v.finite()), ride: v.unknown() })), v.maxLength(MOST)),
   versions: v.pipe(v.array(v.unknown()), v.maxLength(MOST)),
   profiles: v.pipe(v.array(v.unknown()), v.maxLength(MOST)),
+  taught: v.optional(v.pipe(v.array(v.unknown()), v.maxLength(MOST))),
   formPoints: v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(LIMITS.line))), v.maxLength(MOST))),
 })
 
 /** A backup as a plain value to write into a file. */
-export function writeBackup({ rides, versions, profiles, formPoints }: Backup): object {
+export function writeBackup({ rides, versions, profiles, taught, formPoints }: Backup): object {
   return {
     ridewright: 'backup',
     backup: CURRENT_BACKUP,
     rides,
     versions: versions.map(writeVersion),
     profiles: profiles.map((profile) => JSON.parse(writeProfile(profile)) as unknown),
+    ...(taught && { taught: taught.map((entry) => JSON.parse(writeTaught(entry)) as unknown) }),
     ...(formPoints && { formPoints }),
   }
 }
@@ -71,21 +76,29 @@ export function readBackup(value: unknown): ReadBackup {
   const versions = read.output.versions.flatMap((version) => readVersion(version) ?? [])
   const profiles = read.output.profiles.flatMap((profile) => profileOf(profile) ?? [])
   const { output } = read
-  const all = output.rides.length + output.versions.length + output.profiles.length
+  const taught = output.taught?.flatMap((entry) => taughtIn(entry) ?? [])
+  const all = output.rides.length + output.versions.length + output.profiles.length + (output.taught?.length ?? 0)
   const { formPoints } = output
   const backup = {
     ...(formPoints && { formPoints }),
+    ...(taught && { taught: onceEach([...taught], idOf) }),
     rides: onceEach(rides, ({ ride }) => ride.id),
     versions: onceEach(versions, idOf),
     profiles: onceEach(profiles, idOf),
   }
-  return { ok: true, backup, unreadable: all - rides.length - versions.length - profiles.length }
+  return { ok: true, backup, unreadable: all - rides.length - versions.length - profiles.length - (taught?.length ?? 0) }
 }
 
-/** A profile as it stands in a backup; one nested without end cannot even be written as text. */
+/** A profile or a class as it stands in a backup; one nested without end cannot even be written as text. */
 function profileOf(value: unknown): Profile | null {
+  return readProfile(textOf(value))
+}
+
+const taughtIn = (value: unknown): TaughtClass | null => readTaught(textOf(value))
+
+function textOf(value: unknown): string {
   const copy = plainCopy(value)
-  return copy.ok ? readProfile(JSON.stringify(copy.value) ?? '') : null
+  return copy.ok ? (JSON.stringify(copy.value) ?? '') : ''
 }
 
 const idOf = ({ id }: { id: string }): string => id
@@ -105,7 +118,7 @@ export type EntryState = 'new' | 'same' | 'newer' | 'older' | 'different'
 export interface BackupEntry {
   /** Its kind and id. */
   key: string
-  kind: 'ride' | 'version' | 'profile'
+  kind: 'ride' | 'version' | 'profile' | 'class'
   title: string
   state: EntryState
 }
@@ -116,6 +129,7 @@ export interface Here {
   rides: readonly KeptRide[]
   versions: readonly VersionHead[]
   profiles: readonly Profile[]
+  taught?: readonly TaughtClass[]
 }
 
 /** Every entry of a backup with what it would do here; rides first. */
@@ -145,8 +159,18 @@ export function compareBackup(backup: Backup, here: Here): BackupEntry[] {
       const state = held === undefined ? 'new' : sameValue(held, profile) ? 'same' : 'different'
       return { key: keyOf('profile', profile.id), kind: 'profile', title: profile.name, state }
     }),
+    ...classesOf(backup, here),
     ...formPointsOf(backup, here),
   ]
+}
+
+function classesOf({ taught = [] }: Backup, here: Here): BackupEntry[] {
+  const held = new Map(here.taught?.map((entry) => [entry.id, entry]))
+  return taught.map((entry) => {
+    const own = held.get(entry.id)
+    const state = own === undefined ? 'new' : sameValue(own, entry) ? 'same' : 'different'
+    return { key: keyOf('class', entry.id), kind: 'class', title: `${entry.title}, taught ${entry.day}`, state }
+  })
 }
 
 /** The key of the leader's own form points. */

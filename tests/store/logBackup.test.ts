@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { taughtOf } from '#engine/log/taughtOf.ts'
+import { readBackup } from '#plan/backup.ts'
+import { type TaughtClass, writeTaught } from '#plan/taught.ts'
+import { createAppStore } from '#store/createAppStore.ts'
+import type { RideShelf, TaughtShelf } from '#store/ports.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { countedIds } from '#tests/support/smallRide.ts'
+
+const ride = demoRide('spark')
+const entryOf = (id: string, day: string): TaughtClass =>
+  JSON.parse(JSON.stringify(taughtOf({ ride, report: computeRide(ride) }, { id, day, startedAt: '12:10' })))
+
+/** A page whose log holds these. */
+function aMachine(...entries: TaughtClass[]) {
+  const held = new Map(entries.map((entry) => [entry.id, entry]))
+  const taught: TaughtShelf = {
+    list: async () => [...held.values()],
+    save: async (entry) => void held.set(entry.id, entry),
+    remove: async (id) => void held.delete(id),
+  }
+  const shelf: RideShelf = {
+    list: async () => [],
+    load: async () => ({ ok: false, sentence: '', details: [] }),
+    save: async () => undefined,
+    remove: async () => undefined,
+  }
+  const store = createAppStore({ newId: countedIds('n'), shelf, taught })
+  return { state: store.getState, held }
+}
+
+describe('the log in a backup', () => {
+  it('goes into it, and comes back where it is not', async () => {
+    const entries = [entryOf('a', '2026-11-18'), entryOf('b', '2026-11-25')]
+    const made = (await aMachine(...entries)
+      .state()
+      .makeBackup())!
+    expect(made.holds).toContain('2 classes taught')
+    const other = aMachine({ ...entries[0]!, headCount: 3 })
+    await other.state().receiveBackup(JSON.parse(JSON.stringify(made.file)), 'all.json')
+    expect(
+      other
+        .state()
+        .restoring!.entries.map(({ kind, title, state }) => [kind, title, state])
+        .sort(),
+    ).toEqual([
+      ['class', 'Twenty-Minute Spark, taught 2026-11-18', 'different'],
+      ['class', 'Twenty-Minute Spark, taught 2026-11-25', 'new'],
+    ])
+    other.state().takeEntry('class a', false)
+    await other.state().restoreBackup()
+    expect(other.held.get('a')).toMatchObject({ headCount: 3 })
+    expect(other.held.get('b')).toEqual(entries[1])
+    expect(other.state().taught).toHaveLength(2)
+  })
+
+  it('an entry that cannot be read spoils nothing else and is counted', () => {
+    const good = JSON.parse(writeTaught(entryOf('a', '2026-11-18')))
+    const read = readBackup({
+      ridewright: 'backup',
+      backup: 1,
+      rides: [],
+      versions: [],
+      profiles: [],
+      taught: [good, { ...good, day: 'soon' }, null],
+    })
+    expect(read).toMatchObject({ ok: true, unreadable: 2, backup: { taught: [{ id: 'a' }] } })
+  })
+})
