@@ -11,7 +11,7 @@ import { ChangeRow } from './ChangeRow.tsx'
 import { CurveSketch } from './CurveSketch.tsx'
 import { DerivedChanges } from './DerivedChanges.tsx'
 import { titleOf, whenOf } from './versionWords.ts'
-import { describe } from './words/describe.ts'
+import { sayDifference } from './words/sayDifference.ts'
 
 interface Props {
   /** Id of the version the comparison starts from; null while nothing is compared. */
@@ -76,7 +76,7 @@ function Changes({ before, after }: { before: Ride; after: Ride }) {
   const told = useMemo(() => {
     const telling = { base: before, mine: after, theirs: before, reports: { mine: reports.after, theirs: reports.before } }
     const changes = mergeRides(before, after, before).own
-    return changes.map((difference) => ({ ...describe(difference, telling), difference }))
+    return changes.map((difference) => ({ ...sayDifference(difference, telling), difference }))
   }, [before, after, reports])
   if (told.length === 0) return <p>These two say the same.</p>
   return (

@@ -7,7 +7,7 @@ import type { Merging } from '#store/mergeSlice.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
 import { CurveSketch } from './CurveSketch.tsx'
-import { startOf, type Told } from './words/describe.ts'
+import { startOf, type Told } from './words/sayDifference.ts'
 
 interface Props {
   difference: Difference

@@ -11,7 +11,7 @@ import { ChangeRow } from './ChangeRow.tsx'
 import { ConflictCard } from './ConflictCard.tsx'
 import { CurveSketch } from './CurveSketch.tsx'
 import { DerivedChanges } from './DerivedChanges.tsx'
-import { describe, type Telling, type Told } from './words/describe.ts'
+import { sayDifference, type Telling, type Told } from './words/sayDifference.ts'
 import './merging.css'
 
 /** A ride that came back beside one's own: what changed, what has to be decided, and what follows. */
@@ -31,7 +31,7 @@ function Comparison({ merging }: { merging: Merging }) {
   const after = useMemo(() => computeRide(merge.merged), [merge.merged])
   const telling: Telling = { base, mine, theirs, reports }
   const told = (differences: readonly Difference[]): Entry[] =>
-    differences.map((difference) => ({ ...describe(difference, telling), difference }))
+    differences.map((difference) => ({ ...sayDifference(difference, telling), difference }))
   const [conflicts, taken, own] = [told(merge.conflicts), told(merge.taken), told(merge.own)]
   const rides = [mine, theirs]
 

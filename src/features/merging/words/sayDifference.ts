@@ -34,7 +34,7 @@ export interface Told {
 }
 
 /** Tells a difference. */
-export function describe(difference: Difference, telling: Telling): Told {
+export function sayDifference(difference: Difference, telling: Telling): Told {
   const about = whereabouts(difference.place, telling)
   switch (difference.kind) {
     case 'field': {
