@@ -118,6 +118,16 @@ describe('whatever is pressed', () => {
     )
   })
 
+  it('has a state for every ride and every press', () => {
+    fc.assert(
+      fc.property(arbitraryRide(), arbitraryEvents(1500), fc.double({ min: 0, max: 600, noNaN: true }), (ride, events, later) => {
+        const state = stateOf(ledClass(planOf(ride), logOf(...events)), (events.at(-1)?.at ?? 0) + later)
+        expect(Number.isFinite(state.spare + state.behind + state.songLeft + state.secondsLeft)).toBe(true)
+      }),
+      { numRuns: 300 },
+    )
+  })
+
   it('never moves what is over', () => {
     fc.assert(
       fc.property(arbitraryEvents(300), arbitraryEvents(300), (first, second) => {

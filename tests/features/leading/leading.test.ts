@@ -120,7 +120,7 @@ describe('the screen', () => {
         const view = leadView(led, stateOf(led, (events.at(-1)?.at ?? 0) + later))
         expect(JSON.stringify(view)).not.toMatch(/NaN|undefined|Infinity|null/)
       }),
-      { numRuns: 60 },
+      { numRuns: 200 },
     )
   })
 })

@@ -1,14 +1,22 @@
 import { asPlaying, clipped, lengthOf } from '#engine/leading/items.ts'
 import type { Cut } from '#engine/leading/leadLog.ts'
 import type { Led, LedItem, LedSection } from '#engine/leading/led.ts'
-import { momentAt } from '#engine/leading/ledTimes.ts'
+import { ledTimes, momentAt } from '#engine/leading/ledTimes.ts'
 import type { Acted, Standing } from './act.ts'
 
 /** The class without what is cut. What has begun or is over by now is not cut any more. */
 export function takeCuts(standing: Standing, cuts: readonly Cut[]): Acted {
   const { led } = standing
   const next = cuts.filter((cut) => isToCome(standing, cut)).reduce(without, led)
-  return { led: next, said: next === led ? 'That is no longer to come.' : 'Cut.' }
+  if (next === led) return { led, said: 'That is no longer to come.' }
+  return { led: heldBefore(standing, next), said: 'Cut.' }
+}
+
+/** What is held before a song that is gone is held before the next one. */
+function heldBefore({ plan }: Standing, led: Led): Led {
+  const { hold } = led
+  if (hold?.moment.kind !== 'leadIn') return led
+  return { ...led, hold: { ...hold, moment: momentAt(plan, led, ledTimes(plan, led), hold.at) } }
 }
 
 /** Whether all that a cut takes away is still to come. */
