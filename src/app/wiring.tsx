@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
+import { openSongStorage } from '#storage/songStorage.ts'
 import { openTaughtStorage } from '#storage/taughtStorage.ts'
 import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
@@ -25,15 +26,24 @@ import '#ui/base.css'
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
   registerServiceWorker()
-  const [storage, profiles, versions, taught] = await Promise.all([
+  const [storage, profiles, versions, taught, songs] = await Promise.all([
     openStorage(),
     openProfileStorage(),
     openVersionStorage(),
     openTaughtStorage(),
+    openSongStorage(),
   ])
   const shelf = storage.warning === null ? storage : null
-  const store = createAppStore({ newId: createIds((bytes) => crypto.getRandomValues(bytes)), shelf, profiles, versions, taught })
+  const store = createAppStore({
+    newId: createIds((bytes) => crypto.getRandomValues(bytes)),
+    shelf,
+    profiles,
+    versions,
+    taught,
+    songs,
+  })
   void store.getState().refreshProfiles()
+  void store.getState().refreshSongs()
   const notes = localNotes()
 
   if (shelf) {
