@@ -31,8 +31,9 @@ export function createSongAnalyser(world: SoundWorld) {
   let busy = false
 
   async function next(): Promise<void> {
+    if (busy) return
     const one = queue.shift()
-    if (busy || !one) return
+    if (!one) return
     busy = true
     one.say(await hearOne(one, world))
     busy = false

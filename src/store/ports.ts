@@ -1,8 +1,8 @@
 import type { RideReport } from '#engine/report.ts'
+import type { BeatHints, Hearing } from '#plan/heardSong.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import type { NewVersion, Version, VersionHead } from '#plan/version.ts'
 
@@ -17,10 +17,17 @@ export interface Ports {
   profiles?: ProfileShelf | null
   /** Where the log of classes taught is kept; absent or null while nothing can be kept. */
   taught?: TaughtShelf | null
-  /** Where songs are kept apart from rides; absent or null while nothing can be kept. */
-  songs?: SongShelf | null
   /** Where versions of rides are kept; absent or null while nothing can be kept. */
   versions?: VersionShelf | null
+  /** Finds the beat in files of music; absent or null where there is no sound. */
+  hearSong?: HearSong | null
+}
+
+/** Hears one file of music after another, and says of each where it stands, until it is heard, failed or aborted. */
+export type HearSong = (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void) => HearingOf
+
+export interface HearingOf {
+  abort: () => void
 }
 
 /** Saved rides, as far as the store is concerned. */
@@ -42,13 +49,6 @@ export interface ProfileShelf {
 export interface TaughtShelf {
   list: () => Promise<TaughtClass[]>
   save: (entry: TaughtClass) => Promise<void>
-  remove: (id: string) => Promise<void>
-}
-
-/** Kept songs, as far as the store is concerned. */
-export interface SongShelf {
-  list: () => Promise<ShelfSong[]>
-  save: (song: ShelfSong) => Promise<void>
   remove: (id: string) => Promise<void>
 }
 

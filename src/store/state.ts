@@ -6,12 +6,12 @@ import type { LogSlice } from './logSlice.ts'
 import type { MergeSlice } from './mergeSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
+import type { HearSong } from './ports.ts'
 import type { ProfileSlice } from './profileSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
 import type { ShownOnSlice } from './shownOnSlice.ts'
-import type { SongSlice } from './songSlice.ts'
 import type { VersionSlice } from './versionSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
@@ -28,7 +28,6 @@ export type AppState = RideSlice &
   MergeSlice &
   BackupSlice &
   ShownOnSlice &
-  SongSlice &
   NoticeSlice &
   ViewSlice &
   Makers
@@ -37,6 +36,8 @@ export type AppState = RideSlice &
 export interface Makers {
   /** Another id at every call. */
   newId: () => string
+  /** Finds the beat in files of music; null where there is no sound. */
+  hearSong: HearSong | null
 }
 
 export type AppStore = StoreApi<AppState>

@@ -14,7 +14,7 @@ const LONG_FILES: Record<string, string> = {
 }
 const LONG = 300
 
-const PICTURES = /\.(png|woff2|ico)$/
+const PICTURES = /\.(png|woff2|ico|wav|mp3|ogg|flac)$/
 const texts = repositoryFiles().filter((path) => !PICTURES.test(path))
 
 test('the top level holds what belongs there and nothing else', () => {

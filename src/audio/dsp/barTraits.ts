@@ -23,6 +23,10 @@ export interface Accents {
   mid: Float64Array
   high: Float64Array
   chord: Float64Array
+  /** Where what is heard over eight beats changes most: parts of a song begin on ones. */
+  edge: Float64Array
+  /** The loudest cymbals: a crash marks a one. */
+  crash: Float64Array
   /** How present thirds of a beat are, against the beat; a sign of six eighths. */
   thirds: number
 }
@@ -34,20 +38,42 @@ export function accentsOn({ onsets, curve, harmony }: Heard, beats: readonly num
     Float64Array.from(seconds, (second) => peakNear(of, second * rate, NEAR * rate))
   const after = (part: number) => beats.slice(1).map((second, i) => beats[i]! + part * (second - beats[i]!))
   const thirds = [meanOf(heard(curve, after(1 / 3))), meanOf(heard(curve, after(2 / 3)))]
+  const low = standard(heard(onsets.low, beats))
+  const mid = standard(heard(onsets.mid, beats))
+  const high = standard(heard(onsets.high, beats))
   return {
-    low: standard(heard(onsets.low, beats)),
-    mid: standard(heard(onsets.mid, beats)),
-    high: standard(heard(onsets.high, beats)),
+    low,
+    mid,
+    high,
     chord: standard(Float64Array.from(beats, (second) => valueAt(harmony.change, second * harmony.rate))),
+    edge: edgesOf([low, mid, high]),
+    crash: standard(high.map((value) => Math.max(0, value - 1.5))),
     thirds: Math.min(...thirds) / (meanOf(heard(curve, beats)) + 1e-9),
   }
+}
+
+/** Beats to both sides of a place in a song that are compared to find where its parts begin. */
+const ASIDE = 8
+
+/** How much the means of some accents change at each beat, kept only where no beat near has more. */
+function edgesOf(parts: readonly Float64Array[]): Float64Array {
+  const change = parts[0]!.map((_, k) =>
+    parts.reduce((sum, of) => {
+      const before = of.subarray(Math.max(0, k - ASIDE), k)
+      const after = of.subarray(k, k + ASIDE)
+      return before.length < ASIDE || after.length < ASIDE ? sum : sum + Math.abs(meanOf(after) - meanOf(before))
+    }, 0),
+  )
+  const peaks = change.map((value, k) => (value >= Math.max(...change.subarray(Math.max(0, k - ASIDE), k + ASIDE + 1)) ? value ** 2 : 0))
+  const mean = meanOf(peaks) + 1e-9
+  return peaks.map((value) => value / mean - 1)
 }
 
 /**
  * What speaks for and against a bar: how kick, snare, cymbal and chords fall on its first, second, third and last
  * beat, and how alike the song is one bar on against one beat more or less.
  */
-export function barTraits({ low, mid, high, chord, thirds }: Accents, { bar, one }: BarGuess): number[] {
+export function barTraits({ low, mid, high, chord, edge, crash, thirds }: Accents, { bar, one }: BarGuess): number[] {
   const at = (of: Float64Array, beat: number) => {
     let sum = 0
     let n = 0
@@ -73,6 +99,8 @@ export function barTraits({ low, mid, high, chord, thirds }: Accents, { bar, one
       const four = likeness(of, 4) + likeness(of, 8)
       return bar === 3 ? three - four : bar === 4 ? four - three : 0
     }),
+    ...forBar(at(edge, 0)),
+    ...forBar(at(crash, 0)),
     bar === 2 ? likeness(low, 2) - likeness(low, 3) : 0,
   ]
 }

@@ -9,12 +9,15 @@ import { choose, scoreOf } from './scoreOf.ts'
 
 /** Where the first beat may stand against the strongest onsets, as shares of the period. */
 const TURNS = [0, 0.25, 0.5, 0.75]
-/** Log odds a tempo inside the window gains: enough to settle half against double, not to turn the beat off the music. */
-const WINDOW_GAIN = 3
+/** How near two tempi in whole octaves have to be to each other to be the same music. */
+const OCTAVE = 0.01
 /** Two grids whose beats are nearer than this share of a period are one. */
 const SAME = 0.06
 
-/** The grid of constant tempo that is most likely the beat, and its odds against all others, 0 to 1. */
+/**
+ * The grid of constant tempo that is most likely the beat, and its odds against all others, 0 to 1. A tempo outside
+ * the window gives way to its double or half inside it: which of them is ridden is a choice, not a hearing.
+ */
 export function choosePulse(heard: Heard, window?: TempoWindow): { line: Line; odds: number } {
   const lines: Line[] = []
   for (const period of candidatePeriods(heard.rhythm)) {
@@ -24,10 +27,17 @@ export function choosePulse(heard: Heard, window?: TempoWindow): { line: Line; o
     }
   }
   if (lines.length === 0) return { line: { period: 0.5, start: 0 }, odds: 0 }
-  const gain = (line: Line) => (window && 60 / line.period >= window.from && 60 / line.period <= window.to ? WINDOW_GAIN : 0)
-  const { best, odds } = choose(lines, (line) => scoreOf(pulseTraits(heard, line), PULSE_WEIGHTS) + gain(line), same)
-  return { line: best, odds }
+  const scores = new Map(lines.map((line) => [line, scoreOf(pulseTraits(heard, line), PULSE_WEIGHTS)]))
+  const scoreOfLine = (line: Line) => scores.get(line)!
+  const likeliest = choose(lines, scoreOfLine, same)
+  if (!window || isIn(window, likeliest.best)) return { line: likeliest.best, odds: likeliest.odds }
+  const octaves = lines.filter((line) => isIn(window, line) && isOctave(line, likeliest.best))
+  return { line: octaves.length === 0 ? likeliest.best : choose(octaves, scoreOfLine, same).best, odds: likeliest.odds }
 }
+
+const isIn = ({ from, to }: TempoWindow, { period }: Line): boolean => 60 / period >= from && 60 / period <= to
+
+const isOctave = (a: Line, b: Line): boolean => [2, 0.5].some((octave) => Math.abs((a.period * octave) / b.period - 1) < OCTAVE)
 
 function same(a: Line, b: Line): boolean {
   if (Math.abs(a.period / b.period - 1) > 0.001) return false

@@ -16,7 +16,7 @@ export function downsample({ samples, rate }: Sound, n: number): Sound {
   for (let i = 0; i < length; i++) {
     let sum = 0
     const from = i * n - n + 1
-    for (let k = 0; k < weights.length; k++) sum += weights[k]! * (samples[from + k] ?? 0)
+    for (let k = Math.max(0, -from); k < weights.length && from + k < samples.length; k++) sum += weights[k]! * samples[from + k]!
     out[i] = sum
   }
   return { samples: out, rate: rate / n }

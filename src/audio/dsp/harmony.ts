@@ -1,5 +1,6 @@
 import { downsample } from './downsample.ts'
 import { makeFft } from './fft.ts'
+import { padded } from './padded.ts'
 
 /** How much the chord changes, frame by frame; frame i is at i / rate seconds. */
 export interface Harmony {
@@ -39,12 +40,13 @@ export function* harmonyInSteps(samples: Float32Array, sampleRate: number): Gene
   const window = Float64Array.from({ length: SIZE }, (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / SIZE))
   const re = new Float64Array(SIZE)
   const im = new Float64Array(SIZE)
+  const wide = padded(sound.samples, SIZE / 2, 2 * SIZE)
   const chroma = new Float32Array((count + 1) * PITCHES)
   for (let frame = 0; frame < count; frame += 2) {
-    const start = frame * hop - SIZE / 2
+    const start = frame * hop
     for (let i = 0; i < SIZE; i++) {
-      re[i] = window[i]! * (sound.samples[start + i] ?? 0)
-      im[i] = window[i]! * (sound.samples[start + hop + i] ?? 0)
+      re[i] = window[i]! * wide[start + i]!
+      im[i] = window[i]! * wide[start + hop + i]!
     }
     fft(re, im)
     for (let k = first; k <= last; k++) {

@@ -1,6 +1,7 @@
 import { makeBands } from './bands.ts'
 import { downsample } from './downsample.ts'
 import { makeFft } from './fft.ts'
+import { padded } from './padded.ts'
 
 /** How strongly something starts to sound, frame by frame; frame i is at i / rate seconds. */
 export interface Onsets {
@@ -25,11 +26,6 @@ const SIZE = 1024
 const GAIN = 8
 /** Rise is measured over this many frames. */
 const BACK = 2
-/**
- * The compressed rise of a sharp start peaks before its middle stands under the window's middle; seconds.
- * Measured on clicks.
- */
-const EARLY = 0.012
 /** Frames between two words on how far it is. */
 const STEP = 2000
 
@@ -50,13 +46,13 @@ export function* onsetsInSteps(samples: Float32Array, sampleRate: number): Gener
   const window = Float64Array.from({ length: SIZE }, (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / SIZE))
   const re = new Float64Array(SIZE)
   const im = new Float64Array(SIZE)
-  const shift = SIZE / 2 - Math.round(EARLY * sound.rate)
+  const wide = padded(sound.samples, SIZE / 2, 2 * SIZE)
   let total = 0
   for (let frame = 0; frame < count; frame += 2) {
-    const start = frame * hop - shift
+    const start = frame * hop
     for (let i = 0; i < SIZE; i++) {
-      re[i] = window[i]! * (sound.samples[start + i] ?? 0)
-      im[i] = window[i]! * (sound.samples[start + hop + i] ?? 0)
+      re[i] = window[i]! * wide[start + i]!
+      im[i] = window[i]! * wide[start + hop + i]!
     }
     fft(re, im)
     for (let b = 0; b < bands.length; b++) {

@@ -5,12 +5,12 @@ import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { actionsOnSection, type SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
+import { HearSong } from '#features/drafting/panel/section/HearSong.tsx'
 import { NewSong } from '#features/drafting/panel/section/NewSong.tsx'
 import { RiddenFields } from '#features/drafting/panel/section/RiddenFields.tsx'
 import { parseLeadIn } from '#features/drafting/panel/section/rules.ts'
 import { SectionFit } from '#features/drafting/panel/section/SectionFit.tsx'
 import { SectionHeader, SectionNotes } from '#features/drafting/panel/section/SectionHeader.tsx'
-import { KeepSong, ShelfSongs } from '#features/drafting/panel/section/ShelfSongs.tsx'
 import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
 import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
 import { type Foot, isSet, type Section } from '#plan/model.ts'
@@ -82,6 +82,8 @@ function SectionFields({ section }: { section: Section }) {
         />
         <LeaderRows blocks={blocks} />
       </div>
+      {/* Another key for another section: what is still being heard for the one before it stops. */}
+      <HearSong key={section.id} song={song} newId={does.newId} onSong={does.setSong} />
       <SongChange section={section} does={does} />
     </>
   )
@@ -96,7 +98,6 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
     return (
       <section className="panel-group panel-edit-only" aria-label="song">
         <h3>add a song</h3>
-        <ShelfSongs section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} newId={does.newId}>
           {(next) => (
             <>
@@ -121,9 +122,7 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
   }
   return (
     <div className="panel-edit-only panel-parts-only">
-      <KeepSong song={song} />
       <Fold title="swap the song">
-        <ShelfSongs key={song.id} section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} replaces newId={does.newId}>
           {(next) => <SwapSong sectionId={section.id} song={next} onDone={() => setSwaps(swaps + 1)} />}
         </NewSong>

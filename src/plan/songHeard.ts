@@ -1,0 +1,35 @@
+import { gridOfTempo } from '#plan/beatGrid.ts'
+import { patched } from '#plan/edits.ts'
+import type { Beats, HeardSong } from '#plan/heardSong.ts'
+import type { BeatGrid, Song } from '#plan/model.ts'
+import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
+import type { Seconds } from '#units/units.ts'
+
+/**
+ * A song with what was heard in its file: length, tempo, first beat and bars. A song that is there keeps what its
+ * leader wrote, its title first of all; a new one is called as the file is. Count 0 is the first one of a bar, so
+ * that eights begin where bars do. Six eighths are counted in their two beats, which is what legs follow, so they
+ * make bars of four.
+ */
+export function songHeard(heard: HeardSong, old: Song | null | undefined, newId: () => string): Song {
+  const song: Song = old ?? { id: newId(), title: heard.title, lengthSeconds: 0, strikesPerBeat: null }
+  const lengthSeconds = Number(heard.lengthSeconds.toFixed(2))
+  const { beats } = heard
+  if (!beats) return patched(song, { lengthSeconds })
+  return patched(song, {
+    lengthSeconds,
+    grid: gridHeard(beats),
+    strikesPerBeat: song.grid ? song.strikesPerBeat : strikesForTempo(beats.bpm),
+  })
+}
+
+function gridHeard({ bpm, beats, downbeats, beatsPerBar, firstBeat, steady }: Beats): BeatGrid {
+  const bar = beatsPerBar === 6 ? 4 : beatsPerBar
+  const one = downbeats[0] ?? firstBeat
+  if (steady) return gridOfTempo(bpm, exact(one), bar)
+  const anchors = beats.filter((second) => second >= one).map((second, count): [number, Seconds] => [count, exact(second)])
+  return anchors.length < 2 ? gridOfTempo(bpm, exact(one), bar) : { anchors, beatsPerBar: bar }
+}
+
+/** A tenth of a millisecond, which is finer than a file's own clock is trusted. */
+const exact = (second: Seconds): Seconds => Number(second.toFixed(4))

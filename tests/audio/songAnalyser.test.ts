@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest'
+import { parseAnswer } from '#audio/protocol.ts'
+import { createSongAnalyser, type SoundWorld } from '#audio/songAnalyser.ts'
+import type { Beats, Hearing } from '#plan/heardSong.ts'
+
+const BEATS: Beats = {
+  bpm: 120,
+  beats: [0.5, 1, 1.5],
+  downbeats: [0.5],
+  beatsPerBar: 4,
+  firstBeat: 0.5,
+  confidence: 0.9,
+  drifts: [],
+  steady: true,
+}
+
+/** A world whose workers answer when told to. */
+function aWorld() {
+  const workers: { ended: boolean; say: (data: unknown) => void; break: () => void }[] = []
+  const world: SoundWorld = {
+    decode: async (bytes) => {
+      if (bytes.byteLength === 0) throw new Error('no sound')
+      return { samples: new Float32Array(bytes.byteLength), sampleRate: 1 }
+    },
+    startWorker: () => {
+      const worker = { onmessage: null, onerror: null, postMessage: () => {}, terminate: () => {} } as unknown as Worker
+      const told = {
+        ended: false,
+        say: (data: unknown) => worker.onmessage?.({ data } as MessageEvent),
+        break: () => worker.onerror?.({ message: 'out of memory' } as ErrorEvent),
+      }
+      worker.terminate = () => {
+        told.ended = true
+      }
+      workers.push(told)
+      return worker
+    },
+  }
+  return { world, workers }
+}
+
+const settled = () => new Promise((done) => setTimeout(done, 5))
+
+describe('files of music', () => {
+  it('are heard one after another, and a broken one says so by name', async () => {
+    const { world, workers } = aWorld()
+    const analyser = createSongAnalyser(world)
+    const said: Record<string, Hearing[]> = {}
+    for (const [name, bytes] of [
+      ['a_song.mp3', 'xxxx'],
+      ['broken.wav', ''],
+      ['b.ogg', 'yy'],
+    ] as const) {
+      said[name] = []
+      analyser.hear(new File([bytes], name), {}, (hearing) => said[name]!.push(hearing))
+    }
+    await settled()
+    expect(workers).toHaveLength(1)
+    expect(said['b.ogg']).toEqual([{ kind: 'waiting' }])
+    workers[0]!.say({ kind: 'share', share: 0.5 })
+    workers[0]!.say({ kind: 'beats', beats: BEATS })
+    await settled()
+    expect(said['a_song.mp3']!.at(-2)).toEqual({ kind: 'analysing', share: 0.5 })
+    expect(said['a_song.mp3']!.at(-1)).toEqual({ kind: 'heard', song: { title: 'a song', lengthSeconds: 4, beats: BEATS } })
+    expect(said['broken.wav']!.at(-1)).toEqual({ kind: 'failed', sentence: '“broken.wav” cannot be read as music by this browser.' })
+    expect(workers.map(({ ended }) => ended)).toEqual([true, false])
+    workers[1]!.break()
+    await settled()
+    expect(said['b.ogg']!.at(-1)).toMatchObject({ kind: 'failed', sentence: expect.stringContaining('b.ogg') })
+  })
+
+  it('can be stopped while they wait and while they are heard, and the rest go on', async () => {
+    const { world, workers } = aWorld()
+    const analyser = createSongAnalyser(world)
+    const last: Record<string, Hearing> = {}
+    const started = ['a', 'b', 'c'].map((name) =>
+      analyser.hear(new File(['x'], name), {}, (hearing) => {
+        last[name] = hearing
+      }),
+    )
+    await settled()
+    started[1]!.abort()
+    started[0]!.abort()
+    await settled()
+    expect([last.a, last.b]).toEqual([{ kind: 'aborted' }, { kind: 'aborted' }])
+    expect(workers.map(({ ended }) => ended)).toEqual([true, false])
+    workers[1]!.say({ kind: 'beats', beats: null })
+    await settled()
+    expect(last.c).toMatchObject({ kind: 'heard', song: { beats: null } })
+  })
+})
+
+describe('what a worker says', () => {
+  it('is read where it is of the protocol', () => {
+    expect(parseAnswer({ kind: 'share', share: 0.25 })).toEqual({ kind: 'share', share: 0.25 })
+    expect(parseAnswer({ kind: 'beats', beats: BEATS })).toEqual({ kind: 'beats', beats: BEATS })
+    expect(parseAnswer({ kind: 'beats', beats: null })).toEqual({ kind: 'beats', beats: null })
+  })
+
+  it.each([
+    null,
+    'beats',
+    { kind: 'share', share: 2 },
+    { kind: 'failed' },
+    { kind: 'beats', beats: { ...BEATS, bpm: Number.NaN } },
+    { kind: 'beats', beats: { ...BEATS, beats: [1, 1] } },
+    { kind: 'beats', beats: { ...BEATS, beatsPerBar: 5 } },
+    { kind: 'beats', beats: { ...BEATS, drifts: [{ from: 0 }] } },
+  ])('is nothing where it is not: %j', (data) => {
+    expect(parseAnswer(data)).toBeNull()
+  })
+})

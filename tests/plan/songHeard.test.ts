@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest'
+import { secondAt } from '#plan/beatGrid.ts'
+import type { Beats } from '#plan/heardSong.ts'
+import { tempoOf } from '#plan/model.ts'
+import { songHeard } from '#plan/songHeard.ts'
+import { aSong } from '#tests/support/smallRide.ts'
+
+const BEATS: Beats = {
+  bpm: 127.6184,
+  beats: [0.2, 0.67, 1.14, 1.61],
+  downbeats: [0.67],
+  beatsPerBar: 4,
+  firstBeat: 0.2,
+  confidence: 0.9,
+  drifts: [],
+  steady: true,
+}
+const heard = { title: 'Lamp', lengthSeconds: 200.126, beats: BEATS }
+
+it('a new song is called as its file is, and counts from the first one of a bar at the tempo that was heard', () => {
+  const song = songHeard(heard, null, () => 'new')
+  expect(song).toMatchObject({ id: 'new', title: 'Lamp', lengthSeconds: 200.13, strikesPerBeat: 1 })
+  expect(tempoOf(song.grid!)).toBeCloseTo(127.618, 3)
+  expect(secondAt(song.grid!, 0)).toBe(0.67)
+  // After four minutes the tempo, kept to a thousandth, is off by less than a millisecond and a half.
+  expect(Math.abs((500 * 60) / 127.6184 + 0.67 - secondAt(song.grid!, 500))).toBeLessThan(0.0015)
+})
+
+it('a song that is there keeps its title, its strikes and its marks', () => {
+  const old = aSong('old', { title: 'Mine', strikesPerBeat: 2, marks: [{ count: 8, label: 'chorus' }] })
+  const song = songHeard(heard, old, () => 'new')
+  expect(song).toMatchObject({ id: 'old', title: 'Mine', strikesPerBeat: 2, marks: old.marks })
+})
+
+it('beats that follow a changing tempo are kept one by one', () => {
+  const { grid } = songHeard({ ...heard, beats: { ...BEATS, steady: false } }, null, () => 'new')
+  expect(grid!.anchors).toEqual([
+    [0, 0.67],
+    [1, 1.14],
+    [2, 1.61],
+  ])
+})
+
+it('six eighths are counted in their two beats, and a file without a beat gives its length alone', () => {
+  expect(songHeard({ ...heard, beats: { ...BEATS, beatsPerBar: 6 } }, null, () => 'new').grid!.beatsPerBar).toBe(4)
+  const bare = songHeard({ ...heard, beats: null }, null, () => 'new')
+  expect(bare.grid).toBeUndefined()
+  expect(bare.lengthSeconds).toBe(200.13)
+})
