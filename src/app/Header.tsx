@@ -14,11 +14,15 @@ const RIDE_PLACES: readonly { place: Place; label: string }[] = [
   { place: 'lead', label: 'lead' },
   { place: 'handover', label: 'hand over' },
   { place: 'setup', label: 'bikes & riders' },
+  { place: 'songs', label: 'songs' },
   { place: 'log', label: 'log' },
 ]
 
 /** What can be gone to without a ride. */
-const OTHER_PLACES: typeof RIDE_PLACES = [{ place: 'log', label: 'log' }]
+const OTHER_PLACES: typeof RIDE_PLACES = [
+  { place: 'songs', label: 'songs' },
+  { place: 'log', label: 'log' },
+]
 
 const THEMES: readonly { value: Theme; label: string }[] = [
   { value: 'auto', label: 'system' },
@@ -73,14 +77,16 @@ function Title() {
   return (
     <div className="app-title">
       <h1 title={title}>{title || 'untitled ride'}</h1>
-      <span>{meta}</span>
-      <ReadOnBike />
+      <div className="app-meta">
+        <span>{meta} ·</span>
+        <ReadOnBike />
+      </div>
     </div>
   )
 }
 
-/** "advanced · 20 min · Lanternfish, main room" */
-const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${shown.slotMinutes} min · ${shown.bike.name}` : '')
+/** "advanced · 20 min"; the bike stands beside it, as a choice. */
+const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${shown.slotMinutes} min` : '')
 
 /** Undo, redo and the state of saving; none of them means anything for a shared ride. */
 function Tools() {

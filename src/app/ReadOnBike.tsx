@@ -18,11 +18,12 @@ export function ReadOnBike() {
   const profiles = useApp((state) => state.profiles)
   const bikes = useMemo(() => bikesOf(profiles, own, readOn), [profiles, own, readOn])
   if (!own) return null
-  const choices = [{ value: OWN, label: 'its own bike' }, ...bikes.map(({ bike, label }) => ({ value: bike.id, label }))]
+  const choices = [{ value: OWN, label: own.name }, ...bikes.map(({ bike, label }) => ({ value: bike.id, label }))]
   return (
     <Select
       className="app-read-on"
       label="shown on"
+      hideLabel
       value={readOn?.id ?? OWN}
       choices={choices}
       onChange={(id) => showOn(bikes.find(({ bike }) => bike.id === id)?.bike ?? null)}
