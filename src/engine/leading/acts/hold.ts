@@ -37,7 +37,7 @@ export function go(standing: Standing): Acted {
 }
 
 /** Whole times the held eight has come again at a place. */
-export const repeatsOf = (eight: Measure, place: Measure, length: Measure): number => Math.max(0, Math.floor((place - eight) / length))
+const repeatsOf = (eight: Measure, place: Measure, length: Measure): number => Math.max(0, Math.floor((place - eight) / length))
 
 function later(led: Led, index: number, times: readonly LedTimes[], waited: Seconds): Led {
   const { one, leadIn }: LedSection = led.sections[index]!
