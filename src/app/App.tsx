@@ -9,6 +9,7 @@ import { VersionsPart } from '#features/merging/VersionsPart.tsx'
 import type { MakeExport } from '#features/sheet/exports.ts'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import { readSongList } from '#formats/readSongList.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import { type Place, standsAlone } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
@@ -32,6 +33,7 @@ const SetupPlace = lazy(() => import('#features/setup/SetupPlace.tsx').then((mod
 const LeadPlace = lazy(() => import('#features/leading/LeadPlace.tsx').then((module) => ({ default: module.LeadPlace })))
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
 const LogPlace = lazy(() => import('#features/log/LogPlace.tsx').then((module) => ({ default: module.LogPlace })))
+const SongsPlace = lazy(() => import('#features/songs/SongsPlace.tsx').then((module) => ({ default: module.SongsPlace })))
 const MergePlace = lazy(() => import('#features/merging/MergePlace.tsx').then((module) => ({ default: module.MergePlace })))
 
 /** Fetched when a code is first shown. */
@@ -95,6 +97,7 @@ export function App({ now, leadClock, onReload, onOpenFile }: Props) {
             {place === 'setup' && <SetupPlace />}
             {place === 'lead' && <LeadPlace clock={leadClock} />}
             {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />}
+            {place === 'songs' && <SongsPlace readList={readSongList} />}
             {place === 'log' && <LogPlace now={now} writeTable={writeTable} />}
             {place === 'merge' && <MergePlace />}
           </Suspense>

@@ -1,7 +1,7 @@
 import type { Place } from '#store/placeSlice.ts'
 
 /** The places a page address can name. */
-export const PLACES = ['start', 'draft', 'sheet', 'lead', 'handover', 'setup', 'log'] as const satisfies readonly Place[]
+export const PLACES = ['start', 'draft', 'sheet', 'lead', 'handover', 'setup', 'log', 'songs'] as const satisfies readonly Place[]
 
 /** What stands after the "#" of the page address. */
 export type Fragment = { kind: 'none' } | { kind: 'place'; place: Place; rideId?: string } | { kind: 'link'; text: string }

@@ -3,6 +3,7 @@ import { browserSound } from '#audio/browserSound.ts'
 import { createSongAnalyser } from '#audio/songAnalyser.ts'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
+import { openSongStorage } from '#storage/songStorage.ts'
 import { openTaughtStorage } from '#storage/taughtStorage.ts'
 import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
@@ -27,11 +28,12 @@ import '#ui/base.css'
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
   registerServiceWorker()
-  const [storage, profiles, versions, taught] = await Promise.all([
+  const [storage, profiles, versions, taught, songs] = await Promise.all([
     openStorage(),
     openProfileStorage(),
     openVersionStorage(),
     openTaughtStorage(),
+    openSongStorage(),
   ])
   const shelf = storage.warning === null ? storage : null
   const store = createAppStore({
@@ -40,9 +42,11 @@ export async function start(root: HTMLElement): Promise<void> {
     profiles,
     versions,
     taught,
+    songs,
     hearSong: createSongAnalyser(browserSound).hear,
   })
   void store.getState().refreshProfiles()
+  void store.getState().refreshSongs()
   const notes = localNotes()
 
   if (shelf) {

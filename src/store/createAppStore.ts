@@ -14,6 +14,7 @@ import { createRideSlice } from './rideSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
 import { createShelfSlice } from './shelfSlice.ts'
 import { createShownOnSlice } from './shownOnSlice.ts'
+import { createSongSlice } from './songSlice.ts'
 import type { AppState, AppStore } from './state.ts'
 import { createVersionSlice } from './versionSlice.ts'
 import { createViewSlice } from './viewSlice.ts'
@@ -36,6 +37,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createMergeSlice(set, get, ports),
       ...createBackupSlice(set, get, ports),
       ...createShownOnSlice(set, get, reportOf),
+      ...createSongSlice(set, get, ports.songs ?? null, ports.shelf),
       ...createNoticeSlice(set),
       ...createViewSlice(set),
       newId: ports.newId,

@@ -6,10 +6,10 @@ import { shownAs } from './rideSlice.ts'
 import { NOTHING_SELECTED } from './selectionSlice.ts'
 import type { AppState, GetState, SetState } from './state.ts'
 
-export type Place = 'start' | 'draft' | 'sheet' | 'lead' | 'handover' | 'merge' | 'setup' | 'log'
+export type Place = 'start' | 'draft' | 'sheet' | 'lead' | 'handover' | 'merge' | 'setup' | 'log' | 'songs'
 
 /** Places that are there without a ride. */
-export const standsAlone = (place: Place): boolean => place === 'start' || place === 'log'
+export const standsAlone = (place: Place): boolean => place === 'start' || place === 'log' || place === 'songs'
 
 /** Where the user is, and which ride came in by which door. */
 export interface PlaceSlice {

@@ -3,6 +3,7 @@ import type { BeatHints, Hearing } from '#plan/heardSong.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
+import type { ShelfSong } from '#plan/shelfSong.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import type { NewVersion, Version, VersionHead } from '#plan/version.ts'
 
@@ -17,6 +18,8 @@ export interface Ports {
   profiles?: ProfileShelf | null
   /** Where the log of classes taught is kept; absent or null while nothing can be kept. */
   taught?: TaughtShelf | null
+  /** Where songs are kept apart from rides; absent or null while nothing can be kept. */
+  songs?: SongShelf | null
   /** Where versions of rides are kept; absent or null while nothing can be kept. */
   versions?: VersionShelf | null
   /** Finds the beat in files of music; absent or null where there is no sound. */
@@ -49,6 +52,13 @@ export interface ProfileShelf {
 export interface TaughtShelf {
   list: () => Promise<TaughtClass[]>
   save: (entry: TaughtClass) => Promise<void>
+  remove: (id: string) => Promise<void>
+}
+
+/** Kept songs, as far as the store is concerned. */
+export interface SongShelf {
+  list: () => Promise<ShelfSong[]>
+  save: (song: ShelfSong) => Promise<void>
   remove: (id: string) => Promise<void>
 }
 

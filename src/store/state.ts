@@ -12,6 +12,7 @@ import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
 import type { ShownOnSlice } from './shownOnSlice.ts'
+import type { SongSlice } from './songSlice.ts'
 import type { VersionSlice } from './versionSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
@@ -28,6 +29,7 @@ export type AppState = RideSlice &
   MergeSlice &
   BackupSlice &
   ShownOnSlice &
+  SongSlice &
   NoticeSlice &
   ViewSlice &
   Makers

@@ -11,6 +11,7 @@ import { RiddenFields } from '#features/drafting/panel/section/RiddenFields.tsx'
 import { parseLeadIn } from '#features/drafting/panel/section/rules.ts'
 import { SectionFit } from '#features/drafting/panel/section/SectionFit.tsx'
 import { SectionHeader, SectionNotes } from '#features/drafting/panel/section/SectionHeader.tsx'
+import { KeepSong, ShelfSongs } from '#features/drafting/panel/section/ShelfSongs.tsx'
 import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
 import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
 import { type Foot, isSet, type Section } from '#plan/model.ts'
@@ -98,6 +99,7 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
     return (
       <section className="panel-group panel-edit-only" aria-label="song">
         <h3>add a song</h3>
+        <ShelfSongs section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} newId={does.newId}>
           {(next) => (
             <>
@@ -122,7 +124,9 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
   }
   return (
     <div className="panel-edit-only panel-parts-only">
+      <KeepSong song={song} />
       <Fold title="swap the song">
+        <ShelfSongs key={song.id} section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} replaces newId={does.newId}>
           {(next) => <SwapSong sectionId={section.id} song={next} onDone={() => setSwaps(swaps + 1)} />}
         </NewSong>

@@ -1,0 +1,67 @@
+import { useMemo, useState } from 'react'
+import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import { listOnShelf } from '#plan/shelfSong.ts'
+import { plural } from '#plan/words.ts'
+import { useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { FileButton } from '#ui/FileButton.tsx'
+
+/** Reads a list of songs; the app supplies it. */
+export type ReadList = (text: string) => { songs: PlaylistSong[]; problems: { line: number; text: string; sentence: string }[] }
+
+/** Longest file taken for a list, in bytes. */
+const LONGEST_FILE = 4_000_000
+const MOST_PROBLEMS = 5
+
+/** A list of songs, pasted or opened, put on the shelf. */
+export function BringIn({ readList }: { readList: ReadList }) {
+  const store = useAppStore()
+  const [text, setText] = useState('')
+  const [refused, setRefused] = useState<string | null>(null)
+  const { songs, problems } = useMemo(() => readList(text), [readList, text])
+
+  const open = async (file: File) => {
+    setRefused(null)
+    if (file.size > LONGEST_FILE) return setRefused(`${file.name} is too large for a list of songs.`)
+    setText(await file.text())
+  }
+  const keep = async () => {
+    const { songs: shelf, newId, keepSongs } = store.getState()
+    if (await keepSongs(listOnShelf(songs, shelf, newId))) setText('')
+  }
+  return (
+    <section className="songs-bring" aria-labelledby="songs-bring">
+      <h2 id="songs-bring">bring in a list</h2>
+      <label className="ui-field">
+        <span className="ui-field-label">songs</span>
+        <textarea
+          rows={6}
+          value={text}
+          spellCheck={false}
+          placeholder={'Low Tide, Salt Lantern, 3:45, 128'}
+          onChange={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <p className="songs-quiet">One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist.</p>
+      <div className="songs-go">
+        <Button tone="solid" disabled={songs.length === 0} onClick={() => void keep()}>
+          {songs.length === 0 ? 'put on the shelf' : `put ${plural(songs.length, 'song')} on the shelf`}
+        </Button>
+        <FileButton accept=".txt,.csv,.tsv,.xspf,.m3u,.m3u8,text/*" onFile={(file) => void open(file)}>
+          open a list…
+        </FileButton>
+      </div>
+      {refused && <p role="alert">{refused}</p>}
+      {problems.length > 0 && (
+        <ul className="songs-problems" aria-label="left out">
+          {problems.slice(0, MOST_PROBLEMS).map(({ line, text: words, sentence }) => (
+            <li key={line}>
+              {line}. “{words.slice(0, 60)}”: {sentence}
+            </li>
+          ))}
+          {problems.length > MOST_PROBLEMS && <li>and {problems.length - MOST_PROBLEMS} more.</li>}
+        </ul>
+      )}
+    </section>
+  )
+}

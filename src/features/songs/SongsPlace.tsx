@@ -1,0 +1,69 @@
+import { useEffect, useMemo, useState } from 'react'
+import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/shelfSong.ts'
+import { plural } from '#plan/words.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Select } from '#ui/Select.tsx'
+import { BringIn, type ReadList } from './BringIn.tsx'
+import { blankSong, EditSong } from './EditSong.tsx'
+import { SongTable } from './SongTable.tsx'
+import './songs.css'
+
+const ORDERS = SONG_ORDERS.map((order) => ({ value: order, label: order }))
+
+/** The songs kept apart from rides: found, corrected, brought in and taken away. */
+export function SongsPlace({ readList }: { readList: ReadList }) {
+  const store = useAppStore()
+  const songs = useApp((state) => state.songs)
+  const keepsSongs = useApp((state) => state.keepsSongs)
+  const [search, setSearch] = useState('')
+  const [order, setOrder] = useState<SongOrder>('title')
+  const [editing, setEditing] = useState<ShelfSong | null>(null)
+  const found = useMemo(() => findSongs(songs, search, order), [songs, search, order])
+  useEffect(() => {
+    const { refreshSongs, refreshSongRides, refreshTaught } = store.getState()
+    void Promise.all([refreshSongs(), refreshSongRides(), refreshTaught()])
+  }, [store])
+
+  const keep = async (song: ShelfSong) => {
+    if (await store.getState().keepSongs([song])) setEditing(null)
+  }
+  return (
+    <div className="songs">
+      <header className="songs-head">
+        <h1>songs</h1>
+        <p>{keepsSongs ? `${plural(songs.length, 'song')} on the shelf` : 'Nothing can be kept in this window, so no songs either.'}</p>
+      </header>
+      <div className="songs-columns">
+        <section className="songs-shelf" aria-label="shelf">
+          {songs.length > 0 && (
+            <div className="songs-find">
+              <label className="ui-field">
+                <span className="ui-field-label">find</span>
+                <input
+                  type="search"
+                  value={search}
+                  placeholder="title or artist"
+                  onChange={(event) => setSearch(event.currentTarget.value)}
+                />
+              </label>
+              <Select label="sort by" value={order} choices={ORDERS} onChange={setOrder} />
+            </div>
+          )}
+          {songs.length === 0 && keepsSongs && (
+            <p>No songs yet. Bring in a list, add one by hand, or keep a ride’s song from its panel in the draft.</p>
+          )}
+          {songs.length > 0 && found.length === 0 && <p>No song has “{search.trim()}” in its title or artist.</p>}
+          {found.length > 0 && <SongTable songs={found} onEdit={setEditing} />}
+        </section>
+        {keepsSongs && (
+          <aside className="songs-add" aria-label="bring songs in">
+            <BringIn readList={readList} />
+            <Button onClick={() => setEditing(blankSong(store.getState().newId()))}>add one by hand</Button>
+          </aside>
+        )}
+      </div>
+      {editing && <EditSong key={editing.id} kept={editing} onKeep={(song) => void keep(song)} onClose={() => setEditing(null)} />}
+    </div>
+  )
+}
