@@ -4,6 +4,7 @@ import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Band, SongClock } from './contents.ts'
+import type { LeadHands } from './handOver.ts'
 import { rowOf } from './rowOf.ts'
 
 export interface BandSource {
@@ -15,12 +16,11 @@ export interface BandSource {
   songClock: SongClock
   /** Id of the leader the sheet is made for. */
   reader?: string
-  /** True where the sheet says who leads. */
-  shared: boolean
+  hands: LeadHands
 }
 
 /** The band of one section: its head and a row for each of its changes. */
-export function bandOf({ ride, report, section, index, songClock, reader, shared }: BandSource): Band {
+export function bandOf({ ride, report, section, index, songClock, reader, hands }: BandSource): Band {
   const source = ride.sections[index]!
   const played = report.blocks.slice(section.blocks.from, section.blocks.to)
   return {
@@ -36,7 +36,7 @@ export function bandOf({ ride, report, section, index, songClock, reader, shared
     ],
     lead: played[0]?.foot ?? undefined,
     rows: played.map((block, row) =>
-      rowOf({ ride, section, block, before: played[row - 1], last: report.blocks[block.index - 1], songClock, reader, shared }),
+      rowOf({ ride, section, block, before: played[row - 1], last: report.blocks[block.index - 1], songClock, reader, hands }),
     ),
   }
 }

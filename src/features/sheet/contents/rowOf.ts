@@ -24,12 +24,11 @@ export interface RowSource {
   songClock: SongClock
   /** Id of the leader the sheet is made for. */
   reader?: string
-  /** True where two leaders share the class, or the sheet is for one of two. */
-  shared: boolean
+  hands: LeadHands
 }
 
 /** One change as it stands on the sheet. */
-export function rowOf({ ride, section, block: played, before, last, songClock, reader, shared }: RowSource): Row {
+export function rowOf({ ride, section, block: played, before, last, songClock, reader, hands }: RowSource): Row {
   const { block, ledger } = played
   const roles = rolesOf(ride, block)
   const spoken = spokenWords(block)
@@ -43,7 +42,7 @@ export function rowOf({ ride, section, block: played, before, last, songClock, r
     total: ledger.reading?.small ?? ledger.total,
     ...callAndWords(spoken, ledger),
     mine: reader === undefined || roles.leads === reader,
-    handOver: shared ? handOver(ride, roles, before, last, reader) : undefined,
+    handOver: handOver({ ride, before, last, reader, hands }, roles),
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
     level: levelOf(block.effort),
@@ -56,7 +55,11 @@ export function rowOf({ ride, section, block: played, before, last, songClock, r
 }
 
 /** A change of hands; at a section's first change also who has them, since sections stand on pages of their own. */
-function handOver(ride: Ride, roles: Roles, before: PlayedBlock | undefined, last: PlayedBlock | undefined, reader: string | undefined) {
+function handOver(
+  { ride, before, last, reader, hands }: Omit<RowSource, 'section' | 'block' | 'songClock'>,
+  roles: Roles,
+): string | undefined {
+  if (hands === 'unsaid' || (hands === 'one' && last)) return undefined
   return (
     handOverOf(ride, roles, last && rolesOf(ride, last.block), reader) ?? (before ? undefined : handOverOf(ride, roles, undefined, reader))
   )

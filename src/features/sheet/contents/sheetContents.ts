@@ -24,8 +24,8 @@ export interface SheetOptions {
 /** What a sheet of a ride says, row by row. Pure; the report must be the ride's own. */
 export function sheetContents(ride: Ride, report: RideReport, { date, songClock, reader, shorthand = [] }: SheetOptions): SheetContents {
   const { shorten, used } = shortenerOf(shorthand)
-  const shared = isShared(ride, report, reader)
-  const whole = report.sections.map((section, index) => bandOf({ ride, report, section, index, songClock, reader, shared }))
+  const hands = handsIn(ride, report, reader)
+  const whole = report.sections.map((section, index) => bandOf({ ride, report, section, index, songClock, reader, hands }))
   const bands = whole.map((band) => shortened(band, shorten))
   const rows = bands.flatMap((band) => band.rows)
   const heads = { song: songClock === 'left' ? 'left' : 'song', length: rows.some(isCounted) ? '8s' : 'for' }
@@ -48,11 +48,12 @@ export function sheetContents(ride: Ride, report: RideReport, { date, songClock,
 /** True where a row's length is in eights, not on the clock. */
 const isCounted = (row: Row): boolean => !row.length.includes(':')
 
-/** Who leads is said where it changes, and on a sheet for one of two. */
-function isShared(ride: Ride, { blocks }: RideReport, reader: string | undefined): boolean {
-  if (ride.leaders.length < 2) return false
+/** Nothing to say of a class that one leads; on a sheet for one of two it is said once. */
+function handsIn(ride: Ride, { blocks }: RideReport, reader: string | undefined): LeadHands {
+  if (ride.leaders.length < 2) return 'unsaid'
   const first = ride.leaders[0]!.id
-  return reader !== undefined || blocks.some(({ block }) => Object.values(rolesOf(ride, block)).some((id) => id !== first))
+  const change = blocks.some(({ block }) => Object.values(rolesOf(ride, block)).some((id) => id !== first))
+  return change ? 'change' : reader === undefined ? 'unsaid' : 'one'
 }
 
 const nameOf = ({ leaders }: Ride, id: string): string => leaders.find((leader) => leader.id === id)?.name ?? ''

@@ -93,16 +93,18 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
         {rows.slice(from, to).map(({ stretch, turn, inTurn }) => (
           <li key={stretch.id} className="sheet-row" data-part="row" data-turn={inTurn}>
             <EffortBar effort={stretch.effort} />
-            <span className="sheet-data">
-              <b className="sheet-minutes">{stretch.length}</b>
-              <b className="sheet-level">{stretch.level}</b>
-              <PostureMark posture={stretch.posture} />
-            </span>
-            <span className="sheet-words">
-              {turn && <b>{turn} </b>}
-              <b>{stretch.road}</b>, {stretch.effortWords}; {stretch.feel}
-              {stretch.notes.length > 0 && `; ${stretch.notes.join(', ')}`}
-              {stretch.options.length > 0 && <i>; {stretch.options.join(', ')}</i>}.
+            <span className="sheet-line">
+              <span className="sheet-data">
+                <b className="sheet-minutes">{stretch.length}</b>
+                <b className="sheet-level">{stretch.level}</b>
+                <PostureMark posture={stretch.posture} />
+              </span>
+              <span className="sheet-words">
+                {turn && <b>{turn} </b>}
+                <b>{stretch.road}</b>, {stretch.effortWords}; {stretch.feel}
+                {stretch.notes.length > 0 && `; ${stretch.notes.join(', ')}`}
+                {stretch.options.length > 0 && <i>; {stretch.options.join(', ')}</i>}.
+              </span>
             </span>
           </li>
         ))}
