@@ -1,12 +1,9 @@
-import { snapToEights } from '#engine/alignment/snapToEights.ts'
+import { canSnap, snapSection } from '#engine/alignment/snapSection.ts'
 import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
-import { editSection, mapSame, withItems } from '#plan/edits.ts'
-import { isSet, type Section } from '#plan/model.ts'
-import { amountOf } from '#plan/remeasure.ts'
+import type { Section } from '#plan/model.ts'
 import { formatEights } from '#units/formatEights.ts'
-import type { Counts } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, eachBlock, fix, inQuotes, type Noticed } from './finding.ts'
+import { COMMON_PRACTICE, eachBlock, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** A block under a song that is not whole eights (sixes in three and six): the next change falls inside a phrase. */
@@ -31,34 +28,13 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
     amount: Math.min(rest, eight - rest),
     fixes: [
       blockFix(block, `Make it ${size}`, `Made ${inQuotes(block)} ${size}`, { length: { counts: whole } }),
-      snapSection(facts.ride.sections[section]!, eight, name),
+      snapWhole(facts, facts.ride.sections[section]!, name),
     ],
   }
 }
 
-/**
- * All changes of the section moved onto eights by the least total movement. The moving is left
- * to the moment it is asked for: every crooked block offers it. A section with sets keeps its
- * rounds equal and is left alone.
- */
-function snapSection({ id, blocks }: Section, eight: Counts, name: 'eight' | 'six'): Fix | undefined {
-  if (blocks.length < 2 || blocks.some(isSet)) return undefined
-  const label = `Snap every block of the song to ${name === 'six' ? 'sixes' : 'eights'}`
-  return fix(label, label.replace('Snap', 'Snapped'), (ride) => editSection(ride, id, (section) => snapped(section, eight)))
-}
-
-function snapped(section: Section, eight: Counts): Section {
-  let end = 0
-  const ends = section.blocks.map((item) => {
-    end += isSet(item) ? 0 : amountOf(item.length)
-    return end
-  })
-  const moved = snapToEights(ends, eight)
-  const lengths = moved.map((boundary, i) => boundary - (moved[i - 1] ?? 0))
-  return withItems(
-    section,
-    mapSame(section.blocks, (item, i) =>
-      isSet(item) || amountOf(item.length) === lengths[i] ? item : { ...item, length: { counts: lengths[i]! } },
-    ),
-  )
+/** The moving is left to the moment it is asked for: every crooked block offers it. */
+function snapWhole(facts: Facts, section: Section, name: 'eight' | 'six'): Fix | undefined {
+  if (!canSnap(section)) return undefined
+  return { label: `Snap every block of the song to ${name === 'six' ? 'sixes' : 'eights'}`, command: snapSection(facts.ride, section.id) }
 }

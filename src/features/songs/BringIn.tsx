@@ -30,8 +30,8 @@ export function BringIn({ readList }: { readList: ReadList }) {
     if (await keepSongs(listOnShelf(songs, shelf, newId))) setText('')
   }
   return (
-    <section className="songs-bring" aria-labelledby="songs-bring">
-      <h2 id="songs-bring">bring in a list</h2>
+    <section className="shelf-bring" aria-labelledby="shelf-bring">
+      <h2 id="shelf-bring">bring in a list</h2>
       <label className="ui-field">
         <span className="ui-field-label">songs</span>
         <textarea
@@ -42,8 +42,8 @@ export function BringIn({ readList }: { readList: ReadList }) {
           onChange={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <p className="songs-quiet">One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist.</p>
-      <div className="songs-go">
+      <p className="shelf-quiet">One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist.</p>
+      <div className="shelf-go">
         <Button tone="solid" disabled={songs.length === 0} onClick={() => void keep()}>
           {songs.length === 0 ? 'put on the shelf' : `put ${plural(songs.length, 'song')} on the shelf`}
         </Button>
@@ -53,7 +53,7 @@ export function BringIn({ readList }: { readList: ReadList }) {
       </div>
       {refused && <p role="alert">{refused}</p>}
       {problems.length > 0 && (
-        <ul className="songs-problems" aria-label="left out">
+        <ul className="shelf-problems" aria-label="left out">
           {problems.slice(0, MOST_PROBLEMS).map(({ line, text: words, sentence }) => (
             <li key={line}>
               {line}. “{words.slice(0, 60)}”: {sentence}

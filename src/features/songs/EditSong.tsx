@@ -79,7 +79,7 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
         </Button>
       }
     >
-      <div className="songs-edit">
+      <div className="shelf-edit">
         <Field label="title" value={song.title} onCommit={(text) => words(text, (title) => change({ title }))} />
         <Field
           label="artist"
@@ -99,7 +99,7 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
           choices={ENERGY}
           onChange={(value) => setDraft(patched(draft, { energy: value === '' ? undefined : (Number(value) as ShelfSong['energy']) }))}
         />
-        <label className="songs-check">
+        <label className="shelf-check">
           <input
             type="checkbox"
             checked={song.clean === true}

@@ -14,8 +14,8 @@ export function SongTable({ songs, onEdit }: { songs: readonly ShelfSong[]; onEd
   const removeSong = useApp((state) => state.removeSong)
   const classes = taughtBySong(taught)
   return (
-    <div className="songs-scroll">
-      <table className="songs-table">
+    <div className="shelf-scroll">
+      <table className="shelf-table">
         <thead>
           <tr>
             <th scope="col">song</th>
@@ -37,14 +37,14 @@ export function SongTable({ songs, onEdit }: { songs: readonly ShelfSong[]; onEd
               <tr key={kept.id}>
                 <th scope="row">
                   <b>{song.title}</b>
-                  {song.artist && <span className="songs-quiet">{song.artist}</span>}
+                  {song.artist && <span className="shelf-quiet">{song.artist}</span>}
                 </th>
                 <td>{formatClock(song.lengthSeconds)}</td>
                 <td>{bpm === undefined ? 'not known' : formatNumber(bpm, 2)}</td>
                 <td>{bpm === undefined ? '–' : [0.25, 0.5, 1].map((share) => formatNumber(bpm * share, 0)).join(' · ')}</td>
                 <td>{sayKnown(kept)}</td>
                 <td>{sayUsed(rides.get(songKey(song)) ?? [], classes.get(songKey(song)))}</td>
-                <td className="songs-actions">
+                <td className="shelf-actions">
                   <Button tone="quiet" aria-label={`edit ${song.title}`} onClick={() => onEdit(kept)}>
                     edit
                   </Button>

@@ -29,15 +29,15 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
     if (await store.getState().keepSongs([song])) setEditing(null)
   }
   return (
-    <div className="songs">
-      <header className="songs-head">
+    <div className="shelf">
+      <header className="shelf-head">
         <h1>songs</h1>
         <p>{keepsSongs ? `${plural(songs.length, 'song')} on the shelf` : 'Nothing can be kept in this window, so no songs either.'}</p>
       </header>
-      <div className="songs-columns">
-        <section className="songs-shelf" aria-label="shelf">
+      <div className="shelf-columns">
+        <section className="shelf-list" aria-label="shelf">
           {songs.length > 0 && (
-            <div className="songs-find">
+            <div className="shelf-find">
               <label className="ui-field">
                 <span className="ui-field-label">find</span>
                 <input
@@ -57,7 +57,7 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
           {found.length > 0 && <SongTable songs={found} onEdit={setEditing} />}
         </section>
         {keepsSongs && (
-          <aside className="songs-add" aria-label="bring songs in">
+          <aside className="shelf-add" aria-label="bring songs in">
             <BringIn readList={readList} />
             <Button onClick={() => setEditing(blankSong(store.getState().newId()))}>add one by hand</Button>
           </aside>

@@ -1,11 +1,11 @@
 import { memo } from 'react'
 import type { SectionReport } from '#engine/report.ts'
-import type { BeatGrid, Section } from '#plan/model.ts'
+import type { BeatGrid, Section, Song } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { DragHandle } from './drag/DragHandle.tsx'
-import { rulerTicks } from './rulerTicks.ts'
+import { markFlags, rulerTicks } from './rulerTicks.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 
 const RULER = 24
@@ -64,7 +64,7 @@ export const SongRow = memo(function SongRow({
           </span>
         </button>
       </DragHandle>
-      {grid && <Ruler section={report} grid={grid} scale={scale} />}
+      {grid && <Ruler section={report} grid={grid} marks={section.song?.marks} scale={scale} />}
     </section>
   )
 })
@@ -72,12 +72,14 @@ export const SongRow = memo(function SongRow({
 interface RulerProps {
   section: SectionReport
   grid: BeatGrid
+  marks: Song['marks']
   scale: TimeScale
 }
 
 /** The ruler of a song's eights and phrases; drawn again only when the song, its ridden stretch or the zoom is another. */
-const Ruler = memo(function Ruler({ section, grid, scale }: RulerProps) {
+const Ruler = memo(function Ruler({ section, grid, marks, scale }: RulerProps) {
   const ticks = rulerTicks(section, grid, scale)
+  const flags = markFlags(section, grid, marks ?? [], scale)
   return (
     <svg className="ruler" width={Math.max(1, ticks.at(-1)?.x ?? 0)} height={RULER} aria-hidden="true">
       <path
@@ -93,6 +95,17 @@ const Ruler = memo(function Ruler({ section, grid, scale }: RulerProps) {
           </text>
         ),
       )}
+      {flags.map(({ x, label, room }) => (
+        <g key={x} className="ruler-mark">
+          <path d={`M${x} ${RULER}V0`} />
+          {room && (
+            <text x={x + 3} y={RULER - 1}>
+              {label}
+            </text>
+          )}
+          <title>{label}</title>
+        </g>
+      ))}
     </svg>
   )
 }, sameRuler)
@@ -100,6 +113,7 @@ const Ruler = memo(function Ruler({ section, grid, scale }: RulerProps) {
 function sameRuler(a: RulerProps, b: RulerProps): boolean {
   return (
     a.grid === b.grid &&
+    a.marks === b.marks &&
     a.scale === b.scale &&
     a.section.counts?.in === b.section.counts?.in &&
     a.section.counts?.total === b.section.counts?.total &&

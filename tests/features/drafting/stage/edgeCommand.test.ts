@@ -45,4 +45,15 @@ describe('pulling the edge of a block', () => {
     const at = computeRide(later)
     expect(length(edgeCommand(later, at, 1, at.blocks[1]!.to + eight, false)!.apply(later), second.block.id)).toEqual({ counts: 136 })
   })
+
+  it('is drawn to a section mark that is near, unless the finer grip is taken', () => {
+    const [first] = ride.sections
+    const end = second.countTo! + 8
+    const marks = [{ count: end + 3, label: 'late chorus' }]
+    const marked: Ride = { ...ride, sections: [{ ...first!, song: { ...first!.song!, marks } }, ...ride.sections.slice(1)] }
+    const pull = (eights: number, fine: boolean) => edgeCommand(marked, report, 1, second.to + eights * eight, fine)!.apply(marked)
+    expect(length(pull(1, false), second.block.id)).toEqual({ counts: 128 + 11 })
+    expect(length(pull(1, true), second.block.id)).toEqual({ counts: 128 + 8 })
+    expect(length(pull(3, false), second.block.id)).toEqual({ counts: 128 + 24 })
+  })
 })

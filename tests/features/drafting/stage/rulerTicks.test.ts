@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { rulerTicks } from '#features/drafting/stage/rulerTicks.ts'
+import { markFlags, rulerTicks } from '#features/drafting/stage/rulerTicks.ts'
 import type { Ride } from '#plan/model.ts'
 
 const ride: Ride = JSON.parse(readFileSync('public/demo/twenty-minute-spark.ride.json', 'utf8'))
@@ -22,5 +22,21 @@ describe('the ruler of a song', () => {
     expect(ticks(24)).toHaveLength(417)
     expect(ticks(0.8).every(({ strength }) => strength === 'phrase')).toBe(true)
     expect(ticks(0.3)).toEqual([])
+  })
+
+  it('flags section marks in their places, with names where there is room', () => {
+    const marks = [
+      { count: 64, label: 'chorus' },
+      { count: 0, label: 'in' },
+      { count: 72, label: 'drop' },
+      { count: 9999, label: 'beyond' },
+    ]
+    const flags = markFlags(section, grid, marks, { pixelsPerSecond: 4 })
+    expect(flags.map(({ label, room }) => [label, room])).toEqual([
+      ['in', true],
+      ['chorus', false],
+      ['drop', true],
+    ])
+    expect(flags[1]!.x).toBeCloseTo(64 * (60 / 172) * 4, 6)
   })
 })

@@ -1,10 +1,12 @@
 import { useMemo } from 'react'
+import { canSnap, snapSection } from '#engine/alignment/snapSection.ts'
 import { nearestFits } from '#engine/fit/nearestFits.ts'
 import { fitSection, type LengthChange } from '#engine/fit/sectionFit.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { eightOf } from '#plan/beatGrid.ts'
-import { isCounted } from '#plan/model.ts'
+import { isCounted, isSet } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
+import { amountOf } from '#plan/remeasure.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatEights, formatEightsInput } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
@@ -12,7 +14,7 @@ import type { Counts } from '#units/units.ts'
 /**
  * Whole lengths for the blocks of a section that fill its song with the least change, listed and seen
  * on the stage before they are taken. Where there are none: why, and the nearest that can be filled.
- * Nothing while the blocks fill the song.
+ * Crooked blocks can be snapped to eights as they are. Nothing while straight blocks fill the song.
  */
 export function SectionFit({ sectionId }: { sectionId: string }) {
   // The committed ride: a preview of the fit must not be fitted again.
@@ -22,11 +24,16 @@ export function SectionFit({ sectionId }: { sectionId: string }) {
   const nearest = useMemo(() => (ride && !fit?.ok ? nearestFits(ride, sectionId) : []), [ride, fit, sectionId])
   if (!section || !fit || !isCounted(section) || section.blocks.length === 0) return null
   const eight = eightOf(section.song?.grid)
-  if (fit.ok && fit.changes.length === 0) return null
+  const crooked = canSnap(section) && section.blocks.some((item) => !isSet(item) && amountOf(item.length) % eight !== 0)
+  const snap = crooked && (
+    <PreviewButton command={snapSection(ride, sectionId)}>{`Snap blocks to ${eight === 6 ? 'sixes' : 'eights'}`}</PreviewButton>
+  )
+  if (fit.ok && fit.changes.length === 0 && !snap) return null
   return (
     <section className="panel-group panel-edit-only" aria-label="fit blocks to the song">
       <h3>fit blocks to the song</h3>
-      {fit.ok ? (
+      {snap}
+      {fit.ok && fit.changes.length > 0 ? (
         <>
           <Changes changes={fit.changes} eight={eight} />
           {fit.leftOver > 0 && (
@@ -34,7 +41,7 @@ export function SectionFit({ sectionId }: { sectionId: string }) {
           )}
           <PreviewButton command={fit.command}>Fit the blocks</PreviewButton>
         </>
-      ) : (
+      ) : fit.ok ? null : (
         <>
           <p className="panel-note">{fit.reason}</p>
           {nearest.map(({ counts, changes, label, command }) => (

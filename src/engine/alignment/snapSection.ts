@@ -1,0 +1,36 @@
+import { eightOf } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { editSection, mapSame, withItems } from '#plan/edits.ts'
+import { isSet, type Ride, type Section } from '#plan/model.ts'
+import { findSection } from '#plan/places.ts'
+import { amountOf } from '#plan/remeasure.ts'
+import type { Counts } from '#units/units.ts'
+import { snapToEights } from './snapToEights.ts'
+
+/** Whether all changes of a section can be moved onto eights: it is counted, has several blocks and no set, whose rounds must stay equal. */
+export const canSnap = ({ song, blocks }: Section): boolean => song?.grid !== undefined && blocks.length > 1 && !blocks.some(isSet)
+
+/** Moves all changes of a section onto whole eights (sixes in three and six) by the least total movement, their order kept. */
+export function snapSection(ride: Ride, sectionId: string): Command {
+  const eight = eightOf(findSection(ride, sectionId)?.song?.grid)
+  return makeCommand(`Snapped every block of the song to ${eight === 6 ? 'sixes' : 'eights'}`, (before) =>
+    editSection(before, sectionId, (section) => (canSnap(section) ? snapped(section, eightOf(section.song?.grid)) : section)),
+  )
+}
+
+function snapped(section: Section, eight: Counts): Section {
+  let end = 0
+  const ends = section.blocks.map((item) => {
+    end += isSet(item) ? 0 : amountOf(item.length)
+    return end
+  })
+  const moved = snapToEights(ends, eight)
+  const lengths = moved.map((boundary, i) => boundary - (moved[i - 1] ?? 0))
+  return withItems(
+    section,
+    mapSame(section.blocks, (item, i) =>
+      isSet(item) || amountOf(item.length) === lengths[i] ? item : { ...item, length: { counts: lengths[i]! } },
+    ),
+  )
+}
