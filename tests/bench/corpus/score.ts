@@ -28,8 +28,13 @@ type Tool = (song: LoadedSong) => Said | null
 const TOOLS: Record<string, Tool> = {
   'this analysis': ({ samples, sampleRate }) => analyseBeats(samples, sampleRate),
   'music-tempo': ({ samples }) => {
-    const { tempo, beats } = new MusicTempo(samples)
-    return { bpm: Number(tempo), beats, downbeats: null, beatsPerBar: null }
+    try {
+      const { tempo, beats } = new MusicTempo(samples)
+      return { bpm: Number(tempo), beats, downbeats: null, beatsPerBar: null }
+    } catch {
+      // It throws where it finds no tempo, which is an answer.
+      return null
+    }
   },
 }
 
@@ -63,7 +68,7 @@ function judge(song: LoadedSong, tool: Tool): Judged {
     seconds: song.samples.length / song.sampleRate,
     took,
     bpm,
-    beatF: said?.beats ? fMeasure(said.beats, song.beats) : null,
+    beatF: fMeasure(said?.beats ?? [], song.beats),
     downbeatF: said?.downbeats && song.downbeats ? fMeasure(said.downbeats, song.downbeats) : null,
     beatsPerBar: said?.beatsPerBar ?? null,
     drift: off * 240_000,
