@@ -39,7 +39,7 @@ export function makeBlocks(stretch: Stretch, planned: readonly Planned[], before
     const rest = index === lastPlain ? stretch.rest : 0
     if (!isRounds(one)) return make(one, comingAfter(planned[index + 1]), rest)
     const parts = one.parts.map((part) => make(part, '', 0))
-    return { id: making.newId(), label: `${one.rounds} rounds`, rounds: one.rounds, parts }
+    return { id: making.newId(), label: 'pushes', rounds: one.rounds, parts }
   })
   return { blocks, total }
 }

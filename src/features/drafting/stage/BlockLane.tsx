@@ -168,7 +168,8 @@ function SetBracket({
           data-stage-stop="set"
           data-id={id}
           tabIndex={selected ? 0 : -1}
-          aria-pressed={selected}
+          role="option"
+          aria-selected={selected}
           title={words}
         >
           {words}
