@@ -2,6 +2,9 @@ import type { Ride } from '#plan/model.ts'
 import type { Roles } from '#plan/rolesOf.ts'
 import { initialsOf } from './initialsOf.ts'
 
+/** How a sheet says who leads: not at all, once for one leader, or wherever it changes and at the head of every song. */
+export type LeadHands = 'unsaid' | 'one' | 'change'
+
 /**
  * What is said where the lead or the microphone changes hands as a block begins: "over to you",
  * "microphone to RC". Nothing where both stay, or where one leader teaches alone.

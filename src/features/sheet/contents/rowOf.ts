@@ -10,7 +10,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
-import { handOverOf } from './handOver.ts'
+import { handOverOf, type LeadHands } from './handOver.ts'
 import { moveWords } from './moveWords.ts'
 
 export interface RowSource {
