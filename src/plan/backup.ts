@@ -6,6 +6,7 @@ import { parseRide } from '#plan/parseRide.ts'
 import { plainCopy } from '#plan/plainCopy.ts'
 import { type Profile, readProfile, writeProfile } from '#plan/profile.ts'
 import { LIMITS } from '#plan/schema.ts'
+import { readShelfSong, type ShelfSong, writeShelfSong } from '#plan/shelfSong.ts'
 import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
 import { readVersion, type Version, type VersionHead, writeVersion } from '#plan/version.ts'
 
@@ -25,6 +26,8 @@ export interface Backup {
   profiles: Profile[]
   /** The log; absent where nothing was logged. */
   taught?: readonly TaughtClass[]
+  /** Songs of the shelf; absent where there are none. */
+  songs?: readonly ShelfSong[]
   /** Form points of the leader's own; absent where there are none. */
   formPoints?: readonly string[]
 }
@@ -39,11 +42,12 @@ const backupSchema = v.object({
   versions: v.pipe(v.array(v.unknown()), v.maxLength(MOST)),
   profiles: v.pipe(v.array(v.unknown()), v.maxLength(MOST)),
   taught: v.optional(v.pipe(v.array(v.unknown()), v.maxLength(MOST))),
+  songs: v.optional(v.pipe(v.array(v.unknown()), v.maxLength(MOST))),
   formPoints: v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(LIMITS.line))), v.maxLength(MOST))),
 })
 
 /** A backup as a plain value to write into a file. */
-export function writeBackup({ rides, versions, profiles, taught, formPoints }: Backup): object {
+export function writeBackup({ rides, versions, profiles, taught, songs, formPoints }: Backup): object {
   return {
     ridewright: 'backup',
     backup: CURRENT_BACKUP,
@@ -51,6 +55,7 @@ export function writeBackup({ rides, versions, profiles, taught, formPoints }: B
     versions: versions.map(writeVersion),
     profiles: profiles.map((profile) => JSON.parse(writeProfile(profile)) as unknown),
     ...(taught && { taught: taught.map((entry) => JSON.parse(writeTaught(entry)) as unknown) }),
+    ...(songs && { songs: songs.map((song) => JSON.parse(writeShelfSong(song)) as unknown) }),
     ...(formPoints && { formPoints }),
   }
 }
@@ -77,16 +82,20 @@ export function readBackup(value: unknown): ReadBackup {
   const profiles = read.output.profiles.flatMap((profile) => profileOf(profile) ?? [])
   const { output } = read
   const taught = output.taught?.flatMap((entry) => taughtIn(entry) ?? [])
-  const all = output.rides.length + output.versions.length + output.profiles.length + (output.taught?.length ?? 0)
+  const songs = output.songs?.flatMap((song) => readShelfSong(textOf(song)) ?? [])
+  const lists = [output.rides, output.versions, output.profiles, output.taught ?? [], output.songs ?? []]
+  const all = lists.reduce((sum, list) => sum + list.length, 0)
+  const readable = rides.length + versions.length + profiles.length + (taught?.length ?? 0) + (songs?.length ?? 0)
   const { formPoints } = output
   const backup = {
     ...(formPoints && { formPoints }),
     ...(taught && { taught: onceEach([...taught], idOf) }),
+    ...(songs && { songs: onceEach(songs, idOf) }),
     rides: onceEach(rides, ({ ride }) => ride.id),
     versions: onceEach(versions, idOf),
     profiles: onceEach(profiles, idOf),
   }
-  return { ok: true, backup, unreadable: all - rides.length - versions.length - profiles.length - (taught?.length ?? 0) }
+  return { ok: true, backup, unreadable: all - readable }
 }
 
 /** A profile or a class as it stands in a backup; one nested without end cannot even be written as text. */
@@ -118,7 +127,7 @@ export type EntryState = 'new' | 'same' | 'newer' | 'older' | 'different'
 export interface BackupEntry {
   /** Its kind and id. */
   key: string
-  kind: 'ride' | 'version' | 'profile' | 'class'
+  kind: 'ride' | 'version' | 'profile' | 'class' | 'song'
   title: string
   state: EntryState
 }
@@ -130,6 +139,7 @@ export interface Here {
   versions: readonly VersionHead[]
   profiles: readonly Profile[]
   taught?: readonly TaughtClass[]
+  songs?: readonly ShelfSong[]
 }
 
 /** Every entry of a backup with what it would do here; rides first. */
@@ -160,6 +170,7 @@ export function compareBackup(backup: Backup, here: Here): BackupEntry[] {
       return { key: keyOf('profile', profile.id), kind: 'profile', title: profile.name, state }
     }),
     ...classesOf(backup, here),
+    ...songsOf(backup, here),
     ...formPointsOf(backup, here),
   ]
 }
@@ -170,6 +181,15 @@ function classesOf({ taught = [] }: Backup, here: Here): BackupEntry[] {
     const own = held.get(entry.id)
     const state = own === undefined ? 'new' : sameValue(own, entry) ? 'same' : 'different'
     return { key: keyOf('class', entry.id), kind: 'class', title: `${entry.title}, taught ${entry.day}`, state }
+  })
+}
+
+function songsOf({ songs = [] }: Backup, here: Here): BackupEntry[] {
+  const held = new Map(here.songs?.map((song) => [song.id, song]))
+  return songs.map((song) => {
+    const own = held.get(song.id)
+    const state = own === undefined ? 'new' : sameValue(own, song) ? 'same' : 'different'
+    return { key: keyOf('song', song.id), kind: 'song', title: song.song.title, state }
   })
 }
 

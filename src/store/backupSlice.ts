@@ -48,9 +48,9 @@ const usually = ({ state }: BackupEntry): boolean => state === 'new' || state ==
 export function createBackupSlice(
   set: SetState,
   get: GetState,
-  ports: Pick<Ports, 'shelf' | 'versions' | 'profiles' | 'taught' | 'newId'>,
+  ports: Pick<Ports, 'shelf' | 'versions' | 'profiles' | 'taught' | 'songs' | 'newId'>,
 ): BackupSlice {
-  const { shelf, versions, profiles, taught, newId } = ports
+  const { shelf, versions, profiles, taught, songs, newId } = ports
   const failed = (sentence: string, error: unknown) =>
     get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
 
@@ -71,6 +71,7 @@ export function createBackupSlice(
     versions: (await versions?.heads()) ?? [],
     profiles: (await profiles?.list()) ?? [],
     taught: (await taught?.list()) ?? [],
+    songs: (await songs?.list()) ?? [],
     ...ownFormPoints(),
   })
 
@@ -103,6 +104,7 @@ export function createBackupSlice(
         }
         const shared = (await profiles?.list()) ?? []
         const log = (await taught?.list()) ?? []
+        const onShelf = (await songs?.list()) ?? []
         const left =
           unreadable === 0 ? '' : ` ${plural(unreadable, 'ride')} could not be read and ${unreadable === 1 ? 'is' : 'are'} not in it.`
         const parts = [
@@ -110,10 +112,18 @@ export function createBackupSlice(
           kept.length > 0 && plural(kept.length, 'version'),
           shared.length > 0 && `${shared.length} of bikes, riders and rules`,
           log.length > 0 && (log.length === 1 ? '1 class taught' : `${log.length} classes taught`),
+          onShelf.length > 0 && plural(onShelf.length, 'song'),
         ]
         const holds = `${joinWords(parts.filter((part) => part !== false))}.${left}`
         return {
-          file: writeBackup({ rides, versions: kept, profiles: shared, ...(log.length > 0 && { taught: log }), ...ownFormPoints() }),
+          file: writeBackup({
+            rides,
+            versions: kept,
+            profiles: shared,
+            ...(log.length > 0 && { taught: log }),
+            ...(onShelf.length > 0 && { songs: onShelf }),
+            ...ownFormPoints(),
+          }),
           holds,
         }
       } catch (error) {
@@ -154,13 +164,20 @@ export function createBackupSlice(
         for (const { ride } of backup.rides) if (isTaken('ride', ride.id)) await putBackRide(ride)
         for (const version of backup.versions) if (isTaken('version', version.id)) await versions?.save(version)
         for (const entry of backup.taught ?? []) if (isTaken('class', entry.id)) await taught?.save(entry)
+        for (const song of backup.songs ?? []) if (isTaken('song', song.id)) await songs?.save(song)
         for (const profile of backup.profiles) if (isTaken('profile', profile.id)) await profiles?.save(profile)
         if (backup.formPoints && taken.has(FORM_POINTS_KEY)) get().setFormPoints(backup.formPoints)
         get().announce(`Put back ${plural(taken.size, 'entry').replace('entrys', 'entries')} from the backup`)
       } catch (error) {
         failed('Not everything could be put back. What was here is still here.', error)
       }
-      await Promise.all([get().refreshSavedRides(), get().refreshVersions(), get().refreshProfiles(), get().refreshTaught()])
+      await Promise.all([
+        get().refreshSavedRides(),
+        get().refreshVersions(),
+        get().refreshProfiles(),
+        get().refreshTaught(),
+        get().refreshSongs(),
+      ])
     },
 
     cancelBackup: () => set({ restoring: null }),

@@ -6,6 +6,7 @@ import type { Section, Song, StrikesPerBeat } from '#plan/model.ts'
 import { findSongs, forRide, onShelf, type ShelfSong, songKey } from '#plan/shelfSong.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import './shelfSongs.css'
 
 /** Songs offered at once; the rest are found on the shelf itself. */
 const OFFERED = 6
