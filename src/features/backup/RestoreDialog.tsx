@@ -52,6 +52,7 @@ function Entries({ restoring: { name, entries, taken, unreadable } }: { restorin
     ['version', 'versions'],
     ['profile', 'bikes, riders and house rules'],
     ['class', 'classes taught'],
+    ['song', 'songs'],
   ] as const
   return (
     <div className="backup-entries">
