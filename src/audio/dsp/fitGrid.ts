@@ -4,13 +4,15 @@ import { peakFrame, peakNear, valueAt } from './valueAt.ts'
 /** How far from the grid an onset may be and still belong to a beat, as a share of the period; and in seconds at most. */
 const REACH = 0.12
 const REACH_SECONDS = 0.07
+/** A line that is this share of a beat off the period asked for by the end of the song has slipped to other onsets, and is not taken. */
+const SLIPPED = 0.15
 const PHASES = 48
 const PASSES = 3
 
 /**
- * One grid of constant tempo through the onsets of a whole song: the phase at which they are strongest, then twice
- * the line through the onset peaks near its beats, each weighed by its strength. `turn` moves the phase by a share of
- * the period before the line is fitted: 0.5 asks for the grid of the off-beats.
+ * One grid of constant tempo through the onsets of a whole song: the phase at which they are strongest, then the line
+ * through the onset peaks near its beats, each weighed by its strength. `turn` moves the phase by a share of the period
+ * before the line is fitted: 0.5 asks for the grid of the off-beats.
  *
  * @param curve onsets, evened
  * @param rate frames a second
@@ -34,7 +36,9 @@ export function fitGrid(curve: Float32Array, rate: number, period: number, turn 
       seconds.push(at / rate)
       weights.push(Math.min(4, height))
     }
-    line = fitLine(numbers, seconds, weights, line)
+    const fitted = fitLine(numbers, seconds, weights, line)
+    if (!(Math.abs((fitted.period * rate) / period - 1) * (curve.length / period) < SLIPPED)) break
+    line = fitted
   }
   const turns = Math.floor(line.start / line.period)
   return { period: line.period, start: line.start - turns * line.period }

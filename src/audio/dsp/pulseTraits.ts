@@ -27,7 +27,7 @@ export function pulseTraits({ onsets, curve, rhythm, lowRhythm, harmony, chordRh
     for (let k = offset; k < beats; k += every, n++) sum += peakNear(of, start + (k + part) * period, reach)
     return n === 0 ? 0 : sum / n
   }
-  const on = at(curve, 0) || 1e-9
+  const on = at(curve, 0)
   const half = at(curve, 0.5)
   const quarters = (at(curve, 0.25) + at(curve, 0.75)) / 2
   const thirds = [at(curve, 1 / 3), at(curve, 2 / 3)]
@@ -51,11 +51,11 @@ export function pulseTraits({ onsets, curve, rhythm, lowRhythm, harmony, chordRh
   return [
     octaves,
     octaves ** 2,
-    Math.log(on),
-    half / on,
-    quarters / on,
-    Math.min(...thirds) / on,
-    Math.max(...thirds) / on,
+    Math.log(0.05 + on),
+    contrast(half, on),
+    contrast(quarters, on),
+    contrast(Math.min(...thirds), on),
+    contrast(Math.max(...thirds), on),
     contrast(at(low, 0), at(low, 0.5)),
     contrast(at(mid, 0), at(mid, 0.5)),
     contrast(at(high, 0), at(high, 0.5)),
