@@ -2,9 +2,9 @@ import type { Finding } from '#engine/report.ts'
 import { avoidedMoves } from './avoidedMoves.ts'
 import { beyondCalibration } from './beyondCalibration.ts'
 import { beyondOut } from './beyondOut.ts'
-import { CAMERA_RULES } from './camera/cameraRules.ts'
 import { cadenceBounds } from './cadenceBounds.ts'
 import { cadenceUnknown } from './cadenceUnknown.ts'
+import { CAMERA_RULES } from './camera/cameraRules.ts'
 import { checkpoints } from './checkpoints.ts'
 import { comfort } from './comfort.ts'
 import { crookedBlock } from './crookedBlock.ts'
@@ -86,7 +86,16 @@ const RULES: readonly Rule[] = [
 ]
 
 /** What is said of the class as a whole, which says nothing of one that is still being filled. */
-const OF_THE_WHOLE: ReadonlySet<string> = new Set(['warmUp', 'coolDown', 'workShare', 'difficultyForLevel', 'endsHeavy', 'sideBalance', 'openingCard', 'endsOffPedals'])
+const OF_THE_WHOLE: ReadonlySet<string> = new Set([
+  'warmUp',
+  'coolDown',
+  'workShare',
+  'difficultyForLevel',
+  'endsHeavy',
+  'sideBalance',
+  'openingCard',
+  'endsOffPedals',
+])
 
 /**
  * Every rule's findings in the order of the ride clock. A block that a set plays several times
