@@ -21,7 +21,7 @@ export type TotalFinder = (block: Block, rpm: Rpm | null, before: KnobSteps | nu
 
 /**
  * Totals whose demand comes nearest to the intended effort, inside what the rules ask: enough to
- * stand, jump, push or spin on, no more than is easy for easy efforts, and no more added in one
+ * stand, jump, push or turn fast legs on, no more than is easy for easy efforts, and no more added in one
  * call than riders find (`before`: the total before it; null before the first).
  */
 export function totalFinder(ride: Ride): TotalFinder {
