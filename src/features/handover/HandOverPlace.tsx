@@ -38,7 +38,7 @@ export function HandOverPlace({ page, onOpenFile, qrOf, versions }: Props) {
       </header>
       <div className="handover-main">
         <LinkPart title={ride.title || 'untitled ride'} link={linkAddress(page, text)} onAnnounce={announce} onSent={note} />
-        <QrPart link={linkAddress(page, text)} qrOf={qrOf} />
+        <QrPart link={linkAddress(page, text)} qrOf={qrOf} onShown={note} />
         <FilePart ride={ride} onOpenFile={onOpenFile} onAnnounce={announce} onSent={note} />
         {versions}
       </div>

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useEffectEvent, useState } from 'react'
 import { COMFORTABLE_QR, darkPath, type Modules, scansWell } from './qrComfort.ts'
 import './qr.css'
 
@@ -7,15 +7,17 @@ interface Props {
   link: string
   /** Makes the code; fetched when it is first needed. */
   qrOf: (text: string) => Promise<Modules>
+  /** The code stands on the screen: whoever points a camera at it has the ride. */
+  onShown: () => void
 }
 
 /** The link to be read by a camera; where it would be too dense for that, the reason and the way that serves. */
-export function QrPart({ link, qrOf }: Props) {
+export function QrPart({ link, qrOf, onShown }: Props) {
   return (
     <section className="handover-part" aria-labelledby="handover-qr">
       <h2 id="handover-qr">a code to scan</h2>
       {scansWell(link) ? (
-        <QrCode link={link} qrOf={qrOf} />
+        <QrCode link={link} qrOf={qrOf} onShown={onShown} />
       ) : (
         <p>
           With {count(link.length)} characters this link would make a code too fine to scan with ease: up to about {count(COMFORTABLE_QR)}{' '}
@@ -26,7 +28,7 @@ export function QrPart({ link, qrOf }: Props) {
   )
 }
 
-function QrCode({ link, qrOf }: Props) {
+function QrCode({ link, qrOf, onShown }: Props) {
   const [made, setMade] = useState<{ link: string; modules: Modules | null }>()
   useEffect(() => {
     let wanted = true
@@ -36,6 +38,11 @@ function QrCode({ link, qrOf }: Props) {
       wanted = false
     }
   }, [link, qrOf])
+  const shown = made?.link === link && made.modules !== null
+  const note = useEffectEvent(onShown)
+  useEffect(() => {
+    if (shown) note()
+  }, [shown])
   // A code of the link as it was would hand over another ride.
   if (made?.link !== link) return <p role="status">drawing the code…</p>
   if (!made.modules) return <p role="alert">The code could not be drawn. Send the link or the file instead.</p>

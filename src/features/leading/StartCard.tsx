@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react'
-import { openingCard } from '#engine/leading/openingCard.ts'
+import { openingCard } from '#engine/words/openingCard.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import type { Leading } from '#store/leadSlice.ts'
@@ -24,7 +24,7 @@ interface Props {
 export function StartCard({ clock, leading, awake }: Props) {
   const store = useAppStore()
   const { ride, report } = leading.plan
-  const card = useMemo(() => openingCard(leading.plan), [leading.plan])
+  const card = useMemo(() => openingCard(ride, report), [ride, report])
   const [instant, setInstant] = useState(() => clock.instantOf(clock.now()))
   useFrames((timestamp) => {
     const now = clock.instantOf(timestamp)

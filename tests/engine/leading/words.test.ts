@@ -4,9 +4,8 @@ import { clockWords } from '#engine/leading/clockWords.ts'
 import { closingWords } from '#engine/leading/closingWords.ts'
 import { cueDueAt } from '#engine/leading/cueDueAt.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
-import { openingCard } from '#engine/leading/openingCard.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
-import { leadRide, logOf, planOf } from '#tests/support/leading.ts'
+import { logOf, planOf } from '#tests/support/leading.ts'
 
 it('says where the class stands in plain words', () => {
   const words = (behind: number, spare: number) => clockWords({ behind, spare })
@@ -16,37 +15,6 @@ it('says where the class stands in plain words', () => {
   expect(words(-70, 147)).toBe('1:10 ahead, 2:27 to spare')
   expect(words(0, 0.4)).toBe('ends on time')
   expect(words(0, -0.4)).toBe('ends on time')
-})
-
-describe('the opening card', () => {
-  it('is two sentences made from the plan, timed against the briefing', () => {
-    const ridge = demoRide('ridge')
-    const card = openingCard(planOf({ ...ridge, briefingSeconds: 60 }))
-    expect(card.sentences[0]).toBe('45 minutes, 13 songs: hills, flats and steady tempo, hardest around minute 39.')
-    expect(card.sentences[1]).toBe('The knob is your brake, sit whenever you like and the last five minutes are easy.')
-    expect(card.seconds).toBeCloseTo(countWords(card.sentences.join(' ')) / (140 / 60) + 0.4, 9)
-    expect(card.left).toBe(60 - card.seconds)
-  })
-
-  it('promises a seated option where every stand has one, and nothing where nobody stands', () => {
-    const ride = leadRide()
-    expect(openingCard(planOf(ride)).sentences[1]).toBe('The knob is your brake.')
-    const stands = (easier?: string) => ({
-      ...ride,
-      sections: ride.sections.map((section) => ({
-        ...section,
-        blocks: section.blocks.map((block) =>
-          'parts' in block ? block : { ...block, posture: 'standing' as const, ...(easier && { easier: { text: easier } }) },
-        ),
-      })),
-    })
-    expect(openingCard(planOf(stands('stay seated'))).sentences[1]).toContain('every stand has a seated option')
-    expect(openingCard(planOf(stands())).sentences[1]).toContain('sit whenever you like')
-  })
-
-  it('stands for a ride with nothing in it', () => {
-    expect(openingCard(planOf({ ...leadRide(), sections: [] })).sentences[0]).toBe('5 minutes.')
-  })
 })
 
 it('closes so that the last word ends with the riding, inside the slot', () => {

@@ -6,11 +6,15 @@ import { COMFORTABLE_QR } from '#features/handover/qrComfort.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 
+const onShown = vi.fn()
 let page: Rendered
-afterEach(() => page.close())
+afterEach(() => {
+  page.close()
+  onShown.mockClear()
+})
 
 const open = async (link: string, qrOf: (text: string) => Promise<boolean[][]>) => {
-  page = rendered(aStore().store, <QrPart link={link} qrOf={qrOf} />)
+  page = rendered(aStore().store, <QrPart link={link} qrOf={qrOf} onShown={onShown} />)
   await act(async () => {})
 }
 
@@ -19,6 +23,8 @@ describe('the code to scan', () => {
     const qrOf = vi.fn(async () => [[true, false, true]])
     await open('https://rides.example/#r1.abc', qrOf)
     expect(qrOf).toHaveBeenCalledExactlyOnceWith('https://rides.example/#r1.abc')
+    // Whoever points a camera at it has the ride: it went out, once.
+    expect(onShown).toHaveBeenCalledOnce()
     expect(page.find('svg', 'QR code of the link').querySelector('path')!.getAttribute('d')).toBe('M0 0h1v1h-1zM2 0h1v1h-1z')
     expect(page.text()).toContain('29 characters')
   })
@@ -27,6 +33,7 @@ describe('the code to scan', () => {
     const qrOf = vi.fn(async () => [[true]])
     await open('a'.repeat(COMFORTABLE_QR + 1), qrOf)
     expect(qrOf).not.toHaveBeenCalled()
+    expect(onShown).not.toHaveBeenCalled()
     expect(page.text()).toContain('1,001 characters')
     expect(page.text()).toContain('up to about 1,000')
     expect(page.text()).toContain('the file instead')
