@@ -49,6 +49,15 @@ describe('whole numbers in bits', () => {
     )
   })
 
+  it('come back from close under a power of two, where the logarithm rounds up', () => {
+    for (const value of [2 ** 52 - 12, 2 ** 51 - 1, 2 ** 50 - 1, 2 ** 49]) {
+      const code = { rice: false, shift: 0, low: 0 }
+      const to = bitWriter()
+      writeNumber(to, value, code)
+      expect(readNumber(bitReader(Uint8Array.from(to.bytes())), code)).toBe(value)
+    }
+  })
+
   it('get the code that writes them shortest', () => {
     expect(bestCode([8, 0, 8, 16])).toEqual({ rice: true, shift: 3, low: 0 })
     expect(bestCode([0, 0, 0, 1000])).toMatchObject({ rice: false, low: 0 })

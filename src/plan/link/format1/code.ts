@@ -27,7 +27,12 @@ export function bestCode(values: readonly number[]): Code {
 }
 
 const highOf = (value: number, { shift, low }: Code) => Math.floor(value / 2 ** (shift + low))
-const widthOf = (value: number) => Math.floor(Math.log2(value))
+
+/** The place of a number's highest bit. Close under a high power of two the logarithm rounds up to that power. */
+function widthOf(value: number): number {
+  const width = Math.floor(Math.log2(value))
+  return 2 ** width > value ? width - 1 : width
+}
 
 function lengthOf(value: number, code: Code): number {
   const high = highOf(value, code)
