@@ -4,6 +4,7 @@ import { createSongAnalyser } from '#audio/songAnalyser.ts'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
 import { openSongStorage } from '#storage/songStorage.ts'
+import { openSoundStorage } from '#storage/soundStorage.ts'
 import { openTaughtStorage } from '#storage/taughtStorage.ts'
 import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
@@ -28,12 +29,13 @@ import '#ui/base.css'
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
   registerServiceWorker()
-  const [storage, profiles, versions, taught, songs] = await Promise.all([
+  const [storage, profiles, versions, taught, songs, sounds] = await Promise.all([
     openStorage(),
     openProfileStorage(),
     openVersionStorage(),
     openTaughtStorage(),
     openSongStorage(),
+    openSoundStorage(),
   ])
   const shelf = storage.warning === null ? storage : null
   const store = createAppStore({
@@ -43,10 +45,12 @@ export async function start(root: HTMLElement): Promise<void> {
     versions,
     taught,
     songs,
+    sounds,
     hearSong: createSongAnalyser(browserSound).hear,
   })
   void store.getState().refreshProfiles()
   void store.getState().refreshSongs()
+  void store.getState().refreshSoundFiles()
   const notes = localNotes()
 
   if (shelf) {

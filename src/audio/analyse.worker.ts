@@ -1,10 +1,13 @@
 import { analyseInSteps } from './dsp/analyseBeats.ts'
+import { loudnessOf } from './dsp/loudnessOf.ts'
+import { peaksOf } from './dsp/peaksOf.ts'
 import type { Answer, Question } from './protocol.ts'
 
 /** One song a worker: the page ends it to abort, so nothing here has to listen while it counts. */
 addEventListener('message', ({ data }: MessageEvent<Question>) => {
   const say = (answer: Answer) => postMessage(answer)
   try {
+    say({ kind: 'sound', peaks: peaksOf(data.samples, data.sampleRate), loudness: loudnessOf(data.samples, data.sampleRate) })
     const steps = analyseInSteps(data.samples, data.sampleRate, data.hints)
     for (;;) {
       const step = steps.next()

@@ -7,8 +7,9 @@ export interface Question {
   hints: BeatHints
 }
 
-/** What the worker says, any number of shares and then one of the others. */
+/** What the worker says: what the sound looks like, any number of shares, and then one of the others. */
 export type Answer =
+  | { kind: 'sound'; peaks: Uint8Array; loudness: Float32Array }
   | { kind: 'share'; share: number }
   /** Null: the song is too short or too quiet to have a beat. */
   | { kind: 'beats'; beats: Beats | null }
@@ -18,6 +19,10 @@ export type Answer =
 export function parseAnswer(data: unknown): Answer | null {
   if (!isObject(data)) return null
   if (data.kind === 'share') return isShare(data.share) ? { kind: 'share', share: data.share } : null
+  if (data.kind === 'sound') {
+    const { peaks, loudness } = data
+    return peaks instanceof Uint8Array && loudness instanceof Float32Array ? { kind: 'sound', peaks, loudness } : null
+  }
   if (data.kind === 'failed') return typeof data.message === 'string' ? { kind: 'failed', message: data.message } : null
   if (data.kind !== 'beats') return null
   if (data.beats === null) return { kind: 'beats', beats: null }

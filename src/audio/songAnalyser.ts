@@ -1,4 +1,5 @@
 import type { BeatHints, Beats, Hearing } from '#plan/heardSong.ts'
+import type { SongSound } from '#plan/songSound.ts'
 import { parseAnswer, type Question } from './protocol.ts'
 
 /** Mono sound. */
@@ -11,6 +12,8 @@ export interface Mono {
 export interface SoundWorld {
   /** @throws where the bytes are not of a kind of sound that is known here */
   decode: (bytes: ArrayBuffer) => Promise<Mono>
+  /** The same short text for the same bytes. */
+  fingerprint: (bytes: ArrayBuffer) => Promise<string>
   startWorker: () => Worker
 }
 
@@ -65,8 +68,12 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
   const { name } = one.file
   one.say({ kind: 'decoding' })
   let mono: Mono
+  let fingerprint: string
   try {
-    mono = await world.decode(await one.file.arrayBuffer())
+    const bytes = await one.file.arrayBuffer()
+    // First, because decoding takes the bytes away.
+    fingerprint = await world.fingerprint(bytes)
+    mono = await world.decode(bytes)
   } catch {
     return one.aborted ? { kind: 'aborted' } : { kind: 'failed', sentence: `“${name}” cannot be read as music by this browser.` }
   }
@@ -74,23 +81,31 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
   const lengthSeconds = mono.samples.length / mono.sampleRate
   one.say({ kind: 'analysing', share: 0 })
   try {
-    const beats = await askWorker(one, mono, world)
-    if (beats === 'aborted') return { kind: 'aborted' }
-    return { kind: 'heard', song: { title: titleOf(name), lengthSeconds, beats } }
+    const said = await askWorker(one, mono, world)
+    if (said === 'aborted') return { kind: 'aborted' }
+    const { peaks, loudness, beats } = said
+    const sound = { id: fingerprint, lengthSeconds, peaks, loudness }
+    return { kind: 'heard', song: { title: titleOf(name), lengthSeconds, fingerprint, sound, beats } }
   } catch {
     return { kind: 'failed', sentence: `The beat of “${name}” could not be found: the analysis stopped.` }
   }
 }
 
-function askWorker(one: Waiting, { samples, sampleRate }: Mono, world: SoundWorld): Promise<Beats | null | 'aborted'> {
+interface Said extends Pick<SongSound, 'peaks' | 'loudness'> {
+  beats: Beats | null
+}
+
+function askWorker(one: Waiting, { samples, sampleRate }: Mono, world: SoundWorld): Promise<Said | 'aborted'> {
   const worker = world.startWorker()
-  const answer = new Promise<Beats | null | 'aborted'>((resolve, reject) => {
+  const answer = new Promise<Said | 'aborted'>((resolve, reject) => {
+    let sound: Pick<SongSound, 'peaks' | 'loudness'> = { peaks: new Uint8Array(), loudness: new Float32Array() }
     one.stop = () => resolve('aborted')
     worker.onerror = (event) => reject(new Error(event.message))
     worker.onmessage = ({ data }) => {
       const said = parseAnswer(data)
+      if (said?.kind === 'sound') sound = { peaks: said.peaks, loudness: said.loudness }
       if (said?.kind === 'share') one.say({ kind: 'analysing', share: said.share })
-      if (said?.kind === 'beats') resolve(said.beats)
+      if (said?.kind === 'beats') resolve({ ...sound, beats: said.beats })
       if (said?.kind === 'failed') reject(new Error(said.message))
     }
     const question: Question = { samples, sampleRate, hints: one.hints }

@@ -1,4 +1,5 @@
 import type { BeatGrid } from '#plan/model.ts'
+import type { SongSound } from '#plan/songSound.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
 /** The beat grid of a song as it was heard in its sound; seconds from the start of the file. */
@@ -41,8 +42,13 @@ export interface TempoWindow {
 
 /** What a file of music gave. */
 export interface HeardSong {
-  /** The file's name without its ending. */
+  /** As the file's own tags say; else its name without the ending. */
   title: string
+  artist?: string
+  /** The same for the same file, whatever it is called; tells a song's file again. */
+  fingerprint: string
+  /** What is drawn of it. */
+  sound: SongSound
   lengthSeconds: Seconds
   /** Null: too short or too quiet to have a beat. */
   beats: Beats | null

@@ -12,12 +12,13 @@ import type { Seconds } from '#units/units.ts'
  * make bars of four.
  */
 export function songHeard(heard: HeardSong, old: Song | null | undefined, newId: () => string): Song {
-  const song: Song = old ?? { id: newId(), title: heard.title, lengthSeconds: 0, strikesPerBeat: null }
+  const song: Song = old ?? { id: newId(), title: heard.title, artist: heard.artist, lengthSeconds: 0, strikesPerBeat: null }
   const lengthSeconds = Number(heard.lengthSeconds.toFixed(2))
-  const { beats } = heard
-  if (!beats) return patched(song, { lengthSeconds })
+  const { beats, fingerprint } = heard
+  if (!beats) return patched(song, { lengthSeconds, fingerprint })
   return patched(song, {
     lengthSeconds,
+    fingerprint,
     grid: gridHeard(beats),
     strikesPerBeat: song.grid ? song.strikesPerBeat : strikesForTempo(beats.bpm),
   })

@@ -3,6 +3,8 @@ import type { RideCopy } from './rideCopy.ts'
 
 /** A first copy, with room for a few words about the window itself. */
 export interface KeyedDatabase extends RideCopy {
+  /** Ids of all values, none of which is read. */
+  keys: () => Promise<string[]>
   readMark: (name: string) => Promise<string | undefined>
   writeMark: (name: string, value: string) => Promise<void>
   close: () => void
@@ -53,6 +55,7 @@ export async function openKeyedDatabase(name: string, things: string): Promise<K
         await Promise.all([transaction.store.put(value, id), transaction.done])
       }),
     remove: (id) => withDatabase((db) => db.delete(things, id)),
+    keys: () => withDatabase(async (db) => (await db.getAllKeys(things)).map(String)),
     readMark: (name) => withDatabase((db) => db.get('marks', name)),
     writeMark: async (name, value) => {
       await withDatabase((db) => db.put('marks', value, name))

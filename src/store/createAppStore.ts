@@ -15,6 +15,7 @@ import { createSelectionSlice } from './selectionSlice.ts'
 import { createShelfSlice } from './shelfSlice.ts'
 import { createShownOnSlice } from './shownOnSlice.ts'
 import { createSongSlice } from './songSlice.ts'
+import { createSoundSlice } from './soundSlice.ts'
 import type { AppState, AppStore } from './state.ts'
 import { createVersionSlice } from './versionSlice.ts'
 import { createViewSlice } from './viewSlice.ts'
@@ -38,10 +39,10 @@ export function createAppStore(ports: Ports): AppStore {
       ...createBackupSlice(set, get, ports),
       ...createShownOnSlice(set, get, reportOf),
       ...createSongSlice(set, get, ports.songs ?? null, ports.shelf),
+      ...createSoundSlice(set, get, ports.hearSong ?? null, ports.sounds ?? null),
       ...createNoticeSlice(set),
       ...createViewSlice(set),
       newId: ports.newId,
-      hearSong: ports.hearSong ?? null,
     }
   })
 }

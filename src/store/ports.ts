@@ -4,6 +4,7 @@ import type { Ride } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
 import type { ShelfSong } from '#plan/shelfSong.ts'
+import type { SongSound } from '#plan/songSound.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import type { NewVersion, Version, VersionHead } from '#plan/version.ts'
 
@@ -22,6 +23,8 @@ export interface Ports {
   songs?: SongShelf | null
   /** Where versions of rides are kept; absent or null while nothing can be kept. */
   versions?: VersionShelf | null
+  /** Where the looks of sounds and, if asked, their files are kept; absent or null while nothing can be kept. */
+  sounds?: SoundShelf | null
   /** Finds the beat in files of music; absent or null where there is no sound. */
   hearSong?: HearSong | null
 }
@@ -60,6 +63,17 @@ export interface SongShelf {
   list: () => Promise<ShelfSong[]>
   save: (song: ShelfSong) => Promise<void>
   remove: (id: string) => Promise<void>
+}
+
+/** Kept sounds, as far as the store is concerned; all by the song's fingerprint. */
+export interface SoundShelf {
+  load: (id: string) => Promise<SongSound | null>
+  save: (sound: SongSound) => Promise<void>
+  /** Fingerprints of the songs whose file is kept. */
+  listFiles: () => Promise<string[]>
+  loadFile: (id: string) => Promise<Blob | null>
+  saveFile: (id: string, file: Blob) => Promise<void>
+  removeFile: (id: string) => Promise<void>
 }
 
 /** Kept versions of rides, as far as the store is concerned. */

@@ -6,13 +6,13 @@ import type { LogSlice } from './logSlice.ts'
 import type { MergeSlice } from './mergeSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
-import type { HearSong } from './ports.ts'
 import type { ProfileSlice } from './profileSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
 import type { ShownOnSlice } from './shownOnSlice.ts'
 import type { SongSlice } from './songSlice.ts'
+import type { SoundSlice } from './soundSlice.ts'
 import type { VersionSlice } from './versionSlice.ts'
 import type { ViewSlice } from './viewSlice.ts'
 
@@ -30,6 +30,7 @@ export type AppState = RideSlice &
   BackupSlice &
   ShownOnSlice &
   SongSlice &
+  SoundSlice &
   NoticeSlice &
   ViewSlice &
   Makers
@@ -38,8 +39,6 @@ export type AppState = RideSlice &
 export interface Makers {
   /** Another id at every call. */
   newId: () => string
-  /** Finds the beat in files of music; null where there is no sound. */
-  hearSong: HearSong | null
 }
 
 export type AppStore = StoreApi<AppState>

@@ -22,6 +22,7 @@ function aWorld() {
       if (bytes.byteLength === 0) throw new Error('no sound')
       return { samples: new Float32Array(bytes.byteLength), sampleRate: 1 }
     },
+    fingerprint: async (bytes) => `of ${bytes.byteLength} bytes`,
     startWorker: () => {
       const worker = { onmessage: null, onerror: null, postMessage: () => {}, terminate: () => {} } as unknown as Worker
       const told = {
@@ -57,11 +58,21 @@ describe('files of music', () => {
     await settled()
     expect(workers).toHaveLength(1)
     expect(said['b.ogg']).toEqual([{ kind: 'waiting' }])
+    workers[0]!.say({ kind: 'sound', peaks: new Uint8Array([9]), loudness: new Float32Array([-14]) })
     workers[0]!.say({ kind: 'share', share: 0.5 })
     workers[0]!.say({ kind: 'beats', beats: BEATS })
     await settled()
     expect(said['a_song.mp3']!.at(-2)).toEqual({ kind: 'analysing', share: 0.5 })
-    expect(said['a_song.mp3']!.at(-1)).toEqual({ kind: 'heard', song: { title: 'a song', lengthSeconds: 4, beats: BEATS } })
+    expect(said['a_song.mp3']!.at(-1)).toEqual({
+      kind: 'heard',
+      song: {
+        title: 'a song',
+        lengthSeconds: 4,
+        fingerprint: 'of 4 bytes',
+        sound: { id: 'of 4 bytes', lengthSeconds: 4, peaks: new Uint8Array([9]), loudness: new Float32Array([-14]) },
+        beats: BEATS,
+      },
+    })
     expect(said['broken.wav']!.at(-1)).toEqual({ kind: 'failed', sentence: '“broken.wav” cannot be read as music by this browser.' })
     expect(workers.map(({ ended }) => ended)).toEqual([true, false])
     workers[1]!.break()

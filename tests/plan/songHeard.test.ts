@@ -15,11 +15,12 @@ const BEATS: Beats = {
   drifts: [],
   steady: true,
 }
-const heard = { title: 'Lamp', lengthSeconds: 200.126, beats: BEATS }
+const sound = { id: 'print', lengthSeconds: 200.126, peaks: new Uint8Array(), loudness: new Float32Array() }
+const heard = { title: 'Lamp', artist: 'Wick', lengthSeconds: 200.126, fingerprint: 'print', sound, beats: BEATS }
 
 it('a new song is called as its file is, and counts from the first one of a bar at the tempo that was heard', () => {
   const song = songHeard(heard, null, () => 'new')
-  expect(song).toMatchObject({ id: 'new', title: 'Lamp', lengthSeconds: 200.13, strikesPerBeat: 1 })
+  expect(song).toMatchObject({ id: 'new', title: 'Lamp', artist: 'Wick', lengthSeconds: 200.13, strikesPerBeat: 1, fingerprint: 'print' })
   expect(tempoOf(song.grid!)).toBeCloseTo(127.618, 3)
   expect(secondAt(song.grid!, 0)).toBe(0.67)
   // After four minutes the tempo, kept to a thousandth, is off by less than a millisecond and a half.
@@ -29,7 +30,8 @@ it('a new song is called as its file is, and counts from the first one of a bar 
 it('a song that is there keeps its title, its strikes and its marks', () => {
   const old = aSong('old', { title: 'Mine', strikesPerBeat: 2, marks: [{ count: 8, label: 'chorus' }] })
   const song = songHeard(heard, old, () => 'new')
-  expect(song).toMatchObject({ id: 'old', title: 'Mine', strikesPerBeat: 2, marks: old.marks })
+  expect(song).toMatchObject({ id: 'old', title: 'Mine', strikesPerBeat: 2, marks: old.marks, fingerprint: 'print' })
+  expect(song.artist).toBe(old.artist)
 })
 
 it('beats that follow a changing tempo are kept one by one', () => {
