@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Locator, Page } from '@playwright/test'
 import { drag, nextFrame } from './support/drag.ts'
+import { drawLate } from './support/drawLate.ts'
 import { press, retype, tabTo } from './support/keyboard.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
@@ -95,6 +96,23 @@ test('a ride drafted from nothing by keyboard alone', async ({ page }) => {
   await retype(page, 'lift-off')
   await press(page, 'Enter')
   await expect(page.getByRole('option', { name: /^lift-off, / })).toBeAttached()
+})
+
+test('keys that follow one another quickly all reach the block they are meant for', async ({ page }) => {
+  await drawLate(page)
+  await openDemo(page, /^Twenty-Minute Spark/)
+  await block(page, 's1b2').focus()
+  const before = Number(await total(page).getAttribute('data-total'))
+  for (const key of ['Alt+ArrowLeft', 'Alt+ArrowRight', 'Alt+ArrowRight', '+', 'Alt+ArrowLeft', 'Alt+ArrowLeft', '+'])
+    await press(page, key)
+  await expect(block(page, 's1b2')).toBeFocused()
+  expect((await names(page)).indexOf('s1b2')).toBe(0)
+  await expect(block(page, 's1b2')).toContainText('18 eights')
+  expect(Number(await total(page).getAttribute('data-total'))).toBeGreaterThan(before)
+  await press(page, 'Delete')
+  await press(page, 'Delete')
+  await expect(block(page, 's1b1')).toHaveCount(0)
+  await expect(block(page, 's1b2')).toHaveCount(0)
 })
 
 test('the curve is another one from step to step of a drag, and is the old one when Escape lets go', async ({ page }) => {

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright'
 import type { Page } from '@playwright/test'
+import { drawLate } from './support/drawLate.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
@@ -34,6 +35,8 @@ test('a rider’s numbers move the demand line, and the way back brings it back'
 })
 
 test('a bike calibrated by its watts is seen before it is taken, kept, and there after a reload for other rides', async ({ page }) => {
+  // What is read off the console is typed without looking up, field after field.
+  await drawLate(page)
   await openRide(page)
   await page.getByRole('button', { name: 'change or calibrate the bike' }).click()
   await page.getByRole('button', { name: 'by the console’s watts' }).click()

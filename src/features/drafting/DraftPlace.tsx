@@ -5,6 +5,7 @@ import { type BlockPattern, PATTERNS } from '#plan/patterns.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 import { addPattern, addSection } from './draftActions.ts'
 import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
@@ -27,6 +28,7 @@ export function DraftPlace() {
   const [scale, setScale] = useState(OPENING_SCALE)
   const [draggedId, setDraggedId] = useState<string | null>(null)
   const { offer, makeOffer, closeOffer } = useOffer()
+  const afterDrawing = useAfterDrawing()
   const root = useRef<HTMLDivElement>(null)
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
@@ -44,14 +46,14 @@ export function DraftPlace() {
 
   const focus = useCallback(
     (id: string) => {
-      // After React has drawn the change: a moved element loses the focus when it is put elsewhere.
-      requestAnimationFrame(() => {
+      // A moved element loses the focus when it is put elsewhere.
+      afterDrawing(() => {
         const stop = lane.current?.querySelector<HTMLElement>(`[data-stage-stop][data-id="${CSS.escape(id)}"]`)
         stop?.focus({ preventScroll: true })
         reveal(id)
       })
     },
-    [reveal],
+    [reveal, afterDrawing],
   )
 
   const selectItem = useCallback(
@@ -69,13 +71,13 @@ export function DraftPlace() {
     const id = addPattern(store, pattern)
     if (!id) return
     store.getState().selectItem(id)
-    requestAnimationFrame(() => reveal(id))
+    afterDrawing(() => reveal(id))
   }
   const addEmptySection = () => {
     const id = addSection(store)
     if (!id) return
     selectSection(id)
-    requestAnimationFrame(() => reveal(id))
+    afterDrawing(() => reveal(id))
   }
 
   const show = (blockId: string) => {

@@ -6,6 +6,7 @@ import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
+import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 import { PlaylistTable } from './PlaylistTable.tsx'
 import { playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
 import { SlotField } from './SlotField.tsx'
@@ -44,6 +45,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const [text, setText] = useState('')
   const [openLines, setOpenLines] = useState(NO_LINES)
   const form = useRef<HTMLFormElement>(null)
+  const afterDrawing = useAfterDrawing()
   const id = useId()
   const reading = useMemo(() => readPlaylist(text), [readPlaylist, text])
   const rows = playlistRows(text, reading, openLines)
@@ -58,7 +60,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
     if (problems.some((problem) => problem.line === line)) return
     setOpenLines(new Set([...openLines].filter((other) => other !== line)))
     // The field goes with the line; the focus goes on to what is to be done next.
-    requestAnimationFrame(() => focusOn('.start-refused input, [type="submit"]'))
+    afterDrawing(() => focusOn('.start-refused input, [type="submit"]'))
   }
   const create = (event: FormEvent) => {
     event.preventDefault()

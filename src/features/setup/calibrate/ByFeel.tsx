@@ -11,7 +11,7 @@ import { Select } from '#ui/Select.tsx'
 import type { Rpm, Setting } from '#units/units.ts'
 import { brakeWords } from './brakeWords.ts'
 import { carriedWords } from './carriedWords.ts'
-import { focusNextOnEnter, nextEmpty } from './focusNext.ts'
+import { nextEmpty, useFocusNextOnEnter } from './focusNext.ts'
 import { Guide } from './Guide.tsx'
 import { Outcome } from './Outcome.tsx'
 import { Reading } from './Reading.tsx'
@@ -43,6 +43,7 @@ export function ByFeel({ bike, onClose }: Props) {
   const [found, setFound] = useState<readonly [Found, Found]>([{}, {}])
   const [current, setCurrent] = useState<Cell | null>({ round: 0, feel: FEEL_LADDER[0].feel })
   const table = useRef<HTMLDivElement>(null)
+  const goOn = useFocusNextOnEnter()
   const result = useMemo(
     () =>
       calibrateByFeel(
@@ -81,7 +82,7 @@ export function ByFeel({ bike, onClose }: Props) {
           onChange={setRiderId}
         />
         {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter goes on to the next of the fields inside it */}
-        <div ref={table} onKeyDown={focusNextOnEnter} className="calibrate-feels">
+        <div ref={table} onKeyDown={goOn} className="calibrate-feels">
           {([0, 1] as const).map((round) => (
             <section key={round} aria-label={round === 0 ? 'first cadence' : 'second cadence'}>
               <NumberField

@@ -5,7 +5,7 @@ import type { Bike } from '#plan/model.ts'
 import { NumberField } from '#ui/NumberField.tsx'
 import type { Setting, Watts } from '#units/units.ts'
 import { carriedWords } from './carriedWords.ts'
-import { focusNextOnEnter, nextEmpty } from './focusNext.ts'
+import { nextEmpty, useFocusNextOnEnter } from './focusNext.ts'
 import { Guide } from './Guide.tsx'
 import { Outcome } from './Outcome.tsx'
 import { Reading } from './Reading.tsx'
@@ -22,6 +22,7 @@ export function ByWatts({ bike, onClose }: Props) {
   const [watts, setWatts] = useState<ReadonlyMap<Setting, Watts>>(new Map())
   const [current, setCurrent] = useState<Setting | null>(settings[0] ?? null)
   const list = useRef<HTMLDivElement>(null)
+  const goOn = useFocusNextOnEnter()
   const result = useMemo(
     () =>
       calibrateByWatts(
@@ -71,7 +72,7 @@ export function ByWatts({ bike, onClose }: Props) {
           />
         </div>
         {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter goes on to the next of the fields inside it */}
-        <div ref={list} onKeyDown={focusNextOnEnter}>
+        <div ref={list} onKeyDown={goOn}>
           <table className="setup-table">
             <thead>
               <tr>

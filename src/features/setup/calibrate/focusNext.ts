@@ -1,11 +1,15 @@
 import type { KeyboardEvent } from 'react'
+import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 
-/** On Enter, once the field has taken its text, the focus goes to the next empty field of the list; a field that refused keeps it. */
-export function focusNextOnEnter({ key, target, currentTarget }: KeyboardEvent<HTMLElement>): void {
-  if (key !== 'Enter' || !(target instanceof HTMLInputElement)) return
-  requestAnimationFrame(() => {
-    if (target.getAttribute('aria-invalid') !== 'true') nextEmpty(currentTarget, target)?.focus()
-  })
+/** @returns for Enter in a list of fields: once a field has taken its text, the focus goes to the next empty one; a field that refused keeps it */
+export function useFocusNextOnEnter(): (event: KeyboardEvent<HTMLElement>) => void {
+  const afterDrawing = useAfterDrawing()
+  return ({ key, target, currentTarget }) => {
+    if (key !== 'Enter' || !(target instanceof HTMLInputElement)) return
+    afterDrawing(() => {
+      if (target.getAttribute('aria-invalid') !== 'true') nextEmpty(currentTarget, target)?.focus()
+    })
+  }
 }
 
 /** The first empty field of a list after one; null where there is none. */
