@@ -1,6 +1,7 @@
 import { useDroppable } from '@dnd-kit/core'
 import {
   lazy,
+  type MouseEvent,
   type Ref,
   type RefObject,
   Suspense,
@@ -15,6 +16,7 @@ import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
 import { BlockLane, type SelectItem } from './BlockLane.tsx'
 import { Overview } from './Overview.tsx'
+import { Playhead, type PlayheadSource } from './Playhead.tsx'
 import { SongLane } from './SongLane.tsx'
 import { StageContext } from './StageContext.ts'
 import { TalkLane } from './TalkLane.tsx'
@@ -34,6 +36,10 @@ export interface StageProps {
   scale: TimeScale
   onScale: (scale: TimeScale) => void
   lane: RefObject<HTMLDivElement | null>
+  /** Draws a line where the ride is being played, and keeps it in sight; none without it. */
+  playhead?: PlayheadSource | undefined
+  /** Told the second of the class when the background of the curve or a song's ruler is pressed; such presses do nothing without it. */
+  onSeek?: ((second: Seconds) => void) | undefined
   ref?: Ref<StageView>
 }
 
@@ -47,7 +53,8 @@ export interface StageView {
 }
 
 /** One time axis, three rows: the curve, the songs with their rulers, the blocks. Scrolled sideways as one. */
-export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scale, onScale, lane, ref }: StageProps) {
+export function Stage(props: StageProps) {
+  const { readOnly, draggedId, onSelectSection, onSelectItem, scale, onScale, lane, playhead, onSeek, ref } = props
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
   const selection = useApp((state) => state.selection)
@@ -144,6 +151,12 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
     }
   }, [zoomTo, fitSection])
 
+  const seek = (event: MouseEvent) => {
+    if (!lane.current || !isSeekPlace(event.target as Element)) return
+    const x = event.clientX - lane.current.getBoundingClientRect().left
+    onSeek?.(Math.max(0, toSeconds(scale, x)))
+  }
+
   const ground = useMemo(() => ({ lane, scale }), [lane, scale])
   const { setNodeRef } = useDroppable({ id: 'stage' })
   if (!ride || !report) return null
@@ -170,7 +183,15 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
           }}
           onScroll={measure}
         >
-          <div className="stage-content" ref={lane} style={{ width: toX(scale, reach) }}>
+          {/* biome-ignore lint/a11y/noStaticElementInteractions: a short cut for the pointer; playing has keys and fields of its own */}
+          {/* biome-ignore lint/a11y/useKeyWithClickEvents: as above */}
+          <div
+            className="stage-content"
+            ref={lane}
+            style={{ width: toX(scale, reach) }}
+            data-seekable={onSeek !== undefined || undefined}
+            onClick={onSeek && seek}
+          >
             <div className="chart-place">
               <Suspense fallback={<p className="chart-wait">drawing the curve …</p>}>
                 <IntensityChart scale={scale} reach={reach} slot={report.totals.slot} />
@@ -196,12 +217,17 @@ export function Stage({ readOnly, draggedId, onSelectSection, onSelectItem, scal
               onSelectSection={onSelectSection}
             />
             <TalkLane cues={report.cues} scale={scale} />
+            {playhead && <Playhead source={playhead} scale={scale} scroller={scroller} />}
           </div>
         </div>
       </div>
     </StageContext.Provider>
   )
 }
+
+/** The curve and a song's ruler stand for a time and for nothing else. */
+const isSeekPlace = (pressed: Element): boolean =>
+  pressed.closest('.chart-place') !== null || (pressed.closest('.song') !== null && pressed.closest('.song-head') === null)
 
 /** Pixels left free at the side of what is brought into sight. */
 const EDGE = 24
