@@ -89,7 +89,7 @@ export function readBackup(value: unknown): ReadBackup {
   const { formPoints } = output
   const backup = {
     ...(formPoints && { formPoints }),
-    ...(taught && { taught: onceEach([...taught], idOf) }),
+    ...(taught && { taught: onceEach(taught, idOf) }),
     ...(songs && { songs: onceEach(songs, idOf) }),
     rides: onceEach(rides, ({ ride }) => ride.id),
     versions: onceEach(versions, idOf),
@@ -112,10 +112,11 @@ function textOf(value: unknown): string {
 
 const idOf = ({ id }: { id: string }): string => id
 
-/** Of entries with one id the first. */
-const onceEach = <Entry>(entries: Entry[], id: (entry: Entry) => string): Entry[] => [
-  ...new Map(entries.toReversed().map((entry) => [id(entry), entry])).values(),
-]
+/** Of entries with one id the first, in their order. */
+const onceEach = <Entry>(entries: readonly Entry[], id: (entry: Entry) => string): Entry[] => {
+  const seen = new Set<string>()
+  return entries.filter((entry) => seen.size < seen.add(id(entry)).size)
+}
 
 /**
  * What an entry of a backup would do here: `new` there is none of its id; `same` it says what

@@ -1,9 +1,12 @@
-import { writeBackup } from '#plan/backup.ts'
-import { LEVELS_BIKE } from '#plan/defaults.ts'
+import { computeRide } from '#engine/computeRide.ts'
+import { taughtOf } from '#engine/log/taughtOf.ts'
+import { type Backup, writeBackup } from '#plan/backup.ts'
+import { DEFAULT_RIDERS, LEVELS_BIKE } from '#plan/defaults.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { open } from '#plan/link/envelope.ts'
 import type { Ride } from '#plan/model.ts'
 import { profileOfBike } from '#plan/profile.ts'
+import { namedVersion, receivedVersion, sentVersion } from '#plan/version.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
@@ -11,16 +14,28 @@ import { smallRide } from '#tests/support/smallRide.ts'
 /** Rides that the hostile ones are made from: the demo rides, a small one with a set, and three as people write them. */
 export const RIDES: readonly Ride[] = [demoRide('spark'), demoRide('ridge'), smallRide(), ...[1, 2, 3].map(plausibleRide)]
 export const LINKS: readonly string[] = RIDES.map(encodeLink)
-/** Rides as files, and a backup of everything. */
-export const FILES: readonly string[] = [...RIDES, backupOf()].map((value) => JSON.stringify(value))
+/** A backup of everything that is kept, as text. */
+const BACKUP = JSON.stringify(writeBackup(everything()))
+/** Rides as files, and, as often as two of them, a backup of everything. */
+export const FILES: readonly string[] = [...RIDES.map((ride) => JSON.stringify(ride)), BACKUP, BACKUP]
 
-function backupOf(): object {
-  return writeBackup({
-    rides: RIDES.slice(2, 4).map((ride, i) => ({ ride, updated: i })),
-    versions: [],
-    profiles: [profileOfBike(LEVELS_BIKE)],
+function everything(): Backup {
+  const [, , small, plausible] = RIDES as [Ride, Ride, Ride, Ride]
+  const report = computeRide(plausible)
+  return {
+    rides: [small, plausible].map((ride, i) => ({ ride, updated: i })),
+    versions: [namedVersion(small, 'before the class', 'v1'), sentVersion(plausible), receivedVersion(small, plausible.id)].map(
+      (version, at) => ({ ...version, at }),
+    ),
+    profiles: [
+      profileOfBike(LEVELS_BIKE),
+      { kind: 'riders', id: 'regulars', name: 'Tuesday', riders: [...DEFAULT_RIDERS] },
+      { kind: 'rules', id: 'house', name: 'house', houseRules: { longestStanding: 60 }, avoidMoves: ['jump'] },
+    ],
+    taught: [taughtOf({ ride: plausible, report }, { id: 't1', day: '2026-01-15' })],
+    songs: plausible.sections.flatMap(({ song }, i) => (song ? [{ id: `s${i}`, song: { ...song, id: `s${i}` } }] : [])),
     formPoints: ['Light hands.'],
-  })
+  }
 }
 
 /** The bytes inside each link, to be changed and sealed again. */

@@ -1,5 +1,6 @@
 import { followAddress } from '#app/addressSync.ts'
 import { openRideFile } from '#app/openRideFile.ts'
+import { type Backup, readBackup, writeBackup } from '#plan/backup.ts'
 import { decodeLink } from '#plan/link/decodeLink.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
@@ -83,7 +84,7 @@ function openPage() {
     else if (ride !== own) throw new Error('The open ride was put away.')
     else if (!notice && !restoring && !sameAsOwn(text, isLink)) throw new Error('Nothing was said.')
     if (notice && !/[.!:]$/.test(notice.sentence)) throw new Error(`Not a sentence: ${notice.sentence}`)
-    for (const { ride: inside } of restoring?.backup.rides ?? []) checkRide(inside)
+    if (restoring) checkBackup(restoring.backup)
     return came !== null || restoring !== null
   }
   return { take }
@@ -94,6 +95,14 @@ const asFragment = (text: string): string => `#${text.replace(/^#*\/?/, '')}`
 
 /** An empty address names nothing, and there is nothing to say. */
 const sameAsOwn = (text: string, isLink: boolean): boolean => isLink && asFragment(text) === '#'
+
+/** A backup that came in holds rides that keep the rules, and is the same one when it is written and read again. */
+function checkBackup(backup: Backup): void {
+  for (const { ride } of [...backup.rides, ...backup.versions]) checkRide(ride)
+  const again = readBackup(JSON.parse(JSON.stringify(writeBackup(backup))))
+  if (!again.ok || again.unreadable > 0) throw new Error('A backup came in that cannot be read again.')
+  if (sorted(again.backup) !== sorted(backup)) throw new Error('A backup came in that reads as another.')
+}
 
 /** A ride that came in keeps the rules, comes through a link again as it is, and has no more than its limits. */
 function checkRide(ride: Ride): void {

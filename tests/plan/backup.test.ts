@@ -38,6 +38,12 @@ describe('a backup', () => {
     expect(readBackup(inFile(spoiled))).toEqual({ ok: true, backup, unreadable: 3 })
   })
 
+  it('keeps its order, and of two entries of one id the first', () => {
+    const rides = ['one', 'two', 'three'].map((id) => ({ ride: { ...ride, id, title: id }, updated: 1 }))
+    const twice = [...rides, { ride: { ...ride, id: 'two', title: 'again' }, updated: 2 }]
+    expect(readBackup(inFile(writeBackup({ ...backup, rides: twice })))).toEqual({ ok: true, backup: { ...backup, rides }, unreadable: 0 })
+  })
+
   it.each([
     ['of a version to come', { ...writeBackup(backup), backup: 2 }, /newer version/],
     ['without its lists', { ridewright: 'backup', backup: 1 }, /damaged/],
