@@ -10,7 +10,8 @@ const ALLOWED: Record<string, string[]> = {
   units: ['units'],
   plan: ['units', 'plan', 'valibot', 'fflate'],
   engine: ['units', 'plan', 'engine'],
-  audio: ['units', 'plan', 'audio'],
+  audio: ['units', 'plan', 'audio', 'music-metadata'],
+  'audio/dsp': ['units', 'plan'],
   formats: ['units', 'plan', 'formats'],
   storage: ['units', 'plan', 'storage', 'idb'],
   store: ['units', 'plan', 'engine', 'store', 'zustand', 'zustand/vanilla', 'react', 'react/jsx-runtime'],
@@ -57,7 +58,15 @@ const PACKAGES = [
   '@dnd-kit/sortable',
   'zustand',
 ]
-const MORE_PACKAGES = ['zustand/vanilla', 'idb', 'fflate', 'valibot', 'node:fs', '@fontsource-variable/atkinson-hyperlegible-next']
+const MORE_PACKAGES = [
+  'music-metadata',
+  'zustand/vanilla',
+  'idb',
+  'fflate',
+  'valibot',
+  'node:fs',
+  '@fontsource-variable/atkinson-hyperlegible-next',
+]
 const OWN = ['./near.ts', './deeper/near.ts']
 const UPWARDS = ['../far.ts', './../far.ts', './deeper/../../far.ts']
 

@@ -1,5 +1,5 @@
 import { type DragEvent, useEffect, useRef, useState } from 'react'
-import { sayHearing } from '#features/drafting/panel/section/sayHearing.ts'
+import { sayHearing } from '#engine/alignment/sayHearing.ts'
 import type { HeardSong, Hearing } from '#plan/heardSong.ts'
 import type { Song } from '#plan/model.ts'
 import { songHeard } from '#plan/songHeard.ts'

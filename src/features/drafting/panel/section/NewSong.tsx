@@ -1,10 +1,10 @@
 import { type ReactNode, useMemo, useState } from 'react'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
-import { formatSongLength, formatTempo, parseSongLength, parseTempo } from '#features/drafting/panel/section/rules.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Song } from '#plan/model.ts'
 import { strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
+import { formatSongLength, formatTempo, parseSongLength, parseTempo } from '#plan/songRules.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
 export interface NewSongProps {

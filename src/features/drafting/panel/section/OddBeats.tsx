@@ -1,9 +1,9 @@
 import { useState } from 'react'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
-import { parseStart } from '#features/drafting/panel/section/songPlace.ts'
 import { eightOf } from '#plan/beatGrid.ts'
 import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
 import type { BeatGrid } from '#plan/model.ts'
+import { parseStart } from '#plan/songPlace.ts'
 import { useApp } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 

@@ -1,15 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import {
-  formatEnd,
-  formatMarks,
-  formatQuiet,
-  formatStart,
-  parseEnd,
-  parseMarks,
-  parseQuiet,
-  parseStart,
-} from '#features/drafting/panel/section/songPlace.ts'
+import { formatEnd, formatMarks, formatQuiet, formatStart, parseEnd, parseMarks, parseQuiet, parseStart } from '#plan/songPlace.ts'
 
 describe('places in a song', () => {
   it.each([

@@ -5,7 +5,7 @@ import { type Parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
-/** How the fields of a section and its song are read and written. */
+/** How the figures of a song and of its section are read and written, wherever they are typed. */
 
 const TEMPO: NumberRules = {
   subject: 'The tempo',
