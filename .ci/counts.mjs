@@ -25,12 +25,21 @@ export function countUnitTests(/** @type {any} */ report) {
 }
 
 /**
- * Playwright's JSON report. Errors outside any test (the build, the set-up) count as failures, and so does a test that
- * passed at the second try.
+ * Playwright's JSON report. Errors outside any test (the build, the set-up) count as failures. A test that passed at the
+ * second try counts as passed, and is named by `secondTries`.
  * @returns {Counts}
  */
 export function countBrowserTests(/** @type {any} */ { stats, errors }) {
-  return { passed: stats.expected, failed: stats.unexpected + stats.flaky + errors.length, skipped: stats.skipped }
+  return { passed: stats.expected + stats.flaky, failed: stats.unexpected + errors.length, skipped: stats.skipped }
+}
+
+/**
+ * The tests of Playwright's JSON report that passed at the second try, as "file:line title".
+ * @returns {string[]}
+ */
+export function secondTries(/** @type {any} */ { suites = [], specs = [] }) {
+  const own = specs.filter((/** @type {any} */ { tests }) => tests.some((/** @type {any} */ { status }) => status === 'flaky'))
+  return [...own.map((/** @type {any} */ { file, line, title }) => `${file}:${line} ${title}`), ...suites.flatMap(secondTries)]
 }
 
 /**

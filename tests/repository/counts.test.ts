@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { asOne, countBrowserTests, countUnitTests, inWords, plus, withExitCode } from '#ci/counts.mjs'
+import { asOne, countBrowserTests, countUnitTests, inWords, plus, secondTries, withExitCode } from '#ci/counts.mjs'
 
 const clean = { passed: 7, failed: 0, skipped: 0 }
 
@@ -18,9 +18,19 @@ describe('unit tests are counted', () => {
 })
 
 describe('browser tests are counted', () => {
-  test('with flaky ones and errors outside any test as failures', () => {
+  test('with errors outside any test as failures, and as passed what passed at the second try', () => {
     const stats = { expected: 9, unexpected: 1, flaky: 1, skipped: 4 }
-    expect(countBrowserTests({ stats, errors: [{ message: 'the build broke' }] })).toEqual({ passed: 9, failed: 3, skipped: 4 })
+    expect(countBrowserTests({ stats, errors: [{ message: 'the build broke' }] })).toEqual({ passed: 10, failed: 2, skipped: 4 })
+  })
+
+  test('and those that passed at the second try are named, wherever they stand', () => {
+    const spec = (title: string, line: number, status: string) => ({ file: 'a.spec.ts', line, title, tests: [{ status }] })
+    const suites = [
+      { specs: [spec('at once', 3, 'expected'), spec('at last', 7, 'flaky')], suites: [{ specs: [spec('inside', 20, 'flaky')] }] },
+      { specs: [spec('never', 9, 'unexpected'), spec('left out', 12, 'skipped')] },
+    ]
+    expect(secondTries({ suites })).toEqual(['a.spec.ts:7 at last', 'a.spec.ts:20 inside'])
+    expect(secondTries({ suites: [] })).toEqual([])
   })
 })
 
