@@ -8,10 +8,11 @@ const RATE = 44_100
 /** Twelve bytes, sixteen letters: no two songs anybody has will share them, and a link stays short. */
 const FINGERPRINT_BYTES = 12
 
-/** The browser's own decoder and a worker of this build. */
+/** The browser's own decoder and a worker of this build. What reads tags is fetched with the first file. */
 export const browserSound: SoundWorld = {
   decode: async (bytes) => mixed(await new OfflineAudioContext(1, 1, RATE).decodeAudioData(bytes)),
   fingerprint: fingerprintOf,
+  readTags: async (file) => (await import('./readTags.ts')).readTags(file),
   startWorker: () => new Worker(new URL('./analyse.worker.ts', import.meta.url), { type: 'module' }),
 }
 

@@ -1,5 +1,6 @@
-import type { BeatHints, Beats, Hearing } from '#plan/heardSong.ts'
+import { type BeatHints, type Beats, type Hearing, octaveAbout } from '#plan/heardSong.ts'
 import type { SongSound } from '#plan/songSound.ts'
+import { namedByFile, type SongTags } from '#plan/songTags.ts'
 import { parseAnswer, type Question } from './protocol.ts'
 
 /** Mono sound. */
@@ -14,20 +15,26 @@ export interface SoundWorld {
   decode: (bytes: ArrayBuffer) => Promise<Mono>
   /** The same short text for the same bytes. */
   fingerprint: (bytes: ArrayBuffer) => Promise<string>
+  /** What the file says of itself. May reject: a file without readable tags is called by its name. */
+  readTags: (file: Blob) => Promise<SongTags>
   startWorker: () => Worker
 }
+
+/** Whether all that hearing a file would give is there already, by its fingerprint. */
+export type IsKnown = (fingerprint: string) => Promise<boolean>
 
 interface Waiting {
   file: File
   hints: BeatHints
   say: (hearing: Hearing) => void
+  isKnown: IsKnown
   /** Set while the file is being heard. */
   stop?: () => void
   aborted: boolean
 }
 
 /**
- * Takes files of music and says of each where it stands, from `waiting` to `heard`, `failed` or `aborted`. One file at a time: decoded on the page, which alone can, mixed to one channel and handed to a worker of its own.
+ * Takes files of music and says of each where it stands, from `waiting` to `heard`, `known`, `failed` or `aborted`. One file at a time: decoded on the page, which alone can, mixed to one channel and handed to a worker of its own.
  */
 export function createSongAnalyser(world: SoundWorld) {
   const queue: Waiting[] = []
@@ -44,8 +51,8 @@ export function createSongAnalyser(world: SoundWorld) {
   }
 
   return {
-    hear: (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void) => {
-      const one: Waiting = { file, hints, aborted: false, say: onChange }
+    hear: (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void, isKnown: IsKnown = async () => false) => {
+      const one: Waiting = { file, hints, aborted: false, say: onChange, isKnown }
       queue.push(one)
       onChange({ kind: 'waiting' })
       void next()
@@ -69,10 +76,13 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
   one.say({ kind: 'decoding' })
   let mono: Mono
   let fingerprint: string
+  let tags: SongTags
   try {
     const bytes = await one.file.arrayBuffer()
     // First, because decoding takes the bytes away.
     fingerprint = await world.fingerprint(bytes)
+    if (await one.isKnown(fingerprint)) return one.aborted ? { kind: 'aborted' } : { kind: 'known', fingerprint }
+    tags = await world.readTags(one.file).catch(() => ({}))
     mono = await world.decode(bytes)
   } catch {
     return one.aborted ? { kind: 'aborted' } : { kind: 'failed', sentence: `“${name}” cannot be read as music by this browser.` }
@@ -81,21 +91,25 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
   const lengthSeconds = mono.samples.length / mono.sampleRate
   one.say({ kind: 'analysing', share: 0 })
   try {
-    const said = await askWorker(one, mono, world)
+    const said = await askWorker({ ...mono, hints: hintsFor(one, tags) }, one, world)
     if (said === 'aborted') return { kind: 'aborted' }
     const { peaks, loudness, beats } = said
     const sound = { id: fingerprint, lengthSeconds, peaks, loudness }
-    return { kind: 'heard', song: { title: titleOf(name), lengthSeconds, fingerprint, sound, beats } }
+    return { kind: 'heard', song: { ...namedByFile(tags, name), lengthSeconds, fingerprint, sound, beats } }
   } catch {
     return { kind: 'failed', sentence: `The beat of “${name}” could not be found: the analysis stopped.` }
   }
 }
 
+/** A tempo in the tags settles half against double where nothing else does; it is never taken for the tempo itself. */
+const hintsFor = ({ hints }: Waiting, { bpm }: SongTags): BeatHints =>
+  hints.window || !bpm ? hints : { ...hints, window: octaveAbout(bpm) }
+
 interface Said extends Pick<SongSound, 'peaks' | 'loudness'> {
   beats: Beats | null
 }
 
-function askWorker(one: Waiting, { samples, sampleRate }: Mono, world: SoundWorld): Promise<Said | 'aborted'> {
+function askWorker(question: Question, one: Waiting, world: SoundWorld): Promise<Said | 'aborted'> {
   const worker = world.startWorker()
   const answer = new Promise<Said | 'aborted'>((resolve, reject) => {
     let sound: Pick<SongSound, 'peaks' | 'loudness'> = { peaks: new Uint8Array(), loudness: new Float32Array() }
@@ -108,18 +122,10 @@ function askWorker(one: Waiting, { samples, sampleRate }: Mono, world: SoundWorl
       if (said?.kind === 'beats') resolve({ ...sound, beats: said.beats })
       if (said?.kind === 'failed') reject(new Error(said.message))
     }
-    const question: Question = { samples, sampleRate, hints: one.hints }
-    worker.postMessage(question, [samples.buffer])
+    worker.postMessage(question, [question.samples.buffer])
   })
   return answer.finally(() => {
     delete one.stop
     worker.terminate()
   })
 }
-
-/** A file's name as a title: without its ending, with spaces for underscores. */
-const titleOf = (name: string): string =>
-  name
-    .replace(/\.[^.]{1,5}$/, '')
-    .replaceAll('_', ' ')
-    .trim() || name

@@ -40,6 +40,9 @@ export interface TempoWindow {
   to: Bpm
 }
 
+/** Every tempo of one octave about another, so that of half and double only the nearer one is inside. */
+export const octaveAbout = (bpm: Bpm): TempoWindow => ({ from: bpm / Math.SQRT2, to: bpm * Math.SQRT2 })
+
 /** What a file of music gave. */
 export interface HeardSong {
   /** As the file's own tags say; else its name without the ending. */
@@ -61,6 +64,8 @@ export type Hearing =
   /** Share done, 0 to 1. */
   | { kind: 'analysing'; share: number }
   | { kind: 'heard'; song: HeardSong }
+  /** All it would give is there already. */
+  | { kind: 'known'; fingerprint: string }
   /** One sentence that names the file. */
   | { kind: 'failed'; sentence: string }
   | { kind: 'aborted' }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { parseAnswer } from '#audio/protocol.ts'
+import { parseAnswer, type Question } from '#audio/protocol.ts'
 import { createSongAnalyser, type SoundWorld } from '#audio/songAnalyser.ts'
 import type { Beats, Hearing } from '#plan/heardSong.ts'
 
@@ -16,20 +16,25 @@ const BEATS: Beats = {
 
 /** A world whose workers answer when told to. */
 function aWorld() {
-  const workers: { ended: boolean; say: (data: unknown) => void; break: () => void }[] = []
+  const workers: { ended: boolean; asked: Question[]; say: (data: unknown) => void; break: () => void }[] = []
   const world: SoundWorld = {
     decode: async (bytes) => {
       if (bytes.byteLength === 0) throw new Error('no sound')
       return { samples: new Float32Array(bytes.byteLength), sampleRate: 1 }
     },
     fingerprint: async (bytes) => `of ${bytes.byteLength} bytes`,
+    readTags: async () => {
+      throw new Error('no tags')
+    },
     startWorker: () => {
-      const worker = { onmessage: null, onerror: null, postMessage: () => {}, terminate: () => {} } as unknown as Worker
+      const worker = { onmessage: null, onerror: null, terminate: () => {} } as unknown as Worker
       const told = {
         ended: false,
+        asked: [] as Question[],
         say: (data: unknown) => worker.onmessage?.({ data } as MessageEvent),
         break: () => worker.onerror?.({ message: 'out of memory' } as ErrorEvent),
       }
+      worker.postMessage = (question: Question) => void told.asked.push(question)
       worker.terminate = () => {
         told.ended = true
       }
@@ -98,6 +103,44 @@ describe('files of music', () => {
     workers[1]!.say({ kind: 'beats', beats: null })
     await settled()
     expect(last.c).toMatchObject({ kind: 'heard', song: { beats: null } })
+  })
+})
+
+describe('what is known before a file is heard', () => {
+  it('names the song by its tags, whose tempo settles no more than the octave and gives way to what is asked', async () => {
+    const { world, workers } = aWorld()
+    world.readTags = async () => ({ title: 'Low Tide', artist: 'Salt Lantern', bpm: 128 })
+    const analyser = createSongAnalyser(world)
+    let last: Hearing | undefined
+    analyser.hear(new File(['x'], 'track01.mp3'), {}, (hearing) => {
+      last = hearing
+    })
+    await settled()
+    expect(workers[0]!.asked[0]!.hints.window!.from).toBeCloseTo(128 / Math.SQRT2, 9)
+    expect(workers[0]!.asked[0]!.hints.window!.to).toBeCloseTo(128 * Math.SQRT2, 9)
+    workers[0]!.say({ kind: 'beats', beats: BEATS })
+    await settled()
+    expect(last).toMatchObject({ kind: 'heard', song: { title: 'Low Tide', artist: 'Salt Lantern', beats: { bpm: 120 } } })
+    analyser.hear(new File(['x'], 'track01.mp3'), { window: { from: 60, to: 78 } }, () => {})
+    await settled()
+    expect(workers[1]!.asked[0]!.hints).toEqual({ window: { from: 60, to: 78 } })
+  })
+
+  it('spares a file that is known, and the next one has its turn', async () => {
+    const { world, workers } = aWorld()
+    const analyser = createSongAnalyser(world)
+    const last: Hearing[] = []
+    const isKnown = async (fingerprint: string) => fingerprint === 'of 2 bytes'
+    for (const [index, bytes] of ['xx', 'xxx'].entries()) {
+      const say = (hearing: Hearing) => {
+        last[index] = hearing
+      }
+      analyser.hear(new File([bytes], `${index}.mp3`), {}, say, isKnown)
+    }
+    await settled()
+    expect(last[0]).toEqual({ kind: 'known', fingerprint: 'of 2 bytes' })
+    expect(workers).toHaveLength(1)
+    expect(workers[0]!.asked[0]!.samples).toHaveLength(3)
   })
 })
 

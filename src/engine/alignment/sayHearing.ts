@@ -14,6 +14,8 @@ export function sayHearing(name: string, hearing: Hearing): string {
       return `Opening “${name}”.`
     case 'analysing':
       return `Listening to “${name}”.`
+    case 'known':
+      return `“${name}” was heard before, and is linked again.`
     case 'aborted':
       return `“${name}” was stopped.`
     case 'failed':
