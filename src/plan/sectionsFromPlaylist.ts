@@ -1,7 +1,7 @@
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { NewId } from '#plan/copies.ts'
-import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import type { Section, Song, StrikesPerBeat } from '#plan/model.ts'
+import { sectionsFromSongs } from '#plan/sectionsFromSongs.ts'
 import type { Bpm, Rpm, Seconds } from '#units/units.ts'
 
 /** One line of a playlist. */
@@ -16,18 +16,14 @@ export interface PlaylistSong {
 export const USUAL_SONG: Seconds = 210
 
 /**
- * An empty section for every song, open from its first count to its last so that the ride
- * adds up from the start and blocks fill it from the front. A song with a tempo gets a beat
- * grid and is measured in whole eights; one without is measured in seconds.
+ * Sections of the songs of a list. A song with a tempo gets a beat grid and is measured in whole
+ * eights; one without is measured in seconds.
  */
-export function sectionsFromPlaylist(songs: readonly PlaylistSong[], newId: NewId): Section[] {
-  return songs.map((entry, index) => ({
-    id: newId(),
-    song: songOf(entry, newId),
-    leadInSeconds: index === 0 ? 0 : DEFAULT_LEAD_IN,
-    blocks: [],
-  }))
-}
+export const sectionsFromPlaylist = (songs: readonly PlaylistSong[], newId: NewId): Section[] =>
+  sectionsFromSongs(
+    songs.map((entry) => songOf(entry, newId)),
+    newId,
+  )
 
 /**
  * Strikes per beat that bring the cadence into 60–110 rev/min (the seated window of common
