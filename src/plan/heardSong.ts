@@ -69,3 +69,6 @@ export type Hearing =
   /** One sentence that names the file. */
   | { kind: 'failed'; sentence: string }
   | { kind: 'aborted' }
+
+/** Whether more is to be said of a file. */
+export const isUnderWay = ({ kind }: Hearing): boolean => kind === 'waiting' || kind === 'decoding' || kind === 'analysing'

@@ -1,7 +1,8 @@
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import { patched } from '#plan/edits.ts'
 import type { Beats, HeardSong } from '#plan/heardSong.ts'
-import type { BeatGrid, Song } from '#plan/model.ts'
+import { type BeatGrid, type Song, tempoOf } from '#plan/model.ts'
+import { rescaledGrid } from '#plan/rescaledSong.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
 import type { Seconds } from '#units/units.ts'
 
@@ -9,7 +10,7 @@ import type { Seconds } from '#units/units.ts'
  * A song with what was heard in its file: length, tempo, first beat and bars. A song that is there keeps what its
  * leader wrote, its title first of all; a new one is called as the file is. Count 0 is the first one of a bar, so
  * that eights begin where bars do. Six eighths are counted in their two beats, which is what legs follow, so they
- * make bars of four.
+ * make bars of four. Half and double are one sound, so a tempo the song had before settles which of them it is.
  */
 export function songHeard(heard: HeardSong, old: Song | null | undefined, newId: () => string): Song {
   const song: Song = old ?? { id: newId(), title: heard.title, artist: heard.artist, lengthSeconds: 0, strikesPerBeat: null }
@@ -19,9 +20,20 @@ export function songHeard(heard: HeardSong, old: Song | null | undefined, newId:
   return patched(song, {
     lengthSeconds,
     fingerprint,
-    grid: gridHeard(beats),
+    grid: inOctaveOf(song.grid, gridHeard(beats)),
     strikesPerBeat: song.grid ? song.strikesPerBeat : strikesForTempo(beats.bpm),
   })
+}
+
+/** How far a tempo may be from exactly half or double another to be that, as a share of it: what a hand-typed whole number is off by. */
+const OCTAVE_ERROR = 0.04
+
+/** A heard grid, read at the half or the double where that is the tempo the song had before. */
+function inOctaveOf(old: BeatGrid | undefined, heard: BeatGrid): BeatGrid {
+  if (!old) return heard
+  const ratio = tempoOf(old) / tempoOf(heard)
+  const factor = ([2, 0.5] as const).find((each) => Math.abs(ratio / each - 1) < OCTAVE_ERROR)
+  return factor ? rescaledGrid(heard, factor) : heard
 }
 
 function gridHeard({ bpm, beats, downbeats, beatsPerBar, firstBeat, steady }: Beats): BeatGrid {

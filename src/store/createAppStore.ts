@@ -2,6 +2,7 @@ import { createStore } from 'zustand/vanilla'
 import { computeRide } from '#engine/computeRide.ts'
 import { createBackupSlice } from './backupSlice.ts'
 import { createHabitsSlice } from './habitsSlice.ts'
+import { createHearingSlice } from './hearingSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
 import { createLogSlice } from './logSlice.ts'
 import { createMergeSlice } from './mergeSlice.ts'
@@ -40,6 +41,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createShownOnSlice(set, get, reportOf),
       ...createSongSlice(set, get, ports.songs ?? null, ports.shelf),
       ...createSoundSlice(set, get, ports.hearSong ?? null, ports.sounds ?? null),
+      ...createHearingSlice(set, get),
       ...createNoticeSlice(set),
       ...createViewSlice(set),
       newId: ports.newId,

@@ -29,8 +29,16 @@ export interface Ports {
   hearSong?: HearSong | null
 }
 
-/** Hears one file of music after another, and says of each where it stands, until it is heard, failed or aborted. */
-export type HearSong = (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void) => HearingOf
+/**
+ * Hears one file of music after another, and says of each where it stands, until it is heard, known, failed or aborted.
+ * A file whose fingerprint `isKnown` accepts is not listened to; without it every file is.
+ */
+export type HearSong = (
+  file: File,
+  hints: BeatHints,
+  onChange: (hearing: Hearing) => void,
+  isKnown?: (fingerprint: string) => Promise<boolean>,
+) => HearingOf
 
 export interface HearingOf {
   abort: () => void

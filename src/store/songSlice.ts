@@ -15,9 +15,20 @@ export interface SongSlice {
   refreshSongs: () => Promise<void>
   /** Looks through the saved rides for where songs are used. */
   refreshSongRides: () => Promise<void>
-  /** Keeps songs, each in place of the one with its id. False when one could not be kept, which is said. */
-  keepSongs: (songs: readonly ShelfSong[]) => Promise<boolean>
+  /** The song taken away last, until it is put back or another goes. */
+  removedSong: RemovedSong | null
+  /** Keeps songs, each in place of the one with its id. False when one could not be kept, which is said; quietly, nothing else is. */
+  keepSongs: (songs: readonly ShelfSong[], quietly?: boolean) => Promise<boolean>
+  /** Takes a song away, with the file that was kept of it. Rides that hold the song keep all but that. */
   removeSong: (id: string) => Promise<void>
+  /** Puts the song taken away last back, with its file where one was kept. */
+  restoreSong: () => Promise<void>
+}
+
+/** A song that was on the shelf, and its file where that was kept. */
+export interface RemovedSong {
+  kept: ShelfSong
+  file: Blob | null
 }
 
 const NOWHERE: ReadonlyMap<string, readonly string[]> = new Map()
@@ -49,13 +60,13 @@ export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf |
         failed('The saved rides could not be looked through for their songs.', error)
       }
     },
-    keepSongs: async (songs) => {
+    removedSong: null,
+    keepSongs: async (songs, quietly = false) => {
       if (!shelf || songs.length === 0) return false
+      const said = songs.length === 1 ? songs[0]!.song.title : plural(songs.length, 'song')
       try {
         for (const song of songs) await shelf.save(song)
-        get().announce(
-          songs.length === 1 ? `Kept ${songs[0]!.song.title} on the shelf` : `Kept ${plural(songs.length, 'song')} on the shelf`,
-        )
+        if (!quietly) get().announce(`Kept ${said} on the shelf`)
       } catch (error) {
         failed('Not every song could be kept on the shelf.', error)
         await refreshSongs()
@@ -67,13 +78,26 @@ export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf |
     removeSong: async (id) => {
       const kept = get().songs.find((other) => other.id === id)
       if (!shelf || !kept) return
+      const { fingerprint } = kept.song
+      const file = fingerprint !== undefined && get().keptSoundFiles.has(fingerprint) ? await get().soundFile(fingerprint) : null
       try {
         await shelf.remove(id)
-        get().announce(`Removed ${kept.song.title} from the shelf`)
+        if (file) await get().dropSoundFile(fingerprint!)
+        set({ removedSong: { kept, file } })
+        get().announce(`Removed ${kept.song.title} from the shelf${file ? ', and its file from this machine' : ''}`)
       } catch (error) {
         failed(`${kept.song.title} could not be removed from the shelf.`, error)
       }
       await refreshSongs()
+    },
+    restoreSong: async () => {
+      const { removedSong, keepSongs, haveSoundFile, keepSoundFile } = get()
+      if (!removedSong || !(await keepSongs([removedSong.kept]))) return
+      const { kept, file } = removedSong
+      set({ removedSong: null })
+      if (!file || kept.song.fingerprint === undefined) return
+      haveSoundFile(kept.song.fingerprint, file)
+      await keepSoundFile(kept.song.fingerprint)
     },
   }
 }

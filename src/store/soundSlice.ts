@@ -1,4 +1,4 @@
-import type { HeardSong } from '#plan/heardSong.ts'
+import type { HeardSong, Hearing } from '#plan/heardSong.ts'
 import type { SongSound } from '#plan/songSound.ts'
 import type { HearSong, SoundShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
@@ -22,6 +22,8 @@ export interface SoundSlice {
   wantSounds: (ids: readonly string[]) => Promise<void>
   /** The file of a song: given to this window, or kept; null where there is none. */
   soundFile: (id: string) => Promise<Blob | null>
+  /** Has the file of a song at hand in this window. */
+  haveSoundFile: (id: string, file: Blob) => void
   /** Keeps the file of a song for the next time. False when it cannot be kept, which is said. */
   keepSoundFile: (id: string) => Promise<boolean>
   /** Takes a kept file away again; it stays at hand until the window is closed. */
@@ -34,9 +36,11 @@ export function createSoundSlice(set: SetState, get: GetState, hear: HearSong | 
 
   const put = (sound: SongSound) => set(({ sounds }) => ({ sounds: new Map(sounds).set(sound.id, sound) }))
 
+  const haveSoundFile = (id: string, file: Blob) => set(({ soundFiles }) => ({ soundFiles: new Map(soundFiles).set(id, file) }))
+
   function remember({ fingerprint, sound }: HeardSong, file: File): void {
     put(sound)
-    set(({ soundFiles }) => ({ soundFiles: new Map(soundFiles).set(fingerprint, file) }))
+    haveSoundFile(fingerprint, file)
     // Nothing is lost when it cannot be kept: the file can be dropped again.
     void shelf?.save(sound).catch(() => {})
   }
@@ -44,11 +48,14 @@ export function createSoundSlice(set: SetState, get: GetState, hear: HearSong | 
   return {
     hearSong:
       hear &&
-      ((file, hints, onChange) =>
-        hear(file, hints, (hearing) => {
+      ((file, hints, onChange, isKnown) => {
+        const say = (hearing: Hearing) => {
           if (hearing.kind === 'heard') remember(hearing.song, file)
+          if (hearing.kind === 'known') haveSoundFile(hearing.fingerprint, file)
           onChange(hearing)
-        })),
+        }
+        return hear(file, hints, say, isKnown)
+      }),
     sounds: new Map(),
     soundFiles: new Map(),
     keptSoundFiles: new Set(),
@@ -66,6 +73,7 @@ export function createSoundSlice(set: SetState, get: GetState, hear: HearSong | 
       if (fresh.length > 0) set(({ sounds }) => ({ sounds: new Map([...sounds, ...fresh.map((sound) => [sound.id, sound] as const)]) }))
     },
     soundFile: async (id) => get().soundFiles.get(id) ?? (await shelf?.loadFile(id).catch(() => null)) ?? null,
+    haveSoundFile,
     keepSoundFile: async (id) => {
       const file = get().soundFiles.get(id)
       if (!shelf || !file) return false

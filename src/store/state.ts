@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla'
 import type { BackupSlice } from './backupSlice.ts'
 import type { HabitsSlice } from './habitsSlice.ts'
+import type { HearingSlice } from './hearingSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
 import type { LogSlice } from './logSlice.ts'
 import type { MergeSlice } from './mergeSlice.ts'
@@ -31,6 +32,7 @@ export type AppState = RideSlice &
   ShownOnSlice &
   SongSlice &
   SoundSlice &
+  HearingSlice &
   NoticeSlice &
   ViewSlice &
   Makers

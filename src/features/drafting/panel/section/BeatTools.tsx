@@ -1,6 +1,7 @@
 import { moveBeats } from '#plan/commands/moveBeats.ts'
-import { type BeatFactor, rescaleBeats } from '#plan/commands/rescaleBeats.ts'
+import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
 import { type BeatGrid, tempoOf } from '#plan/model.ts'
+import type { BeatFactor } from '#plan/rescaledSong.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatNumber } from '#units/formatNumber.ts'

@@ -1,0 +1,21 @@
+import type { NewId } from '#plan/copies.ts'
+import { patched } from '#plan/edits.ts'
+import type { Song } from '#plan/model.ts'
+import { forRide, type ShelfSong } from '#plan/shelfSong.ts'
+
+/**
+ * A ride's song given what the shelf knows of its file: length, beats, and marks and quiet windows where it has none
+ * of its own. A song that is linked to that file already is the same object; without one the shelf's song is taken whole.
+ */
+export function linkedSong(kept: ShelfSong, old: Song | null | undefined, newId: NewId): Song {
+  if (!old) return forRide(kept, newId)
+  const { fingerprint, grid, lengthSeconds, marks, quiet, strikesPerBeat } = kept.song
+  if (old.fingerprint === fingerprint && old.grid) return old
+  return patched(old, {
+    fingerprint,
+    lengthSeconds,
+    ...(grid && { grid, strikesPerBeat: old.grid ? old.strikesPerBeat : strikesPerBeat }),
+    marks: old.marks ?? marks,
+    quiet: old.quiet ?? quiet,
+  })
+}

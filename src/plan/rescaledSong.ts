@@ -1,0 +1,54 @@
+import type { BeatGrid, Song, StrikesPerBeat } from '#plan/model.ts'
+import { tempoOf } from '#plan/model.ts'
+import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
+import type { Counts } from '#units/units.ts'
+
+/** Twice the tempo, or half of it. */
+export type BeatFactor = 2 | 0.5
+
+/** The slowest and the fastest tempo a song is read at. */
+const SLOWEST = 20
+const FASTEST = 400
+
+/**
+ * A song read at twice or half its tempo: the same sound, the same legs, and marks and quiet windows where they were.
+ * The same object without beats, and outside 20 to 400 beats a minute.
+ */
+export function rescaledSong(song: Song, factor: BeatFactor): Song {
+  const { grid } = song
+  if (!grid) return song
+  const bpm = tempoOf(grid) * factor
+  if (bpm < SLOWEST || bpm > FASTEST) return song
+  const scale = (count: Counts): Counts => Math.round(count * factor)
+  return {
+    ...song,
+    grid: rescaledGrid(grid, factor),
+    strikesPerBeat: otherStrikes(song.strikesPerBeat, factor) ?? (song.strikesPerBeat === null ? null : strikesForTempo(bpm)),
+    ...(song.marks && { marks: song.marks.map((mark) => ({ ...mark, count: scale(mark.count) })) }),
+    ...(song.quiet && { quiet: song.quiet.map(({ from, to }) => ({ from: scale(from), to: Math.max(scale(from) + 1, scale(to)) })) }),
+  }
+}
+
+/** The same seconds at other counts. Anchors are whole counts: where halving would make them none, the outer two carry the tempo. */
+export const rescaledGrid = (grid: BeatGrid, factor: BeatFactor): BeatGrid => ({ ...grid, anchors: rescaledAnchors(grid.anchors, factor) })
+
+/** Anchors at other counts; on halving those on odd counts go, and where fewer than two stay all times are spread to whole counts by doubling the span. */
+function rescaledAnchors(anchors: BeatGrid['anchors'], factor: BeatFactor): BeatGrid['anchors'] {
+  if (factor === 2) return anchors.map(([count, second]) => [count * 2, second])
+  const even = anchors.filter(([count]) => count % 2 === 0)
+  if (even.length >= 2) return even.map(([count, second]) => [count / 2, second])
+  const [[c0, s0], [c1, s1]] = [anchors[0]!, anchors.at(-1)!]
+  const at = Math.floor(c0 / 2)
+  const perCount = (2 * (s1 - s0)) / (c1 - c0)
+  const first = s0 + (at * 2 - c0) * (perCount / 2)
+  return [
+    [at, first],
+    [at + (c1 - c0), first + (c1 - c0) * perCount],
+  ]
+}
+
+const STRIKES: readonly StrikesPerBeat[] = [0.5, 1, 2]
+
+/** Strikes that give the same legs at the other tempo; undefined where there are none. */
+export const otherStrikes = (strikes: StrikesPerBeat, factor: BeatFactor): StrikesPerBeat | undefined =>
+  strikes === null ? null : STRIKES.find((each) => each === strikes / factor)
