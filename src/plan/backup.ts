@@ -1,6 +1,7 @@
 import * as v from 'valibot'
 import { contentRevision } from '#plan/contentRevision.ts'
 import { sameValue } from '#plan/edits.ts'
+import { OWN } from '#plan/merge/spread.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { plainCopy } from '#plan/plainCopy.ts'
@@ -212,5 +213,4 @@ function stateOfRide({ ride, updated }: KeptRide, held: KeptRide | undefined): E
   return updated > held.updated ? 'newer' : 'older'
 }
 
-const sameOwn = (a: Ride, b: Ride): boolean =>
-  sameValue([a.privateNotes, a.riders, a.setAside, a.parent, a.ancestors], [b.privateNotes, b.riders, b.setAside, b.parent, b.ancestors])
+const sameOwn = (a: Ride, b: Ride): boolean => OWN.every((key) => sameValue(a[key], b[key]))

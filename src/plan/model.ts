@@ -40,6 +40,8 @@ export interface Ride {
   riders?: Rider[]
   /** Ids of findings that are meant so: put aside, for this ride. Never in a link. */
   setAside?: string[]
+  /** Ids of blocks to be rehearsed again. Never in a link. */
+  shaky?: string[]
   /** Never in a link. */
   privateNotes?: string
 }

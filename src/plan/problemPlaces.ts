@@ -15,6 +15,7 @@ const NUMBERED: Record<string, string> = {
   feelAnchors: 'feel anchor',
   avoidMoves: 'move to avoid',
   setAside: 'finding put aside',
+  shaky: 'shaky block',
   ancestors: 'version before',
 }
 
@@ -46,6 +47,7 @@ const SUBJECTS: Record<string, string> = {
   'ride.standIn.mustDo': 'the note on what has to be done',
   'ride.standIn.mustNot': 'the note on what must not be done',
   'ride.setAside': 'the list of findings put aside',
+  'ride.shaky': 'the list of shaky blocks',
   'ride.ancestors': 'the list of versions before',
   'ride.privateNotes': 'the private notes',
   'sections.leadInSeconds': 'the lead-in',

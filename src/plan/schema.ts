@@ -24,6 +24,7 @@ export const LIMITS = {
   houseRules: 100,
   avoidMoves: 60,
   setAside: 500,
+  shaky: 500,
   findingId: 200,
   ancestors: 8,
   id: 64,
@@ -275,6 +276,7 @@ export const rideSchema = group({
   ancestors: v.optional(list(v.pipe(v.string(say.text), v.regex(/^[0-9a-f]{16}$/, say.revision)), LIMITS.ancestors)),
   riders: v.optional(ridersSchema),
   setAside: v.optional(list(filled(LIMITS.findingId), LIMITS.setAside)),
+  shaky: v.optional(list(id, LIMITS.shaky)),
   privateNotes: v.optional(text(LIMITS.notes)),
 })
 

@@ -12,6 +12,8 @@ import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
+import { markShaky, unmarkShaky } from '#plan/commands/markShaky.ts'
+import { markSong, quietSong } from '#plan/commands/markSong.ts'
 import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart } from '#plan/commands/movePart.ts'
@@ -24,6 +26,7 @@ import { bringBack, putAside } from '#plan/commands/putAside.ts'
 import { renameMove } from '#plan/commands/renameMove.ts'
 import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
+import { setBars } from '#plan/commands/setBars.ts'
 import { setBike } from '#plan/commands/setBike.ts'
 import { setDatum } from '#plan/commands/setDatum.ts'
 import { setSong } from '#plan/commands/setSong.ts'
@@ -146,6 +149,11 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, amount }) => renameMove(ride, { from: 'jump', to: `move ${Math.abs(Math.round(amount)) % 9}` }),
   ({ ride, block, item, index }) => giveBlocks(ride, { blockIds: [block, item], leads: ride.leaders.at(index)?.id ?? 'nobody' }),
   ({ ride, block, pick }) => giveBlocks(ride, { blockIds: [block], speaks: ride.leaders[pick % 2]?.id ?? 'nobody' }),
+  ({ ride, block }) => markShaky(ride, { blockId: block }),
+  ({ ride, block }) => unmarkShaky(ride, { blockId: block }),
+  ({ ride, section, amount, pick }) => markSong(ride, { sectionId: section, count: Math.round(amount), label: `mark ${pick}` }),
+  ({ ride, section, amount, index }) => quietSong(ride, { sectionId: section, from: Math.round(index), to: Math.round(amount) }),
+  ({ ride, section, pick }) => setBars(ride, { sectionId: section, beatsPerBar: pick % 2 === 0 ? 4 : 3, shift: (pick % 7) - 3 }),
   ({ pick }) => putAside(`rule:${pick}`),
   ({ ride, pick }) => bringBack(ride.setAside?.[pick] ?? `rule:${pick}`),
 ]

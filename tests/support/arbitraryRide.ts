@@ -47,6 +47,7 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       ancestors: fc.array(fc.stringMatching(/^[0-9a-f]{16}$/), { maxLength: 8 }),
       riders: fc.array(arbitraryRider, { maxLength: 2 }),
       setAside: fc.array(someWords, { maxLength: 3 }),
+      shaky: fc.array(id, { maxLength: 3 }),
       privateNotes: words,
     },
     {
@@ -342,7 +343,7 @@ function named(ride: Ride, style: string): Ride {
     'parts' in item
       ? { ...item, id: name(place), parts: item.parts.map((part, p) => nameBlock(part, `${place}p${p + 1}`)) }
       : nameBlock(item, place)
-  return {
+  const renamed = {
     ...ride,
     id: name('ride'),
     bike: { ...ride.bike, id: name('bike') },
@@ -354,4 +355,11 @@ function named(ride: Ride, style: string): Ride {
     ...(ride.riders ? { riders: ride.riders.map((rider, r) => ({ ...rider, id: name(`r${r + 1}`) })) } : {}),
     ...(ride.parent ? { parent: { ...ride.parent, rideId: name('parent') } } : {}),
   }
+  return ride.shaky ? { ...renamed, shaky: marked(renamed) } : renamed
+}
+
+/** As many marks as before, on the first blocks there are. */
+function marked({ shaky, sections }: Ride): string[] {
+  const blocks = sections.flatMap((section) => section.blocks.flatMap((item) => ('parts' in item ? item.parts : [item])))
+  return blocks.slice(0, shaky?.length).map(({ id }) => id)
 }

@@ -7,6 +7,7 @@ import { editBlocksOf, patched } from '#plan/edits.ts'
 import type { Block, Ride, Section } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
+import { withoutGoneMarks } from '#plan/shaky.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { pickSections } from './pickSections.ts'
 import { fitRide, type RideTrim } from './rideFit.ts'
@@ -71,7 +72,7 @@ export function makeVariant(ride: Ride, minutes: number, id: string): Variant {
 }
 
 function finished(parent: Ride, sections: readonly number[], drafted: Ride, trim: RideTrim): { ride: Ride; changes: VariantChange[] } {
-  return { ride: trim.command.apply(drafted), changes: changesOf(parent, sections, drafted, trim) }
+  return { ride: withoutGoneMarks(trim.command.apply(drafted)), changes: changesOf(parent, sections, drafted, trim) }
 }
 
 /** The chosen sections as a ride of their own, totals kept, repeats with ids of their own. */

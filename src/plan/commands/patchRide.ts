@@ -5,7 +5,7 @@ import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 
 /** Fields of a ride to replace; a field given as undefined is taken out. The bike, the datum and what is put aside have commands of their own. */
-export type RidePatch = Partial<Omit<Ride, 'schema' | 'id' | 'sections' | 'bike' | 'datum' | 'parent' | 'ancestors' | 'setAside'>>
+export type RidePatch = Partial<Omit<Ride, 'schema' | 'id' | 'sections' | 'bike' | 'datum' | 'parent' | 'ancestors' | 'setAside' | 'shaky'>>
 
 /**
  * Replaces fields of the ride itself. The slot is held to 1–360 minutes, briefing and

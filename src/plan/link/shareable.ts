@@ -2,11 +2,11 @@ import type { Ride } from '#plan/model.ts'
 import { wellFormed } from '#plan/plainCopy.ts'
 
 /** What stays with whoever keeps the ride. */
-export const UNSHARED = ['privateNotes', 'setAside', 'riders'] as const satisfies readonly (keyof Ride)[]
+export const UNSHARED = ['privateNotes', 'setAside', 'shaky', 'riders'] as const satisfies readonly (keyof Ride)[]
 
 /**
  * The part of a ride that may travel in a link: everything but the private notes, the
- * findings put aside and the named riders. The receiver's own default riders take their place.
+ * findings put aside, the blocks marked as shaky and the named riders. The receiver's own default riders take their place.
  *
  * A copy in the form a link gives back: no undefined properties, no −0, whole characters.
  */

@@ -1,6 +1,7 @@
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
+import { withoutGoneMarks } from '#plan/shaky.ts'
 import { assemble } from './assemble.ts'
 import { commonGround } from './commonGround.ts'
 import { type Decisions, newDecisions } from './decisions.ts'
@@ -41,8 +42,8 @@ export interface Merge {
  * Taking out what the other side worked on is a conflict too, decided for keeping it.
  * Swapping the sides gives the same ride, with every choice swapped, and the same conflicts.
  *
- * What is mine alone stays mine: the id, what the ride was made from, the riders and the
- * private notes. Everything derived, such as calls, feet and totals, is for the engine to
+ * What is mine alone stays mine: the id, what the ride was made from, the riders, the
+ * blocks marked as shaky and the private notes. Everything derived, such as calls, feet and totals, is for the engine to
  * compute anew; calls are kept as what is said, so a total stays the total that was meant.
  *
  * Without a base (null) it is a comparison: every difference can be chosen, and nothing of
@@ -74,7 +75,7 @@ function mergeAll(three: Three, decisions: Decisions): Ride {
   const fields = mergeFields(values, { id: 'ride', of: 'ride', place: {} }, decisions)
   const listed = originOf(!!base?.houseRules, !!mine.houseRules, !!theirs.houseRules) === 'theirs' && base ? theirs : mine
   const head = gatherRide(mine, fields, listed.houseRules !== undefined)
-  return withKnownLeaders(patched(head, { sections, leaders: mergeLeaders(scaled, decisions) }))
+  return withoutGoneMarks(withKnownLeaders(patched(head, { sections, leaders: mergeLeaders(scaled, decisions) })))
 }
 
 function treesOf({ base, mine, theirs }: Three): Trees {
@@ -95,5 +96,5 @@ function withKnownLeaders(ride: Ride): Ride {
 function wholeRide(mine: Ride, theirs: Ride, decisions: Decisions): Ride {
   if (decisions.decide({ kind: 'whole', id: 'whole ride', by: 'conflict', place: {} }) === 'mine') return mine
   const own = Object.fromEntries(OWN.map((key) => [key, mine[key]])) as Partial<Ride>
-  return patched(theirs, own)
+  return withoutGoneMarks(patched(theirs, own))
 }

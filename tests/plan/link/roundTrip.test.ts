@@ -38,13 +38,16 @@ describe('a link', () => {
     )
   }, 60_000)
 
-  it('holds nothing of the private notes, the findings put aside and the named riders', () => {
+  it('holds nothing of the private notes, the findings put aside, the shaky blocks and the named riders', () => {
     fc.assert(
       fc.property(arbitraryRide(), (ride) => {
-        const { privateNotes: _notes, setAside: _aside, riders: _riders, ...rest } = ride
-        expect(encodeLink({ ...ride, privateNotes: 'Knee of the woman in row two', setAside: ['water:ride'] })).toBe(encodeLink(rest))
+        const { privateNotes: _notes, setAside: _aside, shaky: _shaky, riders: _riders, ...rest } = ride
+        expect(encodeLink({ ...ride, privateNotes: 'Knee of the woman in row two', setAside: ['water:ride'], shaky: ['b1'] })).toBe(
+          encodeLink(rest),
+        )
         expect(shareable(ride)).not.toHaveProperty('privateNotes')
         expect(shareable(ride)).not.toHaveProperty('setAside')
+        expect(shareable(ride)).not.toHaveProperty('shaky')
         expect(shareable(ride)).not.toHaveProperty('riders')
       }),
       { numRuns: 50 },

@@ -1,0 +1,50 @@
+import { sectionClock } from '#engine/cues/sectionClock.ts'
+import type { Plan } from '#engine/leading/led.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import type { Seconds } from '#units/units.ts'
+import type { Course, Leg } from './course.ts'
+
+/** Run-in where there are no beats: as long as stands for an eight elsewhere. */
+const RUN_IN: Seconds = 5
+
+/**
+ * The whole ride; where the leader is waited for, up to the section after a second of the ride
+ * clock. The course's clock is the ride's.
+ */
+export function courseOfRide({ report }: Plan, waitAfter: Seconds | null = null): Course {
+  const next = waitAfter === null ? undefined : report.sections.find(({ from }) => from > waitAfter + NOW)
+  const to = next?.from ?? report.totals.total
+  return { legs: to > 0 ? [{ from: 0, to }] : [], repeats: false }
+}
+
+/** A section that begins this soon has begun. */
+const NOW: Seconds = 1e-6
+
+/** One played block again and again. */
+export function courseOfBlock({ from, to }: PlayedBlock): Course {
+  return { legs: to > from ? [{ from, to }] : [], repeats: true }
+}
+
+/** A block on a course, and where it stands in the ride. */
+export interface ShakyLeg extends Leg {
+  blockId: string
+  /** Index in the report's blocks: of a part of a set, the first round. */
+  block: number
+}
+
+/** The blocks marked as shaky in the order of the ride, each with an eight to come in; marks of blocks that are gone count for nothing. */
+export function shakyLegs({ ride, report }: Plan): ShakyLeg[] {
+  const marked = new Set(ride.shaky)
+  return report.blocks.flatMap((played) => {
+    if (!marked.delete(played.block.id) || !(played.to > played.from)) return []
+    return [{ blockId: played.block.id, block: played.index, from: runIn({ ride, report }, played), to: played.to }]
+  })
+}
+
+/** An eight before a block, in the tempo of its own song; the ride's beginning at the earliest. */
+function runIn({ ride, report }: Plan, { section, from, countFrom }: PlayedBlock): Seconds {
+  const placed = report.sections[section]!
+  const clock = sectionClock(ride.sections[section]!, placed.one)
+  if (!clock.counted || countFrom === undefined) return Math.max(0, from - RUN_IN)
+  return Math.max(0, clock.at(countFrom - placed.unit.eight))
+}

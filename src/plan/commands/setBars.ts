@@ -1,0 +1,46 @@
+import { secondAt } from '#plan/beatGrid.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { editSection } from '#plan/edits.ts'
+import type { BeatGrid, Ride } from '#plan/model.ts'
+import { findSection } from '#plan/places.ts'
+import type { Counts } from '#units/units.ts'
+
+export interface Bars {
+  beatsPerBar: BeatGrid['beatsPerBar']
+  /** The beat that becomes the first one, as it is counted now; negative is earlier. */
+  shift: Counts
+}
+
+/**
+ * Says which beats of a section's song are the ones, and how many make a bar. Beats stay where they
+ * are heard and are counted from another one; blocks, marks and points keep their counts, so that they
+ * move with the ones. Nothing happens without beats, or where the first one would lie before the song.
+ */
+export function setBars(ride: Ride, { sectionId, beatsPerBar, shift }: Bars & { sectionId: string }): Command {
+  const title = findSection(ride, sectionId)?.song?.title
+  return makeCommand(title === undefined ? 'Changed nothing' : `Set the bars of ${title}`, (before) =>
+    editSection(before, sectionId, (section) => {
+      const { song } = section
+      if (!song?.grid) return section
+      const grid = countedFrom(song.grid, beatsPerBar, shift)
+      return grid === song.grid ? section : { ...section, song: { ...song, grid } }
+    }),
+  )
+}
+
+function countedFrom(grid: BeatGrid, beatsPerBar: BeatGrid['beatsPerBar'], shift: Counts): BeatGrid {
+  if (shift === 0) return grid.beatsPerBar === beatsPerBar ? grid : { ...grid, beatsPerBar }
+  const first = secondAt(grid, grid.anchors[0]![0] + shift)
+  if (!Number.isInteger(shift) || first < 0) return grid
+  return { beatsPerBar, anchors: moved(grid, shift) }
+}
+
+/** The same beats under lower numbers (higher for a negative shift), from the grid's own first number on. */
+function moved(grid: BeatGrid, shift: Counts): BeatGrid['anchors'] {
+  const [[start]] = grid.anchors as [BeatGrid['anchors'][number]]
+  const kept = grid.anchors.filter(([count]) => count - shift > start).map(([count, second]): [number, number] => [count - shift, second])
+  const anchors: BeatGrid['anchors'] = [[start, secondAt(grid, start + shift)], ...kept]
+  // A grid shorter than the shift goes on in its last tempo.
+  return anchors.length > 1 ? anchors : [...anchors, [start + 1, secondAt(grid, start + shift + 1)]]
+}

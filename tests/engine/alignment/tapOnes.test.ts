@@ -1,0 +1,50 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { snapMark } from '#engine/alignment/snapMark.ts'
+import { tapOnes } from '#engine/alignment/tapOnes.ts'
+import { seededRandom } from '#engine/roughIn/seededRandom.ts'
+import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
+
+describe('tapOnes', () => {
+  it('finds how many beats make a bar and which is the one, from sixteen ones tapped as people tap, some bars missed', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 60, max: 180, noNaN: true }),
+        fc.constantFrom(3 as const, 4 as const),
+        fc.integer({ min: 0, max: 3 }),
+        fc.integer({ min: 0, max: 2 ** 31 }),
+        (bpm, bar, place, seed) => {
+          const random = seededRandom(seed)
+          const grid = gridOfTempo(bpm, 6, bar === 3 ? 4 : 3)
+          const ones = Array.from({ length: 20 }, (_, i) => i)
+            .filter(() => random() < 0.8)
+            .map((i) => secondAt(grid, (place % bar) + i * bar) + (random() - 0.5) * 0.6 * (60 / bpm))
+          const said = tapOnes(grid, ones)
+          expect(said).toMatchObject({ beatsPerBar: bar, agree: ones.length })
+          expect((((said!.shift - place) % bar) + bar) % bar).toBe(0)
+          expect(Math.abs(said!.shift)).toBeLessThanOrEqual(bar / 2 + 0.5)
+        },
+      ),
+    )
+  })
+
+  it('says nothing from too few taps, or from taps on any beat', () => {
+    const grid = gridOfTempo(120)
+    expect(tapOnes(grid, [0, 2, 4])).toBeNull()
+    expect(tapOnes(grid, [0, 0.5, 1.5, 3.5, 4, 6.5, 7.5, 9])).toBeNull()
+  })
+
+  it('does not put the first beat before the song', () => {
+    expect(tapOnes(gridOfTempo(120, 0.1), [1.6, 3.6, 5.6, 7.6])).toMatchObject({ shift: 3 })
+    expect(tapOnes(gridOfTempo(120, 0.6), [2.1, 4.1, 6.1, 8.1])).toMatchObject({ shift: -1 })
+  })
+})
+
+describe('snapMark', () => {
+  it('goes to the nearest eight or count, never before the song', () => {
+    expect([3.9, 4.1, 11.9].map((place) => snapMark(place, 8))).toEqual([0, 8, 8])
+    expect(snapMark(13.6, 1)).toBe(14)
+    expect(snapMark(5, 8, 3)).toBe(3)
+    expect(snapMark(0, 8, 6)).toBe(6)
+  })
+})
