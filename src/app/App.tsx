@@ -47,16 +47,18 @@ interface Props {
   /** Loads the page anew. */
   onReload: () => void
   onOpenFile: (file: File) => void
+  /** Takes what was dropped on the page. */
+  onDropFiles: (files: File[]) => void
 }
 
 /** The shell: a head, what must be known, and the place one is in. */
-export function App({ now, leadClock, onReload, onOpenFile }: Props) {
+export function App({ now, leadClock, onReload, onOpenFile, onDropFiles }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
   const main = useRef<HTMLElement>(null)
   useShellKeys(() => setKeysOpen(true))
-  useFileDrop(onOpenFile)
+  useFileDrop(onDropFiles)
   useTheme()
   useDocumentTitle()
   useFocusOnArrival(place, main)

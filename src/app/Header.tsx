@@ -1,4 +1,6 @@
 import type { MouseEvent } from 'react'
+import { isUnderWay } from '#plan/heardSong.ts'
+import { plural } from '#plan/words.ts'
 import { isReadOnly, type Place } from '#store/placeSlice.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp } from '#store/useApp.ts'
@@ -58,6 +60,7 @@ export function Header({ onKeys }: Props) {
         ))}
       </nav>
       <div className="app-tools app-shell">
+        <Reading />
         <Button tone="quiet" className="app-keys-button" onClick={onKeys} title="keys (?)">
           keys
         </Button>
@@ -109,6 +112,18 @@ function Tools() {
         redo
       </Button>
     </div>
+  )
+}
+
+/** How many files of music are still to be read, wherever one is; a press goes to where they stand one by one. */
+function Reading() {
+  const left = useApp((state) => state.hearings.filter(({ hearing }) => isUnderWay(hearing)).length)
+  const setPlace = useApp((state) => state.setPlace)
+  if (left === 0) return null
+  return (
+    <Button tone="quiet" className="app-reading" title="to the songs" onClick={() => setPlace('songs')}>
+      reading {plural(left, 'song')}
+    </Button>
   )
 }
 

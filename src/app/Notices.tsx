@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react'
+import type { Notice as NoticeOf } from '#store/noticeSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Notice } from '#ui/Notice.tsx'
@@ -10,13 +11,27 @@ export function Notices() {
   return (
     <div className="app-notices">
       {notice && (
-        <Notice urgent={notice.kind === 'problem'} onDismiss={dismiss}>
+        <Notice urgent={notice.kind === 'problem'} onDismiss={dismiss} actions={notice.offer && <Offer {...notice.offer} />}>
           {notice.sentence}
           {notice.details && notice.details.length > 0 && <Details details={notice.details} />}
         </Notice>
       )}
       <Removed />
     </div>
+  )
+}
+
+function Offer({ label, place }: NonNullable<NoticeOf['offer']>) {
+  const setPlace = useApp((state) => state.setPlace)
+  const dismiss = useApp((state) => state.dismissNotice)
+  const go = () => {
+    dismiss()
+    setPlace(place)
+  }
+  return (
+    <Button tone="action" onClick={go}>
+      {label}
+    </Button>
   )
 }
 

@@ -1,17 +1,17 @@
 import { useEffect, useEffectEvent } from 'react'
+import { filesOfDrop } from './filesOfDrop.ts'
 
-/** Takes a file dropped anywhere on the page, in place of the browser, which would leave the page for it. */
-export function useFileDrop(onFile: (file: File) => void): void {
-  const take = useEffectEvent(onFile)
+/** Takes files and folders dropped anywhere on the page, in place of the browser, which would leave the page for them. */
+export function useFileDrop(onFiles: (files: File[]) => void): void {
+  const take = useEffectEvent(onFiles)
   useEffect(() => {
     const over = (event: DragEvent) => {
       if (event.dataTransfer?.types.includes('Files')) event.preventDefault()
     }
     const drop = (event: DragEvent) => {
-      const file = event.dataTransfer?.files[0]
-      if (!file) return
+      if (!event.dataTransfer?.types.includes('Files')) return
       event.preventDefault()
-      take(file)
+      void filesOfDrop(event.dataTransfer).then((files) => files.length > 0 && take(files))
     }
     window.addEventListener('dragover', over)
     window.addEventListener('drop', drop)

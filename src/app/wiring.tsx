@@ -24,6 +24,7 @@ import { openRideFile } from './openRideFile.ts'
 import { registerServiceWorker } from './registerServiceWorker.ts'
 import { reopen } from './reopen.ts'
 import { browserWorld, startSaving } from './saving.ts'
+import { takeFiles } from './takeFiles.ts'
 import '#ui/base.css'
 
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
@@ -73,11 +74,18 @@ export async function start(root: HTMLElement): Promise<void> {
   keepReadOn(store, notes)
   keepHabits(store, notes)
 
+  const openFile = (file: File) => openRideFile(file, store, shelf)
   createRoot(root).render(
     <AppStoreProvider value={store}>
       {/* The places have a boundary of their own; this one stands behind the shell itself. */}
       <ErrorBoundary onDownload={() => downloadRide(store)} onReload={reload} onLeave={reload}>
-        <App now={Date.now} leadClock={createLeadClock()} onReload={reload} onOpenFile={(file) => void openRideFile(file, store, shelf)} />
+        <App
+          now={Date.now}
+          leadClock={createLeadClock()}
+          onReload={reload}
+          onOpenFile={(file) => void openFile(file)}
+          onDropFiles={(files) => void takeFiles(files, store, openFile)}
+        />
       </ErrorBoundary>
     </AppStoreProvider>,
   )

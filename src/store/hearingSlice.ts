@@ -1,6 +1,7 @@
 import { sayHearings } from '#engine/alignment/sayHearings.ts'
 import { heardOnShelf } from '#plan/heardOnShelf.ts'
 import { type HeardSong, type Hearing, isUnderWay } from '#plan/heardSong.ts'
+import { isMusicFile } from '#plan/musicFile.ts'
 import { onShelf } from '#plan/shelfSong.ts'
 import type { HearingOf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
@@ -18,8 +19,10 @@ export interface ShelfHearing {
 export interface HearingSlice {
   /** In the order they were given, until they are cleared away. */
   hearings: readonly ShelfHearing[]
+  /** Files given with them that are no music. */
+  filesLeftOut: number
 
-  /** Hears files of music one after another and keeps each as a song at once; a file that is known is linked again. */
+  /** Hears the files of music among these one after another and keeps each as a song at once; a file that is known is linked again. */
   hearForShelf: (files: readonly File[]) => void
   /** Hears the file of a kept song anew, and takes what it gives in place of the beats that are there. False where the file is not at hand. */
   hearAnew: (songId: string) => Promise<boolean>
@@ -91,8 +94,11 @@ export function createHearingSlice(set: SetState, get: GetState): HearingSlice {
 
   return {
     hearings: [],
+    filesLeftOut: 0,
     hearForShelf: (files) => {
-      for (const file of files) start(file, false)
+      const music = files.filter(isMusicFile)
+      set(({ filesLeftOut }) => ({ filesLeftOut: filesLeftOut + files.length - music.length }))
+      for (const file of music) start(file, false)
     },
     hearAnew: async (songId) => {
       const song = get().songs.find(({ id }) => id === songId)?.song
@@ -105,6 +111,6 @@ export function createHearingSlice(set: SetState, get: GetState): HearingSlice {
     stopHearings: () => {
       for (const one of [...running.values()]) one.abort()
     },
-    clearHearings: () => set(({ hearings }) => ({ hearings: hearings.filter(({ hearing }) => isUnderWay(hearing)) })),
+    clearHearings: () => set(({ hearings }) => ({ hearings: hearings.filter(({ hearing }) => isUnderWay(hearing)), filesLeftOut: 0 })),
   }
 }

@@ -1,3 +1,4 @@
+import type { Place } from './placeSlice.ts'
 import type { SetState } from './state.ts'
 
 /** Something the user has to know, until they put it away. */
@@ -5,6 +6,8 @@ export interface Notice {
   kind: 'problem' | 'warning' | 'info'
   sentence: string
   details?: readonly string[]
+  /** A place to look at it. */
+  offer?: { label: string; place: Place }
 }
 
 export interface NoticeSlice {

@@ -1,28 +1,51 @@
 import { type ReactNode, useRef } from 'react'
-import { Button } from './Button.tsx'
+import { Button, type ButtonProps } from './Button.tsx'
 
-export interface FileButtonProps {
+interface Common {
   /** As the `accept` of a file input. */
   accept: string
-  onFile: (file: File) => void
+  tone?: ButtonProps['tone']
   children: ReactNode
 }
 
+export interface FileButtonProps extends Common {
+  onFile: (file: File) => void
+}
+
 /** A button that asks for one file. The same file can be chosen twice in a row: it may have been mended in between. */
-export function FileButton({ accept, onFile, children }: FileButtonProps) {
+export function FileButton({ onFile, ...rest }: FileButtonProps) {
+  return <Chooser {...rest} onFiles={([file]) => onFile(file!)} />
+}
+
+export interface FilesButtonProps extends Common {
+  /** Asks for a folder, and gives all files in it at any depth, of whatever kind. */
+  folder?: boolean
+  onFiles: (files: File[]) => void
+}
+
+/** A button that asks for any number of files, or for a folder. */
+export function FilesButton(props: FilesButtonProps) {
+  return <Chooser {...props} several />
+}
+
+function Chooser({ accept, tone, children, folder, several, onFiles }: FilesButtonProps & { several?: boolean }) {
   const input = useRef<HTMLInputElement>(null)
   return (
     <>
-      <Button onClick={() => input.current?.click()}>{children}</Button>
+      <Button tone={tone} onClick={() => input.current?.click()}>
+        {children}
+      </Button>
       <input
         ref={input}
         type="file"
-        accept={accept}
+        accept={folder ? undefined : accept}
+        multiple={several}
+        {...(folder && { webkitdirectory: '' })}
         hidden
         onChange={(event) => {
-          const file = event.currentTarget.files?.[0]
+          const files = [...(event.currentTarget.files ?? [])]
           event.currentTarget.value = ''
-          if (file) onFile(file)
+          if (files.length > 0) onFiles(files)
         }}
       />
     </>

@@ -46,7 +46,7 @@ function aStore(songs: ShelfSong[] = []) {
   return { store, state: store.getState, kept, titles, ...ear }
 }
 
-const files = (...names: string[]) => names.map((name) => new File([name], name))
+const files = (...names: string[]) => names.map((name) => new File([name], name, { type: 'audio/mpeg' }))
 const settled = () => new Promise((done) => setTimeout(done, 5))
 const kinds = (state: ReturnType<typeof aStore>['state']) => state().hearings.map(({ hearing }) => hearing.kind)
 
@@ -70,6 +70,15 @@ describe('files for the shelf', () => {
     expect(state().announcement).toBe('2 files read, 1 cannot be read.')
     state().clearHearings()
     expect(state().hearings).toEqual([])
+  })
+
+  it('are those of music; the others are left out and counted', () => {
+    const { state, told } = aStore()
+    state().hearForShelf([...files('a'), new File(['x'], 'cover.jpg', { type: 'image/jpeg' }), new File(['x'], 'notes.txt')])
+    expect([...told.keys()]).toEqual(['a'])
+    expect(state().filesLeftOut).toBe(2)
+    state().clearHearings()
+    expect(state().filesLeftOut).toBe(0)
   })
 
   it('are matched one after another, so that two of a name make one song', async () => {
