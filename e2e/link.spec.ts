@@ -1,5 +1,9 @@
 import type { Page } from '@playwright/test'
+import { linkAddress } from '#features/handover/linkAddress.ts'
+import { encodeLink } from '#plan/link/encodeLink.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
+import { shownLink } from './support/shownLink.ts'
 import { expect, test } from './support/test.ts'
 
 const total = (page: Page) => page.getByTestId('slot')
@@ -73,9 +77,8 @@ test.describe('a link that cannot be opened says why, leads to the start, and to
     ['cut to its head', (link) => link.replace(/#.*/, '#r1.'), /missing|damaged|not a link/],
   ]
   for (const [name, spoil, sentence] of bad) {
-    test(name, async ({ page, secondProfile }) => {
-      await openDemo(secondProfile, 'Twenty-Minute Spark')
-      const link = await linkOf(secondProfile)
+    test(name, async ({ page, baseURL }) => {
+      const link = linkAddress(baseURL!, encodeLink(demoRide('spark')))
       await openRidewright(page)
       await page.getByLabel('title', { exact: true }).fill('Kept')
       await page.getByRole('button', { name: 'start with a blank slot' }).click()
@@ -107,7 +110,7 @@ async function openDemo(page: Page, title: string): Promise<void> {
 /** The link the hand-over place shows for the ride on the screen. */
 async function linkOf(page: Page): Promise<string> {
   await page.getByRole('link', { name: 'hand over' }).click()
-  return page.getByRole('textbox', { name: 'link' }).inputValue()
+  return shownLink(page)
 }
 
 /** Titles of the rides in the browser's storage, asked for behind the page's back. */

@@ -24,6 +24,7 @@ export interface DragOptions {
 export async function drag(page: Page, from: Locator, to: Locator | Point | { by: Point }, options: DragOptions = {}): Promise<void> {
   const { steps = 20, grip = MIDDLE, onStep, release = true } = options
   await from.scrollIntoViewIfNeeded()
+  await settled(from)
   const start = await pointOf(from, grip)
   const end = 'by' in to ? { x: start.x + to.by.x, y: start.y + to.by.y } : 'x' in to ? to : await pointOf(to, MIDDLE)
   await page.mouse.move(start.x, start.y)
@@ -40,6 +41,22 @@ export async function drag(page: Page, from: Locator, to: Locator | Point | { by
 /** Resolves when the page has drawn what it was last told. */
 export async function nextFrame(page: Page): Promise<void> {
   await page.evaluate(() => new Promise<void>((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn()))))
+}
+
+/** Resolves when a thing has stood in one place for two frames: what is gripped must not move away from under the pointer. */
+async function settled(thing: Locator): Promise<void> {
+  await thing.evaluate(
+    (element) =>
+      new Promise<void>((still) => {
+        const look = (before: string) => {
+          const { x, y, width, height } = element.getBoundingClientRect()
+          const now = `${x} ${y} ${width} ${height}`
+          if (now === before) still()
+          else requestAnimationFrame(() => requestAnimationFrame(() => look(now)))
+        }
+        look('')
+      }),
+  )
 }
 
 const MIDDLE: Point = { x: 0.5, y: 0.5 }

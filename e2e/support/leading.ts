@@ -36,8 +36,14 @@ export async function paintedFrames(page: Page, frames: number): Promise<Painted
   return (await recording.end()).slice(0, frames)
 }
 
+export interface Recording {
+  soFar: () => Promise<PaintedFrame[]>
+  /** All of them, and forgets them. */
+  end: () => Promise<PaintedFrame[]>
+}
+
 /** Reads every frame from now on until the end is called for. */
-export async function recordFrames(page: Page): Promise<{ end: () => Promise<PaintedFrame[]> }> {
+export async function recordFrames(page: Page): Promise<Recording> {
   await page.evaluate(() => {
     const frames: { instant: number; slots: Record<string, string>; count: string | undefined }[] = []
     Object.assign(window, { paintedFrames: frames })
@@ -55,5 +61,9 @@ export async function recordFrames(page: Page): Promise<{ end: () => Promise<Pai
     }
     requestAnimationFrame(read)
   })
-  return { end: () => page.evaluate(() => (window as unknown as { paintedFrames: PaintedFrame[] }).paintedFrames.splice(0)) }
+  type Recorded = { paintedFrames: PaintedFrame[] }
+  return {
+    soFar: () => page.evaluate(() => (window as unknown as Recorded).paintedFrames),
+    end: () => page.evaluate(() => (window as unknown as Recorded).paintedFrames.splice(0)),
+  }
 }
