@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client'
 import { browserSound } from '#audio/browserSound.ts'
+import { browserVoice } from '#audio/browserVoice.ts'
 import { createSongAnalyser } from '#audio/songAnalyser.ts'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
@@ -8,6 +9,7 @@ import { openSoundStorage } from '#storage/soundStorage.ts'
 import { openTaughtStorage } from '#storage/taughtStorage.ts'
 import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
+import type { Ports } from '#store/ports.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
 import { App } from './App.tsx'
 import { tieAddress } from './addressSync.ts'
@@ -17,6 +19,7 @@ import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { keepHabits } from './keptHabits.ts'
 import { keepReadOn } from './keptReadOn.ts'
+import { keepRehearsing } from './keptRehearsing.ts'
 import { keepSession, readSession } from './lastSession.ts'
 import { createLeadClock } from './leadClock.ts'
 import { askOnLeaving, noteOnLeaving, saveNoted } from './leavingNotes.ts'
@@ -48,6 +51,8 @@ export async function start(root: HTMLElement): Promise<void> {
     songs,
     sounds,
     hearSong: createSongAnalyser(browserSound).hear,
+    openPlayer: typeof AudioContext === 'undefined' ? null : openPlayer,
+    voice: browserVoice(),
   })
   void store.getState().refreshProfiles()
   void store.getState().refreshSongs()
@@ -73,6 +78,7 @@ export async function start(root: HTMLElement): Promise<void> {
   keepSession(store, notes, browserWorld)
   keepReadOn(store, notes)
   keepHabits(store, notes)
+  keepRehearsing(store, notes)
 
   const openFile = (file: File) => openRideFile(file, store, shelf)
   createRoot(root).render(
@@ -89,6 +95,12 @@ export async function start(root: HTMLElement): Promise<void> {
       </ErrorBoundary>
     </AppStoreProvider>,
   )
+}
+
+/** What plays is fetched when somebody first wants to hear something. */
+const openPlayer: NonNullable<Ports['openPlayer']> = async (fileOf, events) => {
+  const [{ createPlayer }, { browserPlaying }] = await Promise.all([import('#audio/player.ts'), import('#audio/browserPlaying.ts')])
+  return createPlayer(browserPlaying, fileOf, events)
 }
 
 const reload = () => location.reload()

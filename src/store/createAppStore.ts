@@ -10,6 +10,7 @@ import { createNoticeSlice } from './noticeSlice.ts'
 import { createPlaceSlice } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
 import { createProfileSlice } from './profileSlice.ts'
+import { createRehearsalSlice } from './rehearsalSlice.ts'
 import { readOnBike, reportCache } from './reportCache.ts'
 import { createRideSlice } from './rideSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
@@ -42,6 +43,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createSongSlice(set, get, ports.songs ?? null, ports.shelf),
       ...createSoundSlice(set, get, ports.hearSong ?? null, ports.sounds ?? null),
       ...createHearingSlice(set, get),
+      ...createRehearsalSlice(set, get, ports),
       ...createNoticeSlice(set),
       ...createViewSlice(set),
       newId: ports.newId,

@@ -3,10 +3,13 @@ import type { BeatHints, Hearing } from '#plan/heardSong.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import type { LoadedRide, SavedRide } from '#plan/savedRide.ts'
+import type { Score } from '#plan/score.ts'
 import type { ShelfSong } from '#plan/shelfSong.ts'
 import type { SongSound } from '#plan/songSound.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import type { NewVersion, Version, VersionHead } from '#plan/version.ts'
+import type { Voice } from '#plan/voice.ts'
+import type { Seconds } from '#units/units.ts'
 
 /** What the store needs of the world; the app supplies it, tests supply their own. */
 export interface Ports {
@@ -27,6 +30,40 @@ export interface Ports {
   sounds?: SoundShelf | null
   /** Finds the beat in files of music; absent or null where there is no sound. */
   hearSong?: HearSong | null
+  /** Opens what plays songs and clicks, when somebody first wants to hear something; absent or null where there is no sound. */
+  openPlayer?: ((fileOf: FileOf, events: PlayerEvents) => Promise<SongPlayer>) | null
+  /** Speaks aloud; absent or null where nothing can. */
+  voice?: Voice | null
+}
+
+/** A song's file by its fingerprint; null where it is not at hand. */
+export type FileOf = (fingerprint: string) => Promise<Blob | null>
+
+/** What a player tells. */
+export interface PlayerEvents {
+  /** Often while it plays, with the place in the score that is heard. */
+  onTick: (at: Seconds) => void
+  /** The score is over. */
+  onEnd: () => void
+  /** The file of a song is gone or cannot be read. */
+  onFailed: (fingerprint: string) => void
+}
+
+/** Plays scores on the clock of the sound card, one at a time. */
+export interface SongPlayer {
+  /** From a second of the score; false where something else was asked for before the music was ready. */
+  play: (score: Score, from: Seconds) => Promise<boolean>
+  /** Goes on in another score without a break of the song; told where the one so far is, `change` says which and where in it. */
+  follow: (change: (at: Seconds) => { score: Score; at: Seconds }) => void
+  /** Stops, and says which second was being heard; null where nothing played. */
+  stop: () => Seconds | null
+  /** 0.5 to 1.5. */
+  setRate: (rate: number) => void
+  /** 0 to 1 each. */
+  setVolumes: (volumes: { song: number; click: number }) => void
+  /** The second that is heard at a timestamp of the page, or now; null where nothing plays. */
+  heardAt: (timestamp?: number) => Seconds | null
+  close: () => void
 }
 
 /**

@@ -8,6 +8,7 @@ import type { MergeSlice } from './mergeSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
 import type { PlaceSlice } from './placeSlice.ts'
 import type { ProfileSlice } from './profileSlice.ts'
+import type { RehearsalSlice } from './rehearsalSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
@@ -32,6 +33,7 @@ export type AppState = RideSlice &
   ShownOnSlice &
   SongSlice &
   SoundSlice &
+  RehearsalSlice &
   HearingSlice &
   NoticeSlice &
   ViewSlice &

@@ -1,0 +1,27 @@
+import type { Seconds } from '#units/units.ts'
+
+/** A voice the browser can speak with. */
+export interface VoiceName {
+  id: string
+  name: string
+  /** As "en-GB". */
+  lang: string
+}
+
+/** Says words aloud. */
+export interface Voice {
+  /** Empty where there is none, or none is known yet. */
+  names: () => VoiceName[]
+  /** Tells of voices that become known later; returns what ends it. */
+  onNames: (listener: () => void) => () => void
+  /**
+   * Says a text after what is being said.
+   *
+   * @param voice a voice's id; another than there is means the browser's own choice
+   * @param rate 1 is the voice's usual pace, 0.5 to 2
+   * @param onSaid told how long it took, once it was said to the end
+   */
+  say: (text: string, how: { voice: string; rate: number; onSaid: (seconds: Seconds) => void }) => void
+  /** Breaks off what is being said and forgets what was to come. */
+  hush: () => void
+}
