@@ -6,11 +6,16 @@ import { bookedSlot } from '#features/leading/bookedSlot.ts'
 import { dueWords } from '#features/leading/dueWords.ts'
 import { LEAD_KEYS, leadKeyOf } from '#features/leading/leadKeys.ts'
 import { leadView } from '#features/leading/view/leadView.ts'
+import type { Block } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { arbitraryEvents, lateLog, leadRide, logOf, planOf } from '#tests/support/leading.ts'
 
 const spark = planOf(demoRide('spark'))
+const withOpening = (block: Block, opening: string): Block => ({
+  ...block,
+  cues: block.cues.map((cue) => ({ ...cue, text: opening + cue.text })),
+})
 const at = (time: number, led = ledClass(spark, logOf())) => leadView(led, stateOf(led, time))
 
 describe('the screen', () => {
@@ -46,6 +51,17 @@ describe('the screen', () => {
     expect(bar).toEqual({ done: 3, of: 8 })
     expect(beat).toMatchObject({ count: 3, of: 8 })
     expect(spoken).toBe('Standing run, 5 eights, three quarters on.')
+  })
+
+  it('says a coming block’s name once', () => {
+    const named = { ...demoRide('spark') }
+    named.sections = named.sections.map((section) => ({
+      ...section,
+      blocks: section.blocks.map((item) => (item.id === 's3b3' && 'cues' in item ? withOpening(item, 'Jumps next. ') : item)),
+    }))
+    const led = ledClass(planOf(named), logOf())
+    const run = led.report.blocks[15]!
+    expect(at(run.from + 0.1, led).texts.nextRest).toBe(', stay at 1½ — “Eight up, eight down, four of each.”')
   })
 
   it('counts in, and says the words when they are due', () => {

@@ -98,6 +98,13 @@ describe('what a sheet says', () => {
     expect(row.words).toBe('+¾ if you have it. Three quarters on, up light, twenty-four seconds.')
   })
 
+  test('words do not begin with the block’s name, which stands before them', () => {
+    const cue = { id: 'c', moment: 'announce' as const, lead: { counts: 16 }, text: 'Standing run. Three quarters on. Up light.' }
+    expect(rowOf(withBlock(2, 1, { cues: [cue] }), 2, 1)).toMatchObject({ words: 'Three quarters on. Up light.', shortWords: 'Up light.' })
+    const short = withBlock(2, 1, { cues: [{ ...cue, text: 'Three quarters on. Standing run.' }] })
+    expect(rowOf(short, 2, 1)).toMatchObject({ words: 'Three quarters on. Standing run.', shortWords: '' })
+  })
+
   test('cues are printed in the order they are said', () => {
     const cue = (id: string, counts: number, text: string) => ({ id, moment: 'announce' as const, lead: { counts }, text })
     expect(rowOf(withBlock(0, 1, { cues: [cue('a', 4, 'Second.'), cue('b', 32, 'First.')] }), 0, 1).words).toBe('First. Second.')

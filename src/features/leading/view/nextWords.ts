@@ -1,4 +1,5 @@
 import { withoutCall } from '#engine/cues/withoutCall.ts'
+import { withoutName } from '#engine/cues/withoutName.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock } from '#engine/report.ts'
@@ -46,7 +47,8 @@ function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }
     ledger.call === 'stay' ? `stay at ${ledger.total}` : saysTotal(ledger.call) ? ledger.call : `${ledger.call}, to ${ledger.total}`
   const side = foot && footSpoken && !newSong ? `, ${foot} foot leads` : ''
   const cue = report.cues.lines.find((line) => line.block === index && line.moment !== 'form' && line.moment !== 'story')
-  const words = withoutCall((cue?.cue ?? block.cues[0])?.text.trim() ?? '', ledger.call)
+  const spoken = (cue?.cue ?? block.cues[0])?.text.trim() ?? ''
+  const words = withoutName(withoutCall(spoken, ledger.call), nameOfItem(block))
   return `, ${call}${side}${words && !said ? ` — “${words}”` : ''}`
 }
 

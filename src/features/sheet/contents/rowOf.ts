@@ -1,4 +1,5 @@
 import { withoutCall } from '#engine/cues/withoutCall.ts'
+import { withoutName } from '#engine/cues/withoutName.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
@@ -40,7 +41,7 @@ export function rowOf({ ride, section, block: played, before, last, songClock, r
     posture: block.posture,
     hands: block.hands,
     total: ledger.reading?.small ?? ledger.total,
-    ...callAndWords(spoken, ledger),
+    ...callAndWords(spoken, nameOfItem(block), ledger),
     mine: reader === undefined || roles.leads === reader,
     handOver: handOver({ ride, before, last, reader, hands }, roles),
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
@@ -102,13 +103,14 @@ function ledgerCheck({ ledger }: PlayedBlock, ride: Ride): string | undefined {
 /** Longest call that keeps to its column: "+1½", "stay", "all off". */
 const LONGEST_CALL = 7
 
-/** The call in its column or, where it is longer, before the words, and the words beside it. */
-function callAndWords(spoken: string, { call, change }: LedgerEntry): Pick<Row, 'call' | 'words' | 'shortWords'> {
+/** The call in its column or, where it is longer, before the words, and the words beside it, which follow the block's name. */
+function callAndWords(spoken: string, name: string, { call, change }: LedgerEntry): Pick<Row, 'call' | 'words' | 'shortWords'> {
   if (spoken === '')
     return change.length > LONGEST_CALL ? { call: '', words: call, shortWords: call } : { call: change, words: call, shortWords: '' }
-  const short = withoutCall(spoken, call)
-  if (change.length <= LONGEST_CALL) return { call: change, words: spoken, shortWords: short }
-  return { call: '', words: `${change}. ${spoken}`, shortWords: `${change}. ${short}`.trim() }
+  const words = withoutName(spoken, name)
+  const shortWords = withoutName(withoutCall(spoken, call), name)
+  if (change.length <= LONGEST_CALL) return { call: change, words, shortWords }
+  return { call: '', words: `${change}. ${words}`.trim(), shortWords: `${change}. ${shortWords}`.trim() }
 }
 
 /** Cues in the order they are said, those furthest ahead first; empty where nothing is written. */
