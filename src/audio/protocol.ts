@@ -31,13 +31,14 @@ export function parseAnswer(data: unknown): Answer | null {
 
 function isBeats(value: unknown): value is Beats {
   if (!isObject(value)) return false
-  const { bpm, beats, downbeats, beatsPerBar, firstBeat, confidence, drifts, steady } = value
+  const { bpm, beats, downbeats, eights, beatsPerBar, firstBeat, confidence, drifts, steady } = value
   return (
     isNumber(bpm) &&
     bpm > 0 &&
     isRising(beats) &&
     beats.length >= 2 &&
     isRising(downbeats) &&
+    isRising(eights) &&
     (beatsPerBar === 3 || beatsPerBar === 4 || beatsPerBar === 6) &&
     isNumber(firstBeat) &&
     isShare(confidence) &&

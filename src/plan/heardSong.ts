@@ -10,6 +10,8 @@ export interface Beats {
   beats: Seconds[]
   /** Those of the beats that start a bar. */
   downbeats: Seconds[]
+  /** Those of the downbeats that start eight beats, as songs are counted and their parts begin; none in three-four. */
+  eights: Seconds[]
   /** Three, four, or six eighths: six is counted in two beats of three eighths each. */
   beatsPerBar: BeatGrid['beatsPerBar']
   firstBeat: Seconds

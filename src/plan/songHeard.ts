@@ -8,8 +8,8 @@ import type { Seconds } from '#units/units.ts'
 
 /**
  * A song with what was heard in its file: length, tempo, first beat and bars. A song that is there keeps what its
- * leader wrote, its title first of all; a new one is called as the file is. Count 0 is the first one of a bar, so
- * that eights begin where bars do. Six eighths are counted in their two beats, which is what legs follow, so they
+ * leader wrote, its title first of all; a new one is called as the file is. Count 0 is the first that starts an eight,
+ * or else a bar, so that eights begin where the parts of the song do. Six eighths are counted in their two beats, which is what legs follow, so they
  * make bars of four. Half and double are one sound, so a tempo the song had before settles which of them it is.
  */
 export function songHeard(heard: HeardSong, old: Song | null | undefined, newId: () => string): Song {
@@ -36,9 +36,9 @@ function inOctaveOf(old: BeatGrid | undefined, heard: BeatGrid): BeatGrid {
   return factor ? rescaledGrid(heard, factor) : heard
 }
 
-function gridHeard({ bpm, beats, downbeats, beatsPerBar, firstBeat, steady }: Beats): BeatGrid {
+function gridHeard({ bpm, beats, downbeats, eights, beatsPerBar, firstBeat, steady }: Beats): BeatGrid {
   const bar = beatsPerBar === 6 ? 4 : beatsPerBar
-  const one = downbeats[0] ?? firstBeat
+  const one = eights[0] ?? downbeats[0] ?? firstBeat
   if (steady) return gridOfTempo(bpm, exact(one), bar)
   const anchors = beats.filter((second) => second >= one).map((second, count): [number, Seconds] => [count, exact(second)])
   return anchors.length < 2 ? gridOfTempo(bpm, exact(one), bar) : { anchors, beatsPerBar: bar }

@@ -7,6 +7,7 @@ const BEATS: Beats = {
   bpm: 120,
   beats: [0.5, 1, 1.5],
   downbeats: [0.5],
+  eights: [0.5],
   beatsPerBar: 4,
   firstBeat: 0.5,
   confidence: 0.9,
@@ -159,6 +160,8 @@ describe('what a worker says', () => {
     { kind: 'beats', beats: { ...BEATS, bpm: Number.NaN } },
     { kind: 'beats', beats: { ...BEATS, beats: [1, 1] } },
     { kind: 'beats', beats: { ...BEATS, beatsPerBar: 5 } },
+    { kind: 'beats', beats: { ...BEATS, eights: [2, 1] } },
+    { kind: 'beats', beats: { ...BEATS, eights: undefined } },
     { kind: 'beats', beats: { ...BEATS, drifts: [{ from: 0 }] } },
   ])('is nothing where it is not: %j', (data) => {
     expect(parseAnswer(data)).toBeNull()

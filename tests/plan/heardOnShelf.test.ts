@@ -11,6 +11,7 @@ const beatsAt = (bpm: number): Beats => ({
   bpm,
   beats: [0.5, 0.5 + 60 / bpm],
   downbeats: [0.5],
+  eights: [0.5],
   beatsPerBar: 4,
   firstBeat: 0.5,
   confidence: 0.9,

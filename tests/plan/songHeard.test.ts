@@ -9,6 +9,7 @@ const BEATS: Beats = {
   bpm: 127.6184,
   beats: [0.2, 0.67, 1.14, 1.61],
   downbeats: [0.67],
+  eights: [],
   beatsPerBar: 4,
   firstBeat: 0.2,
   confidence: 0.9,
@@ -32,6 +33,14 @@ it('a song that is there keeps its title, its strikes and its marks', () => {
   const song = songHeard(heard, old, () => 'new')
   expect(song).toMatchObject({ id: 'old', title: 'Mine', strikesPerBeat: 2, marks: old.marks, fingerprint: 'print' })
   expect(song.artist).toBe(old.artist)
+})
+
+it('count 0 is on the first that starts an eight, whichever bar that is', () => {
+  const beats = Array.from({ length: 16 }, (_, n) => 0.2 + n * 0.5)
+  const eighth: Beats = { ...BEATS, bpm: 120, beats, downbeats: [0.7, 2.7, 4.7, 6.7], eights: [2.7, 6.7] }
+  expect(secondAt(songHeard({ ...heard, beats: eighth }, null, () => 'new').grid!, 0)).toBe(2.7)
+  const loose = songHeard({ ...heard, beats: { ...eighth, steady: false } }, null, () => 'new')
+  expect(loose.grid!.anchors[0]).toEqual([0, 2.7])
 })
 
 it('beats that follow a changing tempo are kept one by one', () => {

@@ -29,7 +29,17 @@ const heardAs = (name: string, title = name): Hearing => ({
     lengthSeconds: 200,
     fingerprint: `print of ${name}`,
     sound: { id: `print of ${name}`, lengthSeconds: 200, peaks: new Uint8Array(), loudness: new Float32Array() },
-    beats: { bpm: 128, beats: [0, 0.5], downbeats: [0], beatsPerBar: 4, firstBeat: 0, confidence: 1, drifts: [], steady: true },
+    beats: {
+      bpm: 128,
+      beats: [0, 0.5],
+      downbeats: [0],
+      eights: [0],
+      beatsPerBar: 4,
+      firstBeat: 0,
+      confidence: 1,
+      drifts: [],
+      steady: true,
+    },
   },
 })
 

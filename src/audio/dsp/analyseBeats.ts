@@ -1,19 +1,12 @@
 import type { BeatHints, Beats } from '#plan/heardSong.ts'
-import { chooseBar } from './chooseBar.ts'
-import { choosePulse } from './choosePulse.ts'
-import { driftsFrom } from './driftsFrom.ts'
+import { beatsOf } from './beatsOf.ts'
 import { harmonyInSteps } from './harmony.ts'
 import { heardOf } from './heard.ts'
 import { onsetsInSteps } from './onsets.ts'
 import { soundingFrom } from './soundingFrom.ts'
-import { trackBeats } from './trackBeats.ts'
 
 /** Seconds a song needs to be given a beat. */
 export const SHORTEST = 4
-/** A song that drifts over more than this share of its length is followed beat by beat. */
-const UNSTEADY = 0.3
-/** A beat may sound this much before its place in the grid; seconds. */
-const EARLY = 0.07
 /** Share of the work that hearing onsets takes, and chords. */
 const ONSETS_SHARE = 0.55
 const CHORDS_SHARE = 0.3
@@ -47,35 +40,7 @@ export function* analyseInSteps(samples: Float32Array, sampleRate: number, hints
   const heard = heardOf(onsets, harmony)
   yield ONSETS_SHARE + CHORDS_SHARE
 
-  const { line, odds } = choosePulse(heard, hints.window)
-  yield 0.97
-  const tracked = trackBeats(heard.curve, line.period * onsets.rate).map((frame) => frame / onsets.rate)
-  const drifts = driftsFrom(tracked, line)
-  const steady = drifts.reduce((sum, { from, to }) => sum + to - from, 0) <= UNSTEADY * length
-
-  const places = steady ? gridBeats(line, length) : tracked
-  const bar = chooseBar(heard, places)
-  const opening = soundingFrom(samples, sampleRate) - EARLY
-  const first = Math.max(
-    0,
-    places.findIndex((second) => second >= opening),
-  )
-  const beats = places.slice(first)
-  return {
-    bpm: steady ? 60 / line.period : (60 * (beats.length - 1)) / (beats.at(-1)! - beats[0]!),
-    beats,
-    downbeats: beats.filter((_, i) => (i + first - bar.one) % bar.bar === 0),
-    beatsPerBar: bar.bar === 2 ? 6 : bar.bar,
-    firstBeat: beats[0]!,
-    confidence: odds * bar.odds * (steady ? 1 : 0.5),
-    drifts,
-    steady,
-  }
-}
-
-function gridBeats({ period, start }: { period: number; start: number }, length: number): number[] {
-  const count = Math.max(1, Math.ceil((length - start) / period))
-  return Array.from({ length: count }, (_, n) => start + n * period)
+  return beatsOf(heard, { length, opening: soundingFrom(samples, sampleRate), window: hints.window })
 }
 
 function* scaled<T>(steps: Generator<number, T>, from: number, share: number): Generator<number, T> {

@@ -5,7 +5,7 @@ import type { Line } from './fitLine.ts'
 import type { Heard } from './heard.ts'
 import { pulseTraits } from './pulseTraits.ts'
 import { PULSE_WEIGHTS } from './pulseWeights.ts'
-import { choose, scoreOf } from './scoreOf.ts'
+import { choose, scoreOf, type Weights } from './scoreOf.ts'
 
 /** Where the first beat may stand against the strongest onsets, as shares of the period. */
 const TURNS = [0, 0.25, 0.5, 0.75]
@@ -18,7 +18,19 @@ const SAME = 0.06
  * The grid of constant tempo that is most likely the beat, and its odds against all others, 0 to 1. A tempo outside
  * the window gives way to its double or half inside it: which of them is ridden is a choice, not a hearing.
  */
-export function choosePulse(heard: Heard, window?: TempoWindow): { line: Line; odds: number } {
+export function choosePulse(heard: Heard, window?: TempoWindow, weights: Weights = PULSE_WEIGHTS): { line: Line; odds: number } {
+  const lines = pulseGuesses(heard)
+  if (lines.length === 0) return { line: { period: 0.5, start: 0 }, odds: 0 }
+  const scores = new Map(lines.map((line) => [line, scoreOf(pulseTraits(heard, line), weights)]))
+  const scoreOfLine = (line: Line) => scores.get(line)!
+  const likeliest = choose(lines, scoreOfLine, same)
+  if (!window || isIn(window, likeliest.best)) return { line: likeliest.best, odds: likeliest.odds }
+  const octaves = lines.filter((line) => isIn(window, line) && isOctave(line, likeliest.best))
+  return { line: octaves.length === 0 ? likeliest.best : choose(octaves, scoreOfLine, same).best, odds: likeliest.odds }
+}
+
+/** Every grid that may be a song's beat: one for each likely period and each place of its first beat. */
+export function pulseGuesses(heard: Heard): Line[] {
   const lines: Line[] = []
   for (const period of candidatePeriods(heard.rhythm)) {
     for (const turn of TURNS) {
@@ -26,13 +38,7 @@ export function choosePulse(heard: Heard, window?: TempoWindow): { line: Line; o
       if (!lines.some((other) => same(other, line))) lines.push(line)
     }
   }
-  if (lines.length === 0) return { line: { period: 0.5, start: 0 }, odds: 0 }
-  const scores = new Map(lines.map((line) => [line, scoreOf(pulseTraits(heard, line), PULSE_WEIGHTS)]))
-  const scoreOfLine = (line: Line) => scores.get(line)!
-  const likeliest = choose(lines, scoreOfLine, same)
-  if (!window || isIn(window, likeliest.best)) return { line: likeliest.best, odds: likeliest.odds }
-  const octaves = lines.filter((line) => isIn(window, line) && isOctave(line, likeliest.best))
-  return { line: octaves.length === 0 ? likeliest.best : choose(octaves, scoreOfLine, same).best, odds: likeliest.odds }
+  return lines
 }
 
 const isIn = ({ from, to }: TempoWindow, { period }: Line): boolean => 60 / period >= from && 60 / period <= to

@@ -1,7 +1,6 @@
-import { makeBands } from './bands.ts'
+import { type Band, makeBands } from './bands.ts'
 import { downsample } from './downsample.ts'
-import { makeFft } from './fft.ts'
-import { padded } from './padded.ts'
+import { framesOf, spectraInSteps } from './spectra.ts'
 
 /** How strongly something starts to sound, frame by frame; frame i is at i / rate seconds. */
 export interface Onsets {
@@ -15,67 +14,46 @@ export interface Onsets {
   high: Float32Array
   /** All three, for finding beats. */
   all: Float32Array
+  /** How loud each band is, compressed: `bands` values for each frame. */
+  levels: Float32Array
+  bands: number
 }
 
-/** Frames a second: ten milliseconds each, finer by interpolation. */
-const FRAMES = 100
 /** The rate listened at, about; Hz. */
 const RATE = 22_050
-const SIZE = 1024
+/** Ten milliseconds each, finer by interpolation; 46 ms are heard at a time. */
+const FRAMING = { size: 1024, perSecond: 100 }
 /** Compression of magnitudes relative to the song's mean: log(1 + g·x) (Klapuri 2006, from memory). */
 const GAIN = 8
 /** Rise is measured over this many frames. */
 const BACK = 2
-/** Frames between two words on how far it is. */
-const STEP = 2000
 
 /**
  * Spectral flux: the summed rise of log-compressed magnitudes in bands of a third of an octave, in frames of 46 ms
- * under a Hann window (Dixon 2006; log compression after Klapuri, Eronen and Astola 2006; from memory). Two frames
- * go through one transform. Yields the share done, 0 to 1.
+ * under a Hann window (Dixon 2006; log compression after Klapuri, Eronen and Astola 2006; from memory). Yields the
+ * share done, 0 to 1.
  */
 export function* onsetsInSteps(samples: Float32Array, sampleRate: number): Generator<number, Onsets> {
   const sound = downsample({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE)))
-  const hop = Math.max(1, Math.round(sound.rate / FRAMES))
-  const rate = sound.rate / hop
-  const count = Math.floor(sound.samples.length / hop) + 1
-  const bands = makeBands(sound.rate / SIZE, SIZE / 2)
+  const { rate, count } = framesOf(sound, FRAMING)
+  const bands = makeBands(sound.rate / FRAMING.size, FRAMING.size / 2)
   const levels = new Float32Array(count * bands.length)
-
-  const fft = makeFft(SIZE)
-  const window = Float64Array.from({ length: SIZE }, (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / SIZE))
-  const re = new Float64Array(SIZE)
-  const im = new Float64Array(SIZE)
-  const wide = padded(sound.samples, SIZE / 2, 2 * SIZE)
   let total = 0
-  for (let frame = 0; frame < count; frame += 2) {
-    const start = frame * hop
-    for (let i = 0; i < SIZE; i++) {
-      re[i] = window[i]! * wide[start + i]!
-      im[i] = window[i]! * wide[start + hop + i]!
-    }
-    fft(re, im)
-    for (let b = 0; b < bands.length; b++) {
+  yield* spectraInSteps(sound, FRAMING, bands.at(-1)!.to, (frame, power) => {
+    for (let b = 0, place = frame * bands.length; b < bands.length; b++, place++) {
       const { from, to } = bands[b]!
-      let first = 0
-      let second = 0
-      for (let k = from; k < to; k++) {
-        const r = re[k]!
-        const m = im[k]!
-        const r2 = re[SIZE - k]!
-        const m2 = im[SIZE - k]!
-        first += (r + r2) ** 2 + (m - m2) ** 2
-        second += (m + m2) ** 2 + (r - r2) ** 2
-      }
-      levels[frame * bands.length + b] = Math.sqrt(first)
-      total += Math.sqrt(first)
-      if (frame + 1 < count) levels[(frame + 1) * bands.length + b] = Math.sqrt(second)
+      let sum = 0
+      for (let k = from; k < to; k++) sum += power[k]!
+      total += levels[place] = Math.sqrt(sum)
     }
-    if (frame % STEP === 0) yield frame / count
-  }
-
-  const mean = (2 * total) / Math.max(1, levels.length) || 1
+  })
+  const mean = total / Math.max(1, levels.length) || 1
   for (let i = 0; i < levels.length; i++) levels[i] = Math.log1p((GAIN * levels[i]!) / mean)
+  return { rate, ...rises(levels, bands, count), levels, bands: bands.length }
+}
+
+/** How much the levels rise from frame to frame, as a mean over the bands of each part. */
+function rises(levels: Float32Array, bands: readonly Band[], count: number): Pick<Onsets, 'low' | 'mid' | 'high' | 'all'> {
   const parts = { low: new Float32Array(count), mid: new Float32Array(count), high: new Float32Array(count) }
   const sizes = { low: 0, mid: 0, high: 0 }
   for (const { part } of bands) sizes[part]++
@@ -89,5 +67,5 @@ export function* onsetsInSteps(samples: Float32Array, sampleRate: number): Gener
   }
   const all = new Float32Array(count)
   for (let frame = 0; frame < count; frame++) all[frame] = parts.low[frame]! + parts.mid[frame]! + parts.high[frame]!
-  return { rate, ...parts, all }
+  return { ...parts, all }
 }
