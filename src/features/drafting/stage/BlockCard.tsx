@@ -28,6 +28,8 @@ export interface BlockCardProps {
   dragged: boolean
   focusable: boolean
   readOnly: boolean
+  /** Out of sight there is a place to go to, with its name for those who hear the stage, and nothing on it. */
+  drawn: boolean
 }
 
 /**
@@ -56,18 +58,20 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
       aria-label={props.spoken}
       style={{ left: x, width: Math.max(2, width - 2) }}
     >
-      <BlockBody
-        block={block}
-        room={room}
-        figure={width >= ROOM.figure}
-        ramp={width >= ROOM.ramp}
-        hands={width >= ROOM.hands}
-        total={props.total}
-        change={props.change}
-        length={props.length}
-        leader={props.leader}
-      />
-      {!props.readOnly && room !== 'none' && <EdgeHandle index={props.index} />}
+      {props.drawn && (
+        <BlockBody
+          block={block}
+          room={room}
+          figure={width >= ROOM.figure}
+          ramp={width >= ROOM.ramp}
+          hands={width >= ROOM.hands}
+          total={props.total}
+          change={props.change}
+          length={props.length}
+          leader={props.leader}
+        />
+      )}
+      {props.drawn && !props.readOnly && room !== 'none' && <EdgeHandle index={props.index} />}
     </div>
   )
 })

@@ -7,6 +7,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
+import { reaches, type Stretch } from './drawnStretch.ts'
 import { type LeaderMark, leaderMarks } from './leaderMark.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 import './blocks.css'
@@ -18,6 +19,8 @@ interface BlocksProps {
   ride: Ride
   report: RideReport
   scale: TimeScale
+  /** As much of the ride as is drawn; what is selected, focused or in the hand is drawn wherever it stands. */
+  stretch: Stretch
   selectedIds: readonly string[]
   draggedId: string | null
   readOnly: boolean
@@ -30,6 +33,7 @@ export const BlockLane = memo(function BlockLane({
   ride,
   report,
   scale,
+  stretch,
   selectedIds,
   draggedId,
   readOnly,
@@ -56,22 +60,30 @@ export const BlockLane = memo(function BlockLane({
       tabIndex={-1}
       onClick={select}
     >
-      {report.blocks.map((played) => (
-        <BlockCard
-          key={`${played.block.id}:${played.set?.round ?? 1}`}
-          {...cardProps(played, ride, report, scale, marks.get(played.block.id))}
-          selected={selectedIds.includes(played.block.id) || (played.set !== undefined && selectedIds.includes(played.set.set.id))}
-          dragged={draggedId === played.block.id || draggedId === played.set?.set.id}
-          focusable={played.index === stop}
-          readOnly={readOnly}
-        />
-      ))}
+      {report.blocks.map((played) => {
+        const isSelected = selectedIds.includes(played.block.id) || (played.set !== undefined && selectedIds.includes(played.set.set.id))
+        const isDragged = draggedId === played.block.id || draggedId === played.set?.set.id
+        const isStop = played.index === stop
+        return (
+          <BlockCard
+            key={`${played.block.id}:${played.set?.round ?? 1}`}
+            {...cardProps(played, ride, report, scale, marks.get(played.block.id))}
+            selected={isSelected}
+            dragged={isDragged}
+            focusable={isStop}
+            readOnly={readOnly}
+            drawn={isSelected || isDragged || isStop || reaches(stretch, played)}
+          />
+        )
+      })}
       {report.blocks.length === 0 && report.totals.total === 0 && !readOnly && (
         <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
       )}
-      {report.spans.map((span) => (
-        <Rest key={`${span.kind} ${span.from}`} span={span} scale={scale} />
-      ))}
+      {report.spans
+        .filter((span) => reaches(stretch, span))
+        .map((span) => (
+          <Rest key={`${span.kind} ${span.from}`} span={span} scale={scale} />
+        ))}
       {ride.sections
         .flatMap((section) => section.blocks.filter(isSet))
         .map((set) => (

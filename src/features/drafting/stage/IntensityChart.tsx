@@ -1,11 +1,12 @@
-import { memo } from 'react'
+import { createContext, memo, useContext, useMemo } from 'react'
 import { CartesianGrid, ComposedChart, usePlotArea, XAxis, YAxis } from 'recharts'
 import { demandLine } from '#engine/demand/demandLine.ts'
-import type { RideReport } from '#engine/report.ts'
+import type { PlayedBlock, RideReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
 import { areaPath, linePath, type Projection } from './curvePath.ts'
+import { reaches, runsWithin, type Stretch } from './drawnStretch.ts'
 import { heartRuns, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
 import { type TimeScale, timeTicks, toX } from './timeScale.ts'
 
@@ -13,14 +14,32 @@ const HEIGHT = 178
 const MARGIN = { top: 10, right: 0, bottom: 0, left: 0 }
 const AXIS = 22
 const LEVELS = [0, 2, 4, 6, 8, 10]
-// Beside its moment, not around it: the first one would be cut at the edge.
-const TICK = { textAnchor: 'start', dx: 3 } as const
+
+interface ChartProps {
+  scale: TimeScale
+  reach: Seconds
+  slot: Seconds
+  /** As much of the ride as is drawn. */
+  stretch: Stretch
+}
 
 /**
- * The frame (time axis, level lines) is Recharts' and is drawn again only when the zoom or the reach
- * changes; the curves are one child of its plot area and follow every change of the ride.
+ * The frame (the two axes, level lines) is Recharts' and is drawn again only when the zoom or the reach changes; the
+ * labels of the time axis and the curves are children of its plot area, follow scrolling and every change of the ride,
+ * and reach as far as is seen.
  */
-export const IntensityChart = memo(function IntensityChart({ scale, reach, slot }: { scale: TimeScale; reach: Seconds; slot: Seconds }) {
+export const IntensityChart = memo(function IntensityChart({ scale, reach, slot, stretch }: ChartProps) {
+  return (
+    <StretchContext.Provider value={stretch}>
+      <Frame scale={scale} reach={reach} slot={slot} />
+    </StretchContext.Provider>
+  )
+})
+
+// Through a context, past the frame, which is not drawn again.
+const StretchContext = createContext<Stretch>({ from: 0, to: 0 })
+
+const Frame = memo(function Frame({ scale, reach, slot }: Omit<ChartProps, 'stretch'>) {
   return (
     <div className="chart" aria-hidden="true">
       <ComposedChart width={toX(scale, reach)} height={HEIGHT} margin={MARGIN} data={corners(reach)} accessibilityLayer={false}>
@@ -29,14 +48,12 @@ export const IntensityChart = memo(function IntensityChart({ scale, reach, slot 
           type="number"
           dataKey="at"
           domain={[0, reach]}
-          ticks={timeTicks(scale, reach)}
-          tickFormatter={formatClock}
+          ticks={NO_TIMES}
           height={AXIS}
           tickLine={false}
           axisLine={false}
           interval={0}
-          tick={TICK}
-          className="chart-axis"
+          tick={noTick}
         />
         <YAxis
           type="number"
@@ -49,6 +66,7 @@ export const IntensityChart = memo(function IntensityChart({ scale, reach, slot 
           tickLine={false}
           axisLine={false}
         />
+        <TimeLabels scale={scale} reach={reach} />
         <LiveCurves reach={reach} slot={slot} />
       </ComposedChart>
     </div>
@@ -57,6 +75,26 @@ export const IntensityChart = memo(function IntensityChart({ scale, reach, slot 
 
 // The grid takes its lines from the axis' ticks, so they are there and draw nothing; the labels stand beside the scroller.
 const noTick = () => <g />
+
+const NO_TIMES: number[] = []
+
+/** Times under the curve, each beside its moment, not around it: the first one would be cut at the edge. */
+function TimeLabels({ scale, reach }: { scale: TimeScale; reach: Seconds }) {
+  const area = usePlotArea()
+  const stretch = useContext(StretchContext)
+  if (!area) return null
+  return (
+    <g className="chart-times">
+      {timeTicks(scale, reach)
+        .filter((at) => at >= stretch.from && at <= stretch.to)
+        .map((at) => (
+          <text key={at} x={area.x + toX(scale, at) + 3} y={area.y + area.height + 16}>
+            {formatClock(at)}
+          </text>
+        ))}
+    </g>
+  )
+}
 
 // The axes are given their domain; the frame still wants two corners to stand on.
 const corners = (reach: Seconds) => [
@@ -80,34 +118,13 @@ export function LevelLabels() {
 
 function LiveCurves({ reach, slot }: { reach: Seconds; slot: Seconds }) {
   const area = usePlotArea()
+  const stretch = useContext(StretchContext)
   const report = useApp((state) => state.shownReport)
-  const selected = useApp((state) => state.selection)
-  if (!area || !report) return null
-  const projection: Projection = {
-    x: (seconds) => area.x + (seconds / reach) * area.width,
-    y: (value) => area.y + (1 - value / 10) * area.height,
-  }
-  return (
-    <Curves report={report} projection={projection} top={area.y} bottom={area.y + area.height} selectedIds={selected.ids} slot={slot} />
-  )
-}
-
-function Curves({
-  report,
-  projection,
-  top,
-  bottom,
-  selectedIds,
-  slot,
-}: {
-  report: RideReport
-  projection: Projection
-  top: number
-  bottom: number
-  selectedIds: readonly string[]
-  slot: Seconds
-}) {
+  const selected = useApp((state) => state.selection.ids)
+  const projection = useMemo(() => area && projectionOf(area, reach), [area, reach])
+  if (!area || !projection || !report) return null
   const { x } = projection
+  const [top, bottom] = [area.y, area.y + area.height]
   return (
     <g>
       <defs>
@@ -118,12 +135,11 @@ function Curves({
           ))}
         </linearGradient>
       </defs>
-      <path d={areaPath(report.curves.intent, projection)} fill="url(#effort-depth)" />
-      <path data-curve="intent" className="curve-asked" d={linePath(report.curves.intent, projection)} />
-      <RiderLines report={report} projection={projection} />
+      <Asked report={report} projection={projection} stretch={stretch} />
+      <RiderLines report={report} projection={projection} stretch={stretch} />
       <line className="slot-end" x1={x(slot)} x2={x(slot)} y1={top - 8} y2={bottom} />
       {report.blocks
-        .filter((played) => selectedIds.includes(played.block.id) || (played.set && selectedIds.includes(played.set.set.id)))
+        .filter((played) => reaches(stretch, played) && isOneOf(selected, played))
         .map((played) => (
           <rect
             key={played.index}
@@ -138,8 +154,32 @@ function Curves({
   )
 }
 
+const projectionOf = (area: { x: number; y: number; width: number; height: number }, reach: Seconds): Projection => ({
+  x: (seconds) => area.x + (seconds / reach) * area.width,
+  y: (value) => area.y + (1 - value / 10) * area.height,
+})
+
+const isOneOf = (ids: readonly string[], { block, set }: PlayedBlock): boolean =>
+  ids.includes(block.id) || (set !== undefined && ids.includes(set.set.id))
+
+interface CurvesProps {
+  report: RideReport
+  projection: Projection
+  stretch: Stretch
+}
+
+const Asked = memo(function Asked({ report, projection, stretch }: CurvesProps) {
+  const runs = runsWithin(report.curves.intent, stretch)
+  return (
+    <>
+      <path d={areaPath(runs, projection)} fill="url(#effort-depth)" />
+      <path data-curve="intent" className="curve-asked" d={linePath(runs, projection)} />
+    </>
+  )
+})
+
 /** What the ride asks of the riders shown, and what it does to them; several riders are hairlines of a band. */
-function RiderLines({ report, projection }: { report: RideReport; projection: Projection }) {
+const RiderLines = memo(function RiderLines({ report, projection, stretch }: CurvesProps) {
   const lines = useApp((state) => state.lines)
   const shown = useApp((state) => state.shownRider)
   const riders = shownRiders(report.riders, shown)
@@ -153,19 +193,27 @@ function RiderLines({ report, projection }: { report: RideReport; projection: Pr
         </defs>
       )}
       {riders.map((rider) => {
-        const reserve = lines.reserve ? reserveRuns(rider, projection) : []
+        const reserve = lines.reserve ? reserveRuns(rider, projection, stretch) : []
         return (
           <g key={rider.rider.id} data-rider={rider.rider.id}>
             {lines.reserve && <path fill="url(#reserve-hatch)" d={areaPath(reserve, projection)} />}
             {lines.reserve && <path data-curve="reserve" className="curve-reserve" d={linePath(reserve, projection)} />}
-            {lines.demand && <path data-curve="demand" className="curve-demand" d={linePath(demandLine(rider), projection)} />}
-            {lines.heart && <path data-curve="heart" className="curve-heart" d={linePath(heartRuns(rider, projection), projection)} />}
+            {lines.demand && (
+              <path data-curve="demand" className="curve-demand" d={linePath(runsWithin(demandLine(rider), stretch), projection)} />
+            )}
+            {lines.heart && (
+              <path data-curve="heart" className="curve-heart" d={linePath(heartRuns(rider, projection, stretch), projection)} />
+            )}
           </g>
         )
       })}
       {lines.strain && (
-        <path data-curve="strain" className="curve-strain" d={linePath(strainRuns(report.curves.strain, projection), projection)} />
+        <path
+          data-curve="strain"
+          className="curve-strain"
+          d={linePath(strainRuns(report.curves.strain, projection, stretch), projection)}
+        />
       )}
     </g>
   )
-}
+})

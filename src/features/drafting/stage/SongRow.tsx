@@ -1,125 +1,129 @@
 import { memo } from 'react'
 import type { SectionReport } from '#engine/report.ts'
-import type { BeatGrid, Section, Song } from '#plan/model.ts'
+import { secondAt } from '#plan/beatGrid.ts'
+import type { Section } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { DragHandle } from './drag/DragHandle.tsx'
-import { markFlags, rulerTicks } from './rulerTicks.ts'
+import { reaches, type Stretch } from './drawnStretch.ts'
+import { SongRuler } from './SongRuler.tsx'
+import { SongWave } from './SongWave.tsx'
 import { type TimeScale, toX } from './timeScale.ts'
 
-const RULER = 24
-
-/** One section's head: its song in words, and the ruler of eights and phrases the blocks stand on. */
-export const SongRow = memo(function SongRow({
-  section,
-  report,
-  number,
-  scale,
-  selected,
-  focusable,
-  onSelect,
-  onFit,
-}: {
+export interface SongRowProps {
   section: Section
   report: SectionReport
   number: number
   scale: TimeScale
+  stretch: Stretch
+  /** Whether any song of the ride shows its wave, which is then this one's room as well. */
+  hasWaves: boolean
   selected: boolean
   focusable: boolean
   onSelect: (sectionId: string) => void
   onFit: (sectionId: string) => void
-}) {
+}
+
+/** One section's head: its song in words, what it looks like, and the ruler of eights and phrases the blocks stand on. */
+export function SongRow({ section, report, number, scale, stretch, hasWaves, selected, focusable, onSelect, onFit }: SongRowProps) {
+  const { song } = section
   const width = toX(scale, report.to - report.one)
-  const name = section.song?.title ?? section.title ?? 'no song yet'
-  const grid = section.song?.grid
-  const empty = report.to - report.one <= 0
+  const isEmpty = width <= 0
+  const name = song?.title ?? section.title ?? 'no song yet'
+  const cut = reaches(stretch, report) ? cutOf(report, stretch, scale) : null
   return (
     <section
       className="song"
       data-section-id={section.id}
       data-selected={selected || undefined}
-      data-empty={empty || undefined}
-      style={{ left: toX(scale, report.one), ...(!empty && { width }) }}
+      data-empty={isEmpty || undefined}
+      style={{ left: toX(scale, report.one), ...(!isEmpty && { width }) }}
       aria-label={`section ${number}, ${name}`}
     >
-      <DragHandle kind="section" id={section.id}>
-        <button
-          type="button"
-          className="song-head"
-          data-stage-stop="section"
-          data-id={section.id}
-          tabIndex={focusable ? 0 : -1}
-          aria-pressed={selected}
-          aria-keyshortcuts="Alt+ArrowLeft Alt+ArrowRight"
-          onClick={() => onSelect(section.id)}
-          onDoubleClick={() => onFit(section.id)}
-          title={`${name}${section.song?.artist ? `, ${section.song.artist}` : ''}. Double-click fits it to the stage.`}
-        >
-          <span className="song-head-text">
-            <b>
-              {number}. {name}
-            </b>{' '}
-            <span className="song-facts">{empty ? 'empty' : facts(section, report)}</span>
-          </span>
-        </button>
-      </DragHandle>
-      {grid && <Ruler section={report} grid={grid} marks={section.song?.marks} scale={scale} />}
+      <SongHead
+        id={section.id}
+        number={number}
+        name={name}
+        artist={song?.artist ?? ''}
+        facts={isEmpty ? 'empty' : facts(section, report)}
+        selected={selected}
+        focusable={focusable}
+        onSelect={onSelect}
+        onFit={onFit}
+      />
+      {cut && song?.fingerprint && (
+        <SongWave
+          fingerprint={song.fingerprint}
+          origin={song.grid && report.counts ? secondAt(song.grid, report.counts.in) : 0}
+          scale={scale}
+          {...cut}
+        />
+      )}
+      {cut && song?.grid && report.counts && (
+        <SongRuler
+          grid={song.grid}
+          marks={song.marks}
+          inCount={report.counts.in}
+          total={report.counts.total}
+          eight={report.unit.eight}
+          phrase={report.unit.phrase}
+          scale={scale}
+          {...cut}
+          hasWave={hasWaves && song.fingerprint !== undefined}
+        />
+      )}
     </section>
   )
+}
+
+/** What is drawn of a section is cut this coarsely, in pixels, so that little of it is drawn again when it moves. */
+const CUT = 512
+
+function cutOf({ one, to }: SectionReport, stretch: Stretch, scale: TimeScale): { from: number; to: number } {
+  return {
+    from: Math.max(0, Math.floor(toX(scale, stretch.from - one) / CUT) * CUT),
+    to: Math.min(toX(scale, to - one), Math.ceil(toX(scale, stretch.to - one) / CUT) * CUT),
+  }
+}
+
+interface SongHeadProps {
+  id: string
+  number: number
+  name: string
+  artist: string
+  facts: string
+  selected: boolean
+  focusable: boolean
+  onSelect: (sectionId: string) => void
+  onFit: (sectionId: string) => void
+}
+
+const SongHead = memo(function SongHead({ id, number, name, artist, facts, selected, focusable, onSelect, onFit }: SongHeadProps) {
+  return (
+    <DragHandle kind="section" id={id}>
+      <button
+        type="button"
+        className="song-head"
+        data-stage-stop="section"
+        data-id={id}
+        tabIndex={focusable ? 0 : -1}
+        aria-pressed={selected}
+        aria-keyshortcuts="Alt+ArrowLeft Alt+ArrowRight"
+        onClick={() => onSelect(id)}
+        onDoubleClick={() => onFit(id)}
+        title={`${name}${artist && `, ${artist}`}. Double-click fits it to the stage.`}
+      >
+        <span className="song-head-text">
+          <b>
+            {number}. {name}
+          </b>{' '}
+          <span className="song-facts">{facts}</span>
+        </span>
+      </button>
+    </DragHandle>
+  )
 })
-
-interface RulerProps {
-  section: SectionReport
-  grid: BeatGrid
-  marks: Song['marks']
-  scale: TimeScale
-}
-
-/** The ruler of a song's eights and phrases; drawn again only when the song, its ridden stretch or the zoom is another. */
-const Ruler = memo(function Ruler({ section, grid, marks, scale }: RulerProps) {
-  const ticks = rulerTicks(section, grid, scale)
-  const flags = markFlags(section, grid, marks ?? [], scale)
-  return (
-    <svg className="ruler" width={Math.max(1, ticks.at(-1)?.x ?? 0)} height={RULER} aria-hidden="true">
-      <path
-        className="ruler-ticks"
-        d={ticks
-          .map(({ x, strength }) => `M${Math.round(x * 10) / 10} ${RULER}v-${strength === 'phrase' ? 12 : strength === 'eight' ? 7 : 4}`)
-          .join('')}
-      />
-      {ticks.map(({ x, label }) =>
-        label === undefined ? null : (
-          <text key={x} x={x + 3} y={RULER - 11}>
-            {label}
-          </text>
-        ),
-      )}
-      {flags.map(({ x, label, room }) => (
-        <g key={x} className="ruler-mark">
-          <path d={`M${x} ${RULER}V0`} />
-          {room && (
-            <text x={x + 3} y={RULER - 1}>
-              {label}
-            </text>
-          )}
-          <title>{label}</title>
-        </g>
-      ))}
-    </svg>
-  )
-}, sameRuler)
-
-function sameRuler(a: RulerProps, b: RulerProps): boolean {
-  return (
-    a.grid === b.grid &&
-    a.marks === b.marks &&
-    a.scale === b.scale &&
-    a.section.counts?.in === b.section.counts?.in &&
-    a.section.counts?.total === b.section.counts?.total &&
-    a.section.unit.eight === b.section.unit.eight
-  )
-}
 
 function facts(section: Section, report: SectionReport): string {
   const length = formatDuration(report.to - report.one)

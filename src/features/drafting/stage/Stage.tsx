@@ -15,6 +15,8 @@ import {
 import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
 import { BlockLane, type SelectItem } from './BlockLane.tsx'
+import { drawnStretch } from './drawnStretch.ts'
+import type { Sight } from './followHead.ts'
 import { Overview } from './Overview.tsx'
 import { Playhead, type PlayheadSource } from './Playhead.tsx'
 import { SongLane } from './SongLane.tsx'
@@ -59,16 +61,16 @@ export function Stage(props: StageProps) {
   const report = useApp((state) => state.shownReport)
   const selection = useApp((state) => state.selection)
   const scroller = useRef<HTMLDivElement>(null)
-  const [windowed, setWindowed] = useState({ left: 0, width: 1000 })
+  const [sight, setSight] = useState<Sight>({ left: 0, width: 1000 })
   const anchor = useRef<{ seconds: Seconds; x: number } | null>(null)
   // What handlers need of the last drawing: reading it here keeps them the same from change to change.
-  const latest = useRef({ report, scale })
-  latest.current = { report, scale }
+  const latest = useRef({ report, scale, sight })
+  latest.current = { report, scale, sight }
 
   const measure = useCallback(() => {
     const box = scroller.current
     if (box)
-      setWindowed((now) =>
+      setSight((now) =>
         now.left === box.scrollLeft && now.width === box.clientWidth ? now : { left: box.scrollLeft, width: box.clientWidth },
       )
   }, [])
@@ -95,14 +97,20 @@ export function Stage(props: StageProps) {
     (pixelsPerSecond: number, seconds: Seconds, x: number) => {
       const next = clampZoom(pixelsPerSecond)
       const { scale: now } = latest.current
+      if (next === now.pixelsPerSecond && scroller.current) {
+        scroller.current.scrollLeft = toX(now, seconds) - x
+        return
+      }
       anchor.current = { seconds, x }
-      if (next === now.pixelsPerSecond && scroller.current) scroller.current.scrollLeft = toX(now, seconds) - x
-      else onScale({ pixelsPerSecond: next })
+      const nextScale = { pixelsPerSecond: next }
+      // Where the stage is going to stand, so that the right stretch is drawn at once.
+      setSight(({ width }) => ({ left: Math.max(0, Math.round(toX(nextScale, seconds) - x)), width }))
+      onScale(nextScale)
     },
     [onScale],
   )
 
-  useKeptView(scroller, windowed, scale, zoomTo)
+  useKeptView(scroller, sight, scale, zoomTo)
 
   // The browser's own zoom would win unless the wheel is caught before it, which React's passive listeners cannot.
   useLayoutEffect(() => {
@@ -142,14 +150,16 @@ export function Stage(props: StageProps) {
         zoomTo(now.pixelsPerSecond * factor, toSeconds(now, box().scrollLeft + middle), middle)
       },
       reveal: (from, to) => {
-        const { scale: now } = latest.current
+        // Asked of what is known: the page would have to be laid out to answer.
+        const { scale: now, sight: seen } = latest.current
         const left = toX(now, from) - EDGE
-        const right = toX(now, to) + EDGE - box().clientWidth
-        if (box().scrollLeft > left) box().scrollLeft = left
-        else if (box().scrollLeft < right) box().scrollLeft = Math.min(left, right)
+        const right = toX(now, to) + EDGE - seen.width
+        if (seen.left >= right && seen.left <= left) return
+        box().scrollLeft = seen.left > left ? left : Math.min(left, right)
+        measure()
       },
     }
-  }, [zoomTo, fitSection])
+  }, [zoomTo, fitSection, measure])
 
   const seek = (event: MouseEvent) => {
     if (!lane.current || !isSeekPlace(event.target as Element)) return
@@ -157,6 +167,9 @@ export function Stage(props: StageProps) {
     onSeek?.(Math.max(0, toSeconds(scale, x)))
   }
 
+  const drawn = drawnStretch(sight, scale)
+  const [from, to] = [drawn.from, drawn.to]
+  const stretch = useMemo(() => ({ from, to }), [from, to])
   const ground = useMemo(() => ({ lane, scale }), [lane, scale])
   const { setNodeRef } = useDroppable({ id: 'stage' })
   if (!ride || !report) return null
@@ -165,10 +178,10 @@ export function Stage(props: StageProps) {
     <StageContext.Provider value={ground}>
       <Overview
         reach={reach}
-        from={toSeconds(scale, windowed.left)}
-        to={toSeconds(scale, windowed.left + windowed.width)}
+        from={toSeconds(scale, sight.left)}
+        to={toSeconds(scale, sight.left + sight.width)}
         onGo={(middle) => {
-          if (scroller.current) scroller.current.scrollLeft = toX(scale, middle) - windowed.width / 2
+          if (scroller.current) scroller.current.scrollLeft = toX(scale, middle) - sight.width / 2
         }}
       />
       <div className="stage">
@@ -194,13 +207,14 @@ export function Stage(props: StageProps) {
           >
             <div className="chart-place">
               <Suspense fallback={<p className="chart-wait">drawing the curve …</p>}>
-                <IntensityChart scale={scale} reach={reach} slot={report.totals.slot} />
+                <IntensityChart scale={scale} reach={reach} slot={report.totals.slot} stretch={stretch} />
               </Suspense>
             </div>
             <SongLane
               ride={ride}
               report={report}
               scale={scale}
+              stretch={stretch}
               selectedId={selection.sectionId}
               single={selection.ids.length === 0}
               onSelect={onSelectSection}
@@ -210,13 +224,14 @@ export function Stage(props: StageProps) {
               ride={ride}
               report={report}
               scale={scale}
+              stretch={stretch}
               selectedIds={selection.ids}
               draggedId={draggedId}
               readOnly={readOnly}
               onSelect={onSelectItem}
               onSelectSection={onSelectSection}
             />
-            <TalkLane cues={report.cues} scale={scale} />
+            <TalkLane cues={report.cues} scale={scale} stretch={stretch} />
             {playhead && <Playhead source={playhead} scale={scale} scroller={scroller} />}
           </div>
         </div>

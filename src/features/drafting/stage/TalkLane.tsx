@@ -1,13 +1,14 @@
 import { memo } from 'react'
 import type { CueReport } from '#engine/report.ts'
+import type { Stretch } from './drawnStretch.ts'
 import { TALK_HEIGHT, talkMarks } from './talkMarks.ts'
 import type { TimeScale } from './timeScale.ts'
 import './talk.css'
 
 /** What is said, under the blocks it belongs to; what collides stands twice as high and is hatched. */
-export function TalkLane({ cues, scale }: { cues: CueReport; scale: TimeScale }) {
-  return <Marks {...talkMarks(cues, scale)} />
-}
+export const TalkLane = memo(function TalkLane({ cues, scale, stretch }: { cues: CueReport; scale: TimeScale; stretch: Stretch }) {
+  return <Marks {...talkMarks(cues, scale, stretch)} />
+})
 
 const Marks = memo(function Marks({ said, both, quiet }: ReturnType<typeof talkMarks>) {
   return (

@@ -1,5 +1,6 @@
 import type { CueReport } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import { reaches, type Stretch } from './drawnStretch.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 
 /** The talk of a ride as drawings under its blocks, each the text of one path. */
@@ -17,20 +18,24 @@ export const TALK_HEIGHT = 12
 const SAID = 4
 
 /**
- * Every cue as a bar as long as it takes to say, and the stretches that more than one takes up.
+ * Every cue of a stretch as a bar as long as it takes to say, and the stretches that more than one takes up.
  * Plain texts, so that a change elsewhere draws nothing again. Cost: linear in the cues.
  */
-export function talkMarks({ lines, quiet }: Pick<CueReport, 'lines' | 'quiet'>, scale: TimeScale): TalkMarks {
+export function talkMarks({ lines, quiet }: Pick<CueReport, 'lines' | 'quiet'>, scale: TimeScale, stretch: Stretch): TalkMarks {
+  const seen = lines.filter((line) => reaches(stretch, line))
   const bar = (from: Seconds, to: Seconds, height: number) => {
     const x = tenth(toX(scale, from))
     return `M${x} ${TALK_HEIGHT}v-${height}h${tenth(Math.max(1, toX(scale, to) - toX(scale, from)))}v${height}z`
   }
   return {
-    said: lines.map(({ from, to }) => bar(from, to, SAID)).join(''),
-    both: overlapsOf(lines)
+    said: seen.map(({ from, to }) => bar(from, to, SAID)).join(''),
+    both: overlapsOf(seen)
       .map(({ from, to }) => bar(from, to, TALK_HEIGHT))
       .join(''),
-    quiet: quiet.map(({ from, to }) => `M${tenth(toX(scale, from))} ${TALK_HEIGHT - 1}H${tenth(toX(scale, to))}`).join(''),
+    quiet: quiet
+      .filter((music) => reaches(stretch, music))
+      .map(({ from, to }) => `M${tenth(toX(scale, from))} ${TALK_HEIGHT - 1}H${tenth(toX(scale, to))}`)
+      .join(''),
   }
 }
 

@@ -1,6 +1,7 @@
 import { type RefObject, useLayoutEffect, useRef } from 'react'
 import { useAppStore } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
+import type { Sight } from './followHead.ts'
 import { type TimeScale, toSeconds } from './timeScale.ts'
 
 /**
@@ -8,12 +9,12 @@ import { type TimeScale, toSeconds } from './timeScale.ts'
  * is drawn anew: after another place, or after a reload.
  *
  * @param scroller the box that is scrolled
- * @param windowed what of it is seen, in pixels
+ * @param sight what of it is seen, in pixels
  * @param zoomTo brings a second to a place across the box at a zoom in pixels a second
  */
 export function useKeptView(
   scroller: RefObject<HTMLElement | null>,
-  windowed: { left: number; width: number },
+  sight: Sight,
   scale: TimeScale,
   zoomTo: (pixelsPerSecond: number, seconds: Seconds, x: number) => void,
 ): void {
@@ -25,6 +26,6 @@ export function useKeptView(
       begun.current = true
       if (view && scroller.current) return zoomTo(scroller.current.clientWidth / (view.toSeconds - view.fromSeconds), view.fromSeconds, 0)
     }
-    setView({ fromSeconds: toSeconds(scale, windowed.left), toSeconds: toSeconds(scale, windowed.left + windowed.width) })
-  }, [store, scroller, windowed, scale, zoomTo])
+    setView({ fromSeconds: toSeconds(scale, sight.left), toSeconds: toSeconds(scale, sight.left + sight.width) })
+  }, [store, scroller, sight, scale, zoomTo])
 }

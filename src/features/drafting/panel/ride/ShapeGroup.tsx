@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useDeferredValue, useMemo } from 'react'
 import { constantsOf } from '#engine/constants.ts'
 import { DIFFICULTY_BANDS } from '#engine/shape/difficulty.ts'
 import { easingsOf } from '#engine/shape/easings.ts'
@@ -13,8 +13,11 @@ import './shape.css'
 /** The class as a whole in plain words: its arc, its measures, how hard it is for its level and what would make it easier. */
 export function ShapeGroup() {
   // Of the committed ride: what a repair would do is seen on the curve, and its button must stay where it is.
-  const ride = useApp((state) => (state.received ?? state).ride)
-  const report = useApp((state) => (state.received ?? state).report)
+  const committedRide = useApp((state) => (state.received ?? state).ride)
+  const committedReport = useApp((state) => (state.received ?? state).report)
+  const committed = useMemo(() => ({ ride: committedRide, report: committedReport }), [committedRide, committedReport])
+  // What would make it easier is found by planning other rides: the stage shows a change first.
+  const { ride, report } = useDeferredValue(committed)
   const measures = useMemo(() => ride && report && measuresOf(ride, report), [ride, report])
   const easings = useMemo(() => (ride && report ? easingsOf(ride, report) : []), [ride, report])
   if (!ride || !report || !measures || report.blocks.length === 0) return null
