@@ -60,7 +60,7 @@ test('songs are kept on the shelf over a reload and found again', async ({ page 
   await page.getByLabel('tempo', { exact: true }).fill('128')
   await page.getByLabel('energy').selectOption('4')
   await page.getByRole('button', { name: 'keep on the shelf' }).click()
-  await expect(page.getByRole('row', { name: /Low Tide/ })).toContainText('energy 4 of 5')
+  await expect(page.getByRole('row', { name: /Low Tide/ })).toContainText('4 of 5')
   await axeClean(page)
   await page.reload()
   await page.getByLabel('find').fill('lantern')

@@ -23,6 +23,7 @@ export interface SongSlice {
   removeSong: (id: string) => Promise<void>
   /** Puts the song taken away last back, with its file where one was kept. */
   restoreSong: () => Promise<void>
+  forgetRemovedSong: () => void
 }
 
 /** A song that was on the shelf, and its file where that was kept. */
@@ -90,6 +91,7 @@ export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf |
       }
       await refreshSongs()
     },
+    forgetRemovedSong: () => set({ removedSong: null }),
     restoreSong: async () => {
       const { removedSong, keepSongs, haveSoundFile, keepSoundFile } = get()
       if (!removedSong || !(await keepSongs([removedSong.kept]))) return

@@ -28,6 +28,10 @@ export function sayHearing(name: string, hearing: Hearing): string {
   }
 }
 
+/** Whether what was heard should be looked at before it is relied on. */
+export const isDoubtful = (hearing: Hearing): boolean =>
+  hearing.kind === 'heard' && (hearing.song.beats === null || sayDoubts(hearing.song.beats) !== '')
+
 function sayBeats({ bpm, beatsPerBar }: Beats): string {
   const bars = beatsPerBar === 6 ? 'six eighths, counted in two' : `${beatsPerBar} beats a bar`
   return `${formatNumber(bpm, 2)} bpm, ${bars}`

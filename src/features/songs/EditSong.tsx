@@ -1,17 +1,21 @@
 import { useState } from 'react'
-import { gridOfTempo } from '#plan/beatGrid.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import { patched } from '#plan/edits.ts'
-import { type Song, tempoOf } from '#plan/model.ts'
-import { strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
+import type { Song } from '#plan/model.ts'
+import { USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
 import type { ShelfSong } from '#plan/shelfSong.ts'
+import { formatSongLength, parseSongLength } from '#plan/songRules.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
 import { Field } from '#ui/Field.tsx'
 import { Select } from '#ui/Select.tsx'
 import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { parseClock } from '#units/parseClock.ts'
-import { parseNumber } from '#units/parseNumber.ts'
+import { guessOf } from './energyOf.ts'
+import { KeepFile } from './KeepFile.tsx'
+import { LoudnessLine } from './LoudnessLine.tsx'
+import { SongBeats } from './SongBeats.tsx'
+import { SongUse } from './SongUse.tsx'
 
 export interface EditSongProps {
   kept: ShelfSong
@@ -24,10 +28,10 @@ export const blankSong = (id: string): ShelfSong => ({
   song: { id, title: '', lengthSeconds: USUAL_SONG, strikesPerBeat: null },
 })
 
-const ENERGY = ['', '1', '2', '3', '4', '5'].map((value) => ({ value, label: value === '' ? 'not said' : value }))
+const ENERGY = ['', '1', '2', '3', '4', '5'].map((value) => ({ value, label: value === '' ? 'not said' : `${value} of 5` }))
 const LONGEST = 300
 
-/** A kept song's fields; it is kept when asked, not while typing. Beats, marks and quiet windows are put right in a ride, where they show. */
+/** All of a kept song, to be put right; it is kept when asked, not while typing. */
 export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
   const [draft, setDraft] = useState(kept)
   const { song } = draft
@@ -38,38 +42,16 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
     return null
   }
   const setLength = (text: string) => {
-    const read = parseClock(text)
+    const read = parseSongLength(text)
     if (!read.ok) return read.problem
-    if (read.value < 5 || read.value > 3600) return 'A song is from 0:05 to 60:00 long.'
     change({ lengthSeconds: read.value })
     return null
   }
-  const setTempo = (text: string) => {
-    if (text.trim() === '') {
-      change({ grid: undefined, strikesPerBeat: null })
-      return null
-    }
-    const read = parseNumber(text, {
-      subject: 'The tempo',
-      min: 30,
-      max: 300,
-      decimals: 3,
-      unit: 'beats a minute',
-      suffixes: ['bpm'],
-      example: '128',
-    })
-    if (!read.ok) return read.problem
-    const { grid } = song
-    if (grid && Math.abs(tempoOf(grid) - read.value) < 0.0005) return null
-    change({
-      grid: gridOfTempo(read.value, grid?.anchors[0]?.[1], grid?.beatsPerBar),
-      strikesPerBeat: grid ? song.strikesPerBeat : strikesForTempo(read.value),
-    })
-    return null
-  }
+  const setEnergy = (value: string) => setDraft(patched(draft, { energy: value === '' ? undefined : (Number(value) as Energy) }))
   return (
     <Dialog
       open
+      wide
       title={kept.song.title === '' ? 'a song by hand' : `edit ${kept.song.title}`}
       onClose={onClose}
       closeLabel="leave it"
@@ -86,19 +68,10 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
           value={song.artist ?? ''}
           onCommit={(text) => words(text, (artist) => change({ artist: artist || undefined }))}
         />
-        <Field label="length" value={formatClock(song.lengthSeconds)} onCommit={setLength} />
-        <Field
-          label="tempo"
-          value={song.grid ? formatNumber(tempoOf(song.grid), 3) : ''}
-          placeholder="bpm, if you know it"
-          onCommit={setTempo}
-        />
-        <Select
-          label="energy"
-          value={draft.energy ? String(draft.energy) : ''}
-          choices={ENERGY}
-          onChange={(value) => setDraft(patched(draft, { energy: value === '' ? undefined : (Number(value) as ShelfSong['energy']) }))}
-        />
+        <Field label="length" value={formatSongLength(song.lengthSeconds)} onCommit={setLength} />
+        <Select label="energy" value={draft.energy ? `${draft.energy}` : ''} choices={ENERGY} onChange={setEnergy} />
+        <Sound draft={draft} onEnergy={(energy) => setDraft({ ...draft, energy })} />
+        <SongBeats song={song} onChange={(next) => setDraft({ ...draft, song: next })} />
         <label className="shelf-check">
           <input
             type="checkbox"
@@ -107,7 +80,48 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
           />
           clean lyrics, fit for every room
         </label>
+        {song.fingerprint !== undefined && <KeepFile fingerprint={song.fingerprint} />}
+        <HearAnew kept={kept} onStart={onClose} />
+        <SongUse song={kept.song} />
       </div>
     </Dialog>
+  )
+}
+
+/** Its loudness over time where its sound is known here, and a guess at its energy from it. */
+function Sound({ draft, onEnergy }: { draft: ShelfSong; onEnergy: (energy: Energy) => void }) {
+  const sound = useApp((state) => state.sounds.get(draft.song.fingerprint ?? ''))
+  if (!sound) return null
+  const guess = guessOf(draft, sound)
+  return (
+    <div className="shelf-energy">
+      <LoudnessLine wide loudness={sound.loudness} label={`loudness over ${formatClock(Math.round(sound.lengthSeconds))}`} />
+      {guess !== null && guess !== draft.energy && (
+        <p className="shelf-quiet">
+          By its loudness and beat the energy is about {guess}. That is a guess, common practice without a source; your ear goes first.
+          <Button tone="quiet" onClick={() => onEnergy(guess)}>
+            take {guess}
+          </Button>
+        </p>
+      )}
+    </div>
+  )
+}
+
+/** Listens to a song's file again, which takes the place of beats that were put right. */
+function HearAnew({ kept, onStart }: { kept: ShelfSong; onStart: () => void }) {
+  const store = useAppStore()
+  const { fingerprint = '' } = kept.song
+  const there = useApp((state) => state.hearSong !== null && (state.soundFiles.has(fingerprint) || state.keptSoundFiles.has(fingerprint)))
+  if (!there) return null
+  return (
+    <Button
+      onClick={() => {
+        void store.getState().hearAnew(kept.id)
+        onStart()
+      }}
+    >
+      read its beat anew
+    </Button>
   )
 }

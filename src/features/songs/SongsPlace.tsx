@@ -4,8 +4,11 @@ import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
+import { BringFiles } from './BringFiles.tsx'
 import { BringIn, type ReadList } from './BringIn.tsx'
 import { blankSong, EditSong } from './EditSong.tsx'
+import { HearingQueue } from './HearingQueue.tsx'
+import { Removed } from './Removed.tsx'
 import { SongTable } from './SongTable.tsx'
 import './songs.css'
 
@@ -20,6 +23,10 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
   const [order, setOrder] = useState<SongOrder>('title')
   const [editing, setEditing] = useState<ShelfSong | null>(null)
   const found = useMemo(() => findSongs(songs, search, order), [songs, search, order])
+  const prints = useMemo(() => songs.flatMap(({ song }) => song.fingerprint ?? []), [songs])
+  useEffect(() => {
+    void store.getState().wantSounds(prints)
+  }, [store, prints])
   useEffect(() => {
     const { refreshSongs, refreshSongRides, refreshTaught } = store.getState()
     void Promise.all([refreshSongs(), refreshSongRides(), refreshTaught()])
@@ -34,8 +41,11 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
         <h1>songs</h1>
         <p>{keepsSongs ? `${plural(songs.length, 'song')} on the shelf` : 'Nothing can be kept in this window, so no songs either.'}</p>
       </header>
+      {keepsSongs && <BringFiles />}
       <div className="shelf-columns">
         <section className="shelf-list" aria-label="shelf">
+          <HearingQueue onEdit={setEditing} />
+          <Removed />
           {songs.length > 0 && (
             <div className="shelf-find">
               <label className="ui-field">
@@ -51,7 +61,7 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
             </div>
           )}
           {songs.length === 0 && keepsSongs && (
-            <p>No songs yet. Bring in a list, add one by hand, or keep a ride’s song from its panel in the draft.</p>
+            <p>No songs yet. Bring in files or a list, add one by hand, or keep a ride’s song from its panel in the draft.</p>
           )}
           {songs.length > 0 && found.length === 0 && <p>No song has “{search.trim()}” in its title or artist.</p>}
           {found.length > 0 && <SongTable songs={found} onEdit={setEditing} />}

@@ -1,13 +1,18 @@
 // @vitest-environment happy-dom
+import { act } from 'react'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { ShelfSongs } from '#features/drafting/panel/section/ShelfSongs.tsx'
+import { classesOf } from '#features/songs/classesOf.ts'
 import { SongsPlace } from '#features/songs/SongsPlace.tsx'
 import { taughtBySong } from '#features/songs/taughtBySong.ts'
 import { readSongList } from '#formats/readSongList.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
+import type { Hearing } from '#plan/heardSong.ts'
+import { tempoOf } from '#plan/model.ts'
 import { type ShelfSong, songKey } from '#plan/shelfSong.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import { createAppStore } from '#store/createAppStore.ts'
+import type { HearSong } from '#store/ports.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 import { aBlock, aSection, aSong, countedIds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -49,7 +54,129 @@ describe('the songs place', () => {
   })
 })
 
+const heardAs = (print: string, title: string): Hearing => ({
+  kind: 'heard',
+  song: {
+    title,
+    lengthSeconds: 200,
+    fingerprint: print,
+    sound: { id: print, lengthSeconds: 200, peaks: new Uint8Array(), loudness: new Float32Array(200).fill(-9) },
+    beats: {
+      bpm: 128,
+      beats: [0, 0.5],
+      downbeats: [0],
+      eights: [0],
+      beatsPerBar: 4,
+      firstBeat: 0,
+      confidence: 1,
+      drifts: [],
+      steady: true,
+    },
+  },
+})
+
+describe('files on their way to the shelf', () => {
+  it('each say where they stand, can be stopped, and once heard be read at half or double and put right', async () => {
+    const shelf = shelfOf()
+    const says: ((hearing: Hearing) => void)[] = []
+    const hearSong: HearSong = (_file, _hints, onChange) => {
+      says.push(onChange)
+      return { abort: () => onChange({ kind: 'aborted' }) }
+    }
+    const store = createAppStore({ newId: countedIds(), shelf: null, songs: shelf, hearSong })
+    page = rendered(store, <SongsPlace readList={readSongList} />)
+    await page.settle()
+    const give = (...names: string[]) => store.getState().hearForShelf(names.map((name) => new File(['x'], name)))
+    act(() => give('a.mp3', 'b.mp3', 'c.mp3', 'cover.jpg'))
+    act(() => says[1]!({ kind: 'analysing', share: 0.25 }))
+    expect(page.text()).toContain('0 of 3 files read. 1 file left out, being no music.')
+    expect(page.host.querySelector('progress[aria-label="reading b.mp3"]')!.getAttribute('value')).toBe('0.25')
+    // What is being read stands first.
+    expect(page.host.querySelector('[data-hearing]')!.textContent).toContain('b.mp3')
+    page.press(page.find('button', 'stop reading c.mp3'))
+    act(() => says[1]!({ kind: 'failed', sentence: '“b.mp3” is torn.' }))
+    act(() => says[0]!(heardAs('print', 'Lamp')))
+    await page.settle()
+    expect(page.text()).toContain('1 file read, 1 cannot be read, 1 stopped.')
+    expect(page.host.querySelector('tbody tr')!.textContent).toContain('about 5')
+    page.press(page.find('button', 'half: 64 bpm'))
+    await page.settle()
+    expect(tempoOf([...shelf.kept.values()][0]!.song.grid!)).toBe(64)
+    expect(page.find('button', 'half: 64 bpm').getAttribute('aria-pressed')).toBe('true')
+    page.press(page.find('button', 'double: 256 bpm'))
+    await page.settle()
+    expect(tempoOf([...shelf.kept.values()][0]!.song.grid!)).toBe(256)
+    page.press(page.find('button', 'double: 256 bpm'))
+    await page.settle()
+    expect(tempoOf([...shelf.kept.values()][0]!.song.grid!)).toBe(128)
+    page.press(page.find('button', 'clear the list'))
+    expect(page.host.querySelectorAll('[data-hearing]')).toHaveLength(0)
+  })
+})
+
+describe('all of a kept song', () => {
+  it('can be put right: beats, marks, quiet windows, energy as the sound suggests it, and its file be kept', async () => {
+    HTMLDialogElement.prototype.showModal ??= () => {}
+    const files = new Map<string, Blob>()
+    const shelf = shelfOf(kept('k', { title: 'Lamp', fingerprint: 'print', grid: gridOfTempo(120, 0.5) }))
+    const store = createAppStore({
+      newId: countedIds(),
+      shelf: null,
+      songs: shelf,
+      sounds: {
+        load: async (id) => ({ id, lengthSeconds: 240, peaks: new Uint8Array(), loudness: new Float32Array(240).fill(-9) }),
+        save: async () => {},
+        listFiles: async () => [...files.keys()],
+        loadFile: async (id) => files.get(id) ?? null,
+        saveFile: async (id, file) => void files.set(id, file),
+        removeFile: async (id) => void files.delete(id),
+      },
+    })
+    store.getState().haveSoundFile('print', new Blob(['x'.repeat(8_200_000)]))
+    page = rendered(store, <SongsPlace readList={readSongList} />)
+    await page.settle()
+    page.press(page.find('button', 'edit Lamp'))
+    await page.settle()
+    const commit = (label: string, text: string) => {
+      const field = page.host.querySelector<HTMLElement>(`dialog :is(input, textarea)#${CSS.escape(idOf(label))}`)!
+      page.type(field, text)
+      act(() => field.dispatchEvent(new FocusEvent('focusout', { bubbles: true })))
+    }
+    const idOf = (label: string) =>
+      [...page.host.querySelectorAll('dialog label')].find((one) => one.textContent === label)!.getAttribute('for')!
+    commit('first beat', '0.75')
+    commit('marks', '1 intro\n9 chorus')
+    commit('quiet', '9–12')
+    page.press(page.find('button', 'take 5'))
+    page.press(page.host.querySelector<HTMLElement>('dialog input[type="checkbox"]')!)
+    page.press(page.find('label', /keep its file on this machine \(8\.2 MB\)/).querySelector('input')!)
+    await page.settle()
+    expect([...files.keys()]).toEqual(['print'])
+    page.press(page.find('button', 'keep on the shelf'))
+    await page.settle()
+    expect(shelf.kept.get('k')).toMatchObject({
+      energy: 5,
+      song: {
+        clean: true,
+        marks: [
+          { count: 0, label: 'intro' },
+          { count: 64, label: 'chorus' },
+        ],
+        quiet: [{ from: 64, to: 96 }],
+      },
+    })
+    expect(shelf.kept.get('k')!.song.grid!.anchors[0]).toEqual([0, 0.75])
+  })
+})
+
 describe('where a song is used', () => {
+  it('is told class by class, the newest first', () => {
+    const entry = (id: string, day: string, outcome: 'taught' | 'skipped') =>
+      ({ id, day, title: id, sections: [{ title: 'Low Tide', song: true, outcome }] }) as unknown as TaughtClass
+    const log = [entry('a', '2026-11-03', 'taught'), entry('b', '2026-11-17', 'taught'), entry('c', '2026-11-10', 'skipped')]
+    expect(classesOf(songKey({ title: 'LOW tide' }), log).map(({ id }) => id)).toEqual(['b', 'a'])
+  })
+
   it('is counted from the classes taught, skipped songs left out', () => {
     const entry = (day: string, outcome: 'taught' | 'skipped') =>
       ({ day, sections: [{ id: 's', title: 'Low Tide', song: true, outcome, seconds: 200, blocks: [] }] }) as unknown as TaughtClass

@@ -1,0 +1,138 @@
+import { eightOf, gridOfTempo } from '#plan/beatGrid.ts'
+import { patched } from '#plan/edits.ts'
+import { type BeatGrid, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { rescaledSong } from '#plan/rescaledSong.ts'
+import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
+import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songPlace.ts'
+import { formatTempo, parseFirstBeat, parseTempo } from '#plan/songRules.ts'
+import { Button } from '#ui/Button.tsx'
+import { Field } from '#ui/Field.tsx'
+import { type Choice, Select } from '#ui/Select.tsx'
+import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
+
+export interface SongBeatsProps {
+  song: Song
+  onChange: (song: Song) => void
+}
+
+const BARS: readonly Choice<'4' | '3' | '6'>[] = [
+  { value: '4', label: '4 beats a bar' },
+  { value: '3', label: '3 beats a bar' },
+  { value: '6', label: '6 beats a bar' },
+]
+
+/** The beats of a kept song: how fast, from where, in which bars, and what is marked on them. */
+export function SongBeats({ song, onChange }: SongBeatsProps) {
+  const { grid } = song
+  const setTempo = (text: string) => {
+    if (text.trim() === '') {
+      onChange(patched(song, { grid: undefined, strikesPerBeat: null }))
+      return null
+    }
+    const read = parseTempo(text)
+    if (!read.ok) return read.problem
+    if (grid && Math.abs(tempoOf(grid) - read.value) < 0.0005) return null
+    onChange(
+      patched(song, {
+        grid: gridOfTempo(read.value, grid?.anchors[0]?.[1], grid?.beatsPerBar),
+        strikesPerBeat: grid ? song.strikesPerBeat : strikesForTempo(read.value),
+      }),
+    )
+    return null
+  }
+  return (
+    <>
+      <Field
+        label="tempo"
+        value={grid ? formatTempo(tempoOf(grid)) : ''}
+        placeholder="bpm, if you know it"
+        hint={grid && <Octaves song={song} onChange={onChange} />}
+        onCommit={setTempo}
+      />
+      {grid && <OnBeats song={song} grid={grid} onChange={onChange} />}
+    </>
+  )
+}
+
+function Octaves({ song, onChange }: SongBeatsProps) {
+  const bpm = tempoOf(song.grid!)
+  return (
+    <>
+      <Button tone="quiet" disabled={rescaledSong(song, 0.5) === song} onClick={() => onChange(rescaledSong(song, 0.5))}>
+        half: {formatNumber(bpm / 2, 2)} bpm
+      </Button>
+      <Button tone="quiet" disabled={rescaledSong(song, 2) === song} onClick={() => onChange(rescaledSong(song, 2))}>
+        double: {formatNumber(bpm * 2, 2)} bpm
+      </Button>
+    </>
+  )
+}
+
+function OnBeats({ song, grid, onChange }: SongBeatsProps & { grid: BeatGrid }) {
+  const eight = eightOf(grid)
+  const setFirst = (text: string) => {
+    const read = parseFirstBeat(text)
+    if (!read.ok) return read.problem
+    onChange({ ...song, grid: startingAt(grid, read.value) })
+    return null
+  }
+  const setMarks = (text: string) => {
+    const read = parseMarks(text, eight)
+    if (!read.ok) return read.problem
+    onChange(patched(song, { marks: read.value.length === 0 ? undefined : read.value }))
+    return null
+  }
+  const setQuiet = (text: string) => {
+    const read = parseQuiet(text, eight)
+    if (!read.ok) return read.problem
+    onChange(patched(song, { quiet: read.value.length === 0 ? undefined : read.value }))
+    return null
+  }
+  return (
+    <>
+      <Field label="first beat" unit="s into the song" value={formatNumber(grid.anchors[0]![1], 3)} onCommit={setFirst} />
+      <Select
+        label="bars"
+        value={`${grid.beatsPerBar}`}
+        choices={BARS}
+        onChange={(beats) => onChange({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
+      />
+      <Select
+        label="strikes"
+        value={`${song.strikesPerBeat}`}
+        choices={strikeChoices(tempoOf(grid))}
+        onChange={(strikes) => onChange({ ...song, strikesPerBeat: STRIKES.find((each) => `${each}` === strikes) ?? null })}
+      />
+      <Field
+        label="marks"
+        rows={3}
+        value={formatMarks(song.marks ?? [], eight)}
+        placeholder={'1 intro\n33 chorus'}
+        hint="One a line: the eight it starts at, and its name."
+        onCommit={setMarks}
+      />
+      <Field
+        label="quiet"
+        value={formatQuiet(song.quiet ?? [], eight)}
+        placeholder="33–40, 65–72"
+        hint="Eights to keep free of speech."
+        onCommit={setQuiet}
+      />
+    </>
+  )
+}
+
+const STRIKES: readonly StrikesPerBeat[] = [0.5, 1, 2, null]
+
+const strikeChoices = (bpm: number): Choice<string>[] =>
+  STRIKES.map((strikes) => ({
+    value: `${strikes}`,
+    label: strikes === null ? 'off the beat' : `${strikes === 0.5 ? '½' : strikes} a beat: ${formatNumber((bpm * strikes) / 2, 0)} rpm`,
+  }))
+
+/** The grid moved so that its first beat falls at another second of the song; the beats keep their distances. */
+function startingAt(grid: BeatGrid, firstBeat: Seconds): BeatGrid {
+  const shift = firstBeat - grid.anchors[0]![1]
+  return shift === 0 ? grid : { ...grid, anchors: grid.anchors.map(([count, second]) => [count, Number((second + shift).toFixed(6))]) }
+}
