@@ -14,9 +14,7 @@ const NUDGE: Seconds = 0.01
 export function BeatTools({ sectionId, grid }: { sectionId: string; grid: BeatGrid }) {
   const store = useAppStore()
   const move = (seconds: Seconds) => store.getState().run(moveBeats(store.getState().ride!, { sectionId, seconds }))
-  const rescale = (factor: BeatFactor) => store.getState().run(rescaleBeats(store.getState().ride!, { sectionId, factor }))
-  const bpm = tempoOf(grid)
-  const beat = 60 / bpm
+  const beat = 60 / tempoOf(grid)
   const first = grid.anchors[0]![1]
   return (
     <fieldset className="panel-beat-tools panel-edit-only" aria-label="put the beats right">
@@ -28,8 +26,20 @@ export function BeatTools({ sectionId, grid }: { sectionId: string; grid: BeatGr
         −1 beat
       </Button>
       <Button onClick={() => move(beat)}>+1 beat</Button>
+      <OctaveTools sectionId={sectionId} grid={grid} />
+    </fieldset>
+  )
+}
+
+/** Reads the song at half or at double its tempo. */
+export function OctaveTools({ sectionId, grid }: { sectionId: string; grid: BeatGrid }) {
+  const store = useAppStore()
+  const rescale = (factor: BeatFactor) => store.getState().run(rescaleBeats(store.getState().ride!, { sectionId, factor }))
+  const bpm = tempoOf(grid)
+  return (
+    <>
       <Button onClick={() => rescale(0.5)}>half: {formatNumber(bpm / 2, 2)} bpm</Button>
       <Button onClick={() => rescale(2)}>double: {formatNumber(bpm * 2, 2)} bpm</Button>
-    </fieldset>
+    </>
   )
 }

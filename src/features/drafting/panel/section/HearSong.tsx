@@ -1,39 +1,41 @@
-import { type DragEvent, useEffect, useRef, useState } from 'react'
-import { sayHearing } from '#engine/alignment/sayHearing.ts'
-import type { HeardSong, Hearing } from '#plan/heardSong.ts'
-import type { Song } from '#plan/model.ts'
+import { type DragEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { tempoWindow } from '#engine/cadence/tempoWindow.ts'
+import { constantsOf } from '#engine/constants.ts'
+import { KeepSongFile } from '#features/drafting/panel/section/KeepSongFile.tsx'
+import { HearingRow, type SongHearing } from '#features/drafting/panel/section/SongHearing.tsx'
+import { type BeatHints, type Hearing, octaveAbout } from '#plan/heardSong.ts'
+import { linkedSong } from '#plan/linkedSong.ts'
+import { type Block, type Ride, type Song, tempoOf } from '#plan/model.ts'
+import { MUSIC_TYPES } from '#plan/musicFile.ts'
 import { songHeard } from '#plan/songHeard.ts'
 import type { HearingOf } from '#store/ports.ts'
-import { useApp } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import './hearSong.css'
 
 export interface HearSongProps {
+  sectionId: string
   /** The song of the section, whose beat is looked for; without one a song is made of the file. */
   song: Song | null | undefined
+  /** What is ridden to it. */
+  blocks: readonly Block[]
+  houseRules: Ride['houseRules']
   newId: () => string
   onSong: (song: Song) => void
 }
-
-interface Row {
-  key: number
-  name: string
-  hearing: Hearing
-}
-
-const SOUND = 'audio/*,.mp3,.m4a,.aac,.wav,.ogg,.opus,.flac'
 
 /**
  * Reads tempo, beats and bars from files of music that are chosen or dropped here. One file goes straight to the
  * section's song, as one undo step; of several, each says what it gave and can be taken. Nothing leaves the machine.
  */
-export function HearSong({ song, newId, onSong }: HearSongProps) {
+export function HearSong({ sectionId, song, blocks, houseRules, newId, onSong }: HearSongProps) {
+  const store = useAppStore()
   const hear = useApp((state) => state.hearSong)
-  const [rows, setRows] = useState<Row[]>([])
+  const [rows, setRows] = useState<SongHearing[]>([])
   const [over, setOver] = useState(false)
   const running = useRef(new Map<number, HearingOf>())
   const lastKey = useRef(0)
+  const hints = useMemo(() => hintsFor(song, blocks, houseRules), [song, blocks, houseRules])
   // The song and what takes it as they are when a file has been heard, which may be a minute after it was dropped.
   const latest = useRef({ song, newId, onSong })
   useEffect(() => {
@@ -47,28 +49,47 @@ export function HearSong({ song, newId, onSong }: HearSongProps) {
   }, [])
   if (!hear) return null
 
-  const take = (heard: HeardSong) => latest.current.onSong(songHeard(heard, latest.current.song, latest.current.newId))
-  const start = (files: readonly File[]) => {
+  /** What the file is known to be: the section's own song, or one of the shelf. */
+  const knownAs = (fingerprint: string): Song | undefined => {
+    const { song: own, newId: makeId } = latest.current
+    if (own?.fingerprint === fingerprint && own.grid) return own
+    const kept = store.getState().songs.find((one) => one.song.fingerprint === fingerprint && one.song.grid)
+    return kept && linkedSong(kept, own, makeId)
+  }
+  const isKnown = async (fingerprint: string) => {
+    if (!knownAs(fingerprint)) return false
+    await store.getState().wantSounds([fingerprint])
+    return store.getState().sounds.has(fingerprint)
+  }
+  const put = (next: Song | undefined) => {
+    if (next && next !== latest.current.song) latest.current.onSong(next)
+  }
+  const take = (hearing: Hearing) => {
+    if (hearing.kind === 'heard') put(songHeard(hearing.song, latest.current.song, latest.current.newId))
+    if (hearing.kind === 'known') put(knownAs(hearing.fingerprint))
+  }
+  const start = (files: readonly File[], anew = false) => {
     const fresh = files.map((file) => ({ file, key: ++lastKey.current }))
-    setRows(fresh.map(({ file, key }) => ({ key, name: file.name, hearing: { kind: 'waiting' } })))
+    setRows(fresh.map(({ file, key }) => ({ key, file, hearing: { kind: 'waiting' } })))
     for (const one of running.current.values()) one.abort()
     running.current.clear()
     for (const { file, key } of fresh) {
-      const one = hear(file, {}, (hearing) => {
+      const onChange = (hearing: Hearing) => {
         setRows((before) => before.map((row) => (row.key === key ? { ...row, hearing } : row)))
-        if (hearing.kind === 'heard' && fresh.length === 1) take(hearing.song)
-      })
-      running.current.set(key, one)
+        if (fresh.length === 1) take(hearing)
+      }
+      running.current.set(key, hear(file, hints, onChange, anew ? undefined : isKnown))
     }
   }
   const drop = (event: DragEvent) => {
     setOver(false)
-    const files = [...event.dataTransfer.files]
-    if (files.length === 0) return
+    const { files, items } = event.dataTransfer
+    // A folder is for the shelf, where the page takes it.
+    if (files.length === 0 || [...items].some((item) => item.webkitGetAsEntry?.()?.isDirectory)) return
     event.preventDefault()
-    // The page itself takes what is dropped for a ride.
+    // The page itself takes what is dropped for the shelf, or for a ride.
     event.stopPropagation()
-    start(files)
+    start([...files])
   }
   return (
     <section
@@ -83,7 +104,7 @@ export function HearSong({ song, newId, onSong }: HearSongProps) {
       onDragLeave={() => setOver(false)}
       onDrop={drop}
     >
-      <FileButton accept={SOUND} onFile={(file) => start([file])}>
+      <FileButton accept={MUSIC_TYPES} onFile={(file) => start([file])}>
         read the beat from a file
       </FileButton>
       <p className="panel-note">Or drop files of music here. They are read on this machine and sent nowhere.</p>
@@ -92,28 +113,21 @@ export function HearSong({ song, newId, onSong }: HearSongProps) {
           <HearingRow
             key={row.key}
             row={row}
+            sectionId={sectionId}
+            grid={rows.length === 1 ? song?.grid : undefined}
             onAbort={() => running.current.get(row.key)?.abort()}
-            onTake={rows.length > 1 ? take : undefined}
+            onTake={rows.length > 1 ? () => take(row.hearing) : undefined}
+            onAnew={() => start([row.file], true)}
           />
         ))}
       </ul>
+      {song?.fingerprint !== undefined && <KeepSongFile fingerprint={song.fingerprint} />}
     </section>
   )
 }
 
-function HearingRow({ row, onAbort, onTake }: { row: Row; onAbort: () => void; onTake: ((song: HeardSong) => void) | undefined }) {
-  const { name, hearing } = row
-  const going = hearing.kind === 'waiting' || hearing.kind === 'decoding' || hearing.kind === 'analysing'
-  return (
-    <li data-hearing={hearing.kind}>
-      <span>{sayHearing(name, hearing)}</span>
-      {going && <progress value={hearing.kind === 'analysing' ? hearing.share : 0} max={1} aria-label={`reading ${name}`} />}
-      {going && (
-        <Button tone="quiet" onClick={onAbort}>
-          stop
-        </Button>
-      )}
-      {hearing.kind === 'heard' && onTake && <Button onClick={() => onTake(hearing.song)}>take this one</Button>}
-    </li>
-  )
+/** Half or double as the song has it already, so that its counts stay what they are; else as its terrain wants the legs. */
+function hintsFor(song: Song | null | undefined, blocks: readonly Block[], houseRules: Ride['houseRules']): BeatHints {
+  const window = song?.grid ? octaveAbout(tempoOf(song.grid)) : tempoWindow(blocks, constantsOf({ houseRules }))
+  return window ? { window } : {}
 }

@@ -84,7 +84,15 @@ function SectionFields({ section }: { section: Section }) {
         <LeaderRows blocks={blocks} />
       </div>
       {/* Another key for another section: what is still being heard for the one before it stops. */}
-      <HearSong key={section.id} song={song} newId={does.newId} onSong={does.setSong} />
+      <HearSong
+        key={section.id}
+        sectionId={section.id}
+        song={song}
+        blocks={blocks}
+        houseRules={houseRules}
+        newId={does.newId}
+        onSong={does.setSong}
+      />
       <SongChange section={section} does={does} />
     </>
   )

@@ -1,0 +1,49 @@
+import { sayHearing } from '#engine/alignment/sayHearing.ts'
+import { OctaveTools } from '#features/drafting/panel/section/BeatTools.tsx'
+import { type Hearing, isUnderWay } from '#plan/heardSong.ts'
+import type { BeatGrid } from '#plan/model.ts'
+import { Button } from '#ui/Button.tsx'
+
+/** A file given to a section, and where its hearing stands. */
+export interface SongHearing {
+  key: number
+  file: File
+  hearing: Hearing
+}
+
+export interface HearingRowProps {
+  row: SongHearing
+  sectionId: string
+  /** The beats of the section's song where this file gave them. */
+  grid: BeatGrid | undefined
+  onAbort: () => void
+  /** Makes this file the section's song; absent where it is that already. */
+  onTake: (() => void) | undefined
+  /** Listens to the file although it is known. */
+  onAnew: () => void
+}
+
+/** One file: what it gave or how far it is, and what can be done with it. */
+export function HearingRow({ row: { file, hearing }, sectionId, grid, onAbort, onTake, onAnew }: HearingRowProps) {
+  const over = hearing.kind === 'heard' || hearing.kind === 'known'
+  return (
+    <li data-hearing={hearing.kind}>
+      <span>{sayHearing(file.name, hearing)}</span>
+      {isUnderWay(hearing) && (
+        <>
+          <progress value={hearing.kind === 'analysing' ? hearing.share : 0} max={1} aria-label={`reading ${file.name}`} />
+          <Button tone="quiet" onClick={onAbort}>
+            stop
+          </Button>
+        </>
+      )}
+      {over && grid && <OctaveTools sectionId={sectionId} grid={grid} />}
+      {over && onTake && <Button onClick={onTake}>take this one</Button>}
+      {hearing.kind === 'known' && (
+        <Button tone="quiet" onClick={onAnew}>
+          read it anew
+        </Button>
+      )}
+    </li>
+  )
+}
