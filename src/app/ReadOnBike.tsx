@@ -4,6 +4,7 @@ import type { Bike } from '#plan/model.ts'
 import type { Profile } from '#plan/profile.ts'
 import { sameScale } from '#plan/sameScale.ts'
 import { useApp } from '#store/useApp.ts'
+import { Bar } from '#ui/Bar.tsx'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
 
@@ -38,13 +39,10 @@ export function ReadOnBar() {
   const showOn = useApp((state) => state.showOn)
   if (!readOn) return null
   return (
-    <section className="app-read-on-bar ui-no-print" aria-label="another bike">
-      <p>
-        <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence. What you change,
-        the words of cues and the findings stay with the ride’s own bike, “{own}”.
-      </p>
-      <Button onClick={() => showOn(null)}>back to its own bike</Button>
-    </section>
+    <Bar label="another bike" quiet actions={<Button onClick={() => showOn(null)}>back to its own bike</Button>}>
+      <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence. What you change,
+      the words of cues and the findings stay with the ride’s own bike, “{own}”.
+    </Bar>
   )
 }
 

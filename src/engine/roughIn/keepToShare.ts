@@ -1,4 +1,5 @@
 import type { Constants } from '#engine/constants.ts'
+import { mostWork } from '#engine/shape/mostWork.ts'
 import type { Level } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Chunk, isRounds, keptUnder, type Planned } from './chunks.ts'
@@ -21,7 +22,7 @@ const SHARE_USED = 0.95
  * @param spent of them at work already, in songs that are not drafted
  */
 export function keepToShare<T extends Draft>(drafts: readonly T[], seconds: Seconds, spent: Seconds, level: Level, rules: Constants): T[] {
-  const most = (SHARE_USED * seconds * shareOf(level, rules)) / 100
+  const most = (SHARE_USED * seconds * mostWork(level, rules)) / 100
   const under = rules.workEffort - 0.5
   const result = [...drafts]
   let work = spent + result.reduce((sum, draft) => sum + workOf(draft, rules), 0)
@@ -43,15 +44,4 @@ function workOf({ planned, eightSeconds }: Draft, { workEffort }: Constants): Se
     (sum, one) => sum + (isRounds(one) ? one.rounds * one.parts.reduce((all, part) => all + own(part), 0) : own(one)),
     0,
   )
-}
-
-function shareOf(level: Level, rules: Constants): number {
-  switch (level) {
-    case 'beginner':
-      return rules.workShareBeginner
-    case 'mixed':
-      return rules.workShareMixed
-    case 'advanced':
-      return rules.workShareAdvanced
-  }
 }

@@ -1,7 +1,7 @@
 import { useEffect } from 'react'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { Bar } from '#ui/Bar.tsx'
 import { Button } from '#ui/Button.tsx'
-import './handover.css'
 
 /** Says that the ride shown came from elsewhere, and offers the two ways on. Draws nothing while the ride is one's own. */
 export function ReceivedBar() {
@@ -26,23 +26,25 @@ export function ReceivedBar() {
     announce(`“${title || 'untitled ride'}” is now a ride of your own.`)
   }
   return (
-    <section className="handover-received ui-no-print" aria-label="shared ride">
-      <p>
-        <strong>Shared ride “{title || 'untitled ride'}”, read-only.</strong> Look around: nothing of it can be changed and nothing of yours
-        is touched.{ownRide && ` It belongs to “${ownRide.title || 'untitled ride'}” of yours.`}
-      </p>
-      <div className="handover-actions">
-        {ownRide && (
-          <Button tone="solid" onClick={() => void store.getState().startMerge()}>
-            see what changed
+    <Bar
+      label="shared ride"
+      actions={
+        <>
+          {ownRide && (
+            <Button tone="solid" onClick={() => void store.getState().startMerge()}>
+              see what changed
+            </Button>
+          )}
+          <Button tone={ownRide ? 'plain' : 'solid'} onClick={keep}>
+            keep a copy
           </Button>
-        )}
-        <Button tone={ownRide ? 'plain' : 'solid'} onClick={keep}>
-          keep a copy
-        </Button>
-        {place === 'start' && <Button onClick={() => setPlace('draft')}>show it</Button>}
-        <Button onClick={dismiss}>{hasOwn ? 'close, back to my ride' : 'close'}</Button>
-      </div>
-    </section>
+          {place === 'start' && <Button onClick={() => setPlace('draft')}>show it</Button>}
+          <Button onClick={dismiss}>{hasOwn ? 'close, back to my ride' : 'close'}</Button>
+        </>
+      }
+    >
+      <strong>Shared ride “{title || 'untitled ride'}”, read-only.</strong> Look around: nothing of it can be changed and nothing of yours
+      is touched.{ownRide && ` It belongs to “${ownRide.title || 'untitled ride'}” of yours.`}
+    </Bar>
   )
 }
