@@ -5,6 +5,8 @@ import { readWav } from '#tests/bench/corpus/readWav.ts'
 /** A song whose beats are known, as the corpus's `truth.json` lists it; seconds. */
 export interface KnownSong {
   id: string
+  /** `synth` is made by a program, all else by people. */
+  kind: string
   /** Relative to the corpus. */
   file: string
   bpm: number
@@ -12,6 +14,8 @@ export interface KnownSong {
   beats: number[]
   /** Null where they are not known. */
   downbeats: number[] | null
+  /** Beats that start eight, where they are known. */
+  phrases8?: number[] | null
 }
 
 export interface LoadedSong extends KnownSong {
@@ -23,20 +27,25 @@ export function knownSongs(folder: string): KnownSong[] {
   return JSON.parse(readFileSync(join(folder, 'truth.json'), 'utf8'))
 }
 
+export const loadSong = (folder: string, song: KnownSong): LoadedSong => ({ ...song, ...readWav(join(folder, song.file)) })
+
 /**
- * A song with its samples. Cut, it has lost three to seventeen seconds of its beginning, the same at every run: uncut,
- * its first beat is nearly always a one, and every fourth from there is a guess that scores well.
+ * Seconds to cut off a song's beginning, three to seventeen, the same at every run for the same name: uncut, a first
+ * beat is nearly always a one, and every fourth from there is a guess that scores well.
  */
-export function loadSong(folder: string, song: KnownSong, cut: boolean): LoadedSong {
-  const { samples, sampleRate } = readWav(join(folder, song.file))
-  const from = cut ? 3 + 14 * shareOf(song.id) : 0
-  const later = (seconds: readonly number[]) => seconds.map((second) => second - from).filter((second) => second >= 0)
+export const cutOf = (name: string): number => 3 + 14 * shareOf(name)
+
+/** A song without its first seconds, played so many times as fast. */
+export function cutSong(song: LoadedSong, from: number, speed = 1): LoadedSong {
+  const later = (seconds: readonly number[]) => seconds.map((second) => (second - from) / speed).filter((second) => second >= 0)
   return {
     ...song,
+    bpm: song.bpm * speed,
     beats: later(song.beats),
     downbeats: song.downbeats && later(song.downbeats),
-    samples: samples.slice(Math.round(from * sampleRate)),
-    sampleRate,
+    phrases8: song.phrases8 && later(song.phrases8),
+    samples: song.samples.subarray(Math.round(from * song.sampleRate)),
+    sampleRate: song.sampleRate * speed,
   }
 }
 
