@@ -58,8 +58,13 @@ export const arbitraryRecipes = (length?: number): fc.Arbitrary<Recipe[]> =>
       kind: fc.nat(KINDS.length - 1),
       pick: fc.nat(60),
       other: fc.nat(60),
-      index: fc.oneof(fc.integer({ min: -3, max: 12 }), fc.constant(Number.NaN)),
-      amount: fc.oneof(fc.integer({ min: -5, max: 200 }), fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.constant(Number.NaN)),
+      index: fc.oneof(fc.integer({ min: -3, max: 12 }), fc.constant(Number.NaN), fc.constant(-0)),
+      amount: fc.oneof(
+        fc.constant(-0),
+        fc.integer({ min: -5, max: 200 }),
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+        fc.constant(Number.NaN),
+      ),
     }),
     length === undefined ? { minLength: 1, maxLength: 12 } : { minLength: length, maxLength: length },
   )

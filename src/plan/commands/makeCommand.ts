@@ -1,12 +1,14 @@
 import type { Command } from '#plan/commands/command.ts'
 import type { Ride } from '#plan/model.ts'
+import { plainZeros } from '#plan/plainZeros.ts'
 import { withoutGoneMarks } from '#plan/shaky.ts'
 import { stillValid } from '#plan/stillValid.ts'
 
 /**
  * A command that leaves the ride as it is rather than make a document that could not be
  * opened again: one that outgrows its bounds, or holds a value out of range. Marks of
- * blocks that went with the change go with them. Every command is made by this.
+ * blocks that went with the change go with them, and −0 is written as 0. Every command is
+ * made by this.
  */
 export function makeCommand(label: string, change: (ride: Ride) => Ride): Command {
   return {
@@ -14,7 +16,7 @@ export function makeCommand(label: string, change: (ride: Ride) => Ride): Comman
     apply: (ride) => {
       const changed = change(ride)
       if (changed === ride) return ride
-      const next = withoutGoneMarks(changed)
+      const next = plainZeros(ride, withoutGoneMarks(changed))
       return stillValid(ride, next) ? next : ride
     },
   }
