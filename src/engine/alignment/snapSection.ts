@@ -20,13 +20,15 @@ export function snapSection(ride: Ride, sectionId: string): Command {
 }
 
 function snapped(section: Section, eight: Counts): Section {
-  let end = 0
+  // Eights are the song's: an in-point that stands inside one leaves the first block the rest of it.
+  const offset = (section.inCount ?? 0) % eight
+  let end = offset
   const ends = section.blocks.map((item) => {
     end += isSet(item) ? 0 : amountOf(item.length)
     return end
   })
   const moved = snapToEights(ends, eight)
-  const lengths = moved.map((boundary, i) => boundary - (moved[i - 1] ?? 0))
+  const lengths = moved.map((boundary, i) => boundary - (moved[i - 1] ?? offset))
   return withItems(
     section,
     mapSame(section.blocks, (item, i) =>

@@ -2,22 +2,22 @@ import { canSnap, snapSection } from '#engine/alignment/snapSection.ts'
 import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
 import type { Section } from '#plan/model.ts'
 import { formatEights } from '#units/formatEights.ts'
+import type { Counts } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
-/** A block under a song that is not whole eights (sixes in three and six): the next change falls inside a phrase. */
+/** A block under a song that is not whole eights (sixes in three and six), unless it closes one: the next change falls inside a phrase. */
 export function crookedBlock(facts: Facts): Finding[] {
   return eachBlock(facts, (played) => judge(facts, played))
 }
 
 function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   const { block, section } = played
-  if (!('counts' in block.length) || played.countFrom === undefined) return undefined
   const { eight, name } = facts.sections[section]!.unit
+  if (!('counts' in block.length) || !isCrooked(played, facts.ride.sections[section]!, eight)) return undefined
   const { counts } = block.length
   const rest = counts % eight
-  if (rest === 0) return undefined
   const whole = Math.max(1, Math.round(counts / eight)) * eight
   const size = formatEights(whole, eight)
   return {
@@ -31,6 +31,12 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
       snapWhole(facts, facts.ride.sections[section]!, name),
     ],
   }
+}
+
+/** Whether a block is some counts over whole eights and leaves the music's own eights with them. */
+export function isCrooked({ block, countTo }: Pick<PlayedBlock, 'block' | 'countTo'>, { inCount = 0 }: Section, eight: Counts): boolean {
+  if (!('counts' in block.length) || countTo === undefined) return false
+  return block.length.counts % eight !== 0 && (inCount + countTo) % eight !== 0
 }
 
 /** The moving is left to the moment it is asked for: every crooked block offers it. */

@@ -6,6 +6,7 @@ import { nameOfItem } from '#plan/names.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
+import { ShakySign } from './ShakySign.tsx'
 
 /** Widths, in pixels, from which a card shows more: a level alone, then the total, then words. */
 const ROOM = { level: 13, total: 30, ramp: 44, words: 52, figure: 88, hands: 104 } as const
@@ -23,6 +24,8 @@ export interface BlockCardProps {
   leader: string
   crooked: boolean
   beyond: boolean
+  /** Marked to be rehearsed again. */
+  shaky: boolean
   spoken: string
   selected: boolean
   dragged: boolean
@@ -53,6 +56,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
       data-dragged={props.dragged || undefined}
       data-crooked={props.crooked || undefined}
       data-beyond={props.beyond || undefined}
+      data-shaky={props.shaky || undefined}
       tabIndex={props.focusable ? 0 : -1}
       aria-selected={selected}
       aria-label={props.spoken}
@@ -69,6 +73,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
           change={props.change}
           length={props.length}
           leader={props.leader}
+          shaky={props.shaky}
         />
       )}
       {props.drawn && !props.readOnly && room !== 'none' && <EdgeHandle index={props.index} />}
@@ -87,10 +92,12 @@ interface BlockBodyProps {
   change: string
   length: string
   leader: string
+  shaky: boolean
 }
 
 /** What stands on the card: as much as its width allows, the total and the call first. */
-const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, total, change, length, leader }: BlockBodyProps) {
+const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
+  const { block, room, figure, ramp, hands, total, change, length, leader, shaky } = props
   const from = Math.round(block.effort.from)
   const to = Math.round(block.effort.to)
   const words = block.cues.find((cue) => cue.text)?.text
@@ -104,6 +111,7 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
           }}
         >
           {figure && <Figure name={blockFigure(block)} />}
+          {shaky && <ShakySign />}
           {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
           {room !== 'none' && (
             <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>
@@ -120,7 +128,8 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
         {room === 'words' && (
           <>
             <p className="block-facts">
-              {leader && <b className="block-leader">{leader}</b>} {length}
+              {leader && <b className="block-leader">{leader}</b>} {shaky && <b>shaky · </b>}
+              {length}
               {hands && ` · hands ${block.hands}`}
             </p>
             {block.move && (
@@ -137,9 +146,9 @@ const BlockBody = memo(function BlockBody({ block, room, figure, ramp, hands, to
 })
 
 /** The whole block as one sentence, for those who hear the stage. */
-export function speakBlock(played: PlayedBlock, at: string, length: string, leader = ''): string {
+export function speakBlock(played: PlayedBlock, at: string, length: string, leader = '', shaky = false): string {
   const { block, set } = played
   const effort = block.effort.from === block.effort.to ? `${block.effort.from}` : `${block.effort.from} to ${block.effort.to}`
   const round = set ? `, round ${set.round} of ${set.set.rounds}` : ''
-  return `${nameOfItem(block)}, ${block.posture}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}`
+  return `${nameOfItem(block)}, ${block.posture}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}${shaky ? ', shaky' : ''}`
 }

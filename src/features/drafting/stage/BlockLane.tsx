@@ -1,4 +1,5 @@
 import { type MouseEvent, memo, useMemo } from 'react'
+import { isCrooked } from '#engine/findings/crookedBlock.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
@@ -41,6 +42,7 @@ export const BlockLane = memo(function BlockLane({
   onSelectSection,
 }: BlocksProps) {
   const marks = useMemo(() => leaderMarks(ride), [ride])
+  const shaky = useMemo(() => new Set(ride.shaky), [ride.shaky])
   const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
   const select = (event: MouseEvent) => {
     const pressed = event.target as Element
@@ -67,7 +69,7 @@ export const BlockLane = memo(function BlockLane({
         return (
           <BlockCard
             key={`${played.block.id}:${played.set?.round ?? 1}`}
-            {...cardProps(played, ride, report, scale, marks.get(played.block.id))}
+            {...cardProps(played, ride, report, scale, marks.get(played.block.id), shaky.has(played.block.id))}
             selected={isSelected}
             dragged={isDragged}
             focusable={isStop}
@@ -104,7 +106,7 @@ export const BlockLane = memo(function BlockLane({
 /** Pixels from which a card says what the leader rides beside what the class is told. */
 const ROOM_FOR_OWN = 128
 
-function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined) {
+function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {
   const section = report.sections[played.section]!
   const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
   const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
@@ -122,9 +124,10 @@ function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: T
     change: own ? `${change} · ${own}` : change,
     length,
     leader: mark?.letter ?? '',
-    crooked: counts !== null && counts % section.unit.eight !== 0,
+    crooked: isCrooked(played, ride.sections[played.section]!, section.unit.eight),
     beyond: played.beyond > 0,
-    spoken: speakBlock(played, formatClock(played.from), length, mark?.spoken),
+    shaky,
+    spoken: speakBlock(played, formatClock(played.from), length, mark?.spoken, shaky),
   }
 }
 

@@ -39,10 +39,24 @@ describe('the ruler of a song', () => {
     expect(ticks(0.3)).toEqual([])
   })
 
-  it('takes bars from the song where a section begins in the middle of one', () => {
-    const later: RuledSong = { ...song, inCount: 2, total: 64 }
-    const bars = rulerTicks(later, { pixelsPerSecond: 24 }, ALL).flatMap(({ strength }, count) => (strength === 'bar' ? [count] : []))
-    expect(bars.slice(0, 4)).toEqual([2, 6, 10, 14])
+  it('counts in the song where a section begins in the middle of one', () => {
+    const later: RuledSong = { ...song, inCount: 62, total: 64 }
+    const marks = rulerTicks(later, { pixelsPerSecond: 24 }, ALL)
+    expect(marks.slice(0, 8).map(({ strength }) => strength)).toEqual([
+      'count',
+      'count',
+      'phrase',
+      'count',
+      'count',
+      'count',
+      'bar',
+      'count',
+    ])
+    expect(marks[0]!.x).toBe(0)
+    expect(marks).toHaveLength(65)
+    const numbers = rulerLabels(later, { pixelsPerSecond: 24 }, ALL)
+    expect(numbers[0]).toEqual({ x: expect.closeTo(2 * (60 / 172) * 24, 6), text: '9', kind: 'eight', isFirst: true })
+    expect(numbers.filter(({ kind }) => kind === 'phrase').map(({ text }) => text)).toEqual(['phrase 3', 'phrase 4'])
   })
 
   it('counts sixes and bars of three in three', () => {

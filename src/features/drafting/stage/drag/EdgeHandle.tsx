@@ -1,19 +1,24 @@
-import { type PointerEvent, useEffect, useRef } from 'react'
+import { type PointerEvent, useEffect, useRef, useState } from 'react'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { edgeCommand } from './edgeCommand.ts'
 import type { DragGround } from './StageDrag.tsx'
 
-/** The right edge of a block: pulled in whole eights, in counts while Alt is held; Escape lets go of it. */
+/**
+ * The right edge of a block: pulled to marks, phrases and eights, to counts while Alt is held; Escape lets go of it. What it
+ * has fallen on stands beside it.
+ */
 export function EdgeHandle({ index }: { index: number }) {
   const store = useAppStore()
   const stage = useStage()
   const held = useRef<{ ground: DragGround; release: () => void } | null>(null)
+  const [words, setWords] = useState<string | null>(null)
 
   const letGo = (keep: boolean) => {
     if (!held.current) return
     held.current.release()
     held.current = null
+    setWords(null)
     if (keep) store.getState().commitPreview()
     else store.getState().dropPreview()
   }
@@ -35,8 +40,10 @@ export function EdgeHandle({ index }: { index: number }) {
     if (!held.current || !lane) return
     const at = (event.clientX - lane.getBoundingClientRect().left) / stage.scale.pixelsPerSecond
     const { ride, report } = held.current.ground
-    const command = edgeCommand(ride, report, index, at, event.altKey)
-    if (command) store.getState().preview(command)
+    const pulled = edgeCommand(ride, report, index, at, event.altKey)
+    if (!pulled) return
+    setWords(pulled.words)
+    store.getState().preview(pulled.command)
   }
 
   useEffect(() => () => held.current?.release(), [])
@@ -46,13 +53,16 @@ export function EdgeHandle({ index }: { index: number }) {
     <div
       className="edge"
       title="pull to lengthen or shorten by eights; hold Alt for single counts"
+      data-held={words !== null || undefined}
       onMouseDown={stopHere}
       onTouchStart={stopHere}
       onPointerDown={take}
       onPointerMove={pull}
       onPointerUp={() => letGo(true)}
       onPointerCancel={() => letGo(false)}
-    />
+    >
+      {words !== null && <span className="edge-words">{words}</span>}
+    </div>
   )
 }
 

@@ -1,49 +1,56 @@
-import type { RideReport } from '#engine/report.ts'
-import { countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
+import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import { countingUnit } from '#engine/timeline/countingUnit.ts'
+import { countAt, secondAt } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
-import type { Ride, Section } from '#plan/model.ts'
+import type { Length, Ride, Section } from '#plan/model.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { type Landing, landingAt } from './landing.ts'
 
 /** Seconds an edge snaps to where there is no music to count. */
 const TIMED_STEP: Seconds = 5
 
+/** What pulling an edge would do, and what that is in words to stand beside it: "phrase 3, 8 eights". */
+export interface EdgePull {
+  command: Command
+  words: string
+}
+
 /**
- * What pulling the right edge of a played block to a time on the stage does: its length in whole eights,
- * or to a section mark of the song that is near, in whole counts with `fine`, or in seconds where its section is timed. In a later round of a set the
- * pull is shared by the rounds before it, so that this edge is the one that follows the pointer.
+ * What pulling the right edge of a played block to a time on the stage does. The edge falls where the music draws it
+ * (`landingAt`), on single counts with `fine`, and where its section is timed the block is whole seconds long. In a later
+ * round of a set the block's length is what is rounded, and the pull is shared by the rounds before it, so that this edge
+ * is the one that follows the pointer.
  */
-export function edgeCommand(ride: Ride, report: RideReport, index: number, at: Seconds, fine: boolean): Command | null {
+export function edgeCommand(ride: Ride, report: RideReport, index: number, at: Seconds, fine: boolean): EdgePull | null {
   const played = report.blocks[index]
   if (!played) return null
   const section = ride.sections[played.section]!
-  const rounds = played.set?.round ?? 1
+  const unit = countingUnit(section)
+  const pull = (length: Length, landing?: Landing): EdgePull => ({
+    command: resizeBlock(ride, { blockId: played.block.id, length }),
+    words: `${landing ? `${landing.words}, ` : ''}${'counts' in length ? formatEights(length.counts, unit.eight) : formatDuration(length.seconds)}`,
+  })
+  const start = countOfSong(section, played.countFrom)
+  const end = countOfSong(section, played.countTo)
   const grid = section.song?.grid
-  const { block } = played
-  if (!grid || played.countFrom === undefined || played.countTo === undefined) {
-    const step = fine ? 1 : TIMED_STEP
-    const length = lengthInSeconds(played.to - played.from, at - played.to, rounds)
-    return resizeBlock(ride, { blockId: block.id, length: { seconds: Math.max(step, Math.round(length / step) * step) } })
-  }
-  const origin = section.inCount ?? 0
-  const one = report.sections[played.section]!.one
-  const pointed = countAt(grid, secondAt(grid, origin) + (at - one)) - origin
-  const counts = played.countTo - played.countFrom + (pointed - played.countTo) / rounds
-  const mark = fine || rounds > 1 ? undefined : markNear(section, origin + pointed)
-  if (mark !== undefined && mark - origin > played.countFrom) {
-    return resizeBlock(ride, { blockId: block.id, length: { counts: mark - origin - played.countFrom } })
-  }
-  const step = fine ? 1 : eightOf(grid)
-  return resizeBlock(ride, { blockId: block.id, length: { counts: Math.max(step, Math.round(counts / step) * step) } })
+  if (!grid || start === undefined || end === undefined) return pull({ seconds: timedLength(played, at, fine) })
+  const origin = secondAt(grid, section.inCount ?? 0)
+  const pointed = countAt(grid, origin + (at - report.sections[played.section]!.one))
+  const round = played.set?.round ?? 1
+  if (round > 1) return pull({ counts: rounded(end - start + (pointed - end) / round, fine ? 1 : unit.eight) })
+  const landing = fine ? undefined : landingAt(section, unit, start, pointed)
+  return pull({ counts: landing ? landing.count - start : Math.max(1, Math.round(pointed) - start) }, landing)
 }
 
-/** A section mark draws an edge that comes this near to it (common practice: half an eight). */
-const MAGNET: Counts = 4
+const countOfSong = (section: Section, count: Counts | undefined): Counts | undefined =>
+  count === undefined ? undefined : (section.inCount ?? 0) + count
 
-/** The mark of a section's song nearest to a count, if one is near. */
-function markNear({ song }: Section, count: Counts): Counts | undefined {
-  const near = (song?.marks ?? []).map((mark) => mark.count).filter((at) => Math.abs(at - count) <= MAGNET)
-  return near.sort((a, b) => Math.abs(a - count) - Math.abs(b - count))[0]
+function timedLength({ from, to, set }: PlayedBlock, at: Seconds, fine: boolean): Seconds {
+  return rounded(to - from + (at - to) / (set?.round ?? 1), fine ? 1 : TIMED_STEP)
 }
 
-const lengthInSeconds = (now: Seconds, pulled: Seconds, rounds: number): Seconds => now + pulled / rounds
+/** To whole steps, one at least. */
+const rounded = (value: number, step: number): number => Math.max(step, Math.round(value / step) * step)
