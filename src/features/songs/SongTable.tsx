@@ -10,14 +10,25 @@ import { sayEnergy } from './energyOf.ts'
 import { LoudnessLine } from './LoudnessLine.tsx'
 import { taughtBySong } from './taughtBySong.ts'
 
+interface SongTableProps {
+  songs: readonly ShelfSong[]
+  /** Ids of those chosen, in the order they were chosen in. */
+  chosen: readonly string[]
+  onChoose: (id: string, chosen: boolean) => void
+  onEdit: (song: ShelfSong) => void
+}
+
 /** Kept songs with what a ride needs to know of them, and where they are used. */
-export function SongTable({ songs, onEdit }: { songs: readonly ShelfSong[]; onEdit: (song: ShelfSong) => void }) {
+export function SongTable({ songs, chosen, onChoose, onEdit }: SongTableProps) {
   const taught = useApp((state) => state.taught)
   const classes = useMemo(() => taughtBySong(taught), [taught])
   return (
     <table className="shelf-table">
       <thead>
         <tr>
+          <th scope="col">
+            <span className="ui-hidden">chosen</span>
+          </th>
           <th scope="col">song</th>
           <th scope="col">length</th>
           <th scope="col">tempo</th>
@@ -32,7 +43,14 @@ export function SongTable({ songs, onEdit }: { songs: readonly ShelfSong[]; onEd
       </thead>
       <tbody>
         {songs.map((kept) => (
-          <SongRow key={kept.id} kept={kept} classes={classes.get(songKey(kept.song))} onEdit={onEdit} />
+          <SongRow
+            key={kept.id}
+            kept={kept}
+            classes={classes.get(songKey(kept.song))}
+            turn={chosen.indexOf(kept.id) + 1}
+            onChoose={onChoose}
+            onEdit={onEdit}
+          />
         ))}
       </tbody>
     </table>
@@ -42,10 +60,13 @@ export function SongTable({ songs, onEdit }: { songs: readonly ShelfSong[]; onEd
 interface SongRowProps {
   kept: ShelfSong
   classes: { times: number; last: string } | undefined
+  /** Its place among the songs chosen, from 1; 0 when it is not. */
+  turn: number
+  onChoose: (id: string, chosen: boolean) => void
   onEdit: (song: ShelfSong) => void
 }
 
-function SongRow({ kept, classes, onEdit }: SongRowProps) {
+function SongRow({ kept, classes, turn, onChoose, onEdit }: SongRowProps) {
   const { song } = kept
   const { fingerprint = '' } = song
   const rides = useApp((state) => state.songRides.get(songKey(song)))
@@ -57,6 +78,17 @@ function SongRow({ kept, classes, onEdit }: SongRowProps) {
   const bpm = song.grid && tempoOf(song.grid)
   return (
     <tr>
+      <td className="shelf-choose">
+        <label>
+          <input
+            type="checkbox"
+            checked={turn > 0}
+            aria-label={`choose ${song.title}`}
+            onChange={(event) => onChoose(kept.id, event.currentTarget.checked)}
+          />
+          <span aria-hidden="true">{turn > 0 && turn}</span>
+        </label>
+      </td>
       <th scope="row">
         <b>{song.title}</b>
         {song.artist && <span className="shelf-quiet">{song.artist}</span>}

@@ -6,6 +6,7 @@ import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
 import { BringFiles } from './BringFiles.tsx'
 import { BringIn, type ReadList } from './BringIn.tsx'
+import { ChosenSongs } from './ChosenSongs.tsx'
 import { blankSong, EditSong } from './EditSong.tsx'
 import { HearingQueue } from './HearingQueue.tsx'
 import { Removed } from './Removed.tsx'
@@ -21,6 +22,7 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
   const keepsSongs = useApp((state) => state.keepsSongs)
   const [search, setSearch] = useState('')
   const [order, setOrder] = useState<SongOrder>('title')
+  const [chosen, setChosen] = useState<readonly string[]>([])
   const [editing, setEditing] = useState<ShelfSong | null>(null)
   const found = useMemo(() => findSongs(songs, search, order), [songs, search, order])
   const prints = useMemo(() => songs.flatMap(({ song }) => song.fingerprint ?? []), [songs])
@@ -32,6 +34,7 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
     void Promise.all([refreshSongs(), refreshSongRides(), refreshTaught()])
   }, [store])
 
+  const choose = (id: string, taken: boolean) => setChosen((before) => [...before.filter((other) => other !== id), ...(taken ? [id] : [])])
   const keep = async (song: ShelfSong) => {
     if (await store.getState().keepSongs([song])) setEditing(null)
   }
@@ -64,7 +67,10 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
             <p>No songs yet. Bring in files or a list, add one by hand, or keep a ride’s song from its panel in the draft.</p>
           )}
           {songs.length > 0 && found.length === 0 && <p>No song has “{search.trim()}” in its title or artist.</p>}
-          {found.length > 0 && <SongTable songs={found} onEdit={setEditing} />}
+          {songs.length > 0 && (
+            <ChosenSongs chosen={chosen.flatMap((id) => songs.find((kept) => kept.id === id) ?? [])} onNone={() => setChosen([])} />
+          )}
+          {found.length > 0 && <SongTable songs={found} chosen={chosen} onChoose={choose} onEdit={setEditing} />}
         </section>
         {keepsSongs && (
           <aside className="shelf-add" aria-label="bring songs in">

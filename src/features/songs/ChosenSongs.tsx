@@ -1,0 +1,44 @@
+import { insertSections } from '#plan/commands/insertSections.ts'
+import { sectionsFromSongs } from '#plan/sectionsFromSongs.ts'
+import { forRide, type ShelfSong } from '#plan/shelfSong.ts'
+import { plural } from '#plan/words.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import { playedSeconds, rideOfSongs } from './rideOfSongs.ts'
+
+/** What may be done with the songs that were chosen, in the order they were chosen in. */
+export function ChosenSongs({ chosen, onNone }: { chosen: readonly ShelfSong[]; onNone: () => void }) {
+  const store = useAppStore()
+  // A ride that was received is not one's own to add to.
+  const ride = useApp((state) => (state.received ? null : state.ride))
+  if (chosen.length === 0) return <p className="shelf-quiet">Tick songs, in the order they are to be played, to make a ride of them.</p>
+
+  const songs = () => chosen.map((kept) => forRide(kept, store.getState().newId))
+  const begin = () => store.getState().openRide(rideOfSongs(songs(), store.getState().newId))
+  const add = () => {
+    const { ride: open, newId, run, setPlace } = store.getState()
+    if (!open) return
+    const sections = sectionsFromSongs(songs(), newId, open.sections.length === 0)
+    run(insertSections(open, { index: open.sections.length, sections }))
+    setPlace('draft')
+  }
+  return (
+    <section className="shelf-chosen" aria-label="chosen songs">
+      <p>
+        <b>{plural(chosen.length, 'song')}</b> chosen, {formatClock(Math.round(playedSeconds(chosen.map(({ song }) => song))))}
+      </p>
+      <Button tone="solid" onClick={begin}>
+        new ride of {chosen.length === 1 ? 'it' : 'these'}
+      </Button>
+      {ride && (
+        <Button tone="action" onClick={add}>
+          add to “{ride.title || 'untitled ride'}”
+        </Button>
+      )}
+      <Button tone="quiet" onClick={onNone}>
+        choose none
+      </Button>
+    </section>
+  )
+}
