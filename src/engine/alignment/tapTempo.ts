@@ -29,12 +29,16 @@ const MOST_MISSED = 8
 /** Nobody taps closer than this, so that a clean row of taps does not leave out every tap a hair off (own choice). */
 const FINEST: Seconds = 0.012
 
+/** How far a period guessed from single gaps may be off: over a long row of missed beats each gives another number of them (own choice). */
+const GUESSES = [1, 0.97, 1.03, 0.94, 1.06, 0.91, 1.09]
+
 /**
  * The tempo of a row of taps, proof against doubled, stray and missed ones. A period is chosen that
  * explains most gaps between taps as one beat or a few; taps are numbered along it; the median of
- * all slopes (Theil–Sen) and of the offsets gives a line no stray tap can turn; taps far off it are
- * left out, and least squares through the others gives the tempo and its standard error, widened
- * by Student's factor. Null for fewer than five usable taps or an unsteady row.
+ * all slopes (Theil–Sen) and of the offsets gives a line no stray tap can turn. Where periods close
+ * by would number the taps otherwise, the line most taps lie on is taken. Taps far off it are left
+ * out, and least squares through the others gives the tempo and its standard error, widened by
+ * Student's factor. Null for fewer than five usable taps or an unsteady row.
  *
  * @param taps seconds on any clock, rising
  */
@@ -43,13 +47,10 @@ export function tapTempo(taps: readonly Seconds[]): TappedTempo | null {
   if (times.length < FEWEST_TAPS) return null
   const first = likelyPeriod(times)
   if (first === null) return null
-  let line: Line = { period: first, beat: times[0]! }
-  let numbered = longestChain(times, first)
-  for (let round = 0; round < 3; round++) {
-    if (numbered.length < FEWEST_TAPS) return null
-    line = theilSen(numbered)
-    numbered = oneABeat(times, line)
-  }
+  const lines = numberings(times, first).flatMap((numbered) => lineThrough(times, numbered) ?? [])
+  const line = lines.sort((a, b) => strayed(times, a) - strayed(times, b))[0]
+  if (!line) return null
+  const numbered = oneABeat(times, line)
   const limit = Math.min(NEAR * line.period, Math.max(FINEST * 2, 3 * 1.4826 * median(numbered.map((tap) => Math.abs(offLine(tap, line))))))
   const kept = numbered.filter((tap) => Math.abs(offLine(tap, line)) <= limit)
   if (kept.length < FEWEST_TAPS || kept.length < taps.length / 2) return null
@@ -87,6 +88,33 @@ function costOf(gap: Seconds, period: Seconds): number {
   if (beats > MOST_MISSED) return UNEXPLAINED
   if (beats === 0) return 0.4
   return Math.abs(gap / period - beats) + 0.12 * (beats - 1)
+}
+
+/** The ways to number taps along a guessed period and others close to it. */
+function numberings(times: readonly Seconds[], guess: Seconds): Tap[][] {
+  const ways = GUESSES.map((factor) => longestChain(times, guess * factor))
+  const said = ways.map((chain) => chain.map(({ beat, time }) => `${beat} ${time}`).join())
+  return ways.filter((_, i) => said.indexOf(said[i]!) === i)
+}
+
+/** The line through numbered taps, found anew as the taps near it are; null where too few are. */
+function lineThrough(times: readonly Seconds[], chain: readonly Tap[]): Line | null {
+  let numbered = chain
+  let line: Line | null = null
+  for (let round = 0; round < 3; round++) {
+    if (numbered.length < FEWEST_TAPS) return null
+    line = theilSen(numbered)
+    numbered = oneABeat(times, line)
+  }
+  return line
+}
+
+/** How badly taps lie on a line: each by its distance from the nearest beat, where from an eighth of a period on it is just off. */
+function strayed(times: readonly Seconds[], line: Line): number {
+  return times.reduce((sum, time) => {
+    const beats = (time - line.beat) / line.period
+    return sum + Math.min(1, ((beats - Math.round(beats)) * 8) ** 2)
+  }, 0)
 }
 
 /** Taps numbered one after the other along a period, from whichever of the first taps explains the most. */

@@ -50,6 +50,15 @@ describe('the tempo of taps', () => {
     )
   })
 
+  it.each([
+    [111.52600771049038, 414058964],
+    [187.74501292267814, 1837739480],
+    [99.5947833967682, 891581326],
+  ])('counts the beats of long gaps rightly: %d bpm, row %d', (bpm, seed) => {
+    const tempo = tapTempo(taps({ bpm, beats: 32, jitter: Math.min(0.025, 3 / bpm), missed: 0.15, doubled: 0.1, seed }))!
+    expect(Math.abs(tempo.bpm / bpm - 1)).toBeLessThan(0.01)
+  })
+
   it('lies inside its own interval about nineteen times in twenty', () => {
     let inside = 0
     const rows = 400
