@@ -1,5 +1,6 @@
 import { useEffect, useEffectEvent } from 'react'
 import { useAppStore } from '#store/useApp.ts'
+import { isTyping } from '#ui/isTyping.ts'
 import type { KeyGroup } from './KeyMap.tsx'
 
 /** The keys that work in every place, for the key map. */
@@ -46,11 +47,4 @@ export function meaningOf({
     return letter === 'y' && ctrlKey && !shiftKey ? 'redo' : null
   }
   return key === '?' ? 'keys' : null
-}
-
-/** Whether the key goes into a text. */
-function isTyping(target: EventTarget | null): boolean {
-  if (!(target instanceof HTMLElement)) return false
-  if (target.isContentEditable || target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true
-  return target instanceof HTMLInputElement && !['radio', 'checkbox', 'button', 'range', 'file', 'submit'].includes(target.type)
 }

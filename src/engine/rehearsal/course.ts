@@ -69,12 +69,12 @@ export function rideTimeAt(course: Course, at: Seconds): Seconds {
   return legs.at(-1)!.to
 }
 
-/** The first second of the course's clock at which it is at a place of the ride; null where it never comes by. */
-export function courseTimeOf({ legs }: Course, at: Seconds): Seconds | null {
+/** The second of the course's clock at which it is at a place of the ride, or comes to what is next after it; its beginning where that is all behind. Its legs stand in the order of the ride. */
+export function courseTimeOf({ legs }: Course, at: Seconds): Seconds {
   let before = 0
   for (const { from, to } of legs) {
-    if (at >= from && at < to) return before + (at - from)
+    if (at < to) return before + Math.max(0, at - from)
     before += to - from
   }
-  return null
+  return 0
 }

@@ -32,13 +32,19 @@ export interface ShakyLeg extends Leg {
   block: number
 }
 
-/** The blocks marked as shaky in the order of the ride, each with an eight to come in; marks of blocks that are gone count for nothing. */
+/**
+ * The blocks marked as shaky in the order of the ride, each with an eight to come in, unless that is
+ * what has just been played; marks of blocks that are gone count for nothing.
+ */
 export function shakyLegs({ ride, report }: Plan): ShakyLeg[] {
   const marked = new Set(ride.shaky)
-  return report.blocks.flatMap((played) => {
-    if (!marked.delete(played.block.id) || !(played.to > played.from)) return []
-    return [{ blockId: played.block.id, block: played.index, from: runIn({ ride, report }, played), to: played.to }]
-  })
+  const legs: ShakyLeg[] = []
+  for (const played of report.blocks) {
+    if (!(played.to > played.from) || !marked.delete(played.block.id)) continue
+    const from = Math.max(runIn({ ride, report }, played), legs.at(-1)?.to ?? 0)
+    legs.push({ blockId: played.block.id, block: played.index, from, to: played.to })
+  }
+  return legs
 }
 
 /** An eight before a block, in the tempo of its own song; the ride's beginning at the earliest. */

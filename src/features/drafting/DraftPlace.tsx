@@ -13,6 +13,11 @@ import { SelectionPanel } from './panel/SelectionPanel.tsx'
 import { OtherLength } from './proposals/OtherLength.tsx'
 import { RoughIn } from './proposals/RoughIn.tsx'
 import { SlotFit } from './proposals/SlotFit.tsx'
+import { RehearsalBar } from './rehearsal/RehearsalBar.tsx'
+import { RehearsalContext } from './rehearsal/RehearsalContext.ts'
+import { RehearseButton, useIsRehearsed } from './rehearsal/RehearseButton.tsx'
+import { useRehearsalKeys } from './rehearsal/useRehearsalKeys.ts'
+import { useRehearsing } from './rehearsal/useRehearsing.ts'
 import { Summary } from './Summary.tsx'
 import { type Dragged, StageDrag } from './stage/drag/StageDrag.tsx'
 import { dragCommand } from './stage/dragCommand.ts'
@@ -28,6 +33,8 @@ export function DraftPlace() {
   const [scale, setScale] = useState(OPENING_SCALE)
   const [draggedId, setDraggedId] = useState<string | null>(null)
   const { offer, makeOffer, closeOffer } = useOffer()
+  const playing = useRehearsing()
+  useRehearsalKeys(playing?.rehearsing ?? null)
   const afterDrawing = useAfterDrawing()
   const root = useRef<HTMLDivElement>(null)
   const lane = useRef<HTMLDivElement>(null)
@@ -92,6 +99,10 @@ export function DraftPlace() {
     } else store.getState().clearSelection()
   }
 
+  // A press on the ruler goes there only while the ride is rehearsed: else it would do nothing anyone could see.
+  const rehearsed = useIsRehearsed(playing?.rehearsing.rehearsal)
+  const seek = rehearsed ? playing?.rehearsing.rehearsal.seek : undefined
+
   const keys = (event: KeyboardEvent) => {
     const handled = stageKey(event, {
       store,
@@ -105,92 +116,98 @@ export function DraftPlace() {
   }
 
   return (
-    <StageDrag
-      lane={lane}
-      pixelsPerSecond={scale.pixelsPerSecond}
-      commandAt={dragCommand}
-      describe={(dragged) => <DraggedName dragged={dragged} />}
-      onStart={({ kind, id }) => {
-        setDraggedId(id)
-        if (kind === 'section') selectSection(id)
-        else if (kind !== 'pattern') store.getState().selectItem(id)
-      }}
-      onFinish={() => setDraggedId(null)}
-    >
-      <div className="draft" ref={root}>
-        {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the stops inside it */}
-        <div className="draft-main" onKeyDown={keys}>
-          <div className="draft-top">
-            <Summary
-              onFit={readOnly ? undefined : () => makeOffer('slot')}
-              onRoughIn={
-                readOnly
-                  ? undefined
-                  : () => {
-                      stage.current?.fitRide()
-                      makeOffer('draft')
-                    }
-              }
-              onOtherLength={
-                readOnly
-                  ? undefined
-                  : () => {
-                      stage.current?.fitRide()
-                      makeOffer('length')
-                    }
-              }
-            />
-            <div className="zoom">
-              <Legend />
-              <Button tone="quiet" onClick={() => stage.current?.fitRide()}>
-                whole ride
-              </Button>
-              <Button tone="quiet" aria-label="zoom out" onClick={() => stage.current?.zoomBy(1 / 1.5)}>
-                −
-              </Button>
-              <Button tone="quiet" aria-label="zoom in" onClick={() => stage.current?.zoomBy(1.5)}>
-                +
-              </Button>
+    <RehearsalContext.Provider value={playing?.rehearsing ?? null}>
+      <StageDrag
+        lane={lane}
+        pixelsPerSecond={scale.pixelsPerSecond}
+        commandAt={dragCommand}
+        describe={(dragged) => <DraggedName dragged={dragged} />}
+        onStart={({ kind, id }) => {
+          setDraggedId(id)
+          if (kind === 'section') selectSection(id)
+          else if (kind !== 'pattern') store.getState().selectItem(id)
+        }}
+        onFinish={() => setDraggedId(null)}
+      >
+        <div className="draft" ref={root}>
+          {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the stops inside it */}
+          <div className="draft-main" onKeyDown={keys}>
+            <div className="draft-top">
+              <Summary
+                onFit={readOnly ? undefined : () => makeOffer('slot')}
+                onRoughIn={
+                  readOnly
+                    ? undefined
+                    : () => {
+                        stage.current?.fitRide()
+                        makeOffer('draft')
+                      }
+                }
+                onOtherLength={
+                  readOnly
+                    ? undefined
+                    : () => {
+                        stage.current?.fitRide()
+                        makeOffer('length')
+                      }
+                }
+              />
+              <div className="zoom">
+                <Legend />
+                {playing && <RehearseButton rehearsal={playing.rehearsing.rehearsal} />}
+                <Button tone="quiet" onClick={() => stage.current?.fitRide()}>
+                  whole ride
+                </Button>
+                <Button tone="quiet" aria-label="zoom out" onClick={() => stage.current?.zoomBy(1 / 1.5)}>
+                  −
+                </Button>
+                <Button tone="quiet" aria-label="zoom in" onClick={() => stage.current?.zoomBy(1.5)}>
+                  +
+                </Button>
+              </div>
             </div>
+            <Stage
+              ref={stage}
+              readOnly={readOnly}
+              draggedId={draggedId}
+              onSelectItem={selectItem}
+              onSelectSection={selectSection}
+              scale={scale}
+              onScale={setScale}
+              lane={lane}
+              playhead={playing?.playhead}
+              onSeek={seek}
+            />
+            {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} />}
+            <Findings readOnly={readOnly} onGo={go} />
+            {playing && <RehearsalBar rehearsal={playing.rehearsing.rehearsal} />}
           </div>
-          <Stage
-            ref={stage}
-            readOnly={readOnly}
-            draggedId={draggedId}
-            onSelectItem={selectItem}
-            onSelectSection={selectSection}
-            scale={scale}
-            onScale={setScale}
-            lane={lane}
-          />
-          {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} />}
-          <Findings readOnly={readOnly} onGo={go} />
+          <aside className="draft-side" aria-label="details">
+            {offer === 'slot' && !readOnly ? (
+              <SlotFit
+                onShow={(sectionId) => {
+                  selectSection(sectionId)
+                  reveal(sectionId)
+                }}
+                onClose={closeOffer}
+              />
+            ) : offer === 'draft' && !readOnly ? (
+              <RoughIn
+                onShow={(sectionId) => {
+                  selectSection(sectionId)
+                  reveal(sectionId)
+                }}
+                onClose={closeOffer}
+              />
+            ) : offer === 'length' && !readOnly ? (
+              <OtherLength onClose={closeOffer} />
+            ) : (
+              <SelectionPanel onShow={show} />
+            )}
+          </aside>
         </div>
-        <aside className="draft-side" aria-label="details">
-          {offer === 'slot' && !readOnly ? (
-            <SlotFit
-              onShow={(sectionId) => {
-                selectSection(sectionId)
-                reveal(sectionId)
-              }}
-              onClose={closeOffer}
-            />
-          ) : offer === 'draft' && !readOnly ? (
-            <RoughIn
-              onShow={(sectionId) => {
-                selectSection(sectionId)
-                reveal(sectionId)
-              }}
-              onClose={closeOffer}
-            />
-          ) : offer === 'length' && !readOnly ? (
-            <OtherLength onClose={closeOffer} />
-          ) : (
-            <SelectionPanel onShow={show} />
-          )}
-        </aside>
-      </div>
-    </StageDrag>
+      </StageDrag>
+    </RehearsalContext.Provider>
   )
 }
 

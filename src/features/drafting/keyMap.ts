@@ -29,6 +29,18 @@ export const DRAFT_KEYS = [
     ],
   },
   {
+    title: 'rehearsing',
+    rows: [
+      { keys: ['P'], does: 'play from the selection, pause, and on again' },
+      { keys: ['Space'], does: 'the same, where nothing else has a use for it' },
+      { keys: ['N'], does: 'the next block; of the shaky ones the next' },
+      { keys: ['B'], does: 'this block again; in its first eight the one before' },
+      { keys: ['R'], does: 'repeat this block, and on again' },
+      { keys: ['X'], does: 'mark this block as shaky, or take the mark away' },
+      { keys: ['M'], does: 'mark the song here, as the mark before' },
+    ],
+  },
+  {
     title: 'the view',
     rows: [
       { keys: ['F'], does: 'fit the song to the stage' },

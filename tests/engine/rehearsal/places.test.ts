@@ -117,12 +117,12 @@ describe('courses', () => {
     expect(courseOfRide(plan, plan.report.totals.total - 1).legs[0]!.to).toBe(plan.report.totals.total)
   })
 
-  it('give each shaky block an eight to come in, a part of a set its first round, and a gone block nothing', () => {
+  it('give each shaky block an eight to come in where it does not follow another, a part of a set its first round, and a gone block nothing', () => {
     const { ride, report } = planOf({ ...leadRide(), shaky: ['ease', 'gone', 'b', 'x', 'a'] })
     const legs = shakyLegs({ ride, report })
     expect(legs.map(({ blockId, from, to }) => [blockId, from, to])).toEqual([
       ['a', 0, report.blocks[0]!.to],
-      ['b', report.blocks[1]!.from - 4, report.blocks[1]!.to],
+      ['b', report.blocks[1]!.from, report.blocks[1]!.to],
       ['ease', report.blocks[4]!.from - 4, report.blocks[4]!.to],
       ['x', report.blocks.find(({ block }) => block.id === 'x')!.from - 5, report.blocks.find(({ block }) => block.id === 'x')!.to],
     ])

@@ -133,7 +133,7 @@ describe('course', () => {
       repeats: true,
     }
     expect([0, 3.5, 4, 9.5, 10, 23].map((at) => rideTimeAt(course, at))).toEqual([10, 13.5, 40, 45.5, 10, 13])
-    expect([11, 41, 20].map((at) => courseTimeOf(course, at))).toEqual([1, 5, null])
+    expect([11, 41, 20, 50].map((at) => courseTimeOf(course, at))).toEqual([1, 5, 4, 0])
     expect(rideTimeAt({ ...course, repeats: false }, 99)).toBe(46)
   })
 })

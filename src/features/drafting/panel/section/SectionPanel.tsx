@@ -5,6 +5,7 @@ import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { actionsOnSection, type SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
+import { HearBeat } from '#features/drafting/panel/section/beat/HearBeat.tsx'
 import { HearSong } from '#features/drafting/panel/section/HearSong.tsx'
 import { NewSong } from '#features/drafting/panel/section/NewSong.tsx'
 import { RiddenFields } from '#features/drafting/panel/section/RiddenFields.tsx'
@@ -83,6 +84,7 @@ function SectionFields({ section }: { section: Section }) {
         />
         <LeaderRows blocks={blocks} />
       </div>
+      {song?.grid && <HearBeat section={section} song={song} grid={song.grid} />}
       {/* Another key for another section: what is still being heard for the one before it stops. */}
       <HearSong
         key={section.id}

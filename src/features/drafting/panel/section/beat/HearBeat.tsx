@@ -1,0 +1,136 @@
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
+import { formatStart } from '#plan/songPlace.ts'
+import { type Rehearsing, useRehearsal } from '#features/drafting/rehearsal/RehearsalContext.ts'
+import { createSlots } from '#features/drafting/rehearsal/slots.ts'
+import { countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
+import type { BeatGrid, Section, Song } from '#plan/model.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import type { Seconds } from '#units/units.ts'
+import { MarkButtons } from './MarkButtons.tsx'
+import { TapOnes } from './TapOnes.tsx'
+import './hearBeat.css'
+
+export interface HearBeatProps {
+  section: Section
+  song: Song
+  grid: BeatGrid
+}
+
+/** The grid held against the music by ear: the song with a click on every beat, from wherever in it, and what is tapped meanwhile. */
+export function HearBeat(props: HearBeatProps) {
+  const rehearsing = useRehearsal()
+  return rehearsing ? <Hearing {...props} rehearsing={rehearsing} /> : null
+}
+
+function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsing: Rehearsing }) {
+  const store = useAppStore()
+  const { hearing, deck } = rehearsing
+  const state = useSyncExternalStore(hearing.subscribe, hearing.snapshot)
+  const click = useApp(({ rehearsalHabits }) => rehearsalHabits.click)
+  // Files come and go while the panel stands.
+  const isThere = useApp(() => song.fingerprint !== undefined && deck.isThere(song.fingerprint))
+  const isMine = state.sectionId === section.id
+  const plays = isMine && state.phase !== 'still'
+  const inPoint = Math.max(0, secondAt(grid, section.inCount ?? 0))
+  return (
+    <section className="panel-group hear-beat" aria-label="hear the beat">
+      <p className="hear-beat-row">
+        <Button
+          tone="action"
+          onClick={() => (plays ? hearing.stop() : void hearing.play(section.id, startFrom(rehearsing, section, inPoint)))}
+        >
+          {plays ? 'stop' : 'hear the beat'}
+        </Button>
+        <Button tone="quiet" onClick={() => hearing.seek(section.id, inPoint)}>
+          from the in-point
+        </Button>
+        {isThere && (
+          <Button tone="quiet" pressed={click} onClick={() => store.getState().setRehearsalHabits({ click: !click })}>
+            click
+          </Button>
+        )}
+      </p>
+      <Place rehearsing={rehearsing} section={section} song={song} grid={grid} />
+      {!isThere && (
+        <>
+          <p className="panel-note">
+            Drop the song’s file below to hear it; until then its beats click alone. Or play it elsewhere and say when its one is heard:
+          </p>
+          <p className="hear-beat-row">
+            {/* The moment the finger comes down is meant, not the one it is lifted. */}
+            <Button
+              onPointerDown={(event) => event.button === 0 && void hearing.oneNow(section.id, event.timeStamp, now)}
+              onClick={(event) => event.detail === 0 && void hearing.oneNow(section.id, event.timeStamp, now)}
+            >
+              the one is now
+            </Button>
+          </p>
+        </>
+      )}
+      {plays && (
+        <div className="panel-edit-only">
+          <MarkButtons rehearsing={rehearsing} />
+          <TapOnes key={section.id} rehearsing={rehearsing} sectionId={section.id} grid={grid} />
+        </div>
+      )}
+    </section>
+  )
+}
+
+/** The clock that events and frames are stamped by. */
+const now = () => performance.now()
+
+/** On from where the song stands, if it is this one and has been begun. */
+function startFrom({ hearing }: Rehearsing, { id }: Section, inPoint: Seconds): Seconds {
+  const at = hearing.snapshot().sectionId === id ? hearing.secondAt() : 0
+  return at > 0 ? at : inPoint
+}
+
+/** Where the song is, to be seen and to be set; moves with the sound, past React. */
+function Place({ rehearsing: { hearing }, section, song, grid }: HearBeatProps & { rehearsing: Rehearsing }) {
+  const root = useRef<HTMLDivElement>(null)
+  const slider = useRef<HTMLInputElement>(null)
+  const [held, setHeld] = useState(false)
+  useEffect(() => {
+    if (!root.current) return
+    const write = createSlots<'clock' | 'place'>(root.current)
+    return hearing.frames.subscribe((timestamp) => {
+      const at =
+        hearing.snapshot().sectionId === section.id ? hearing.secondAt(timestamp) : Math.max(0, secondAt(grid, section.inCount ?? 0))
+      write({ clock: formatClock(Math.floor(at)), place: sayPlace(grid, at) })
+      if (slider.current && !held) slider.current.value = `${Math.round(at)}`
+    })
+  }, [hearing, section.id, section.inCount, grid, held])
+  return (
+    <div ref={root} className="hear-beat-place">
+      <input
+        ref={slider}
+        type="range"
+        aria-label="place in the song"
+        min={0}
+        max={Math.floor(song.lengthSeconds)}
+        defaultValue={0}
+        onPointerDown={() => setHeld(true)}
+        onPointerUp={(event) => {
+          setHeld(false)
+          hearing.seek(section.id, Number(event.currentTarget.value))
+        }}
+        onKeyUp={(event) => hearing.seek(section.id, Number(event.currentTarget.value))}
+      />
+      <p>
+        <b data-slot="clock" /> <span data-slot="place" />
+      </p>
+    </div>
+  )
+}
+
+/** "eight 12, count 3" */
+function sayPlace(grid: BeatGrid, at: Seconds): string {
+  const eight = eightOf(grid)
+  const count = Math.floor(countAt(grid, at) + 1e-6)
+  if (count < 0) return 'before the first beat'
+  const begun = count - (count % eight)
+  return `${eight === 6 ? 'six' : 'eight'} ${formatStart(begun, eight)}, count ${(count % eight) + 1}`
+}

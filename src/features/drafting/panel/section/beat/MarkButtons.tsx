@@ -1,0 +1,40 @@
+import { useState, useSyncExternalStore } from 'react'
+import { type MarkStep, PARTS } from '#features/drafting/rehearsal/marking.ts'
+import type { Rehearsing } from '#features/drafting/rehearsal/RehearsalContext.ts'
+import { Button } from '#ui/Button.tsx'
+import { Segmented } from '#ui/Segmented.tsx'
+
+const STEPS = [
+  { value: 'eight' as const, label: 'on the eight' },
+  { value: 'count' as const, label: 'on the count' },
+]
+
+/** Marks tapped while the song plays: one press names the part that begins here, two the stretch to be kept free of speech. */
+export function MarkButtons({ rehearsing }: { rehearsing: Rehearsing }) {
+  const { hearing, lastMark } = rehearsing
+  const { quietFrom } = useSyncExternalStore(hearing.subscribe, hearing.snapshot)
+  const [step, setStep] = useState<MarkStep>('eight')
+  const mark = (label: string, timeStamp: number) => {
+    lastMark.label = label
+    hearing.mark(label, step, timeStamp)
+  }
+  return (
+    <>
+      <p className="panel-label">mark here</p>
+      <p className="hear-beat-row">
+        {PARTS.map((label) => (
+          <Button key={label} onClick={(event) => mark(label, event.timeStamp)}>
+            {label}
+          </Button>
+        ))}
+      </p>
+      <Segmented label="marks go" value={step} choices={STEPS} onChange={setStep} />
+      <p className="hear-beat-row">
+        <Button pressed={quietFrom !== null} onClick={(event) => hearing.quiet(step, event.timeStamp)}>
+          {quietFrom === null ? 'quiet from here' : 'quiet to here'}
+        </Button>
+      </p>
+      <p className="panel-note">Other names are written under marks, with those that are there.</p>
+    </>
+  )
+}

@@ -1,0 +1,118 @@
+import { useId, useRef, useState, useSyncExternalStore } from 'react'
+import type { VoiceName } from '#plan/voice.ts'
+import type { RehearsalHabits } from '#store/rehearsalSlice.ts'
+import type { AppState } from '#store/state.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Dialog } from '#ui/Dialog.tsx'
+import { Select } from '#ui/Select.tsx'
+
+const SPEEDS = [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.3, 1.4, 1.5].map((speed) => ({
+  value: `${speed}`,
+  label: `${Math.round(speed * 100)} %`,
+}))
+
+/** The pace beside its bar, and all else of how the leader likes to rehearse in a dialog. */
+export function Habits() {
+  const store = useAppStore()
+  const habits = useApp((state) => state.rehearsalHabits)
+  const [open, setOpen] = useState(false)
+  const set = (next: Partial<RehearsalHabits>) => store.getState().setRehearsalHabits(next)
+  return (
+    <>
+      <Select
+        label="pace"
+        className="rehearsal-pace"
+        value={`${habits.speed}`}
+        choices={SPEEDS}
+        onChange={(speed) => set({ speed: Number(speed) })}
+      />
+      <Button tone="quiet" onClick={() => setOpen(true)}>
+        sound and voice
+      </Button>
+      <Dialog open={open} title="sound and voice" onClose={() => setOpen(false)}>
+        <div className="rehearsal-habits">
+          <Volume label="songs" value={habits.songVolume} onChange={(songVolume) => set({ songVolume })} />
+          <Volume label="clicks" value={habits.clickVolume} onChange={(clickVolume) => set({ clickVolume })} />
+          <Check checked={habits.click} onChange={(click) => set({ click })}>
+            click on every beat over the songs, too
+          </Check>
+          <Check checked={habits.ticks} onChange={(ticks) => set({ ticks })}>
+            tick each second where there is no beat
+          </Check>
+          <Check checked={habits.waits} onChange={(waits) => set({ waits })}>
+            wait for me at each section
+          </Check>
+          <SpokenCues habits={habits} set={set} />
+          <p className="rehearsal-note">
+            Where a song’s file is not at hand its beats click alone. At another pace than 100 % songs sound higher or lower, too.
+          </p>
+        </div>
+      </Dialog>
+    </>
+  )
+}
+
+const NO_VOICES: VoiceName[] = []
+
+/** Cues said by a voice of the browser, where it has one. */
+function SpokenCues({ habits, set }: { habits: RehearsalHabits; set: (next: Partial<RehearsalHabits>) => void }) {
+  const voice = useApp((state) => state.voice)
+  const names = useNames(voice)
+  if (names.length === 0) return <p className="rehearsal-note">This browser has no voice to speak cues with.</p>
+  return (
+    <>
+      <Check checked={habits.speaks} onChange={(speaks) => set({ speaks })}>
+        speak the cues
+      </Check>
+      {habits.speaks && (
+        <Select
+          label="voice"
+          value={names.some(({ id }) => id === habits.voice) ? habits.voice : ''}
+          choices={[{ value: '', label: 'the browser’s own' }, ...names.map(({ id, name }) => ({ value: id, label: name }))]}
+          onChange={(chosen) => set({ voice: chosen })}
+        />
+      )}
+    </>
+  )
+}
+
+/** The voices there are; some browsers know them only a while after they are first asked. */
+function useNames(voice: AppState['voice']): VoiceName[] {
+  const known = useRef(NO_VOICES)
+  return useSyncExternalStore(
+    (listener) => voice?.onNames(listener) ?? (() => {}),
+    () => {
+      const names = voice?.names() ?? NO_VOICES
+      const same = names.length === known.current.length && names.every(({ id }, i) => id === known.current[i]!.id)
+      if (!same) known.current = names
+      return known.current
+    },
+  )
+}
+
+function Check({ checked, onChange, children }: { checked: boolean; onChange: (checked: boolean) => void; children: string }) {
+  return (
+    <label className="rehearsal-check">
+      <input type="checkbox" checked={checked} onChange={(event) => onChange(event.currentTarget.checked)} />
+      <span>{children}</span>
+    </label>
+  )
+}
+
+function Volume({ label, value, onChange }: { label: string; value: number; onChange: (value: number) => void }) {
+  const id = useId()
+  return (
+    <div className="rehearsal-volume">
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        type="range"
+        min={0}
+        max={100}
+        value={Math.round(value * 100)}
+        onChange={(event) => onChange(Number(event.currentTarget.value) / 100)}
+      />
+    </div>
+  )
+}

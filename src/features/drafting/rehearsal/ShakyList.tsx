@@ -1,0 +1,43 @@
+import { useMemo } from 'react'
+import { shakyLegs } from '#engine/rehearsal/courses.ts'
+import { unmarkShaky } from '#plan/commands/markShaky.ts'
+import { nameOfItem } from '#plan/names.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { formatClock } from '#units/formatClock.ts'
+import type { Rehearsal } from './rehearsal.ts'
+
+/** The blocks marked as shaky, in the order of the ride: each to go to and to let go, and all of them to rehearse. */
+export function ShakyList({ rehearsal, isOn, readOnly }: { rehearsal: Rehearsal; isOn: boolean; readOnly: boolean }) {
+  const store = useAppStore()
+  const ride = useApp((state) => state.shown)
+  const report = useApp((state) => state.shownReport)
+  const legs = useMemo(() => (ride && report ? shakyLegs({ ride, report }) : []), [ride, report])
+  if (legs.length === 0 || !report) return null
+  const unmark = (blockId: string) => store.getState().run(unmarkShaky(store.getState().ride!, { blockId }))
+  return (
+    <div className="rehearsal-row rehearsal-shaky">
+      <Button tone="action" pressed={isOn || undefined} onClick={rehearsal.playShaky}>
+        rehearse the shaky ones
+      </Button>
+      <ul aria-label="shaky blocks">
+        {legs.map(({ blockId, block }) => {
+          const played = report.blocks[block]!
+          const name = nameOfItem(played.block)
+          return (
+            <li key={blockId}>
+              <Button tone="quiet" onClick={() => rehearsal.seek(played.from)}>
+                {name} {formatClock(played.from)}
+              </Button>
+              {!readOnly && (
+                <Button tone="quiet" aria-label={`${name} sits: take the shaky mark away`} onClick={() => unmark(blockId)}>
+                  ×
+                </Button>
+              )}
+            </li>
+          )
+        })}
+      </ul>
+    </div>
+  )
+}

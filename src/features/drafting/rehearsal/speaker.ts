@@ -1,0 +1,59 @@
+import type { Plan } from '#engine/leading/led.ts'
+import { type Spoken, spokenCues, USUAL_PACE } from '#engine/rehearsal/spokenCues.ts'
+import type { AppStore } from '#store/state.ts'
+import type { Seconds } from '#units/units.ts'
+
+/** Nobody speaks slower or faster. */
+const PACES = { from: 80, to: 360 } as const
+/** Words that are later than this are not said any more. */
+const TOO_LATE: Seconds = 1
+
+/** Says the cues of a ride while it plays. */
+export interface Speaker {
+  /** From here on; what was being said is broken off. */
+  start: (at: Seconds) => void
+  /** The ride is here now: whatever has begun since the last time is said. */
+  reach: (plan: Plan, at: Seconds) => void
+  hush: () => void
+}
+
+/** Speaks with the voice and the habits of the store. How fast that voice is, it learns from every sentence. */
+export function createSpeaker(store: AppStore): Speaker {
+  let pace = USUAL_PACE
+  let said: Seconds = 0
+  let known: { plan: Plan; pace: number; speed: number; cues: Spoken[] } | null = null
+
+  function cuesOf(plan: Plan): Spoken[] {
+    const { speed } = store.getState().rehearsalHabits
+    if (known?.plan !== plan || known.pace !== pace || known.speed !== speed)
+      known = { plan, pace, speed, cues: spokenCues(plan, pace, speed) }
+    return known.cues
+  }
+
+  function say({ text, words, rate }: Spoken): void {
+    const { voice, rehearsalHabits } = store.getState()
+    voice?.say(text, {
+      voice: rehearsalHabits.voice,
+      rate,
+      onSaid: (seconds) => {
+        // A word or two says nothing: most of it is the pause around it.
+        if (words < 4 || seconds <= 0) return
+        const heard = (60 * words) / seconds / rate
+        pace = Math.min(PACES.to, Math.max(PACES.from, (pace + heard) / 2))
+      },
+    })
+  }
+
+  return {
+    start: (at) => {
+      store.getState().voice?.hush()
+      said = at
+    },
+    reach: (plan, at) => {
+      if (store.getState().rehearsalHabits.speaks)
+        for (const cue of cuesOf(plan)) if (cue.at >= said && cue.at < at && at - cue.at < TOO_LATE) say(cue)
+      said = at
+    },
+    hush: () => store.getState().voice?.hush(),
+  }
+}
