@@ -34,6 +34,8 @@ const SAME: Seconds = 0.005
 interface Run {
   score: Score
   clock: PlayClock
+  /** Nothing before this was played, so nothing before it can be heard. */
+  earliest: Seconds
   /** Clicks are given up to here. */
   clicked: Seconds
   voices: Map<string, SongVoice>
@@ -116,7 +118,8 @@ export function createPlayer(world: PlayerWorld, fileOf: (song: string) => Promi
       } else voice.end(time)
     }
     clicks.takeBackFrom(time)
-    run = { score, clock, clicked: at, voices }
+    // What is heard is still a moment behind, in what was played before.
+    run = { score, clock, earliest: 0, clicked: at, voices }
     serve()
   }
 
@@ -130,7 +133,7 @@ export function createPlayer(world: PlayerWorld, fileOf: (song: string) => Promi
 
   function heardAt(timestamp?: number): Seconds | null {
     if (!run) return null
-    return Math.min(run.score.end, Math.max(run.clock.from, run.clock.at(heardTime(timestamp))))
+    return Math.min(run.score.end, Math.max(run.earliest, run.clock.at(heardTime(timestamp))))
   }
 
   return {
@@ -146,7 +149,7 @@ export function createPlayer(world: PlayerWorld, fileOf: (song: string) => Promi
       songs.holdFirst(first)
       await Promise.all([context.state === 'running' ? null : context.resume(), ...first.map(songs.open)])
       if (mine !== turn) return false
-      run = { score, clock: playClock(context.currentTime + HEAD_START, from, rate), clicked: from, voices: new Map() }
+      run = { score, clock: playClock(context.currentTime + HEAD_START, from, rate), earliest: from, clicked: from, voices: new Map() }
       stopTimer = world.every(TICK_MS, () => {
         serve()
         const at = heardAt()
@@ -155,10 +158,14 @@ export function createPlayer(world: PlayerWorld, fileOf: (song: string) => Promi
       serve()
       return true
     },
-    /** Goes on in another score; told where the one so far is, `change` says which and where in it. Nothing while nothing plays. */
-    follow: (change: (at: Seconds) => { score: Score; at: Seconds }): void => {
+    /**
+     * Goes on in another score; told where the one so far is, and how far that is ahead of what is being
+     * heard, `change` says which and where in it. Nothing while nothing plays.
+     */
+    follow: (change: (at: Seconds, ahead: Seconds) => { score: Score; at: Seconds }): void => {
       if (!run) return
-      const { score, at } = change(nowIn(run))
+      const given = Math.max(context.currentTime, run.clock.startedAt)
+      const { score, at } = change(run.clock.at(given), (given - heardTime(undefined)) * rate)
       goOn(score, at)
     },
     /** Stops, and says which second of the score was being heard; null where nothing played. */

@@ -53,8 +53,11 @@ export interface PlayerEvents {
 export interface SongPlayer {
   /** From a second of the score; false where something else was asked for before the music was ready. */
   play: (score: Score, from: Seconds) => Promise<boolean>
-  /** Goes on in another score without a break of the song; told where the one so far is, `change` says which and where in it. */
-  follow: (change: (at: Seconds) => { score: Score; at: Seconds }) => void
+  /**
+   * Goes on in another score without a break of the song; told where the one so far is, and how far that
+   * is ahead of what is being heard, `change` says which and where in it.
+   */
+  follow: (change: (at: Seconds, ahead: Seconds) => { score: Score; at: Seconds }) => void
   /** Stops, and says which second was being heard; null where nothing played. */
   stop: () => Seconds | null
   /** 0.5 to 1.5. */

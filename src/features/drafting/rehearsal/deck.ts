@@ -20,7 +20,7 @@ export interface Deck {
   play: (hand: Hand, score: Score, from: Seconds, rate: number) => Promise<boolean>
   /** Stops what this hand plays; the second that was heard, or null. */
   stop: (hand: Hand) => Seconds | null
-  follow: (hand: Hand, change: (at: Seconds) => { score: Score; at: Seconds }) => void
+  follow: (hand: Hand, change: Parameters<SongPlayer['follow']>[0]) => void
   setRate: (hand: Hand, rate: number) => void
   heardAt: (hand: Hand, timestamp?: number) => Seconds | null
   /** Whether a song's file is at hand and could be read so far. */

@@ -87,6 +87,7 @@ export function createRehearsal(store: AppStore, deck: Deck) {
 
   async function playFrom(moment: Seconds): Promise<void> {
     if (!plan) return
+    deck.stop(hand)
     const at = moment >= plan.report.totals.total ? 0 : Math.max(0, moment)
     standing = at
     const next = courseFrom(plan, state.way, at)

@@ -147,9 +147,8 @@ export function createSongHearing(store: AppStore, deck: Deck) {
       const heard = running ? countAt(grid, secondNow(timestamp)) : inCount
       const one = secondAt(grid, snapMark(heard, eightOf(grid), inCount))
       if (!running && !(await play(sectionId, one))) return
-      // Where the ear should be by now, and how far what is given to the sound card is ahead of the ear.
       const due = one + (now() - timestamp) / 1000
-      deck.follow(hand, (at) => ({ score: scoreOf(section.song!, section), at: Math.max(0, at + due - secondNow(now())) }))
+      deck.follow(hand, (_, ahead) => ({ score: scoreOf(section.song!, section), at: Math.max(0, due + ahead) }))
     },
     /** Writes a mark where the music is. The count it stands on; null where it cannot be written. */
     mark: (label: string, step: MarkStep, timestamp?: number): Counts | null =>
