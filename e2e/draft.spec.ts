@@ -3,6 +3,7 @@ import { barriers } from './support/barriers.ts'
 import { drag, nextFrame } from './support/drag.ts'
 import { drawLate } from './support/drawLate.ts'
 import { press, retype, tabTo } from './support/keyboard.ts'
+import { lightness } from './support/lightness.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { shownLink } from './support/shownLink.ts'
 import { expect, test } from './support/test.ts'
@@ -204,5 +205,10 @@ for (const theme of ['light', 'dark'] as const) {
     await openDemo(page, /^Twenty-Minute Spark/)
     await block(page, 's1b2').click()
     expect(await barriers(page)).toEqual([])
+    // The grid of the chart stays close to the paper, the curves away from it.
+    const [grid, curve] = [page.locator('.chart-grid').first(), page.locator('.curve-demand').first()]
+    const [near, far] = [await grid.evaluate(lightness, 'stroke'), await curve.evaluate(lightness, 'stroke')]
+    if (theme === 'light') expect([near > 0.85, far < 0.3]).toEqual([true, true])
+    else expect([near < 0.3, far > 0.8]).toEqual([true, true])
   })
 }

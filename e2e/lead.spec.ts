@@ -2,6 +2,7 @@ import type { Locator, Page } from '@playwright/test'
 import { barriers } from './support/barriers.ts'
 import { press, tabTo } from './support/keyboard.ts'
 import { type KeptRide, paintedFrames, recordFrames, slotTexts, viewAt } from './support/leading.ts'
+import { lightness } from './support/lightness.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
@@ -408,14 +409,6 @@ test('has no barriers, on its card and while leading, dark in a light page', asy
   await expect(page.getByText('Leave out')).toBeVisible()
   await expect(slot(page, 'cue')).not.toBeEmpty()
   expect(await barriers(page)).toEqual([])
-  expect(await page.locator('.lead').evaluate(lightness)).toBeLessThan(0.2)
-  expect(await page.locator('body').evaluate(lightness)).toBeGreaterThan(0.9)
+  expect(await page.locator('.lead').evaluate(lightness, 'background-color')).toBeLessThan(0.2)
+  expect(await page.locator('body').evaluate(lightness, 'background-color')).toBeGreaterThan(0.9)
 })
-
-/** How light an element's background is as it is drawn, 0 to 1. */
-function lightness(element: Element): number {
-  const canvas = new OffscreenCanvas(1, 1).getContext('2d')!
-  canvas.fillStyle = getComputedStyle(element).backgroundColor
-  canvas.fillRect(0, 0, 1, 1)
-  return Math.max(...canvas.getImageData(0, 0, 1, 1).data.slice(0, 3)) / 255
-}
