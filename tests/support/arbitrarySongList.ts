@@ -34,6 +34,9 @@ const someSong = fc
     }
   })
 
+/** Two fifths of so many seconds, less a phrase, are more than any list here is too long by. */
+const LONG_ENOUGH = 240
+
 /** Rides of songs with nothing planned: any tempos and lengths, as many as about fill the slot, at any level, on either typical bike. */
 export const arbitrarySongList: fc.Arbitrary<Ride> = fc
   .record({
@@ -47,7 +50,9 @@ export const arbitrarySongList: fc.Arbitrary<Ride> = fc
   .map(({ songs, level, room, bike, briefing, lead }) => {
     const newId = countedIds()
     const seconds = briefing + songs.reduce((sum, song) => sum + song.lengthSeconds + lead, 0)
-    const slotMinutes = Math.min(180, Math.max(5, Math.ceil((seconds + room) / 60)))
+    // Only songs with beats end earlier, by two fifths at most: a list without a long one of them cannot be made to fit.
+    const canEndEarlier = songs.some(({ grid, lengthSeconds }) => grid && lengthSeconds >= LONG_ENOUGH)
+    const slotMinutes = Math.min(180, Math.max(5, Math.ceil((seconds + (canEndEarlier ? room : Math.max(0, room))) / 60)))
     return {
       ...blankRide({ newId, title: 'songs', slotMinutes, level, bike }),
       briefingSeconds: briefing,

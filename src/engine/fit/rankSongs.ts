@@ -1,11 +1,16 @@
-import { countsOf } from '#plan/beatGrid.ts'
-import { type Section, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { cadenceWindow, type Window } from '#engine/cadence/cadenceWindow.ts'
+import { type Constants, constantsOf } from '#engine/constants.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
+import { countsOf, eightOf } from '#plan/beatGrid.ts'
+import { isSet, type Section, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import type { Rpm } from '#units/units.ts'
 import { assignment } from './assignment.ts'
+import { partsSeconds } from './sectionSeconds.ts'
 
 /** How much each difference counts against a song (common practice; together 1). */
-export const WEIGHTS = { cadence: 0.45, length: 0.3, pattern: 0.2, recent: 0.05 } as const
-/** Differences from which a song counts as wholly other: rev/min, and eights. */
-const FULL = { rpm: 4, eights: 16 } as const
+export const WEIGHTS = { cadence: 0.4, length: 0.27, pattern: 0.18, energy: 0.1, recent: 0.05 } as const
+/** Differences from which a song counts as wholly other: rev/min, eights, and steps of energy. */
+const FULL = { rpm: 4, eights: 16, energy: 3 } as const
 
 /** A song and how well it would do for a section, 0–1. */
 export interface RankedSong {
@@ -13,6 +18,10 @@ export interface RankedSong {
   fit: number
   /** The strikes that bring its legs nearest. */
   strikesPerBeat: StrikesPerBeat
+  /** Steps of energy above what is wanted; where both are known. */
+  energyApart?: number
+  /** Played lately. */
+  recent: boolean
 }
 
 export interface RankOptions {
@@ -20,6 +29,12 @@ export interface RankOptions {
   cleanOnly?: boolean
   /** Ids of songs played in this slot lately. */
   recent?: ReadonlySet<string>
+  /** How much drive songs have, by their ids, as far as it is known. */
+  energies?: ReadonlyMap<string, Energy>
+  /** How much is wanted (`energyWanted`, or what the section's own song has). */
+  wanted?: Energy
+  /** The house rules' own cadences; the engine's unless given. */
+  rules?: Constants
 }
 
 /** Songs that could stand in for a section's, the best first; songs without beats are left out. */
@@ -38,34 +53,55 @@ export function assignSongs(sections: readonly Section[], songs: readonly Song[]
   return assignment(ranks.map((row) => row.map(({ fit }) => 1 - fit))).map((column, i) => (column === null ? null : ranks[i]![column]!))
 }
 
-function rank(section: Section, song: Song, { recent }: RankOptions): RankedSong {
-  const { difference, strikesPerBeat } = cadenceFit(section, song)
+function rank(section: Section, song: Song, { recent, energies, wanted, rules }: RankOptions): RankedSong {
+  const { difference, strikesPerBeat } = cadenceFit(section, song, rules)
+  const energy = energies?.get(song.id)
+  const energyApart = energy === undefined || wanted === undefined ? undefined : energy - wanted
+  const isRecent = recent?.has(song.id) ?? false
   const miss =
     WEIGHTS.cadence * Math.min(1, difference / FULL.rpm) +
-    WEIGHTS.length * Math.min(1, eightsApart(section, song) / FULL.eights) +
+    WEIGHTS.length * Math.min(1, Math.abs(eightsLonger(section, song) ?? 0) / FULL.eights) +
     WEIGHTS.pattern * patternDistance(section.song?.marks ?? [], song.marks ?? []) +
-    WEIGHTS.recent * (recent?.has(song.id) ? 1 : 0)
-  return { song, fit: 1 - miss, strikesPerBeat }
+    WEIGHTS.energy * Math.min(1, Math.abs(energyApart ?? 0) / FULL.energy) +
+    WEIGHTS.recent * (isRecent ? 1 : 0)
+  return { song, fit: 1 - miss, strikesPerBeat, ...(energyApart !== undefined && { energyApart }), recent: isRecent }
 }
 
 const STRIKES = [0.5, 1, 2] as const
 
-/** The strikes that bring the song nearest to the cadence the section is ridden at. */
-function cadenceFit(section: Section, song: Song): { difference: number; strikesPerBeat: StrikesPerBeat } {
-  const wanted =
-    section.song?.grid && section.song.strikesPerBeat !== null ? (tempoOf(section.song.grid) * section.song.strikesPerBeat) / 2 : null
+/** The strikes that bring the song nearest to the cadence the section is ridden at, and how far it stays off it. */
+function cadenceFit(section: Section, song: Song, rules?: Constants): { difference: Rpm; strikesPerBeat: StrikesPerBeat } {
+  const wanted = legsWanted(section, rules)
   // Off the beat any tempo will do.
-  if (wanted === null) return { difference: 0, strikesPerBeat: null }
+  if (wanted === null) return { difference: 0, strikesPerBeat: section.song?.grid ? null : song.strikesPerBeat }
   const tempo = tempoOf(song.grid!)
-  const differences = STRIKES.map((strikes) => Math.abs((tempo * strikes) / 2 - wanted))
+  const differences = STRIKES.map((strikes) => outside((tempo * strikes) / 2, wanted))
   const best = differences.indexOf(Math.min(...differences))
   return { difference: differences[best]!, strikesPerBeat: STRIKES[best]! }
 }
 
-function eightsApart(section: Section, song: Song): number {
-  const have = countsOf({ ...section, song, inCount: undefined, outCount: undefined })
+const outside = (rpm: Rpm, { from, to }: Window): Rpm => Math.max(0, from - rpm, rpm - to)
+
+/** The cadence of the section's own song, else what the terrain of its blocks is usually ridden at; null off the beat, and where any will do. */
+export function legsWanted({ song, blocks }: Section, rules: Constants = constantsOf({})): Window | null {
+  if (song?.grid) {
+    if (song.strikesPerBeat === null) return null
+    const rpm = (tempoOf(song.grid) * song.strikesPerBeat) / 2
+    return { from: rpm, to: rpm }
+  }
+  const windows = blocks.flatMap((item) => (isSet(item) ? item.parts : [item])).flatMap((block) => cadenceWindow(block, rules) ?? [])
+  if (windows.length === 0) return null
+  return { from: Math.min(...windows.map(({ from }) => from)), to: Math.max(...windows.map(({ to }) => to)) }
+}
+
+/** Eights by which a song is longer than a section wants: than the section's own song, else than its blocks last; null where it cannot be said. */
+export function eightsLonger(section: Section, song: Song): number | null {
+  if (!song.grid) return null
+  const have = countsOf({ ...section, song, inCount: undefined, outCount: undefined })!
   const need = countsOf(section)
-  return have === null || need === null ? 0 : Math.abs(have - need) / 8
+  if (need !== null) return (have - need) / eightOf(song.grid)
+  const seconds = partsSeconds(section).reduce((sum, part) => sum + part.seconds, 0)
+  return seconds === 0 ? null : (song.lengthSeconds - seconds) / ((60 / tempoOf(song.grid)) * eightOf(song.grid))
 }
 
 type Marks = NonNullable<Song['marks']>

@@ -1,4 +1,5 @@
 import type { Constants } from '#engine/constants.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
 import { type Aim, LIKED } from './aims.ts'
 import type { Place } from './arc.ts'
@@ -21,6 +22,8 @@ export interface Casting {
   aim: Aim
   rules: Constants
   random: Random
+  /** How much drive each song has, as far as it is known. */
+  energies?: readonly (Energy | undefined)[]
 }
 
 /** How much it counts against a style that the song before has it, and each other time it comes (common practice: variety). */
@@ -30,7 +33,7 @@ const EACH_TIME = 0.5
 const CHANCE = 1
 
 /** A style for every open song: one its tempo suits, after its place in the arc, the aim, and what came before. Null for the others. */
-export function castSongs({ stretches, places, ride, aim, rules, random }: Casting): (Part | null)[] {
+export function castSongs({ stretches, places, ride, aim, rules, random, energies = [] }: Casting): (Part | null)[] {
   const used = new Map<Style, number>()
   let before: Style | null = null
   let worked = false
@@ -50,6 +53,7 @@ export function castSongs({ stretches, places, ride, aim, rules, random }: Casti
       (style === before ? -AGAIN : 0) -
       EACH_TIME * (used.get(style) ?? 0) +
       placeLikes(style, { opening: !worked, finish: role === 'finish', intensity }) +
+      driveLikes(style, energies[index]) +
       CHANCE * random()
     const [best] = work
       .map((style) => ({ style, likes: likes(style), part: suits(style) }))
@@ -69,6 +73,11 @@ function placeLikes(style: Style, { opening, finish, intensity }: { opening: boo
   if (finish) return hard ? 1.2 : style === 'climb' ? 0.8 : 0
   return hard ? intensity - 0.5 : 0
 }
+
+/** How much a step of energy above or below the middle counts (common practice): driving songs carry pushes and fast legs, calm ones heavy or steady work. */
+const DRIVE: Partial<Record<Style, number>> = { push: 0.5, surge: 0.5, run: 0.25, jumps: 0.25, climb: -0.25, tempo: -0.25 }
+
+const driveLikes = (style: Style, energy: Energy | undefined): number => (energy === undefined ? 0 : (DRIVE[style] ?? 0) * (energy - 3))
 
 const offBeat = (style: Style): Part => ({ style, strikes: null, onBeat: false })
 

@@ -1,6 +1,6 @@
 import type { Seconds } from '#units/units.ts'
 import type { Chunk } from './chunks.ts'
-import { PHRASE_EIGHTS } from './segments.ts'
+import { PHRASE_EIGHTS } from './phrases.ts'
 
 /** About how long a warm-up block lasts (common practice). */
 const WARM_UP_BLOCK: Seconds = 45

@@ -4,7 +4,8 @@ import type { Level } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { Chunk, Planned } from './chunks.ts'
 import { LEVEL_PLANS } from './levels.ts'
-import { type Segment, SHORTEST_BLOCK } from './segments.ts'
+import type { Segment } from './phrases.ts'
+import { SHORTEST_BLOCK } from './segments.ts'
 import { PARTS, type Style } from './styles.ts'
 
 /** A song of work as it is to be laid. */
@@ -18,6 +19,8 @@ export interface WorkSong {
   /** Whether the room does side leans. */
   leans: boolean
   eightSeconds: Seconds
+  /** Seconds after its last whole eight, which rounds cannot hold. */
+  rest: Seconds
   /** Easy riding that follows the song for certain. */
   easyAfter: Seconds
 }
@@ -139,7 +142,8 @@ function pushRounds(song: WorkSong, level: Level, rules: Constants): Planned[] |
     const leftOf = (count: number) => before + body + after - count * (push + recover)
     const most = Math.min(MOST_ROUNDS, Math.floor((body + after) / (push + recover)))
     // What is left comes before the rounds, and is none or long enough to be called into them.
-    const rounds = leftOf(most) === 0 || leftOf(most) * eightSeconds >= SHORTEST_BLOCK ? most : most - 1
+    const allInRounds = leftOf(most) === 0 && song.rest === 0
+    const rounds = allInRounds || leftOf(most) * eightSeconds >= SHORTEST_BLOCK ? most : most - 1
     if (rounds < 2) continue
     const left = leftOf(rounds)
     const down = LEVEL_PLANS[level].down

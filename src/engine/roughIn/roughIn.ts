@@ -1,5 +1,7 @@
 import { otherFoot } from '#engine/cadence/trackFeet.ts'
 import { constantsOf } from '#engine/constants.ts'
+import { energyOf, type SongDrive } from '#engine/loudness/energyOf.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { type Foot, type Item, isSet, type Ride, type Section } from '#plan/model.ts'
@@ -14,9 +16,10 @@ import { layCoolDown, layRecovery, layWarmUp } from './layEasy.ts'
 import { layWork } from './layWork.ts'
 import { LEVEL_PLANS } from './levels.ts'
 import { makeBlocks } from './makeBlocks.ts'
+import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import { sayDraft } from './sayDraft.ts'
 import { type Random, seededRandom } from './seededRandom.ts'
-import { PHRASE_EIGHTS, segmentsOf } from './segments.ts'
+import { segmentsOf } from './segments.ts'
 import { settle } from './settle.ts'
 import { isOpen, type Stretch, stretchesOf, trimToSlot } from './stretches.ts'
 import { doesLeans, PARTS } from './styles.ts'
@@ -27,6 +30,8 @@ export interface RoughInOptions {
   seed: number
   /** Read from the ride's own words unless given. */
   aim?: Aim
+  /** What is known of the songs' sound and drive, by their ids. */
+  drives?: ReadonlyMap<string, SongDrive>
 }
 
 /** A proposed first draft. */
@@ -43,19 +48,23 @@ export interface RoughDraft {
 /**
  * A first draft for every song of a ride that nothing is planned for: an arc for the slot and the
  * level, terrain by the cadence each tempo gives, blocks on phrases or on the songs' own section
- * marks, effort and resistance that agree for the rider the class is judged for, then the engine's
+ * marks, or on its loud and quiet stretches where its loudness is known, effort and resistance that agree for the rider the class is judged for, then the engine's
  * own repairs. Blocks there are already stay untouched. No clock and no chance but the seed.
  * Null where there is no such song. Cost: some dozens of computations of the ride.
  */
-export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim) }: RoughInOptions): RoughDraft | null {
+export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim), drives = NOTHING_KNOWN }: RoughInOptions): RoughDraft | null {
   const trimmed = trimToSlot(ride)
   const stretches = stretchesOf(trimmed)
   if (!stretches.some(({ open }) => open)) return null
   const rules = constantsOf(ride)
   const random = seededRandom(seed)
-  const arc = arcOf(stretches, trimmed, rules)
-  const parts = castSongs({ stretches, places: arc.places, ride, aim, rules, random })
-  const drafts = draftSongs(trimmed, stretches, arc, parts, random)
+  const known = stretches.map(({ section }) => drives.get(section.song?.id ?? '') ?? {})
+  const energies = stretches
+    .map(({ section }, index) => section.song && energyOf(section.song, known[index]!))
+    .map((one) => one ?? undefined)
+  const arc = arcOf(stretches, trimmed, rules, energies)
+  const parts = castSongs({ stretches, places: arc.places, ride, aim, rules, random, energies })
+  const drafts = draftSongs({ ride: trimmed, stretches, arc, parts, known, energies, random })
   const filled = fill(trimmed, drafts, random() < 0.5 ? 'right' : 'left')
   const drafted = new Set(drafts.map(({ stretch }) => stretch.section.id))
   const proposal = settle(filled, drafted)
@@ -72,41 +81,59 @@ export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim) }: RoughInOp
 /** Whether a ride has a song that nothing is planned for. */
 export const canRoughIn = (ride: Ride): boolean => ride.sections.some(isOpen)
 
+const NOTHING_KNOWN: ReadonlyMap<string, SongDrive> = new Map()
+
 /** A song on the way from its style to its blocks. */
 export interface SongDraft extends Draft {
   stretch: Stretch
   index: number
   part: Part
+  /** How much drive it has, where that is known. */
+  energy?: Energy
+  /** Its loud and quiet stretches where its work follows them. */
+  form?: readonly Segment[]
 }
 
-function draftSongs(ride: Ride, stretches: readonly Stretch[], arc: Arc, parts: readonly (Part | null)[], random: Random): SongDraft[] {
-  const rules = constantsOf(ride)
-  const lastIndex = stretches.findLastIndex(({ open }) => open)
+interface Drafting {
+  ride: Ride
+  stretches: readonly Stretch[]
+  arc: Arc
+  parts: readonly (Part | null)[]
+  known: readonly SongDrive[]
+  energies: readonly (Energy | undefined)[]
+  random: Random
+}
+
+function draftSongs(drafting: Drafting): SongDraft[] {
+  const { ride, stretches, arc, parts, energies } = drafting
   const drafts = stretches.flatMap((stretch, index): SongDraft[] => {
     const part = parts[index]
     if (!part) return []
-    const planned = planSong(ride, stretch, arc, index, part, index === lastIndex && index === stretches.length - 1, random)
-    return [{ stretch, index, part, planned, intensity: arc.places[index]!.intensity, eightSeconds: stretch.eightSeconds }]
+    const energy = energies[index]
+    const base = { stretch, index, part, intensity: arc.places[index]!.intensity, eightSeconds: stretch.eightSeconds }
+    return [{ ...base, ...(energy !== undefined && { energy }), ...planSong(drafting, index, part) }]
   })
   const seconds = stretches.reduce((sum, { one, to }) => sum + to - one, 0)
-  return keepToShare(drafts, seconds, 0, ride.level, rules)
+  return keepToShare(drafts, seconds, 0, ride.level, constantsOf(ride))
 }
 
-function planSong(ride: Ride, stretch: Stretch, arc: Arc, index: number, part: Part, last: boolean, random: Random): Planned[] {
+function planSong({ ride, stretches, arc, known, random }: Drafting, index: number, part: Part): Pick<SongDraft, 'planned' | 'form'> {
   const rules = constantsOf(ride)
+  const stretch = stretches[index]!
   const { role, intensity } = arc.places[index]!
   const { eights, eightSeconds, one } = stretch
+  const last = index === stretches.length - 1
   if (role === 'warmUp') {
-    return layWarmUp(PARTS[part.style].down, eights, eightSeconds, one - ride.briefingSeconds, arc.warmUpEnd - ride.briefingSeconds)
+    const at = one - ride.briefingSeconds
+    return { planned: layWarmUp(PARTS[part.style].down, eights, eightSeconds, at, arc.warmUpEnd - ride.briefingSeconds) }
   }
-  if (role === 'recovery') return layRecovery(eights)
-  if (role === 'coolDown') return layCoolDown(eights, eightSeconds, last)
+  if (role === 'recovery') return { planned: layRecovery(eights) }
+  if (role === 'coolDown') return { planned: layCoolDown(eights, eightSeconds, last) }
   // The cool-down may begin inside the song, at a phrase.
   const easy = Math.max(0, stretch.to - arc.coolDownStart)
   const wanted = easy > 1 ? Math.ceil(easy / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS : 0
   const tail = Math.max(0, Math.min(eights - PHRASE_EIGHTS, wanted))
-  const head = eights - tail
-  const segments = segmentsOf(stretch, head, LEVEL_PLANS[ride.level].form, random)
+  const { segments, heard } = segmentsOf(stretch, eights - tail, LEVEL_PLANS[ride.level].form, random, known[index]!.loudness)
   const song = {
     style: part.style,
     segments,
@@ -114,11 +141,13 @@ function planSong(ride: Ride, stretch: Stretch, arc: Arc, index: number, part: P
     finish: role === 'finish',
     leans: doesLeans(ride.avoidMoves),
     eightSeconds,
+    rest: tail > 0 ? 0 : stretch.rest,
     easyAfter: tail * eightSeconds,
   }
   const work = layWork(song, ride.level, rules)
   const warmed = underCeiling(work, one, eightSeconds, arc.warmUpEnd, rules.warmUpEffort - 0.5)
-  return tail > 0 ? [...warmed, ...layCoolDown(tail, eightSeconds, last)] : warmed
+  const planned = tail > 0 ? [...warmed, ...layCoolDown(tail, eightSeconds, last)] : warmed
+  return heard ? { planned, form: segments } : { planned }
 }
 
 /** Nothing that begins before the warm-up is over is harder than the warm-up. */

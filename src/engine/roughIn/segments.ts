@@ -1,13 +1,10 @@
+import type { Loudness } from '#engine/loudness/meanLoudness.ts'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
+import { heardForm } from './heardForm.ts'
+import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import { pick, type Random } from './seededRandom.ts'
 import type { Stretch } from './stretches.ts'
-
-/** A quieter or a louder stretch of a song, in whole eights. */
-export interface Segment {
-  eights: number
-  up: boolean
-}
 
 /** How long the quieter and the louder stretches of a song without marks are taken to be, one of each for a song. */
 export interface Form {
@@ -15,22 +12,32 @@ export interface Form {
   up: readonly Seconds[]
 }
 
-/** Eights in a phrase; a segment is no shorter where the song allows it. */
-export const PHRASE_EIGHTS = 4
 /** A block in which the next one can be called in peace (common practice). */
 export const SHORTEST_BLOCK: Seconds = 10
 /** Parts of a song that are sung or played out (common practice). */
 const LOUD = /\b(?:chorus|hook|drop|peak|refrain|climax|solo)\b/i
 
 /**
- * A song's form: its section marks where it has some on whole eights, else verses and choruses of
- * whole phrases, as most songs for such rooms have them (common practice). Together they are as
- * many eights as there are to fill, and they end with a quieter one.
+ * A song's form: its section marks where it has some on whole eights, else its louder and quieter phrases where its
+ * loudness is known and differs, else verses and choruses of whole phrases, as most songs for such rooms have them
+ * (common practice). Together they are as many eights as there are to fill, and they end with a quieter one.
  */
-export function segmentsOf(stretch: Stretch, eights: number, form: Form, random: Random): Segment[] {
+export function segmentsOf(stretch: Stretch, eights: number, form: Form, random: Random, loudness?: Loudness): SongForm {
   const { eightSeconds } = stretch
   const shortest = Math.max(PHRASE_EIGHTS, Math.ceil(SHORTEST_BLOCK / eightSeconds))
-  return easingOut(merged(marked(stretch, eights) ?? guessed(eights, eightSeconds, form, random), shortest), shortest)
+  const laid = (segments: Segment[]) => easingOut(merged(segments, shortest), shortest)
+  const own = marked(stretch, eights)
+  if (own) return { segments: laid(own), heard: false }
+  // Drawn either way, so that what is heard of one song changes no other.
+  const usual = guessed(eights, eightSeconds, form, random)
+  const heard = loudness ? heardForm(stretch, eights, loudness) : null
+  return { segments: laid(heard ?? usual), heard: heard !== null }
+}
+
+/** The quieter and louder stretches of a song, and whether they are those of its sound. */
+export interface SongForm {
+  segments: Segment[]
+  heard: boolean
 }
 
 function marked({ section, eightAmount }: Stretch, eights: number): Segment[] | null {

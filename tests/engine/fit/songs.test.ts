@@ -2,11 +2,15 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { assignment } from '#engine/fit/assignment.ts'
+import { energyWanted } from '#engine/fit/energyWanted.ts'
 import { assignSongs, rankSongs } from '#engine/fit/rankSongs.ts'
 import { replaceSong } from '#engine/fit/replaceSong.ts'
+import { sayRank } from '#engine/fit/sayRank.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Song } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { aBlock, aSection } from '#tests/support/smallRide.ts'
 
 const ride = demoRide('spark')
 const pushes = ride.sections.find(({ id }) => id === 's4')!
@@ -73,6 +77,40 @@ describe('songs from the shelf', () => {
       song('fresh', 184, 84, { marks }),
     ]
     expect(rankSongs(marked, songs, { recent: new Set(['old']) }).map((one) => one.song.id)).toEqual(['fresh', 'old', 'other'])
+  })
+
+  it('puts the drive that is wanted first among equals, and says so', () => {
+    const songs = [song('calm', 184, 84), song('driving', 184, 84), song('unknown', 184, 84)]
+    const energies = new Map<string, Energy>([
+      ['calm', 2],
+      ['driving', 5],
+    ])
+    const ranked = rankSongs(pushes, songs, { energies, wanted: energyWanted(pushes.blocks), recent: new Set(['unknown']) })
+    expect(ranked.map((one) => one.song.id)).toEqual(['driving', 'unknown', 'calm'])
+    expect(ranked.map((one) => sayRank(pushes, one))).toEqual([
+      'the same cadence, as long, as much drive',
+      'the same cadence, as long, played lately',
+      'the same cadence, as long, less drive',
+    ])
+  })
+
+  it('goes by the terrain and the time of the blocks where there is no song yet', () => {
+    const bare = aSection('bare', { blocks: [aBlock('h', { terrain: 'hill', length: { seconds: 200 }, effort: { from: 5, to: 6 } })] })
+    const eights = (bpm: number) => 200 / ((8 * 60) / bpm)
+    const songs = [song('flat', 176, eights(176)), song('hill', 136, eights(136)), song('short', 68, eights(68) - 8)]
+    const ranked = rankSongs(bare, songs)
+    expect(ranked.map((one) => [one.song.id, one.strikesPerBeat])).toEqual([
+      ['hill', 1],
+      ['short', 2],
+      ['flat', 1],
+    ])
+    expect(ranked.map((one) => sayRank(bare, one))).toEqual([
+      '68 rpm, as its terrain wants, as long',
+      '68 rpm, as its terrain wants, 8 eights shorter',
+      '88 rpm, 10 rpm faster than its terrain, as long',
+    ])
+    expect(energyWanted(bare.blocks)).toBe(3)
+    expect(energyWanted([])).toBeUndefined()
   })
 
   it('gives every section the song that serves them all best', () => {

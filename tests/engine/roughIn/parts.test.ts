@@ -1,7 +1,11 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { constantsOf } from '#engine/constants.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
+import { arcOf } from '#engine/roughIn/arc.ts'
 import { joined } from '#engine/roughIn/chunks.ts'
+import { heardForm } from '#engine/roughIn/heardForm.ts'
 import { keepToShare } from '#engine/roughIn/keepToShare.ts'
 import { pick, seededRandom } from '#engine/roughIn/seededRandom.ts'
 import { segmentsOf } from '#engine/roughIn/segments.ts'
@@ -9,7 +13,7 @@ import { settle } from '#engine/roughIn/settle.ts'
 import { stretchesOf } from '#engine/roughIn/stretches.ts'
 import { strikesFor } from '#engine/roughIn/styles.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Ride, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { aBlock, aSection, aSong } from '#tests/support/smallRide.ts'
 
@@ -48,7 +52,7 @@ describe('the form of a song', () => {
     ...blankRide({ newId: () => 'r', title: 'r' }),
     sections: [aSection('s', { song: aSong('x', { grid: gridOfTempo(128), ...(marks && { marks }) }) })],
   })
-  const formOf = (one: Ride) => segmentsOf(stretchesOf(one)[0]!, 60, form, seededRandom(1))
+  const formOf = (one: Ride) => segmentsOf(stretchesOf(one)[0]!, 60, form, seededRandom(1)).segments
 
   it('is whole phrases that end with a quieter one, all the eights together', () => {
     const segments = formOf(ride())
@@ -68,6 +72,78 @@ describe('the form of a song', () => {
       { eights: 16, up: true },
       { eights: 28, up: false },
     ])
+  })
+})
+
+describe('the form of a song by its loudness', () => {
+  const form = { down: [30], up: [30] }
+  // At 120 beats a minute an eight lasts four seconds and a phrase sixteen; the song’s first beat is at 8 s.
+  const stretch = (change: Partial<Song> = {}) =>
+    stretchesOf({
+      ...blankRide({ newId: () => 'r', title: 'r' }),
+      sections: [aSection('s', { song: aSong('x', { grid: gridOfTempo(120, 8), ...change }) })],
+    })[0]!
+  const levels = (...phrases: number[]) => [...Array(8).fill(-30), ...phrases.flatMap((level) => Array(16).fill(level))] as number[]
+
+  it('is its loud and quiet phrases, counted from the first beat, and it ends with a quieter one', () => {
+    const { segments, heard } = segmentsOf(stretch(), 32, form, seededRandom(1), levels(-20, -20, -12, -12, -20, -12, -20, -20))
+    expect(heard).toBe(true)
+    expect(segments).toEqual([
+      { eights: 8, up: false },
+      { eights: 8, up: true },
+      { eights: 4, up: false },
+      { eights: 4, up: true },
+      { eights: 8, up: false },
+    ])
+  })
+
+  it('is guessed as ever where it is as loud throughout, and its own marks go first', () => {
+    const flat = segmentsOf(stretch(), 32, form, seededRandom(1), levels(-14, -13, -14, -13, -14, -13, -14, -13))
+    expect(flat).toEqual(segmentsOf(stretch(), 32, form, seededRandom(1)))
+    const marks = [
+      { count: 0, label: 'verse' },
+      { count: 64, label: 'chorus' },
+      { count: 128, label: 'verse' },
+    ]
+    const marked = segmentsOf(stretch({ marks }), 32, form, seededRandom(1), levels(-20, -12, -12, -20, -20, -12, -20, -20))
+    expect(marked).toEqual(segmentsOf(stretch({ marks }), 32, form, seededRandom(1)))
+    expect(marked.heard).toBe(false)
+  })
+
+  it('leaves two fifths for coming down even in a song that is loud nearly throughout', () => {
+    fc.assert(
+      fc.property(fc.array(fc.double({ min: -40, max: -6, noNaN: true }), { minLength: 5, maxLength: 14 }), (phrases) => {
+        const eights = phrases.length * 4
+        const segments = heardForm(stretch({ lengthSeconds: 400 }), eights, levels(...phrases))
+        if (!segments) return
+        const up = segments.reduce((sum, segment) => sum + (segment.up ? segment.eights : 0), 0)
+        expect(segments.reduce((sum, segment) => sum + segment.eights, 0)).toBe(eights)
+        expect(up).toBeGreaterThan(0)
+        expect(up / eights).toBeLessThanOrEqual(0.61)
+      }),
+    )
+  })
+})
+
+describe('an arc for songs whose drive is known', () => {
+  const ride: Ride = {
+    ...blankRide({ newId: () => 'r', title: 'r', slotMinutes: 45 }),
+    sections: Array.from({ length: 12 }, (_, i) => aSection(`s${i}`, { song: aSong(`x${i}`, { lengthSeconds: 215 }) })),
+  }
+  const arc = (energies: (Energy | undefined)[]) => arcOf(stretchesOf(ride), ride, rules, energies)
+  const plain = arc([])
+
+  it('is the usual one where nothing is known, or all have as much', () => {
+    expect(arc(ride.sections.map(() => 4 as const))).toEqual(plain)
+  })
+
+  it('raises the most driving song of a wave above the others of it', () => {
+    const wave = plain.places.flatMap(({ role }, index) => (role === 'work' ? [index] : []))
+    const [first, second] = [wave[0]!, wave[1]!]
+    expect(plain.places[second]!.intensity).toBeGreaterThan(plain.places[first]!.intensity)
+    const driven = arc(ride.sections.map((_, index) => (index === first ? 5 : 3)))
+    expect(driven.places[first]!.intensity).toBeGreaterThan(driven.places[second]!.intensity)
+    expect(driven.places.filter(({ role }) => role === 'finish')).toEqual([{ role: 'finish', intensity: 1 }])
   })
 })
 

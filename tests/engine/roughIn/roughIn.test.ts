@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { readAim } from '#engine/roughIn/aims.ts'
 import { canRoughIn, roughIn } from '#engine/roughIn/roughIn.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
+import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
 import { type Block, isSet, type Level, type Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { parseRide } from '#plan/parseRide.ts'
@@ -104,6 +104,81 @@ describe('the arc of a draft', () => {
     const draft = roughIn(twelveSongs('mixed', { sections: [...twelveSongs().sections.slice(0, 3), between] }), { seed: 1 })!
     expect(draft.ride.sections[3]!.song!.strikesPerBeat).toBeNull()
     expect(draft.songs[3]!.text).toContain('off the beat')
+  })
+})
+
+/** Loudness of a song of 215 seconds: verses at one level, choruses at another, half a minute each. */
+const verseAndChorus = (quiet: number, loud: number) =>
+  Array.from({ length: 215 }, (_, second) => (Math.floor(second / 30) % 2 === 0 ? quiet : loud))
+
+describe('a rough draft of songs whose sound is known', () => {
+  const someLoudness = fc.array(fc.double({ min: -45, max: -5, noNaN: true }), { minLength: 1, maxLength: 24 }).map((levels) =>
+    // Stretches of a quarter of a minute, as songs have them.
+    levels.flatMap((level) => Array.from({ length: 15 }, () => level)),
+  )
+  const someDrive = fc.record(
+    { energy: fc.constantFrom(1 as const, 2 as const, 3 as const, 4 as const, 5 as const), loudness: someLoudness },
+    { requiredKeys: [] },
+  )
+
+  it('is a ride that opens again, whole on its music, with no problem and hardly a warning, and the same for the same seed', () => {
+    fc.assert(
+      fc.property(arbitrarySongList, fc.array(someDrive, { minLength: 20, maxLength: 20 }), fc.integer(), (ride, known, seed) => {
+        const drives = new Map(ride.sections.map(({ song }, index) => [song!.id, known[index]!]))
+        const { ride: drafted } = roughIn(ride, { seed, drives })!
+        expect(roughIn(ride, { seed, drives })!.ride).toEqual(drafted)
+        const report = computeRide(drafted)
+        expect(parseRide(JSON.parse(JSON.stringify(drafted))).ok).toBe(true)
+        expect(report.findings.filter(({ severity }) => severity === 'problem')).toEqual([])
+        expect(report.findings.filter(({ severity }) => severity === 'warning').length).toBeLessThanOrEqual(3)
+        for (const { open, beyond, counts, aligned } of report.sections) {
+          expect(beyond).toBe(0)
+          expect(counts ? open : open < 1).toBe(counts ? 0 : true)
+          if (counts) expect(aligned ?? 1).toBe(1)
+        }
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('works where a song is loud and eases where it is quiet', () => {
+    const drives = new Map(twelveSongs().sections.map(({ song }) => [song!.id, { loudness: verseAndChorus(-20, -10) }]))
+    const { ride, songs } = roughIn(twelveSongs(), { seed: 1, aim: 'climbs', drives })!
+    const blocks = computeRide(ride).blocks.filter(({ section, block }) => section === 2 && block.terrain === 'hill')
+    const song = ride.sections[2]!.song!
+    const chorus = (from: number, to: number) => {
+      const middle = (secondAt(song.grid!, from) + secondAt(song.grid!, to)) / 2
+      return Math.floor(middle / 30) % 2 === 1
+    }
+    const [loud, quiet] = [true, false].map((wanted) =>
+      blocks.filter(({ countFrom, countTo }) => chorus(countFrom!, countTo!) === wanted).map(({ block }) => block.effort.to),
+    )
+    expect(Math.min(...loud!)).toBeGreaterThan(Math.max(...quiet!) - 0.1)
+    expect(songs[2]!.text).toMatch(/It is loud from 0:\d\d/)
+  })
+
+  it('finishes on the most driving song about there, and recovers on the calmest', () => {
+    const plain = roughIn(twelveSongs(), { seed: 1 })!
+    const finishOf = ({ songs }: typeof plain) => songs.findIndex(({ text }) => text.includes(', the finish'))
+    const recoveryOf = ({ songs }: typeof plain) => songs.findIndex(({ text }) => text.includes(': recovery'))
+    const [finish, recovery] = [finishOf(plain), recoveryOf(plain)]
+    const driven = (index: number, energy: 1 | 5) => {
+      const drives = new Map(twelveSongs().sections.map(({ song }, at) => [song!.id, { energy: at === index ? energy : (3 as const) }]))
+      return roughIn(twelveSongs(), { seed: 1, drives })!
+    }
+    expect(recoveryOf(driven(recovery + 1, 1))).toBe(recovery + 1)
+    const later = driven(recovery + 1, 1)
+    expect(finishOf(later)).toBe(finish)
+    expect(later.songs[recovery + 1]!.text).toContain('energy 1 of 5')
+  })
+
+  it('is another one for another seed, and none of it depends on what is known of songs that are no longer there', () => {
+    const drives = new Map(twelveSongs().sections.map(({ song }) => [song!.id, { loudness: verseAndChorus(-20, -10) }]))
+    const drafts = [1, 2, 3, 4, 5, 6].map((seed) => JSON.stringify(roughIn(twelveSongs(), { seed, drives })!.ride))
+    expect(new Set(drafts).size).toBe(6)
+    expect(roughIn(twelveSongs(), { seed: 1, drives: new Map([['gone', { energy: 5 as const }]]) })!.ride).toEqual(
+      roughIn(twelveSongs(), { seed: 1 })!.ride,
+    )
   })
 })
 

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import { AIMS, type Aim, readAim } from '#engine/roughIn/aims.ts'
 import { roughIn } from '#engine/roughIn/roughIn.ts'
 import { Proposal } from '#features/drafting/proposals/Proposal.tsx'
+import { useDrives } from '#features/drafting/proposals/useDrives.ts'
 import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
 import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
@@ -35,7 +36,8 @@ export function RoughIn({ onShow, onClose }: { onShow: (sectionId: string) => vo
   const [seed, setSeed] = useState(1)
   const [chosenAim, setAim] = useState<Aim>()
   const aim = chosenAim ?? readAim(ride?.aim)
-  const draft = useMemo(() => ride && roughIn(ride, { seed, aim }), [ride, seed, aim])
+  const drives = useDrives(ride)
+  const draft = useMemo(() => ride && roughIn(ride, { seed, aim, drives }), [ride, seed, aim, drives])
   useHeldPreview(draft?.command ?? null)
   if (!ride) return null
 
@@ -74,7 +76,10 @@ export function RoughIn({ onShow, onClose }: { onShow: (sectionId: string) => vo
               step={(value, direction) => Math.min(MOST_DRAFTS, Math.max(1, value + direction))}
             />
           </div>
-          <p className="panel-note">The same number gives the same draft. Songs that have blocks stay as they are.</p>
+          <p className="panel-note">
+            The same number gives the same draft. Songs that have blocks stay as they are.
+            {drives.size > 0 && ' Where a song’s sound or energy is known, it decides what is a peak and what is work.'}
+          </p>
           <ul className="proposal-list">
             {draft.arc.map((text) => (
               <li key={text}>{text}</li>

@@ -1,9 +1,15 @@
-import { useMemo, useState } from 'react'
-import { rankSongs } from '#engine/fit/rankSongs.ts'
+import { useEffect, useMemo, useState } from 'react'
+import { type Constants, constantsOf } from '#engine/constants.ts'
+import { energyWanted } from '#engine/fit/energyWanted.ts'
+import { legsWanted, rankSongs } from '#engine/fit/rankSongs.ts'
 import { sayRank } from '#engine/fit/sayRank.ts'
+import { energyOf } from '#engine/loudness/energyOf.ts'
+import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
 import type { Section, Song, StrikesPerBeat } from '#plan/model.ts'
 import { findSongs, forRide, onShelf, type ShelfSong, songKey } from '#plan/shelfSong.ts'
+import type { SongSound } from '#plan/songSound.ts'
+import type { TaughtClass } from '#plan/taught.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import './shelfSongs.css'
@@ -36,9 +42,20 @@ export function KeepSong({ song }: { song: Song }) {
  */
 export function ShelfSongs({ section, onTaken }: { section: Section; onTaken: () => void }) {
   const store = useAppStore()
-  const songs = useApp((state) => state.songs)
+  const shelf = useApp((state) => state.songs)
+  const sounds = useApp((state) => state.sounds)
+  const taught = useApp((state) => state.taught)
+  const houseRules = useApp((state) => state.shown?.houseRules)
   const [chosen, setChosen] = useState<{ id: string; song: Song } | null>(null)
-  const offered = useMemo(() => offersFor(section, songs), [section, songs])
+  const known = useMemo(
+    () => ({ shelf, sounds, lately: playedIn(taught), rules: constantsOf({ houseRules }) }),
+    [shelf, sounds, taught, houseRules],
+  )
+  const offered = useMemo(() => offersFor(section, known), [section, known])
+  useEffect(() => {
+    void store.getState().wantSounds(shelf.flatMap(({ song }) => song.fingerprint ?? []))
+    if (store.getState().taught.length === 0) void store.getState().refreshTaught()
+  }, [store, shelf])
   if (offered.length === 0) return null
   return (
     <div className="panel-shelf">
@@ -74,16 +91,43 @@ interface Offer {
   strikes?: StrikesPerBeat
 }
 
-function offersFor(section: Section, shelf: readonly ShelfSong[]): Offer[] {
+/** What is known of songs beside themselves. */
+interface Known {
+  shelf: readonly ShelfSong[]
+  sounds: ReadonlyMap<string, SongSound>
+  /** Keys of songs played in the last classes. */
+  lately: ReadonlySet<string>
+  rules: Constants
+}
+
+function offersFor(section: Section, { shelf, sounds, lately, rules }: Known): Offer[] {
   const others = shelf.filter(({ song }) => !section.song || songKey(song) !== songKey(section.song))
+  const energies = new Map(others.flatMap((kept) => entryOf(kept.song.id, driveOf(kept, sounds))))
+  const own = section.song && shelf.find(({ song }) => songKey(song) === songKey(section.song!))
+  const wanted = (own && driveOf(own, sounds)) ?? energyWanted(section.blocks)
+  const recent = new Set(others.filter(({ song }) => lately.has(songKey(song))).map(({ song }) => song.id))
   const ranked = rankSongs(
     section,
     others.map(({ song }) => song),
+    { energies, recent, rules, ...(wanted && { wanted }) },
   ).map((rank) => ({
     kept: others.find(({ song }) => song === rank.song)!,
-    why: sayRank(section, rank),
-    ...(section.song?.grid && { strikes: rank.strikesPerBeat }),
+    why: sayRank(section, rank, rules),
+    ...(legsWanted(section, rules) && { strikes: rank.strikesPerBeat }),
   }))
   const rest = findSongs(others, '', 'title').filter((kept) => !ranked.some((other) => other.kept === kept))
   return [...ranked, ...rest.map((kept): Offer => ({ kept, why: kept.song.grid ? '' : 'no tempo known' }))].slice(0, OFFERED)
 }
+
+const driveOf = ({ song, energy }: ShelfSong, sounds: Known['sounds']): Energy | undefined =>
+  energyOf(song, { energy, loudness: sounds.get(song.fingerprint ?? '')?.loudness })
+
+const entryOf = <V,>(key: string, value: V | undefined): [string, V][] => (value === undefined ? [] : [[key, value]])
+
+/** Classes whose songs count as played lately. */
+const LATELY = 4
+
+const playedIn = (log: readonly TaughtClass[]): Set<string> =>
+  new Set(
+    log.slice(0, LATELY).flatMap(({ sections }) => sections.filter(({ song, outcome }) => song && outcome !== 'skipped').map(songKey)),
+  )

@@ -1,0 +1,37 @@
+import { type Loudness, meanLoudness } from '#engine/loudness/meanLoudness.ts'
+import { secondAt } from '#plan/beatGrid.ts'
+import type { Seconds } from '#units/units.ts'
+import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
+import type { Stretch } from './stretches.ts'
+
+/** Between a song's quiet phrases and its loud ones, LU, from which on it has a form that can be heard (common practice). */
+const LEAST_SPREAD = 2
+/** Most of a song that counts as loud: riders have to come down in it (common practice). */
+const MOST_UP = 0.6
+
+/**
+ * A song's louder and quieter stretches in whole phrases: louder than half-way between its quietest and loudest tenth,
+ * and the loudest three fifths at most. Null where it is about as loud throughout.
+ *
+ * @param eights to be laid out, from the stretch's first count
+ * @param loudness of the song's seconds from its start, LUFS
+ */
+export function heardForm(stretch: Stretch, eights: number, loudness: Loudness): Segment[] | null {
+  const starts = Array.from({ length: Math.ceil(eights / PHRASE_EIGHTS) }, (_, phrase) => phrase * PHRASE_EIGHTS)
+  const sizes = starts.map((start) => Math.min(PHRASE_EIGHTS, eights - start))
+  const levels = starts.map((start, phrase) => meanLoudness(loudness, secondOf(stretch, start), secondOf(stretch, start + sizes[phrase]!)))
+  const known = levels.filter((level) => level !== undefined).toSorted((a, b) => a - b)
+  const [quiet, loud] = [at(known, 0.1), at(known, 0.9)]
+  if (quiet === undefined || loud === undefined || loud - quiet < LEAST_SPREAD) return null
+  const line = Math.max((quiet + loud) / 2, at(known, 1 - MOST_UP)!)
+  // What lies beyond the sound that is known is quiet.
+  return sizes.map((size, phrase) => ({ eights: size, up: (levels[phrase] ?? line) > line }))
+}
+
+const at = (sorted: readonly number[], share: number): number | undefined => sorted[Math.round(share * (sorted.length - 1))]
+
+/** The second of the song at which an eight of a stretch begins. */
+function secondOf({ section, eightAmount, eightSeconds }: Stretch, eight: number): Seconds {
+  const grid = section.song?.grid
+  return grid ? secondAt(grid, (section.inCount ?? 0) + eight * eightAmount) : eight * eightSeconds
+}

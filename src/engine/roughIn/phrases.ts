@@ -1,0 +1,8 @@
+/** Eights in a phrase; a segment is no shorter where the song allows it. */
+export const PHRASE_EIGHTS = 4
+
+/** A quieter or a louder stretch of a song, in whole eights. */
+export interface Segment {
+  eights: number
+  up: boolean
+}
