@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
-import { formatStart } from '#plan/songPlace.ts'
+import { BeatTools } from '#features/drafting/panel/section/BeatTools.tsx'
 import { type Rehearsing, useRehearsal } from '#features/drafting/rehearsal/RehearsalContext.ts'
 import { createSlots } from '#features/drafting/rehearsal/slots.ts'
 import { countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section, Song } from '#plan/model.ts'
+import { formatStart } from '#plan/songPlace.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
@@ -34,6 +35,14 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
   const isMine = state.sectionId === section.id
   const plays = isMine && state.phase !== 'still'
   const inPoint = Math.max(0, secondAt(grid, section.inCount ?? 0))
+  // What is heard here is stopped here: it ends with its panel.
+  useEffect(
+    () => () => {
+      const { sectionId, phase } = hearing.snapshot()
+      if (sectionId === section.id && phase !== 'still') hearing.stop()
+    },
+    [hearing, section.id],
+  )
   return (
     <section className="panel-group hear-beat" aria-label="hear the beat">
       <p className="hear-beat-row">
@@ -70,7 +79,8 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
         </>
       )}
       {plays && (
-        <div className="panel-edit-only">
+        <div className="panel-edit-only hear-beat-more">
+          <BeatTools sectionId={section.id} grid={grid} />
           <MarkButtons rehearsing={rehearsing} />
           <TapOnes key={section.id} rehearsing={rehearsing} sectionId={section.id} grid={grid} />
         </div>
