@@ -90,6 +90,30 @@ describe('clicks', () => {
     )
   })
 
+  it('leave none behind and lose none where one goes elsewhere again and again', async () => {
+    const visit = fc.record({
+      from: fc.double({ min: 0, max: 50, noNaN: true }),
+      passes: fc.array(fc.double({ min: 0.001, max: 0.19, noNaN: true }), { maxLength: 12 }),
+    })
+    await fc.assert(
+      fc.asyncProperty(arbitraryGrid, fc.array(visit, { minLength: 1, maxLength: 6 }), async (grid, visits) => {
+        const { card, player } = playing()
+        const tune = score(grid, false)
+        for (const { from, passes } of visits) {
+          const before = new Set(card.clicks())
+          await player.play(tune, from)
+          const start = card.now + 0.06
+          for (const pass of passes) card.pass(pass)
+          player.stop()
+          const sounded = card.clicks().filter((click) => !before.has(click))
+          const due = tune.clicks(from, Math.min(60, from + Math.max(0, card.now - start)))
+          expect(sounded.map(({ when }) => when)).toEqual(due.map(({ at }) => expect.closeTo(start + at - from, 6)))
+        }
+      }),
+      { numRuns: 60 },
+    )
+  })
+
   it('that were given ahead are taken back on stopping and on going elsewhere', async () => {
     const { card, player } = playing()
     await player.play(score(), 0)

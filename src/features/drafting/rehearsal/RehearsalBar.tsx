@@ -1,4 +1,4 @@
-import { useState, useSyncExternalStore } from 'react'
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
 import { nameOfItem } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
@@ -25,6 +25,7 @@ function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalS
   const isShaky = useApp(({ shown }) => blockId !== null && (shown?.shaky?.includes(blockId) ?? false))
   const { phase, way } = state
   const runs = phase === 'playing' || phase === 'opening'
+  const { buttons, close } = useFocusInBar(rehearsal)
   return (
     <section className="rehearsal" aria-label="rehearse" data-phase={phase}>
       {!cautioned && (
@@ -36,7 +37,7 @@ function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalS
         </p>
       )}
       <div className="rehearsal-row">
-        <div className="rehearsal-buttons">
+        <div className="rehearsal-buttons" ref={buttons}>
           <Button tone="solid" onClick={rehearsal.toggle}>
             {runs ? 'pause' : phase === 'waiting' ? 'go on' : phase === 'ended' ? 'play again' : 'play'}
           </Button>
@@ -64,7 +65,7 @@ function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalS
           from the start
         </Button>
         <Habits />
-        <Button tone="quiet" onClick={rehearsal.close}>
+        <Button tone="quiet" onClick={close}>
           close
         </Button>
       </div>
@@ -72,6 +73,21 @@ function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalS
     </section>
   )
 }
+
+/** The focus goes from the button that opens the bar to what plays, and back again when the bar is closed. */
+function useFocusInBar(rehearsal: Rehearsal) {
+  const buttons = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (document.activeElement?.matches(OPENER)) buttons.current?.querySelector('button')?.focus({ preventScroll: true })
+  }, [])
+  const close = () => {
+    rehearsal.close()
+    document.querySelector<HTMLElement>(OPENER)?.focus({ preventScroll: true })
+  }
+  return { buttons, close }
+}
+
+const OPENER = '[data-rehearse]'
 
 /** What is going on, in words. */
 function useStateWords({ phase, way }: RehearsalState): string {

@@ -11,7 +11,7 @@ export function RehearseButton({ rehearsal }: { rehearsal: Rehearsal }) {
   const isOpen = useIsRehearsed(rehearsal)
   const press = () => (isOpen ? rehearsal.close() : rehearsal.open(startOfSelection(store.getState()) ?? 0))
   return (
-    <Button tone="quiet" pressed={isOpen} disabled={isEmpty && !isOpen} onClick={press}>
+    <Button tone="quiet" data-rehearse="" pressed={isOpen} disabled={isEmpty && !isOpen} onClick={press}>
       rehearse
     </Button>
   )

@@ -1,5 +1,5 @@
 import type { Plan } from '#engine/leading/led.ts'
-import { type Course, courseTimeOf, rideTimeAt } from '#engine/rehearsal/course.ts'
+import { type Course, courseTimeOf, piecesOf, rideTimeAt } from '#engine/rehearsal/course.ts'
 import { courseOfBlock, courseOfRide, shakyLegs } from '#engine/rehearsal/courses.ts'
 import { backFrom, blockAt, nextBlockFrom } from '#engine/rehearsal/jumps.ts'
 import { placeAt, timeOf } from '#engine/rehearsal/ridePlace.ts'
@@ -40,6 +40,8 @@ export function createRehearsal(store: AppStore, deck: Deck) {
   let standing: Seconds = 0
   let plan = planOf(store.getState())
   let course: Course = { legs: [], repeats: false }
+  /** The second of the course up to which cues have been said. */
+  let spokenTo: Seconds = 0
   /** Another one for every start and stop: what was begun before it no longer counts. */
   let turn = 0
   const listeners = new Set<() => void>()
@@ -53,7 +55,10 @@ export function createRehearsal(store: AppStore, deck: Deck) {
   }
 
   const hand: Hand = {
-    onTick: (at) => plan && speaker.reach(plan, rideTimeAt(course, at)),
+    onTick: (at) => {
+      if (plan) for (const { from, to } of piecesOf(course, spokenTo, at)) speaker.played(plan, from, to)
+      spokenTo = Math.max(spokenTo, at)
+    },
     onEnd: () => {
       standing = course.legs.at(-1)?.to ?? 0
       speaker.hush()
@@ -97,7 +102,8 @@ export function createRehearsal(store: AppStore, deck: Deck) {
       return
     }
     standing = rideTimeAt(course, next.from)
-    speaker.start(standing)
+    speaker.hush()
+    spokenTo = next.from
     set({ open: true, phase: 'opening' })
     const mine = ++turn
     const plays = await deck.play(hand, scoreOf(plan), next.from, store.getState().rehearsalHabits.speed)
@@ -145,6 +151,7 @@ export function createRehearsal(store: AppStore, deck: Deck) {
       deck.follow(hand, (at) => {
         const now = courseFrom(next, way, moved(rideTimeAt(course, at)))
         course = now.course
+        spokenTo = Math.max(0, now.from - (at - spokenTo))
         return { score: scoreOf(next), at: now.from }
       })
       set({ way })

@@ -10,17 +10,15 @@ const TOO_LATE: Seconds = 1
 
 /** Says the cues of a ride while it plays. */
 export interface Speaker {
-  /** From here on; what was being said is broken off. */
-  start: (at: Seconds) => void
-  /** The ride is here now: whatever has begun since the last time is said. */
-  reach: (plan: Plan, at: Seconds) => void
+  /** A stretch of the ride has been played: whatever begins in it is said. */
+  played: (plan: Plan, from: Seconds, to: Seconds) => void
+  /** What was being said is broken off. */
   hush: () => void
 }
 
 /** Speaks with the voice and the habits of the store. How fast that voice is, it learns from every sentence. */
 export function createSpeaker(store: AppStore): Speaker {
   let pace = USUAL_PACE
-  let said: Seconds = 0
   let known: { plan: Plan; pace: number; speed: number; cues: Spoken[] } | null = null
 
   function cuesOf(plan: Plan): Spoken[] {
@@ -45,14 +43,9 @@ export function createSpeaker(store: AppStore): Speaker {
   }
 
   return {
-    start: (at) => {
-      store.getState().voice?.hush()
-      said = at
-    },
-    reach: (plan, at) => {
-      if (store.getState().rehearsalHabits.speaks)
-        for (const cue of cuesOf(plan)) if (cue.at >= said && cue.at < at && at - cue.at < TOO_LATE) say(cue)
-      said = at
+    played: (plan, from, to) => {
+      if (!store.getState().rehearsalHabits.speaks) return
+      for (const cue of cuesOf(plan)) if (cue.at >= from && cue.at < to && to - cue.at < TOO_LATE) say(cue)
     },
     hush: () => store.getState().voice?.hush(),
   }

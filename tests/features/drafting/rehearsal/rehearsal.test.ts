@@ -213,6 +213,15 @@ describe('spoken cues', () => {
     expect(said[1]!.rate).toBeGreaterThan(said[0]!.rate * 1.2)
   })
 
+  it('are said in every round of a block that is repeated', async () => {
+    const { rehearsal, pass, store, said } = await rehearsing((ride) => cue('c1', 'b', 'Down now', 'form').apply(ride))
+    store.getState().setRehearsalHabits({ speaks: true })
+    await rehearsal.playFrom(40)
+    rehearsal.toggleRepeat()
+    pass(32 * 3)
+    expect(said).toHaveLength(3)
+  })
+
   it('count in on the beats, are broken off on stopping and going elsewhere, and silent unless asked for', async () => {
     const { rehearsal, pass, store, said, state } = await rehearsing((ride) => cue('c1', 'b', '', 'countIn', 4).apply(ride))
     await rehearsal.playFrom(28)

@@ -12,6 +12,7 @@ import { MoreFields } from '#features/drafting/panel/block/MoreFields.tsx'
 import { MoveFields } from '#features/drafting/panel/block/MoveFields.tsx'
 import { OwnTotalRow } from '#features/drafting/panel/block/OwnTotalRow.tsx'
 import { ResistanceFields } from '#features/drafting/panel/block/ResistanceFields.tsx'
+import { ShakyRow } from '#features/drafting/panel/block/ShakyRow.tsx'
 import { ShowingNote } from '#features/drafting/panel/block/ShowingNote.tsx'
 import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
 import { playedNow, unitOfTotals } from '#features/drafting/panel/played.ts'
@@ -71,6 +72,7 @@ function BlockFields({ block }: { block: Block }) {
         {block.move && <ShowingNote blockId={block.id} />}
         <TextRow label="name" value={block.label} placeholder={block.terrain} longest={120} onChange={(label) => edit({ label })} />
         <SelectRow label="terrain" value={block.terrain} choices={TERRAIN_CHOICES} onChange={(terrain) => edit({ terrain })} />
+        <ShakyRow blockId={block.id} />
       </div>
       <CueList
         blockId={block.id}

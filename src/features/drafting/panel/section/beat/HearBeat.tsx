@@ -110,7 +110,7 @@ function Place({ rehearsing: { hearing }, section, song, grid }: HearBeatProps &
       const at =
         hearing.snapshot().sectionId === section.id ? hearing.secondAt(timestamp) : Math.max(0, secondAt(grid, section.inCount ?? 0))
       write({ clock: formatClock(Math.floor(at)), place: sayPlace(grid, at) })
-      if (slider.current && !held) slider.current.value = `${Math.round(at)}`
+      if (slider.current && !held) show(slider.current, at)
     })
   }, [hearing, section.id, section.inCount, grid, held])
   return (
@@ -127,13 +127,22 @@ function Place({ rehearsing: { hearing }, section, song, grid }: HearBeatProps &
           setHeld(false)
           hearing.seek(section.id, Number(event.currentTarget.value))
         }}
-        onKeyUp={(event) => hearing.seek(section.id, Number(event.currentTarget.value))}
+        onPointerCancel={() => setHeld(false)}
+        // By key at once; by pointer where it is let go.
+        onChange={(event) => !held && hearing.seek(section.id, Number(event.currentTarget.value))}
       />
       <p>
         <b data-slot="clock" /> <span data-slot="place" />
       </p>
     </div>
   )
+}
+
+function show(slider: HTMLInputElement, at: Seconds): void {
+  const second = `${Math.round(at)}`
+  if (slider.value === second && slider.ariaValueText !== null) return
+  slider.value = second
+  slider.ariaValueText = formatClock(Math.round(at))
 }
 
 /** "eight 12, count 3" */
