@@ -1,52 +1,42 @@
 import type { BeatHints, Beats } from '#plan/heardSong.ts'
-import { beatsOf } from './beatsOf.ts'
+import { beatsInSteps } from './beatsInSteps.ts'
+import { finished } from './finished.ts'
 import { harmonyInSteps } from './harmony.ts'
 import { heardOf } from './heard.ts'
 import { onsetsInSteps } from './onsets.ts'
-import { soundingFrom } from './soundingFrom.ts'
+import { openingInSteps } from './openingInSteps.ts'
+import { scaled } from './scaled.ts'
 
 /** Seconds a song needs to be given a beat. */
 export const SHORTEST = 4
-/** Share of the work that hearing onsets takes, and chords. */
-const ONSETS_SHARE = 0.55
-const CHORDS_SHARE = 0.3
+/** Shares of the work: hearing where it starts, onsets, and chords. */
+const OPENING = 0.05
+const ONSETS = 0.55
+const CHORDS = 0.25
+const REST = 1 - OPENING - ONSETS - CHORDS
 
 /**
- * Tempo, beats and bars of a song, in three steps: onsets in bands and change of harmony; guesses at the beat from
- * their repetitions, each fitted to the whole song as one grid of constant tempo, of which the likeliest is taken;
- * then the likeliest bar. Beats tracked freely say where the tempo does not hold; a song that drifts over much of its
- * length gets those beats instead. The relative error of a fitted tempo falls with the 3/2 power of the number of
- * beats.
+ * Tempo, beats, bars and eights of a song, in three steps: onsets in bands and change of harmony; guesses at the beat
+ * from their repetitions, each fitted to the whole song as one grid of constant tempo, of which the likeliest is taken;
+ * then the likeliest bar, and the bar that starts the eights. Beats tracked freely say where the tempo does not hold; a
+ * song that drifts over much of its length gets those beats instead. The relative error of a fitted tempo falls with
+ * the 3/2 power of the number of beats.
  *
  * @param samples mono, about −1 to 1
  * @param sampleRate Hz, 8000 or more
  * @returns null for a song too short or too quiet to have a beat
  */
-export function analyseBeats(samples: Float32Array, sampleRate: number, hints: BeatHints = {}): Beats | null {
-  const steps = analyseInSteps(samples, sampleRate, hints)
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-  }
-}
+export const analyseBeats = (samples: Float32Array, sampleRate: number, hints: BeatHints = {}): Beats | null =>
+  finished(analyseInSteps(samples, sampleRate, hints))
 
 /** `analyseBeats` in steps of some milliseconds, each yielding the share done, 0 to 1; dropping the generator aborts it. */
 export function* analyseInSteps(samples: Float32Array, sampleRate: number, hints: BeatHints = {}): Generator<number, Beats | null> {
   const length = samples.length / sampleRate
   if (!(length >= SHORTEST)) return null
-  const onsets = yield* scaled(onsetsInSteps(samples, sampleRate), 0, ONSETS_SHARE)
+  const opening = yield* scaled(openingInSteps(samples, sampleRate), 0, OPENING)
+  const onsets = yield* scaled(onsetsInSteps(samples, sampleRate), OPENING, ONSETS)
   if (!onsets.all.some((value) => value > 0)) return null
-  const harmony = yield* scaled(harmonyInSteps(samples, sampleRate), ONSETS_SHARE, CHORDS_SHARE)
+  const harmony = yield* scaled(harmonyInSteps(samples, sampleRate), OPENING + ONSETS, CHORDS)
   const heard = heardOf(onsets, harmony)
-  yield ONSETS_SHARE + CHORDS_SHARE
-
-  return beatsOf(heard, { length, opening: soundingFrom(samples, sampleRate), window: hints.window })
-}
-
-function* scaled<T>(steps: Generator<number, T>, from: number, share: number): Generator<number, T> {
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-    yield from + step.value * share
-  }
+  return yield* scaled(beatsInSteps(heard, { length, opening, window: hints.window }), 1 - REST, REST)
 }

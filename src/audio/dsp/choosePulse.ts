@@ -16,12 +16,22 @@ const SAME = 0.06
 
 /**
  * The grid of constant tempo that is most likely the beat, and its odds against all others, 0 to 1. A tempo outside
- * the window gives way to its double or half inside it: which of them is ridden is a choice, not a hearing.
+ * the window gives way to its double or half inside it: which of them is ridden is a choice, not a hearing. Yields the
+ * share done, 0 to 1.
  */
-export function choosePulse(heard: Heard, window?: TempoWindow, weights: Weights = PULSE_WEIGHTS): { line: Line; odds: number } {
-  const lines = pulseGuesses(heard)
-  if (lines.length === 0) return { line: { period: 0.5, start: 0 }, odds: 0 }
-  const scores = new Map(lines.map((line) => [line, scoreOf(pulseTraits(heard, line), weights)]))
+export function* choosePulseInSteps(
+  heard: Heard,
+  window?: TempoWindow,
+  weights: Weights = PULSE_WEIGHTS,
+): Generator<number, { line: Line; odds: number }> {
+  const scores = new Map<Line, number>()
+  const periods = candidatePeriods(heard.rhythm)
+  for (const [done, period] of periods.entries()) {
+    yield done / periods.length
+    for (const line of gridsOf(heard, period, [...scores.keys()])) scores.set(line, scoreOf(pulseTraits(heard, line), weights))
+  }
+  if (scores.size === 0) return { line: { period: 0.5, start: 0 }, odds: 0 }
+  const lines = [...scores.keys()]
   const scoreOfLine = (line: Line) => scores.get(line)!
   const likeliest = choose(lines, scoreOfLine, same)
   if (!window || isIn(window, likeliest.best)) return { line: likeliest.best, odds: likeliest.odds }
@@ -32,11 +42,16 @@ export function choosePulse(heard: Heard, window?: TempoWindow, weights: Weights
 /** Every grid that may be a song's beat: one for each likely period and each place of its first beat. */
 export function pulseGuesses(heard: Heard): Line[] {
   const lines: Line[] = []
-  for (const period of candidatePeriods(heard.rhythm)) {
-    for (const turn of TURNS) {
-      const line = fitGrid(heard.curve, heard.onsets.rate, period, turn)
-      if (!lines.some((other) => same(other, line))) lines.push(line)
-    }
+  for (const period of candidatePeriods(heard.rhythm)) lines.push(...gridsOf(heard, period, lines))
+  return lines
+}
+
+/** The grids of one period that are not among those known. */
+function gridsOf(heard: Heard, period: number, known: readonly Line[]): Line[] {
+  const lines: Line[] = []
+  for (const turn of TURNS) {
+    const line = fitGrid(heard.curve, heard.onsets.rate, period, turn)
+    if (![...known, ...lines].some((other) => same(other, line))) lines.push(line)
   }
   return lines
 }

@@ -4,13 +4,17 @@ export interface Sound {
   rate: number
 }
 
+/** New samples between two words on how far it is: some milliseconds of work. */
+const STEP = 2 ** 18
+
 /**
  * Sound at the n-th part of its rate: each new sample is the mean of 2n old ones under a triangle, which takes enough
- * off above half the new rate for onsets and chords to be heard. The sound itself where n is 1.
+ * off above half the new rate for onsets and chords to be heard. The sound itself where n is 1. Yields the share done,
+ * 0 to 1.
  */
-export function downsample({ samples, rate }: Sound, n: number): Sound {
+export function* downsampleInSteps({ samples, rate }: Sound, n: number): Generator<number, Sound> {
   if (n <= 1) return { samples, rate }
-  const weights = Array.from({ length: 2 * n - 1 }, (_, i) => (n - Math.abs(i - n + 1)) / (n * n))
+  const weights = Float64Array.from({ length: 2 * n - 1 }, (_, i) => (n - Math.abs(i - n + 1)) / (n * n))
   const length = Math.floor(samples.length / n)
   const out = new Float32Array(length)
   for (let i = 0; i < length; i++) {
@@ -18,6 +22,7 @@ export function downsample({ samples, rate }: Sound, n: number): Sound {
     const from = i * n - n + 1
     for (let k = Math.max(0, -from); k < weights.length && from + k < samples.length; k++) sum += weights[k]! * samples[from + k]!
     out[i] = sum
+    if ((i + 1) % Math.ceil(STEP / n) === 0) yield i / length
   }
   return { samples: out, rate: rate / n }
 }

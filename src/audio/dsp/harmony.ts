@@ -1,4 +1,5 @@
-import { downsample } from './downsample.ts'
+import { downsampleInSteps } from './downsample.ts'
+import { scaled } from './scaled.ts'
 import { framesOf, spectraInSteps } from './spectra.ts'
 
 /** Which notes sound and how much the chord changes, frame by frame; frame i is at i / rate seconds. */
@@ -18,6 +19,8 @@ const RATE = 5512.5
 /** Chords are slow: 25 frames a second, heard in 370 ms, compared over 160 ms to both sides. */
 const FRAMING = { size: 2048, perSecond: 25 }
 const ASIDE = 4
+/** Share of the work that thinning the samples out takes. */
+const THINNING = 0.2
 /** Notes from about E2 to G6; lower ones cannot be told apart in so short a time. Hz. */
 const LOWEST = 82
 const HIGHEST = 1600
@@ -31,7 +34,7 @@ export const BASS_NOTES = 24
  * after Fujishima 1999, its change after Harte, Sandler and Gasser 2006; from memory). Yields the share done, 0 to 1.
  */
 export function* harmonyInSteps(samples: Float32Array, sampleRate: number): Generator<number, Harmony> {
-  const sound = downsample({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE)))
+  const sound = yield* scaled(downsampleInSteps({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE))), 0, THINNING)
   const { rate, count } = framesOf(sound, FRAMING)
   const width = sound.rate / FRAMING.size
   const first = Math.ceil(LOWEST / width)
@@ -42,11 +45,12 @@ export function* harmonyInSteps(samples: Float32Array, sampleRate: number): Gene
   const noteOf = Uint8Array.from({ length: bassEnd }, (_, k) => Math.max(0, Math.floor(12 * Math.log2((k * width) / BASS_LOWEST))))
   const chroma = new Float32Array(count * PITCHES)
   const bass = new Float32Array(count * BASS_NOTES)
-  yield* spectraInSteps(sound, FRAMING, bins, (frame, power) => {
+  const spectra = spectraInSteps(sound, FRAMING, bins, (frame, power) => {
     // The square root of the magnitude: a loud note is not to drown the others.
     for (let k = first; k < bins; k++) chroma[frame * PITCHES + pitchOf[k]!]! += Math.sqrt(Math.sqrt(power[k]!))
     for (let k = bassFirst; k < bassEnd; k++) bass[frame * BASS_NOTES + noteOf[k]!]! += Math.sqrt(Math.sqrt(power[k]!))
   })
+  yield* scaled(spectra, THINNING, 1 - THINNING)
   const change = new Float32Array(count)
   for (let frame = ASIDE; frame + ASIDE < count; frame++) {
     const at = (other: number) => chroma.subarray(other * PITCHES, (other + 1) * PITCHES)

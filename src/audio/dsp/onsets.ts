@@ -1,5 +1,6 @@
 import { type Band, makeBands } from './bands.ts'
-import { downsample } from './downsample.ts'
+import { downsampleInSteps } from './downsample.ts'
+import { scaled } from './scaled.ts'
 import { framesOf, spectraInSteps } from './spectra.ts'
 
 /** How strongly something starts to sound, frame by frame; frame i is at i / rate seconds. */
@@ -25,6 +26,8 @@ const RATE = 22_050
 const FRAMING = { size: 1024, perSecond: 100 }
 /** Compression of magnitudes relative to the song's mean: log(1 + g·x) (Klapuri 2006, from memory). */
 const GAIN = 8
+/** Share of the work that thinning the samples out takes. */
+const THINNING = 0.1
 /** Rise is measured over this many frames. */
 const BACK = 2
 
@@ -34,12 +37,12 @@ const BACK = 2
  * share done, 0 to 1.
  */
 export function* onsetsInSteps(samples: Float32Array, sampleRate: number): Generator<number, Onsets> {
-  const sound = downsample({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE)))
+  const sound = yield* scaled(downsampleInSteps({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE))), 0, THINNING)
   const { rate, count } = framesOf(sound, FRAMING)
   const bands = makeBands(sound.rate / FRAMING.size, FRAMING.size / 2)
   const levels = new Float32Array(count * bands.length)
   let total = 0
-  yield* spectraInSteps(sound, FRAMING, bands.at(-1)!.to, (frame, power) => {
+  const spectra = spectraInSteps(sound, FRAMING, bands.at(-1)!.to, (frame, power) => {
     for (let b = 0, place = frame * bands.length; b < bands.length; b++, place++) {
       const { from, to } = bands[b]!
       let sum = 0
@@ -47,6 +50,7 @@ export function* onsetsInSteps(samples: Float32Array, sampleRate: number): Gener
       total += levels[place] = Math.sqrt(sum)
     }
   })
+  yield* scaled(spectra, THINNING, 1 - THINNING)
   const mean = total / Math.max(1, levels.length) || 1
   for (let i = 0; i < levels.length; i++) levels[i] = Math.log1p((GAIN * levels[i]!) / mean)
   return { rate, ...rises(levels, bands, count), levels, bands: bands.length }

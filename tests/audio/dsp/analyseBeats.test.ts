@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { analyseBeats, analyseInSteps } from '#audio/dsp/analyseBeats.ts'
 import { fMeasure } from '#tests/bench/corpus/fMeasure.ts'
+import { composedSong } from '#tests/support/composed/composedSong.ts'
 import { madeSong } from '#tests/support/madeSong.ts'
 
 const heardOf = (song: ReturnType<typeof madeSong>, window?: { from: number; to: number }) =>
@@ -76,8 +77,38 @@ describe('the beat of a song', () => {
   it('comes in steps, each a share that does not fall', () => {
     const song = madeSong({ bpm: 120, seconds: 60 })
     const shares = [...analyseInSteps(song.samples, song.sampleRate)]
-    expect(shares.length).toBeGreaterThan(6)
+    expect(shares.length).toBeGreaterThan(20)
     expect(shares.every((share, i) => share >= (shares[i - 1] ?? 0) && share <= 1)).toBe(true)
+  })
+
+  it('reads no more of a longer song in one step, but takes more of them', () => {
+    const [short, long] = [12, 42].map((seconds) => {
+      const { samples, sampleRate } = madeSong({ bpm: 120, seconds })
+      const counted = countingReads(samples)
+      const steps = analyseInSteps(counted.samples, sampleRate)
+      const reads: number[] = []
+      while (!steps.next().done) reads.push(counted.sinceLast())
+      return { most: Math.max(...reads), steps: reads.length }
+    })
+    // Half a million samples, some read by two windows that overlap.
+    expect(short!.most).toBeLessThanOrEqual(2 ** 20)
+    expect(long!.most).toBeLessThanOrEqual(2 ** 20)
+    // A thousand frames of ten milliseconds at most in one step of hearing onsets.
+    expect(long!.steps - short!.steps).toBeGreaterThanOrEqual(3)
+  })
+
+  it('names eights that are ones, eight beats apart, where the parts of a song begin', () => {
+    const seeds = Array.from({ length: 12 }, (_, n) => 700 + n)
+    const right = seeds.filter((seed) => {
+      const song = composedSong(seed, { seconds: 60 })
+      const heard = analyseBeats(song.samples, song.sampleRate)!
+      expect(heard.downbeats).toEqual(expect.arrayContaining(heard.eights))
+      for (const [i, second] of heard.eights.entries()) {
+        if (i > 0) expect(heard.beats.indexOf(second) - heard.beats.indexOf(heard.eights[i - 1]!)).toBe(8)
+      }
+      return fMeasure(heard.eights, song.eights) > 0.9
+    })
+    expect(right.length).toBeGreaterThanOrEqual(8)
   })
 })
 
@@ -85,4 +116,22 @@ function click(): Float32Array {
   const samples = new Float32Array(441_000)
   samples.fill(0.9, 200_000, 200_050)
   return samples
+}
+
+/** Samples that count how often one of them is looked at. */
+function countingReads(samples: Float32Array): { samples: Float32Array; sinceLast: () => number } {
+  let reads = 0
+  const counted = new Proxy(samples, {
+    get: (target, key) => {
+      if (typeof key === 'string' && key <= '9') reads++
+      const value: unknown = Reflect.get(target, key, target)
+      return typeof value === 'function' ? value.bind(target) : value
+    },
+  })
+  const sinceLast = () => {
+    const count = reads
+    reads = 0
+    return count
+  }
+  return { samples: counted, sinceLast }
 }

@@ -2,6 +2,7 @@ import { accentsOn } from '#audio/dsp/accents.ts'
 import { barGuesses, barTraits } from '#audio/dsp/barTraits.ts'
 import { pulseGuesses } from '#audio/dsp/choosePulse.ts'
 import { EIGHT, eightGuesses, eightTraits } from '#audio/dsp/eightTraits.ts'
+import { finished } from '#audio/dsp/finished.ts'
 import { harmonyInSteps } from '#audio/dsp/harmony.ts'
 import { type Heard, heardOf } from '#audio/dsp/heard.ts'
 import { onsetsInSteps } from '#audio/dsp/onsets.ts'
@@ -54,11 +55,4 @@ export function choicesOf(song: Rendition, heard: Heard): Choices {
     })),
   )
   return { pulse, bar, eight }
-}
-
-function finished<T>(steps: Generator<number, T>): T {
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-  }
 }

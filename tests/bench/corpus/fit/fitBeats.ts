@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { beatsOf } from '#audio/dsp/beatsOf.ts'
-import type { CountWeights } from '#audio/dsp/chooseBar.ts'
+import { type BeatWeights, beatsInSteps } from '#audio/dsp/beatsInSteps.ts'
+import { finished } from '#audio/dsp/finished.ts'
 import type { Heard } from '#audio/dsp/heard.ts'
 import type { Weights } from '#audio/dsp/scoreOf.ts'
 import { type Choices, choicesOf, hear } from '#tests/bench/corpus/fit/choicesOf.ts'
@@ -10,10 +10,8 @@ import { composedRenditions, corpusRenditions, FITTED_SEEDS, FRESH_SEEDS, type R
 import { type Judged, judge } from '#tests/bench/corpus/judge.ts'
 import { headLine, lineOf } from '#tests/bench/corpus/table.ts'
 
-type AllWeights = { pulse: Weights } & CountWeights
-
 /** How each choice is fitted: units, ridge and rounds that did best on songs left out. */
-const FITTINGS: Record<keyof AllWeights, Fitting> = {
+const FITTINGS: Record<keyof BeatWeights, Fitting> = {
   pulse: { hidden: 6, ridge: 10, rounds: 300 },
   bar: { hidden: 4, ridge: 40, rounds: 250 },
   eight: { hidden: 0, ridge: 40, rounds: 250 },
@@ -57,7 +55,8 @@ export async function fitBeats(folder: string, out: string | null): Promise<void
   console.log(lineOf('songs fitted to', judged, null))
   const fresh = [...composedRenditions(FRESH_SEEDS)].map((song) => hearAgain({ song, heard: hear(song) }, weights))
   console.log(lineOf('fresh composed songs', fresh, null))
-  if (out) for (const name of Object.keys(FITTINGS) as (keyof AllWeights)[]) writeWeights(out, name, weights[name], counted(listened, name))
+  if (out)
+    for (const name of Object.keys(FITTINGS) as (keyof BeatWeights)[]) writeWeights(out, name, weights[name], counted(listened, name))
 }
 
 function listenTo(song: Rendition, isKept: boolean): Listened {
@@ -69,27 +68,27 @@ function listenTo(song: Rendition, isKept: boolean): Listened {
   }
 }
 
-function fitted(listened: readonly Listened[]): AllWeights {
-  const weightsOf = (name: keyof AllWeights): Weights => {
+function fitted(listened: readonly Listened[]): BeatWeights {
+  const weightsOf = (name: keyof BeatWeights): Weights => {
     const choices = listened.map(({ choices }) => choices[name]).filter((choice): choice is Choice => choice !== null)
     return fitWeights(choices, FITTINGS[name])
   }
   return { pulse: weightsOf('pulse'), bar: weightsOf('bar'), eight: weightsOf('eight') }
 }
 
-function hearAgain({ song, heard }: NonNullable<Listened['again']>, weights: AllWeights): Judged {
+function hearAgain({ song, heard }: NonNullable<Listened['again']>, weights: BeatWeights): Judged {
   const length = heard.curve.length / heard.onsets.rate
-  return judge({ ...song, file: '' }, beatsOf(heard, { length, opening: 0 }, weights))
+  return judge({ ...song, file: '' }, finished(beatsInSteps(heard, { length, opening: 0 }, weights)))
 }
 
-const counted = (listened: readonly Listened[], name: keyof AllWeights): { renditions: number; songs: number } => {
+const counted = (listened: readonly Listened[], name: keyof BeatWeights): { renditions: number; songs: number } => {
   const used = listened.filter(({ choices }) => choices[name])
   return { renditions: used.length, songs: new Set(used.map(({ id }) => id)).size }
 }
 
 function writeWeights(
   out: string,
-  name: keyof AllWeights,
+  name: keyof BeatWeights,
   weights: Weights,
   { renditions, songs }: { renditions: number; songs: number },
 ): void {

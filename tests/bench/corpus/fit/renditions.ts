@@ -21,7 +21,7 @@ const SECONDS = 50
 export function* corpusRenditions(folder: string): Generator<Rendition> {
   for (const known of knownSongs(folder)) {
     const song = loadSong(folder, known)
-    const weight = known.kind === 'synth' ? 0.3 : 0.6
+    const weight = known.kind === 'synth' ? 0.4 : 0.8
     yield { ...cutSong(song, cutOf(song.id)), weight, judged: true }
     yield { ...song, weight, judged: false }
     yield { ...cutSong(song, cutOf(`${song.id}b`), 0.92), weight, judged: false }

@@ -1,10 +1,11 @@
 import type { Beats, TempoWindow } from '#plan/heardSong.ts'
 import { type CountWeights, chooseBar } from './chooseBar.ts'
-import { choosePulse } from './choosePulse.ts'
+import { choosePulseInSteps } from './choosePulse.ts'
 import { driftsFrom } from './driftsFrom.ts'
 import { EIGHT } from './eightTraits.ts'
 import type { Line } from './fitLine.ts'
 import type { Heard } from './heard.ts'
+import { scaled } from './scaled.ts'
 import type { Weights } from './scoreOf.ts'
 import { trackBeats } from './trackBeats.ts'
 
@@ -12,6 +13,9 @@ import { trackBeats } from './trackBeats.ts'
 const UNSTEADY = 0.3
 /** A beat may sound this much before its place in the grid; seconds. */
 const EARLY = 0.07
+
+/** Share of the work that choosing the pulse takes. */
+const PULSE = 0.7
 
 /** What is known of a song besides what is heard. */
 export interface Known {
@@ -22,11 +26,18 @@ export interface Known {
   window?: TempoWindow | undefined
 }
 
-/** Tempo, beats, bars and eights of what is heard of a song, by the weights given; else by those of this build. */
-export function beatsOf(heard: Heard, { length, opening, window }: Known, weights?: { pulse: Weights } & CountWeights): Beats {
+/** How guesses are weighed. */
+export type BeatWeights = { pulse: Weights } & CountWeights
+
+/**
+ * Tempo, beats, bars and eights of what is heard of a song, by the weights given; else by those of this build. Yields
+ * the share done, 0 to 1.
+ */
+export function* beatsInSteps(heard: Heard, { length, opening, window }: Known, weights?: BeatWeights): Generator<number, Beats> {
   const { rate } = heard.onsets
-  const { line, odds } = choosePulse(heard, window, weights?.pulse)
+  const { line, odds } = yield* scaled(choosePulseInSteps(heard, window, weights?.pulse), 0, PULSE)
   const tracked = trackBeats(heard.curve, line.period * rate).map((frame) => frame / rate)
+  yield (1 + PULSE) / 2
   const drifts = driftsFrom(tracked, line)
   const steady = drifts.reduce((sum, { from, to }) => sum + to - from, 0) <= UNSTEADY * length
 
