@@ -1,5 +1,6 @@
 import { analyzeFullBuffer } from 'realtime-bpm-analyzer'
 import { guess } from 'web-audio-beat-detector'
+import { browserSound } from '#audio/browserSound.ts'
 import { parseAnswer, type Question } from '#audio/protocol.ts'
 import type { Said } from '#tests/bench/corpus/judge.ts'
 
@@ -38,7 +39,7 @@ async function hear(tool: BrowserTool, address: string, cut: number): Promise<He
 
 /** As the page does it: a worker of its own for each song. */
 function inWorker(sound: AudioBuffer): Promise<Said | null> {
-  const worker = new Worker(new URL('#audio/analyse.worker.ts', import.meta.url), { type: 'module' })
+  const worker = browserSound.startWorker()
   const samples = sound.getChannelData(0).slice()
   const answer = new Promise<Said | null>((resolve, reject) => {
     worker.onerror = ({ message }) => reject(new Error(message))
