@@ -1,15 +1,15 @@
-import { readFile } from 'node:fs/promises'
-import { basename } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import type { Page } from '@playwright/test'
+import { clip, dropFiles, hum, textFile } from './support/dropFiles.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
-const CLIPS = fileURLToPath(new URL('../tests/audio/clips/', import.meta.url))
-/** The project's own song at four tempi, six seconds each; the first beat at 0.3 s. */
+/**
+ * The project's own song at four tempi, six seconds each; the first beat at 0.3 s. The section they are dropped on has a
+ * song at 172, so that the one at 96 is read at its double.
+ */
 const clips = [
   { file: 'clip-124.wav', bpm: 124 },
-  { file: 'clip-96.mp3', bpm: 96 },
+  { file: 'clip-96.mp3', bpm: 192 },
   { file: 'clip-132.ogg', bpm: 132 },
   { file: 'clip-110.flac', bpm: 110 },
 ]
@@ -26,34 +26,11 @@ async function openSection(page: Page): Promise<void> {
   await expect(region(page)).toBeVisible()
 }
 
-interface Dropped {
-  name: string
-  bytes: string
-}
-
-const read = async (file: string): Promise<Dropped> => ({
-  name: basename(file),
-  bytes: (await readFile(`${CLIPS}${file}`)).toString('base64'),
-})
-
-/** Files let go over the panel, as a file manager does it. */
-async function drop(page: Page, files: readonly Dropped[]): Promise<void> {
-  const transfer = await page.evaluateHandle((given) => {
-    const data = new DataTransfer()
-    for (const { name, bytes } of given) {
-      data.items.add(new File([Uint8Array.from(atob(bytes), (letter) => letter.charCodeAt(0))], name))
-    }
-    return data
-  }, files)
-  await region(page).dispatchEvent('dragover', { dataTransfer: transfer })
-  await region(page).dispatchEvent('drop', { dataTransfer: transfer })
-}
-
 for (const { file, bpm } of clips) {
   test(`the beat of ${file} comes to the song it is dropped on, as one step`, async ({ page }) => {
     await openSection(page)
     const before = await tempo(page).inputValue()
-    await drop(page, [await read(file)])
+    await dropFiles(page, region(page), [await clip(file)])
     await expect(hearings(page)).toHaveAttribute('data-hearing', 'heard', { timeout: 30_000 })
     await expect(tempo(page)).not.toHaveValue(before)
     const heard = Number(await tempo(page).inputValue())
@@ -66,10 +43,25 @@ for (const { file, bpm } of clips) {
   })
 }
 
+test('half and double stand beside what was heard, and a press reads the song so', async ({ page }) => {
+  await openSection(page)
+  await dropFiles(page, region(page), [await clip('clip-124.wav')])
+  await expect(hearings(page)).toHaveAttribute('data-hearing', 'heard', { timeout: 30_000 })
+  await hearings(page)
+    .getByRole('button', { name: /^half: / })
+    .click()
+  await expect.poll(async () => Math.abs(Number(await tempo(page).inputValue()) / 62 - 1)).toBeLessThan(0.01)
+  // The same file again is known, and changes nothing.
+  await dropFiles(page, region(page), [await clip('clip-124.wav', 'another name.wav')])
+  await expect(hearings(page)).toHaveText(/“another name.wav” was heard before/)
+  expect(Math.abs(Number(await tempo(page).inputValue()) / 62 - 1)).toBeLessThan(0.01)
+  await expect(region(page).getByLabel(/keep it on this machine \(\d+ kB\)/)).not.toBeChecked()
+})
+
 test('a broken file says so by name, and the others go on', async ({ page }) => {
   await openSection(page)
-  const broken = { name: 'torn tape.mp3', bytes: Buffer.from('no music at all').toString('base64') }
-  await drop(page, [broken, await read('clip-124.wav'), await read('clip-132.ogg')])
+  const broken = textFile('torn tape.mp3', 'no music at all')
+  await dropFiles(page, region(page), [broken, await clip('clip-124.wav'), await clip('clip-132.ogg')])
   await expect(hearings(page)).toHaveCount(3)
   await expect(hearings(page).nth(0)).toContainText('“torn tape.mp3” cannot be read as music by this browser.')
   await expect(hearings(page).nth(1)).toContainText(/“clip-124\.wav”: 12[34]/, { timeout: 30_000 })
@@ -82,31 +74,9 @@ test('a file that is being read can be stopped, and nothing changes', async ({ p
   await openSection(page)
   const before = await tempo(page).inputValue()
   // So long that it is still being read when the button is found, on any machine.
-  const long = { name: 'long.wav', bytes: wave(480).toString('base64') }
-  await drop(page, [long, await read('clip-124.wav')])
+  await dropFiles(page, region(page), [hum('long.wav', 480), await clip('clip-124.wav')])
   await hearings(page).nth(0).getByRole('button', { name: 'stop' }).click()
   await expect(hearings(page).nth(0)).toHaveText('“long.wav” was stopped.')
   await expect(hearings(page).nth(1)).toHaveAttribute('data-hearing', 'heard', { timeout: 30_000 })
   await expect(tempo(page)).toHaveValue(before)
 })
-
-/** A wave file of a hum, so many seconds long. */
-function wave(seconds: number): Buffer {
-  const rate = 8000
-  const samples = Buffer.alloc(seconds * rate)
-  for (let i = 0; i < samples.length; i++) samples[i] = 128 + Math.round(90 * Math.sin((2 * Math.PI * 110 * i) / rate))
-  const head = Buffer.alloc(44)
-  head.write('RIFF', 0)
-  head.writeUInt32LE(36 + samples.length, 4)
-  head.write('WAVEfmt ', 8)
-  head.writeUInt32LE(16, 16)
-  head.writeUInt16LE(1, 20)
-  head.writeUInt16LE(1, 22)
-  head.writeUInt32LE(rate, 24)
-  head.writeUInt32LE(rate, 28)
-  head.writeUInt16LE(1, 32)
-  head.writeUInt16LE(8, 34)
-  head.write('data', 36)
-  head.writeUInt32LE(samples.length, 40)
-  return Buffer.concat([head, samples])
-}

@@ -1,6 +1,12 @@
-import type { Page } from '@playwright/test'
+import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { Locator, Page } from '@playwright/test'
 import { barriers } from './support/barriers.ts'
-import { openRidewright } from './support/openRidewright.ts'
+import { CLIPS, clip, type Dropped, dropFiles, hum, textFile } from './support/dropFiles.ts'
+import { tabTo } from './support/keyboard.ts'
+import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
 const LIST = [128, 170, 132, 150, 140, 176, 90, 126, 160].map((bpm, i) => `Song ${i + 1}, Salt Lantern, 3:3${i}, ${bpm}`).join('\n')
@@ -83,3 +89,138 @@ async function tap(page: Page, times: number, apart: number): Promise<void> {
     await session.send('Input.dispatchKeyEvent', { type: 'keyUp', timestamp: timestamp + 0.05, ...key })
   }
 }
+
+const hearings = (page: Page): Locator => page.locator('.shelf-queue [data-hearing]')
+const row = (page: Page, name: RegExp): Locator => page.getByRole('row', { name })
+
+const fourClips = (): Promise<Dropped[]> =>
+  Promise.all([clip('clip-96.mp3'), clip('clip-132.ogg'), clip('clip-110.flac'), clip('clip-124.wav', 'Brass Otter - Quay.wav')])
+
+async function openSongs(page: Page): Promise<void> {
+  await openRidewright(page)
+  await page.getByRole('link', { name: 'songs' }).click()
+  await expect(page.getByRole('heading', { name: 'songs', level: 1 })).toBeVisible()
+}
+
+/** Drops files anywhere on the page. */
+const drop = (page: Page, files: readonly Dropped[]): Promise<void> => dropFiles(page, page.locator('main'), files)
+
+test('dropped files become songs under the names of their tags; what cannot be read says so, and the next time all are linked', async ({
+  page,
+}) => {
+  await openSongs(page)
+  const [first, ...others] = await fourClips()
+  await drop(page, [first!, textFile('torn tape.mp3', 'no music at all'), textFile('notes.txt', 'no music'), ...others])
+  await expect(hearings(page)).toHaveCount(5)
+  await axeClean(page)
+  await expect(page.locator('[data-hearing="heard"]')).toHaveCount(4, { timeout: 60_000 })
+  await expect(page.locator('[data-hearing="failed"]')).toHaveText('“torn tape.mp3” cannot be read as music by this browser.')
+  await expect(page.locator('.shelf-queue')).toContainText('4 files read, 1 cannot be read. 1 file left out, being no music.')
+  for (const [title, artist, bpm] of [
+    ['Brickworks Elevator', 'Nine Tin Kites', 96],
+    ['Low Tide', 'Salt Lantern', 132],
+    ['Slate Roof', 'Salt Lantern', 110],
+    ['Quay', 'Brass Otter', 124],
+  ] as const) {
+    await expect(row(page, new RegExp(title))).toContainText(artist)
+    const heard = Number(await row(page, new RegExp(title)).locator('[data-head="tempo"]').textContent())
+    expect(Math.abs(heard / bpm - 1), `${title}: ${heard} bpm`).toBeLessThan(0.01)
+    await expect(row(page, new RegExp(title)).getByRole('img', { name: `loudness of ${title} over its time` })).toBeVisible()
+  }
+  await axeClean(page)
+
+  await page.reload()
+  await ready(page)
+  await expect(row(page, /Low Tide/)).not.toContainText('file at hand')
+  await drop(page, await fourClips())
+  await expect(page.locator('[data-hearing="known"]')).toHaveCount(4, { timeout: 30_000 })
+  await expect(page.getByRole('row')).toHaveCount(5)
+  await expect(row(page, /Low Tide/)).toContainText('file at hand')
+})
+
+test('a folder is read with the folders in it, and what is no music stays out', async ({ page }) => {
+  const folder = await mkdtemp(join(tmpdir(), 'ridewright-songs-'))
+  await mkdir(join(folder, 'Side B'))
+  await cp(join(CLIPS, 'clip-132.ogg'), join(folder, 'clip-132.ogg'))
+  await cp(join(CLIPS, 'clip-110.flac'), join(folder, 'Side B/clip-110.flac'))
+  await writeFile(join(folder, 'cover.jpg'), 'no picture')
+  await openSongs(page)
+  const chooser = page.waitForEvent('filechooser')
+  await page.getByRole('button', { name: 'choose a folder…' }).click()
+  await (await chooser).setFiles(folder)
+  await expect(page.locator('[data-hearing="heard"]')).toHaveCount(2, { timeout: 60_000 })
+  await expect(page.locator('.shelf-queue')).toContainText('1 file left out, being no music.')
+  await expect(row(page, /Slate Roof/)).toBeVisible()
+  await rm(folder, { recursive: true })
+})
+
+test('reading two dozen files goes on in every place; one or all can be stopped, by key as well', async ({ page }) => {
+  await openRidewright(page)
+  const files = Array.from({ length: 24 }, (_, i) => hum(`take ${i + 1}.wav`, 60 + i))
+  await drop(page, files)
+  await expect(page.getByRole('status').filter({ hasText: '24 songs are being read for the shelf.' })).toBeVisible()
+  await expect(page.getByRole('button', { name: /^reading \d+ songs$/ })).toBeVisible()
+  await page.getByRole('button', { name: 'open the songs' }).click()
+  await expect(hearings(page)).toHaveCount(24)
+  await page.getByRole('button', { name: 'stop reading take 24.wav' }).click()
+  await expect(hearings(page).filter({ hasText: 'take 24.wav' })).toHaveAttribute('data-hearing', 'aborted')
+  await expect(page.locator('[data-hearing="heard"]').first()).toBeVisible({ timeout: 30_000 })
+  await page.getByRole('button', { name: 'choose a folder…' }).focus()
+  await tabTo(page, page.getByRole('button', { name: 'stop all' }), 5)
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('button', { name: /^reading/ })).toHaveCount(0)
+  await expect(hearings(page).filter({ hasText: 'take 23.wav' })).toHaveAttribute('data-hearing', 'aborted')
+  const heard = await page.locator('[data-hearing="heard"]').count()
+  await expect(page.locator('[data-hearing="aborted"]')).toHaveCount(24 - heard)
+  await expect(page.getByRole('row')).toHaveCount(heard + 1)
+  await page.getByRole('button', { name: 'clear the list' }).click()
+  await expect(hearings(page)).toHaveCount(0)
+})
+
+test('a song’s file is kept when asked, is there after a reload, and goes and comes back with its song', async ({ page }) => {
+  await openSongs(page)
+  await drop(page, [await clip('clip-132.ogg')])
+  await expect(row(page, /Low Tide/)).toContainText('file at hand', { timeout: 30_000 })
+  const dialog = page.getByRole('dialog', { name: 'edit Low Tide' })
+  const box = dialog.getByLabel('keep its file on this machine (33 kB)')
+  await page.getByRole('button', { name: 'edit Low Tide', exact: true }).click()
+  await expect(box).not.toBeChecked()
+  await box.check()
+  await axeClean(page)
+  await dialog.getByLabel('marks').fill('1 intro\n2 chorus')
+  await dialog.getByLabel('first beat').focus()
+  await dialog.getByRole('button', { name: 'keep on the shelf' }).click()
+  await expect(row(page, /Low Tide/)).toContainText('2 marks, file kept')
+
+  await page.reload()
+  await ready(page)
+  await expect(row(page, /Low Tide/)).toContainText('file kept')
+  await page.getByRole('button', { name: 'remove Low Tide from the shelf' }).click()
+  await expect(page.getByText('“Low Tide” is off the shelf, and its file is no longer kept.')).toBeVisible()
+  await expect(page.getByRole('button', { name: 'put it back' })).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(row(page, /Low Tide/)).toContainText('file kept')
+  await page.getByRole('button', { name: 'edit Low Tide', exact: true }).click()
+  await box.uncheck()
+  await dialog.getByRole('button', { name: 'leave it' }).click()
+  await expect(row(page, /Low Tide/)).toContainText('file at hand')
+})
+
+test('a ride and music dropped together each go their way, and the ride is offered the songs that fit, with the reasons', async ({
+  page,
+}) => {
+  const ride = await readFile(fileURLToPath(new URL('../public/demo/twenty-minute-spark.ride.json', import.meta.url)), 'utf8')
+  await openRidewright(page)
+  await drop(page, [textFile('spark.ride.json', ride), ...(await fourClips())])
+  await expect(page.locator('[data-curve="intent"]')).toBeVisible()
+  await expect(page.getByRole('button', { name: 'open the songs' })).toBeVisible()
+  await expect(page.getByRole('button', { name: /^reading/ })).toHaveCount(0, { timeout: 60_000 })
+  await page.locator('.song-head').first().click()
+  await page.getByText('swap the song', { exact: true }).click()
+  const offers = page.locator('.panel-shelf li')
+  await expect(offers).toHaveCount(4)
+  await expect(offers.first()).toContainText(
+    /(the same cadence|rpm (faster|slower)), .*eights? (shorter|longer), (as much|more|less) drive/,
+  )
+  await axeClean(page)
+})

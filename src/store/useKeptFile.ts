@@ -5,6 +5,7 @@ import { useApp, useAppStore } from './useApp.ts'
 export interface KeptFile {
   /** In bytes; null where the file is neither at hand nor kept, or where none can be kept. */
   size: number | null
+  /** Whether it is kept, or is being kept. */
   kept: boolean
   keep: (keep: boolean) => Promise<void>
 }
@@ -15,22 +16,27 @@ export function useKeptFile(fingerprint: string): KeptFile {
   const keepsFiles = useApp((state) => state.keepsSoundFiles)
   const kept = useApp((state) => state.keptSoundFiles.has(fingerprint))
   const atHand = useApp((state) => state.soundFiles.get(fingerprint))
+  const [wanted, setWanted] = useState<boolean | null>(null)
   const [stored, setStored] = useState<{ fingerprint: string; size: number } | null>(null)
   useEffect(() => {
     if (atHand || !kept) return
-    let wanted = true
+    let current = true
     void store
       .getState()
       .soundFile(fingerprint)
-      .then((file) => wanted && file && setStored({ fingerprint, size: file.size }))
+      .then((file) => current && file && setStored({ fingerprint, size: file.size }))
     return () => {
-      wanted = false
+      current = false
     }
   }, [store, fingerprint, atHand, kept])
   const known = kept && stored?.fingerprint === fingerprint ? stored.size : null
   return {
     size: keepsFiles ? (atHand?.size ?? known) : null,
-    kept,
-    keep: async (keep) => void (await (keep ? store.getState().keepSoundFile(fingerprint) : store.getState().dropSoundFile(fingerprint))),
+    kept: wanted ?? kept,
+    keep: async (keep) => {
+      setWanted(keep)
+      await (keep ? store.getState().keepSoundFile(fingerprint) : store.getState().dropSoundFile(fingerprint))
+      setWanted(null)
+    },
   }
 }

@@ -47,34 +47,32 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
         label="tempo"
         value={grid ? formatTempo(tempoOf(grid)) : ''}
         placeholder="bpm, if you know it"
-        hint={grid && <Octaves song={song} onChange={onChange} />}
+        hint={<Octaves song={song} onChange={onChange} />}
         onCommit={setTempo}
       />
-      {grid && <OnBeats song={song} grid={grid} onChange={onChange} />}
+      <OnBeats song={song} onChange={onChange} />
     </>
   )
 }
 
 function Octaves({ song, onChange }: SongBeatsProps) {
-  const bpm = tempoOf(song.grid!)
-  return (
-    <>
-      <Button tone="quiet" disabled={rescaledSong(song, 0.5) === song} onClick={() => onChange(rescaledSong(song, 0.5))}>
-        half: {formatNumber(bpm / 2, 2)} bpm
-      </Button>
-      <Button tone="quiet" disabled={rescaledSong(song, 2) === song} onClick={() => onChange(rescaledSong(song, 2))}>
-        double: {formatNumber(bpm * 2, 2)} bpm
-      </Button>
-    </>
-  )
+  return ([0.5, 2] as const).map((factor) => (
+    <Button key={factor} tone="quiet" disabled={rescaledSong(song, factor) === song} onClick={() => onChange(rescaledSong(song, factor))}>
+      {factor === 2 ? 'double' : 'half'}
+      {song.grid && `: ${formatNumber(tempoOf(song.grid) * factor, 2)} bpm`}
+    </Button>
+  ))
 }
 
-function OnBeats({ song, grid, onChange }: SongBeatsProps & { grid: BeatGrid }) {
+/** What needs a tempo. It keeps its place without one: a dialog that grew on leaving the tempo would move its buttons from under the pointer. */
+function OnBeats({ song, onChange }: SongBeatsProps) {
+  const { grid } = song
   const eight = eightOf(grid)
+  const disabled = grid === undefined
   const setFirst = (text: string) => {
     const read = parseFirstBeat(text)
     if (!read.ok) return read.problem
-    onChange({ ...song, grid: startingAt(grid, read.value) })
+    if (grid) onChange({ ...song, grid: startingAt(grid, read.value) })
     return null
   }
   const setMarks = (text: string) => {
@@ -91,17 +89,25 @@ function OnBeats({ song, grid, onChange }: SongBeatsProps & { grid: BeatGrid }) 
   }
   return (
     <>
-      <Field label="first beat" unit="s into the song" value={formatNumber(grid.anchors[0]![1], 3)} onCommit={setFirst} />
+      <Field
+        label="first beat"
+        unit="s into the song"
+        value={grid ? formatNumber(grid.anchors[0]![1], 3) : ''}
+        disabled={disabled}
+        onCommit={setFirst}
+      />
       <Select
         label="bars"
-        value={`${grid.beatsPerBar}`}
+        value={`${grid?.beatsPerBar ?? 4}`}
         choices={BARS}
-        onChange={(beats) => onChange({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
+        disabled={disabled}
+        onChange={(beats) => grid && onChange({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
       />
       <Select
         label="strikes"
         value={`${song.strikesPerBeat}`}
-        choices={strikeChoices(tempoOf(grid))}
+        choices={strikeChoices(grid && tempoOf(grid))}
+        disabled={disabled}
         onChange={(strikes) => onChange({ ...song, strikesPerBeat: STRIKES.find((each) => `${each}` === strikes) ?? null })}
       />
       <Field
@@ -110,6 +116,7 @@ function OnBeats({ song, grid, onChange }: SongBeatsProps & { grid: BeatGrid }) 
         value={formatMarks(song.marks ?? [], eight)}
         placeholder={'1 intro\n33 chorus'}
         hint="One a line: the eight it starts at, and its name."
+        disabled={disabled}
         onCommit={setMarks}
       />
       <Field
@@ -117,6 +124,7 @@ function OnBeats({ song, grid, onChange }: SongBeatsProps & { grid: BeatGrid }) 
         value={formatQuiet(song.quiet ?? [], eight)}
         placeholder="33–40, 65–72"
         hint="Eights to keep free of speech."
+        disabled={disabled}
         onCommit={setQuiet}
       />
     </>
@@ -125,11 +133,11 @@ function OnBeats({ song, grid, onChange }: SongBeatsProps & { grid: BeatGrid }) 
 
 const STRIKES: readonly StrikesPerBeat[] = [0.5, 1, 2, null]
 
-const strikeChoices = (bpm: number): Choice<string>[] =>
-  STRIKES.map((strikes) => ({
-    value: `${strikes}`,
-    label: strikes === null ? 'off the beat' : `${strikes === 0.5 ? '½' : strikes} a beat: ${formatNumber((bpm * strikes) / 2, 0)} rpm`,
-  }))
+const strikeChoices = (bpm: number | undefined): Choice<string>[] =>
+  STRIKES.map((strikes) => {
+    const rpm = bpm !== undefined && strikes !== null ? `: ${formatNumber((bpm * strikes) / 2, 0)} rpm` : ''
+    return { value: `${strikes}`, label: strikes === null ? 'off the beat' : `${strikes === 0.5 ? '½' : strikes} a beat${rpm}` }
+  })
 
 /** The grid moved so that its first beat falls at another second of the song; the beats keep their distances. */
 function startingAt(grid: BeatGrid, firstBeat: Seconds): BeatGrid {
