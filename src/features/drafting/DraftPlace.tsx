@@ -4,8 +4,8 @@ import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { type BlockPattern, PATTERNS } from '#plan/patterns.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { AfterDrawing } from '#ui/AfterDrawing.tsx'
 import { Button } from '#ui/Button.tsx'
-import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 import { addPattern, addSection } from './draftActions.ts'
 import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
@@ -35,7 +35,8 @@ export function DraftPlace() {
   const { offer, makeOffer, closeOffer } = useOffer()
   const playing = useRehearsing()
   useRehearsalKeys(playing?.rehearsing ?? null)
-  const afterDrawing = useAfterDrawing()
+  const drawn = useRef<(task: () => void) => void>(null)
+  const afterDrawing = useCallback((task: () => void) => drawn.current?.(task), [])
   const root = useRef<HTMLDivElement>(null)
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
@@ -205,6 +206,8 @@ export function DraftPlace() {
               <SelectionPanel onShow={show} />
             )}
           </aside>
+          {/* Behind everything else, which is then in its place. */}
+          <AfterDrawing ref={drawn} />
         </div>
       </StageDrag>
     </RehearsalContext.Provider>

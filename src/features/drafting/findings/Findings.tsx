@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useDeferredValue, useMemo, useState } from 'react'
 import type { Finding } from '#engine/report.ts'
 import { FindingFilter } from '#features/drafting/findings/FindingFilter.tsx'
 import { FindingRow } from '#features/drafting/findings/FindingRow.tsx'
@@ -25,8 +25,10 @@ export interface FindingsProps {
 export function Findings({ readOnly, onGo }: FindingsProps) {
   const store = useAppStore()
   // Of the committed ride or of the one received, never of a preview: rows that came and went during a drag could not be read.
-  const findings = useApp((state) => (state.received ?? state).report?.findings)
-  const ride = useApp((state) => (state.received ?? state).ride)
+  const noticed = useApp((state) => (state.received ?? state).report?.findings)
+  const judged = useApp((state) => (state.received ?? state).ride)
+  // The stage shows a change first.
+  const { findings, ride } = useDeferredValue(useMemo(() => ({ findings: noticed, ride: judged }), [noticed, judged]))
   const setAside = ride?.setAside
   const { open, later, aside } = useMemo(() => sortFindings(findings ?? [], setAside), [findings, setAside])
   const [filter, setFilter] = useState(EVERYTHING)

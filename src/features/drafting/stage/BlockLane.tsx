@@ -1,4 +1,4 @@
-import { type MouseEvent, memo, useMemo } from 'react'
+import { type MouseEvent, memo, useDeferredValue, useMemo } from 'react'
 import { isCrooked } from '#engine/findings/crookedBlock.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
@@ -41,6 +41,7 @@ export const BlockLane = memo(function BlockLane({
   onSelect,
   onSelectSection,
 }: BlocksProps) {
+  const later = useLater(report)
   const marks = useMemo(() => leaderMarks(ride), [ride])
   const shaky = useMemo(() => new Set(ride.shaky), [ride.shaky])
   const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
@@ -63,18 +64,28 @@ export const BlockLane = memo(function BlockLane({
       onClick={select}
     >
       {report.blocks.map((played) => {
-        const isSelected = selectedIds.includes(played.block.id) || (played.set !== undefined && selectedIds.includes(played.set.set.id))
-        const isDragged = draggedId === played.block.id || draggedId === played.set?.set.id
+        const key = keyOf(played)
+        const isSelected = isOneOf(selectedIds, played)
+        const isDragged = draggedId !== null && isOneOf([draggedId], played)
         const isStop = played.index === stop
+        const isDrawn = isSelected || isDragged || isStop || reaches(stretch, played)
+        const isShaky = shaky.has(played.block.id)
+        const mark = marks.get(played.block.id)
         return (
           <BlockCard
-            key={`${played.block.id}:${played.set?.round ?? 1}`}
-            {...cardProps(played, ride, report, scale, marks.get(played.block.id), shaky.has(played.block.id))}
+            key={key}
+            block={played.block}
+            index={played.index}
+            round={played.set?.round ?? 1}
+            {...(isDrawn
+              ? cardOf(played, ride, report, scale, mark, isShaky)
+              : placeOf(later.blocks.get(key) ?? played, later.report, scale, mark, isShaky))}
             selected={isSelected}
+            shaky={isShaky}
             dragged={isDragged}
             focusable={isStop}
             readOnly={readOnly}
-            drawn={isSelected || isDragged || isStop || reaches(stretch, played)}
+            drawn={isDrawn}
           />
         )
       })}
@@ -84,7 +95,7 @@ export const BlockLane = memo(function BlockLane({
       {report.spans
         .filter((span) => reaches(stretch, span))
         .map((span) => (
-          <Rest key={`${span.kind} ${span.from}`} span={span} scale={scale} />
+          <Rest key={`${span.kind} ${span.sectionId ?? ''}`} span={span} scale={scale} />
         ))}
       {ride.sections
         .flatMap((section) => section.blocks.filter(isSet))
@@ -103,33 +114,57 @@ export const BlockLane = memo(function BlockLane({
   )
 })
 
+/** A report a moment later: what is out of sight and only heard follows a change when what is seen has been drawn. */
+function useLater(report: RideReport) {
+  const later = useDeferredValue(report)
+  const blocks = useMemo(() => new Map(later.blocks.map((played) => [keyOf(played), played])), [later])
+  return { report: later, blocks }
+}
+
 /** Pixels from which a card says what the leader rides beside what the class is told. */
 const ROOM_FOR_OWN = 128
 
-function cardProps(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {
-  const section = report.sections[played.section]!
-  const counts = played.countFrom === undefined || played.countTo === undefined ? null : played.countTo - played.countFrom
-  const length = counts === null ? formatDuration(played.to - played.from) : formatEights(counts, section.unit.eight)
-  const width = Math.round(toX(scale, played.to - played.from) * 10) / 10
-  // A reading on another bike is only about right: what it feels like says more than that it is the new total.
-  const change = played.ledger.reading?.feel ?? played.ledger.change
-  const own = width >= ROOM_FOR_OWN ? sayOwnTotal(played, ride.bike) : ''
+/** What a block is known by while it moves: a part of a set once a round. */
+const keyOf = ({ block, set }: PlayedBlock): string => `${block.id}:${set?.round ?? 1}`
+
+const isOneOf = (ids: readonly string[], { block, set }: PlayedBlock): boolean =>
+  ids.includes(block.id) || (set !== undefined && ids.includes(set.set.id))
+
+const NOTHING_ON_IT = { total: '', change: '', length: '', leader: '', crooked: false, beyond: false } as const
+
+/** Where a block stands and what it is called, for a card with nothing on it. */
+function placeOf(played: PlayedBlock, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {
   return {
-    block: played.block,
-    index: played.index,
-    round: played.set?.round ?? 1,
-    x: Math.round(toX(scale, played.from) * 10) / 10,
-    width,
-    total: played.ledger.reading?.small ?? played.ledger.total,
-    change: own ? `${change} · ${own}` : change,
-    length,
-    leader: mark?.letter ?? '',
-    crooked: isCrooked(played, ride.sections[played.section]!, section.unit.eight),
-    beyond: played.beyond > 0,
-    shaky,
-    spoken: speakBlock(played, formatClock(played.from), length, mark?.spoken, shaky),
+    ...NOTHING_ON_IT,
+    x: tenth(toX(scale, played.from)),
+    width: tenth(toX(scale, played.to - played.from)),
+    spoken: speakBlock(played, formatClock(played.from), lengthOf(played, report), mark?.spoken, shaky),
   }
 }
+
+/** All that stands on a card. */
+function cardOf(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {
+  const place = placeOf(played, report, scale, mark, shaky)
+  // A reading on another bike is only about right: what it feels like says more than that it is the new total.
+  const change = played.ledger.reading?.feel ?? played.ledger.change
+  const own = place.width >= ROOM_FOR_OWN ? sayOwnTotal(played, ride.bike) : ''
+  return {
+    ...place,
+    total: played.ledger.reading?.small ?? played.ledger.total,
+    change: own ? `${change} · ${own}` : change,
+    length: lengthOf(played, report),
+    leader: mark?.letter ?? '',
+    crooked: isCrooked(played, ride.sections[played.section]!, report.sections[played.section]!.unit.eight),
+    beyond: played.beyond > 0,
+  }
+}
+
+function lengthOf({ section, from, to, countFrom, countTo }: PlayedBlock, report: RideReport): string {
+  if (countFrom === undefined || countTo === undefined) return formatDuration(to - from)
+  return formatEights(countTo - countFrom, report.sections[section]!.unit.eight)
+}
+
+const tenth = (x: number): number => Math.round(x * 10) / 10
 
 const REST_WORDS = { openTail: 'open', briefing: 'briefing', clearUp: 'clear-up' } as const
 

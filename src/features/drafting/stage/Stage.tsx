@@ -172,6 +172,13 @@ export function Stage(props: StageProps) {
   const stretch = useMemo(() => ({ from, to }), [from, to])
   const ground = useMemo(() => ({ lane, scale }), [lane, scale])
   const { setNodeRef } = useDroppable({ id: 'stage' })
+  const holdScroller = useCallback(
+    (node: HTMLDivElement | null) => {
+      scroller.current = node
+      setNodeRef(node)
+    },
+    [setNodeRef],
+  )
   if (!ride || !report) return null
   const reach = stageReach(report.totals.total, report.totals.slot)
   return (
@@ -188,14 +195,7 @@ export function Stage(props: StageProps) {
         <Suspense fallback={null}>
           <LevelLabels />
         </Suspense>
-        <div
-          className="stage-scroller"
-          ref={(node) => {
-            scroller.current = node
-            setNodeRef(node)
-          }}
-          onScroll={measure}
-        >
+        <div className="stage-scroller" ref={holdScroller} onScroll={measure}>
           {/* biome-ignore lint/a11y/noStaticElementInteractions: a short cut for the pointer; playing has keys and fields of its own */}
           {/* biome-ignore lint/a11y/useKeyWithClickEvents: as above */}
           <div

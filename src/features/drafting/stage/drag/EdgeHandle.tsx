@@ -1,4 +1,4 @@
-import { type PointerEvent, useEffect, useRef, useState } from 'react'
+import { memo, type PointerEvent, useEffect, useRef, useState } from 'react'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { edgeCommand } from './edgeCommand.ts'
@@ -8,7 +8,7 @@ import type { DragGround } from './StageDrag.tsx'
  * The right edge of a block: pulled to marks, phrases and eights, to counts while Alt is held; Escape lets go of it. What it
  * has fallen on stands beside it.
  */
-export function EdgeHandle({ index }: { index: number }) {
+export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number }) {
   const store = useAppStore()
   const stage = useStage()
   const held = useRef<{ ground: DragGround; release: () => void } | null>(null)
@@ -64,7 +64,7 @@ export function EdgeHandle({ index }: { index: number }) {
       {words !== null && <span className="edge-words">{words}</span>}
     </div>
   )
-}
+})
 
 /** A press on the edge is not the start of a drag of the whole block. */
 const stopHere = (event: { stopPropagation: () => void }) => event.stopPropagation()

@@ -57,11 +57,7 @@ export function StageDrag({
   const [dragged, setDragged] = useState<Dragged | null>(null)
   const ground = useRef<(DragGround & { ids: () => NewId; key: string | null }) | null>(null)
   const pointer = usePointer()
-  // A press is a selection until it has travelled; a touch has to rest first, so that the stage can be scrolled.
-  const sensors = useSensors(
-    useSensor(MouseSensor, { activationConstraint: { distance: 4 } }),
-    useSensor(TouchSensor, { activationConstraint: { delay: 220, tolerance: 8 } }),
-  )
+  const sensors = useSensors(useSensor(MouseSensor, MOUSE), useSensor(TouchSensor, TOUCH))
 
   const start = ({ active }: DragStartEvent) => {
     const { ride, report, newId } = store.getState()
@@ -100,8 +96,8 @@ export function StageDrag({
       onDragMove={({ active }) => move(active)}
       onDragEnd={() => finish(true)}
       onDragCancel={() => finish(false)}
-      autoScroll={{ threshold: { x: 0.08, y: 0 }, acceleration: 14 }}
-      accessibility={{ announcements: SILENT, screenReaderInstructions: { draggable: '' } }}
+      autoScroll={AUTO_SCROLL}
+      accessibility={ACCESSIBILITY}
     >
       {children}
       <DragOverlay dropAnimation={null} modifiers={BESIDE_POINTER}>
@@ -110,6 +106,12 @@ export function StageDrag({
     </DndContext>
   )
 }
+
+// The library hands everything that can be picked up out anew when one of these is another object.
+// A press is a selection until it has travelled; a touch has to rest first, so that the stage can be scrolled.
+const MOUSE = { activationConstraint: { distance: 4 } }
+const TOUCH = { activationConstraint: { delay: 220, tolerance: 8 } }
+const AUTO_SCROLL = { threshold: { x: 0.08, y: 0 }, acceleration: 14 }
 
 /** How far above or below the stage, in pixels, a drop still counts. */
 const REACH = 40
@@ -132,6 +134,8 @@ const SILENT = {
   onDragEnd: () => undefined,
   onDragCancel: () => undefined,
 }
+
+const ACCESSIBILITY = { announcements: SILENT, screenReaderInstructions: { draggable: '' } }
 
 /** Where the pointer is, whoever handles it. */
 function usePointer() {
