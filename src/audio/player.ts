@@ -34,7 +34,7 @@ const SAME: Seconds = 0.005
 interface Run {
   score: Score
   clock: PlayClock
-  /** Nothing before this was played, so nothing before it can be heard. */
+  /** Where it was begun, on this clock: nothing before it can be heard. */
   earliest: Seconds
   /** Clicks are given up to here. */
   clicked: Seconds
@@ -118,8 +118,9 @@ export function createPlayer(world: PlayerWorld, fileOf: (song: string) => Promi
       } else voice.end(time)
     }
     clicks.takeBackFrom(time)
-    // What is heard is still a moment behind, in what was played before.
-    run = { score, clock, earliest: 0, clicked: at, voices }
+    // What is heard is still a moment behind, in what was played before, if anything was.
+    const earliest = at - (run.clock.at(time) - run.earliest)
+    run = { score, clock, earliest, clicked: at, voices }
     serve()
   }
 

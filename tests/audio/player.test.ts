@@ -240,6 +240,18 @@ describe('what is heard', () => {
     expect(player.heardAt()).toBeCloseTo(5 + 1 - 0.06 - 0.02, 9)
   })
 
+  it('is not before the beginning either where something is changed at once', async () => {
+    const { card, player } = playing()
+    await player.play(score(), 5)
+    player.follow((at) => ({ score: score(), at: at + 10 }))
+    expect(player.heardAt()).toBe(15)
+    card.pass(0.07)
+    player.setRate(0.5)
+    expect(player.heardAt()).toBe(15)
+    card.pass(0.1)
+    expect(player.heardAt()).toBeCloseTo(15.01 + 0.05 - 0.01, 6)
+  })
+
   it('closes with everything it opened', async () => {
     const { card, player }: { card: ReturnType<typeof fakeSoundCard>; player: Player } = playing()
     await player.play(score(), 0)
