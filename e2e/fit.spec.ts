@@ -139,6 +139,8 @@ test('form points of one’s own are there on the next visit', async ({ page }) 
   await page.locator('summary').filter({ hasText: 'form points' }).click()
   await page.getByLabel('form points, one a line').fill('Heels quiet.\nEyes up.')
   await page.getByLabel('form points, one a line').blur()
+  // Folded, it says what it holds.
+  await page.locator('summary').filter({ hasText: 'form points' }).click()
   await expect(page.locator('summary').filter({ hasText: 'form points' })).toContainText('2, in turn')
   await page.reload()
   await ready(page)

@@ -123,12 +123,16 @@ test('cards lie four on a page with marks to cut by, or one on a page of their s
 test('a sheet for one leader has their blocks as large as promised and the other’s smaller', async ({ page }) => {
   await openSheet(page, 'Twenty-Minute Spark', 'large type')
   await page.getByText('Remy Castellane-Voss', { exact: true }).click()
-  await expect(page.locator('.sheet-pages .sheet-row[data-mine="false"]')).toHaveCount(42)
-  await expect(page.locator('.sheet-pages .sheet-hand-over').first()).toHaveText('OT leads and speaks')
+  await expect(page.locator('.sheet-pages .sheet-row[data-mine="true"]')).toHaveCount(7)
+  await expect(page.locator('.sheet-pages .sheet-row[data-mine="false"]')).toHaveCount(35)
+  await expect(page.locator('.sheet-pages .sheet-band-facts').first()).toHaveText(/^OT leads and speaks · /)
   await page.getByText('Odalys Thornquill', { exact: true }).click()
-  await expect(page.locator('.sheet-pages .sheet-row[data-mine="true"]')).toHaveCount(42)
-  await expect(page.locator('.sheet-pages .sheet-hand-over').first()).toHaveText('you lead and speak')
-  for (const one of await readPdf(await printToPdf(page))) expect(smallestCapital(one)).toBeGreaterThanOrEqual(LARGE - ROUNDING)
+  await expect(page.locator('.sheet-pages .sheet-row[data-mine="true"]')).toHaveCount(35)
+  await expect(page.locator('.sheet-pages .sheet-band-facts').first()).toHaveText(/^you lead and speak · /)
+  const texts = (await readPdf(await printToPdf(page))).flatMap((one) => one.texts)
+  const capitals = (name: string) => texts.filter(({ text }) => text.includes(name)).map(({ capitalHeight }) => capitalHeight)
+  expect(Math.min(...capitals('standing run').map(Number))).toBeGreaterThanOrEqual(LARGE - ROUNDING)
+  expect(Math.max(...capitals('push 1').map(Number))).toBeLessThan(LARGE - ROUNDING)
 })
 
 test('own shorthand is printed, explained, and kept over a reload', async ({ page }) => {

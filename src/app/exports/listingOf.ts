@@ -24,7 +24,11 @@ function titleOf({ number, title, song, artist }: Band): string {
   return names.length === 0 ? `section ${number}` : `${number} ${names.join(', ')}`
 }
 
-const factsOf = ({ facts, lead }: Band): string[] => [...facts, ...(lead ? [`${lead} foot on the one`] : [])]
+const factsOf = ({ facts, lead, handOver }: Band): string[] => [
+  ...(handOver ? [handOver] : []),
+  ...facts,
+  ...(lead ? [`${lead} foot on the one`] : []),
+]
 
 function rowOf(row: Row): string[] {
   const what = [

@@ -71,7 +71,7 @@ test('as CSV every change is a row of numbers that add up', () => {
     unit: 'turn',
     rpm_from: '79',
   })
-  expect(rows.find((row) => row.terrain === 'push')).toMatchObject({ effort_from: '9', leader: 'Odalys Thornquill' })
+  expect(rows.find((row) => row.terrain === 'push')).toMatchObject({ effort_from: '9', leader: 'Remy Castellane-Voss' })
 })
 
 describe('captions', () => {

@@ -85,7 +85,7 @@ describe('the checklist', () => {
     // 43.7 min at 93.1 dB: 480 ÷ 2^(8.1/3) = 73.9 min a day (NIOSH 98-126).
     expect(all).toContain('59 % of a day’s noise')
     expect(all).toMatch(/first drink at .*, 3 planned/)
-    expect(all).toContain('Odalys Thornquill and Remy Castellane-Voss')
+    expect(texts(spark).join('\n')).toContain('Odalys Thornquill and Remy Castellane-Voss')
   })
 
   test('to a camera it looks after picture and voice, and without songs not after a player', () => {

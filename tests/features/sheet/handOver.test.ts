@@ -29,20 +29,32 @@ test('one leader alone is never named', () => {
 })
 
 const contentsOf = (ride: Ride, reader?: string) => sheetContents(ride, computeRide(ride), { date: 'today', songClock: 'left', reader })
-/** Remy leads the second song. */
-const shared: Ride = {
+/** The ride with the songs that Remy leads. */
+const given = (songs: readonly number[]): Ride => ({
   ...spark,
-  sections: spark.sections.map((section, index) =>
-    index === 1 ? { ...section, blocks: section.blocks.map((item) => ({ ...(item as Block), leader: remy })) } : section,
-  ),
-}
+  sections: spark.sections.map((section, index) => ({
+    ...section,
+    blocks: section.blocks.map((item) => ({ ...(item as Block), leader: songs.includes(index) ? remy : odalys })),
+  })),
+})
+const shared = given([1])
 
 test('a sheet for both says nothing of hands while one leads all of it', () => {
-  expect(contentsOf(spark).bands.flatMap(({ rows }) => rows.flatMap(({ handOver }) => handOver ?? []))).toEqual([])
+  expect(
+    contentsOf(given([]))
+      .bands.flatMap(({ handOver, rows }) => [handOver, ...rows.map((row) => row.handOver)])
+      .filter(Boolean),
+  ).toEqual([])
+})
+
+test('the first demo ride is led by two, a song each at least', () => {
+  const leaders = contentsOf(spark, remy).bands.map(({ rows }) => rows.map(({ mine }) => mine))
+  expect(leaders.map((rows) => rows.every((mine) => mine))).toEqual([false, false, false, true, false, false])
+  expect(leaders.map((rows) => rows.some((mine) => mine))).toEqual([false, false, false, true, false, false])
 })
 
 test('every song says who has it: sections stand on pages of their own', () => {
-  const starts = contentsOf(shared).bands.map(({ rows }) => rows[0]!.handOver)
+  const starts = contentsOf(shared).bands.map(({ handOver }) => handOver)
   expect(starts).toEqual([
     'OT leads and speaks',
     'over to RC',
@@ -53,11 +65,25 @@ test('every song says who has it: sections stand on pages of their own', () => {
   ])
 })
 
+test('a change within a song stands where it comes, one with the song in its head alone', () => {
+  const within: Ride = {
+    ...given([]),
+    sections: given([]).sections.map((section, index) => ({
+      ...section,
+      blocks: section.blocks.map((item, i) => ({ ...(item as Block), leader: index === 1 && i >= 5 ? remy : odalys })),
+    })),
+  }
+  const [, second, third] = contentsOf(within).bands
+  expect(second!.rows.map(({ handOver }) => handOver)).toEqual(second!.rows.map((_, i) => (i === 5 ? 'over to RC' : undefined)))
+  expect([second!.handOver, third!.handOver]).toEqual(['OT leads and speaks', 'over to OT'])
+  expect(third!.rows.every(({ handOver }) => handOver === undefined)).toBe(true)
+})
+
 test('a sheet for one marks the blocks of the other, and says whose it is', () => {
   const { bands, facts, legend } = contentsOf(shared, remy)
   expect(bands.map(({ rows }) => rows.every(({ mine }) => mine))).toEqual([false, true, false, false, false, false])
   expect(facts).toContain('for Remy Castellane-Voss')
-  expect(bands[1]!.rows[0]!.handOver).toBe('over to you')
+  expect(bands[1]!.handOver).toBe('over to you')
   expect(legend.map(({ text }) => text)).toContain('Odalys Thornquill')
   expect(contentsOf(shared).bands.every(({ rows }) => rows.every(({ mine }) => mine))).toBe(true)
 })

@@ -118,13 +118,13 @@ describe('what a sheet says', () => {
         cadence: { rpm: 100, rampTo: 110 },
         allOut: true,
         water: true,
-        leader: 'remy',
+        leader: 'odalys',
       }),
       3,
       1,
     )
     expect(row.notes).toEqual(['100 to 110 rpm', 'all out', 'be at 1½–2'])
-    expect(row.handOver).toBe('over to RC')
+    expect(row.handOver).toBe('over to OT')
     expect(row.water).toBe(true)
   })
 
@@ -155,7 +155,9 @@ describe('what a sheet says', () => {
       expect.arrayContaining(['seated', 'standing', 'centre', 'wide', 'ends', 'eights', 'turns over base, then the change', 'water']),
     )
     expect(texts).not.toContain('hovering')
-    expect(texts).not.toContain('Remy Castellane-Voss')
+    expect(texts).toContain('Remy Castellane-Voss')
+    const alone = { ...spark, leaders: spark.leaders.slice(0, 1), sections: spark.sections.slice(0, 3) }
+    expect(contentsOf(alone).legend.map((entry) => entry.text)).not.toContain('Odalys Thornquill')
   })
 })
 

@@ -1,10 +1,11 @@
 import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
+import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Band, SongClock } from './contents.ts'
-import type { LeadHands } from './handOver.ts'
+import { handOverOf, type LeadHands } from './handOver.ts'
 import { rowOf } from './rowOf.ts'
 
 export interface BandSource {
@@ -35,10 +36,20 @@ export function bandOf({ ride, report, section, index, songClock, reader, hands 
       `in ${section.entersAt}, out ${section.leavesAt}`,
     ],
     lead: played[0]?.foot ?? undefined,
-    rows: played.map((block, row) =>
-      rowOf({ ride, section, block, before: played[row - 1], last: report.blocks[block.index - 1], songClock, reader, hands }),
-    ),
+    handOver: played[0] && handOverTo({ ride, report, reader, hands }, played[0]),
+    rows: played.map((block, row) => rowOf({ ride, section, block, before: played[row - 1], songClock, reader, hands })),
   }
+}
+
+/** Who takes over with a section, or who has it: sections stand on pages of their own. */
+function handOverTo(
+  { ride, report, reader, hands }: Pick<BandSource, 'ride' | 'report' | 'reader' | 'hands'>,
+  { block, index }: PlayedBlock,
+): string | undefined {
+  const last = report.blocks[index - 1]
+  if (hands === 'unsaid' || (hands === 'one' && last)) return undefined
+  const roles = rolesOf(ride, block)
+  return handOverOf(ride, roles, last && rolesOf(ride, last.block), reader) ?? handOverOf(ride, roles, undefined, reader)
 }
 
 /** "158 bpm, 79 rpm ×1": tempo, cadence, and the strikes a beat that join them. */

@@ -38,6 +38,8 @@ export interface Band {
   /** Start on the ride clock, length, tempo, cadence, resistance at both ends: one short phrase each. */
   facts: string[]
   lead?: Foot
+  /** Who takes over with it, or who has it, on a sheet of two leaders. */
+  handOver?: string
   rows: Row[]
 }
 
@@ -58,7 +60,7 @@ export interface Row {
   call: string
   /** False for a block of the other leader on a sheet made for one of them. */
   mine: boolean
-  /** Where the lead or the microphone changes hands as the block begins. */
+  /** Where the lead or the microphone changes hands as the block begins, within the section. */
   handOver?: string
   /** Present where the leader has to say it; the band's head says the first. */
   foot?: Foot

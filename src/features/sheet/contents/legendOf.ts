@@ -28,7 +28,8 @@ export function legendOf(ride: Ride, bands: readonly Band[], heads: SheetContent
     ...(uses((row) => row.water) ? [{ mark: { kind: 'water' } as const, text: 'water' }] : []),
     ...ride.leaders.flatMap(({ name }) => {
       const initials = initialsOf(name)
-      return uses((row) => row.handOver?.split(/[ ,]/).includes(initials) ?? false) ? [word(initials, name)] : []
+      const said = [...bands, ...rows].some(({ handOver }) => handOver?.split(/[ ,]/).includes(initials))
+      return said ? [word(initials, name)] : []
     }),
   ]
 }

@@ -4,7 +4,7 @@ import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
-import { type Roles, rolesOf } from '#plan/rolesOf.ts'
+import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -20,8 +20,6 @@ export interface RowSource {
   block: PlayedBlock
   /** The change before it in the same section. */
   before: PlayedBlock | undefined
-  /** The change before it in the ride. */
-  last?: PlayedBlock
   songClock: SongClock
   /** Id of the leader the sheet is made for. */
   reader?: string
@@ -29,7 +27,7 @@ export interface RowSource {
 }
 
 /** One change as it stands on the sheet. */
-export function rowOf({ ride, section, block: played, before, last, songClock, reader, hands }: RowSource): Row {
+export function rowOf({ ride, section, block: played, before, songClock, reader, hands }: RowSource): Row {
   const { block, ledger } = played
   const roles = rolesOf(ride, block)
   const spoken = spokenWords(block)
@@ -43,7 +41,8 @@ export function rowOf({ ride, section, block: played, before, last, songClock, r
     total: ledger.reading?.small ?? ledger.total,
     ...callAndWords(spoken, nameOfItem(block), ledger),
     mine: reader === undefined || roles.leads === reader,
-    handOver: handOver({ ride, before, last, reader, hands }, roles),
+    // What changes hands with the song stands in its head.
+    handOver: before && hands === 'change' ? handOverOf(ride, roles, rolesOf(ride, before.block), reader) : undefined,
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
     level: levelOf(block.effort),
@@ -53,17 +52,6 @@ export function rowOf({ ride, section, block: played, before, last, songClock, r
     easier: block.easier && !saysAlready(spoken, block.easier.text) ? block.easier.text : undefined,
     water: block.water === true,
   }
-}
-
-/** A change of hands; at a section's first change also who has them, since sections stand on pages of their own. */
-function handOver(
-  { ride, before, last, reader, hands }: Omit<RowSource, 'section' | 'block' | 'songClock'>,
-  roles: Roles,
-): string | undefined {
-  if (hands === 'unsaid' || (hands === 'one' && last)) return undefined
-  return (
-    handOverOf(ride, roles, last && rolesOf(ride, last.block), reader) ?? (before ? undefined : handOverOf(ride, roles, undefined, reader))
-  )
 }
 
 /** The block's own words for it; on another bike, where a total is only about right, at least those of the scale. */

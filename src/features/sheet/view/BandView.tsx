@@ -21,7 +21,10 @@ export function BandView({ band, from = 0, to = band.rows.length }: BandViewProp
           {band.artist && <span className="sheet-band-artist"> · {band.artist}</span>}
           {band.lead && <FootMark foot={band.lead} />}
         </span>
-        <span className="sheet-band-facts">{band.facts.join(' · ')}</span>
+        <span className="sheet-band-facts">
+          {from === 0 && band.handOver && <b>{band.handOver} · </b>}
+          {band.facts.join(' · ')}
+        </span>
       </h3>
       <ol>
         {band.rows.slice(from, to).map((row) => (
