@@ -8,7 +8,6 @@ import type { WriteTable } from '#features/log/songs/SongsUsed.tsx'
 import { VersionsPart } from '#features/merging/VersionsPart.tsx'
 import type { MakeExport } from '#features/sheet/exports.ts'
 import { StartPlace } from '#features/start/StartPlace.tsx'
-import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import { readSongList } from '#formats/readSongList.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import { type Place, standsAlone } from '#store/placeSlice.ts'
@@ -89,7 +88,7 @@ export function App({ now, leadClock, onReload, onOpenFile, onDropFiles }: Props
             {place === 'start' && (
               <StartPlace
                 now={now}
-                readPlaylist={parsePlaylist}
+                readPlaylist={readSongList}
                 onOpenFile={onOpenFile}
                 backup={<BackupPart now={now} onOpenFile={onOpenFile} />}
               />

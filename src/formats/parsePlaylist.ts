@@ -15,6 +15,8 @@ export interface Playlist {
   songs: PlaylistSong[]
   /** The line each of the songs stands on, in the same order. */
   songLines: number[]
+  /** Lines are numbers of entries: the text has no line of its own for each. */
+  numbered?: true
   problems: LineProblem[]
 }
 

@@ -105,7 +105,8 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
           }}
         />
         <p id={`${id}-hint`} className="start-hint">
-          One song a line with title, length and tempo. Empty for a blank slot.
+          One song a line with title, length and tempo, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Empty for
+          a blank slot.
         </p>
       </div>
       {rows.length > 0 && (

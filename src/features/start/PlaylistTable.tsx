@@ -37,7 +37,9 @@ export function PlaylistTable({ rows, open, slotMinutes, onLine, onLineDone }: P
       </thead>
       <tbody>
         {rows.map((row) =>
-          row.song && !open.has(row.line) ? (
+          row.fixed ? (
+            <LeftOutRow key={row.line} row={row} />
+          ) : row.song && !open.has(row.line) ? (
             <SongRow key={row.line} song={row.song} />
           ) : (
             <LineRow key={row.line} row={row} onLine={onLine} onDone={onLineDone} />
@@ -58,6 +60,17 @@ function SongRow({ song: { title, artist, lengthSeconds, bpm } }: { song: Playli
       <td className="start-number">{lengthSeconds === undefined ? 'not given' : formatClock(lengthSeconds)}</td>
       <td className="start-number">{bpm === undefined ? 'not given' : `${bpm} bpm`}</td>
       <td className="start-number">{bpm === undefined ? '' : `${Math.round(cadenceAt(bpm))} rpm`}</td>
+    </tr>
+  )
+}
+
+/** An entry of a playlist file that is no song; it is mended in the file. */
+function LeftOutRow({ row: { line, text, sentence } }: { row: PlaylistRow }) {
+  return (
+    <tr>
+      <td colSpan={4}>
+        {line}. “{text.slice(0, 60)}” is left out: {sentence}
+      </td>
     </tr>
   )
 }

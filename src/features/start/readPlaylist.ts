@@ -5,6 +5,8 @@ export interface PlaylistReading {
   songs: PlaylistSong[]
   /** The line each of the songs stands on, in the same order. */
   songLines: number[]
+  /** Lines are numbers of entries: the text has no line of its own for each. */
+  numbered?: true
   problems: { line: number; text: string; sentence: string }[]
 }
 
@@ -17,13 +19,20 @@ export interface PlaylistRow {
   text: string
   song?: PlaylistSong
   sentence?: string
+  /** It cannot be written in by itself. */
+  fixed?: true
 }
 
 /**
  * Songs and problems in the order of their lines. A line of `kept` has its row also when it is
  * empty by now: it is being written in.
  */
-export function playlistRows(text: string, { songs, songLines, problems }: PlaylistReading, kept: ReadonlySet<number>): PlaylistRow[] {
+export function playlistRows(text: string, reading: PlaylistReading, kept: ReadonlySet<number>): PlaylistRow[] {
+  const { songs, songLines, problems } = reading
+  if (reading.numbered) {
+    const read = songs.map((song, index): PlaylistRow => ({ line: songLines[index]!, text: song.title, song }))
+    return [...read, ...problems.map((problem): PlaylistRow => ({ ...problem, fixed: true }))].sort((a, b) => a.line - b.line)
+  }
   const songOn = new Map(songs.map((song, index) => [songLines[index]!, song]))
   const sentenceOn = new Map(problems.map(({ line, sentence }) => [line, sentence]))
   return linesOf(text).flatMap((words, index) => {

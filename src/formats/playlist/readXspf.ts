@@ -15,7 +15,7 @@ const LONGEST = 4_000_000
  * Lines of the songs and problems are their numbers in the list. Source: XSPF version 1.
  */
 export function readXspf(text: string): Playlist {
-  const playlist: Playlist = { songs: [], songLines: [], problems: [] }
+  const playlist: Playlist = { songs: [], songLines: [], problems: [], numbered: true }
   const bare = text.slice(0, LONGEST).replace(/<!--[\s\S]*?-->/g, '')
   let number = 0
   for (const [, track] of bare.matchAll(/<(?:\w+:)?track\b[^>]*>([\s\S]*?)<\/(?:\w+:)?track\s*>/gi)) {

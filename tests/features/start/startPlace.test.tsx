@@ -4,7 +4,7 @@ import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { DEMOS } from '#features/start/useDemoRides.ts'
-import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import { readSongList } from '#formats/readSongList.ts'
 import { countsOf } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Ride } from '#plan/model.ts'
@@ -50,7 +50,7 @@ function aShelf(rides: Ride[], unreadable: SavedRide[] = []): RideShelf {
 async function open(shelf: RideShelf | null = aShelf([])) {
   const made = aStore(shelf)
   const onOpenFile = vi.fn()
-  page = rendered(made.store, <StartPlace now={() => NOW} readPlaylist={parsePlaylist} onOpenFile={onOpenFile} />)
+  page = rendered(made.store, <StartPlace now={() => NOW} readPlaylist={readSongList} onOpenFile={onOpenFile} />)
   await page.settle()
   return { ...made, onOpenFile }
 }
@@ -164,6 +164,31 @@ describe('a pasted playlist', () => {
     expect(page.text()).toContain('One line is left out.')
     submit()
     expect(state().ride!.sections.map((section) => section.song?.title)).toEqual(['One', 'Two'])
+  })
+
+  it('is read as M3U too, and a line of it can be mended', async () => {
+    const { state } = await open()
+    paste('#EXTM3U\n#EXTINF:215,Nine Tin Kites - Brickworks Elevator\na.mp3\n#EXTINF:-1,Salt Lantern - Low Tide\nb.mp3')
+    const rows = [...page.host.querySelectorAll('tbody tr')].map((row) => row.textContent)
+    expect(rows).toEqual(['Brickworks Elevator Nine Tin Kites3:35not given', 'Low Tide Salt Lanternnot givennot given'])
+    submit()
+    expect(state().ride!.sections.map((section) => section.song?.title)).toEqual(['Brickworks Elevator', 'Low Tide'])
+  })
+
+  it('is read as XSPF too, where an entry that is no song is named and left out', async () => {
+    const { state } = await open()
+    const track = (inside: string) => `  <track>\n${inside}\n  </track>`
+    paste(
+      `<playlist version="1">\n<trackList>\n${track('<title>Low Tide</title><duration>198000</duration>')}\n${track('<creator>nobody</creator>')}\n${track('<title>Late</title>')}\n</trackList></playlist>`,
+    )
+    const rows = [...page.host.querySelectorAll('tbody tr')].map((row) => row.textContent)
+    expect(rows[0]).toBe('Low Tide 3:18not given')
+    expect(rows[1]).toMatch(/^2\. “a track without a title” is left out: .+\.$/)
+    expect(rows[2]).toBe('Late not givennot given')
+    // The text has no line for it, so there is nothing to write in but the text itself.
+    expect(page.host.querySelectorAll('tbody input')).toHaveLength(0)
+    submit()
+    expect(state().ride!.sections.map((section) => section.song?.title)).toEqual(['Low Tide', 'Late'])
   })
 
   it('becomes sections measured as its songs allow', async () => {
