@@ -158,7 +158,7 @@ test('reading two dozen files goes on in every place; one or all can be stopped,
   await openRidewright(page)
   const files = Array.from({ length: 24 }, (_, i) => hum(`take ${i + 1}.wav`, 60 + i))
   await drop(page, files)
-  await expect(page.getByRole('status').filter({ hasText: '24 songs are being read for the shelf.' })).toBeVisible()
+  await expect(page.getByRole('status').filter({ hasText: '24 songs go to the shelf as they are read.' })).toBeVisible()
   await expect(page.getByRole('button', { name: /^reading \d+ songs$/ })).toBeVisible()
   await page.getByRole('button', { name: 'open the songs' }).click()
   await expect(hearings(page)).toHaveCount(24)

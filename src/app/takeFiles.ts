@@ -24,7 +24,7 @@ export async function takeFiles(files: readonly File[], store: AppStore, openRid
 function say(store: AppStore, music: number, leftOut: number, opened: boolean): void {
   const { notify } = store.getState()
   const notice = opened ? store.getState().notice : null
-  const sentence = `${plural(music, 'song')} ${music === 1 ? 'is' : 'are'} being read for the shelf.${
+  const sentence = `${plural(music, 'song')} ${music === 1 ? 'goes to the shelf once it is read' : 'go to the shelf as they are read'}.${
     leftOut > 0 ? ` ${plural(leftOut, 'file')} that ${leftOut === 1 ? 'is' : 'are'} no music stayed out.` : ''
   }`
   const offer = { label: 'open the songs', place: 'songs' } as const

@@ -1,7 +1,6 @@
-import type { BeatGrid, Song, StrikesPerBeat } from '#plan/model.ts'
-import { tempoOf } from '#plan/model.ts'
+import { type BeatGrid, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
-import type { Counts } from '#units/units.ts'
+import type { Bpm, Counts } from '#units/units.ts'
 
 /** Twice the tempo, or half of it. */
 export type BeatFactor = 2 | 0.5
@@ -27,6 +26,12 @@ export function rescaledSong(song: Song, factor: BeatFactor): Song {
     ...(song.marks && { marks: song.marks.map((mark) => ({ ...mark, count: scale(mark.count) })) }),
     ...(song.quiet && { quiet: song.quiet.map(({ from, to }) => ({ from: scale(from), to: Math.max(scale(from) + 1, scale(to)) })) }),
   }
+}
+
+/** A song read in the octave about a tempo: at its own, its half or its double, whichever is nearest to it. The same object where that is its own. */
+export function inOctaveAbout(song: Song, bpm: Bpm): Song {
+  const octaves = song.grid ? Math.round(Math.log2(bpm / tempoOf(song.grid))) : 0
+  return octaves === 0 ? song : rescaledSong(song, octaves > 0 ? 2 : 0.5)
 }
 
 /** The same seconds at other counts. Anchors are whole counts: where halving would make them none, the outer two carry the tempo. */

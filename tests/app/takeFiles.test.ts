@@ -46,7 +46,7 @@ describe('what is dropped on the page', () => {
     expect([opened, heard]).toEqual([[], ['a.mp3', 'b.mp3']])
     expect(store.getState().notice).toEqual({
       kind: 'info',
-      sentence: '2 songs are being read for the shelf. 1 file that is no music stayed out.',
+      sentence: '2 songs go to the shelf as they are read. 1 file that is no music stayed out.',
       offer: { label: 'open the songs', place: 'songs' },
     })
     expect(store.getState().filesLeftOut).toBe(1)
@@ -56,7 +56,7 @@ describe('what is dropped on the page', () => {
     const files = [music('a.mp3'), other('tuesday.ride.json')]
     await takeFiles(files, store, async () => store.getState().notify({ kind: 'info', sentence: 'It differs.' }))
     expect(heard).toEqual(['a.mp3'])
-    expect(store.getState().notice).toMatchObject({ sentence: 'It differs.', details: ['1 song is being read for the shelf.'] })
+    expect(store.getState().notice).toMatchObject({ sentence: 'It differs.', details: ['1 song goes to the shelf once it is read.'] })
     expect(store.getState().filesLeftOut).toBe(0)
   })
 

@@ -105,6 +105,15 @@ describe('a ride’s song linked to a file the shelf knows', () => {
     expect(linkedSong(shelf, null, newId)).toEqual({ ...shelf.song, id: 'new' })
   })
 
+  it('is read at the half or double nearest to its own tempo, marks with it', () => {
+    const own = aSong('own', { grid: gridOfTempo(70), marks: undefined })
+    const linked = linkedSong(shelf, own, newId)
+    expect(tempoOf(linked.grid!)).toBeCloseTo(64, 9)
+    expect(linked.grid!.anchors[0]).toEqual([0, 0.4])
+    expect(linked.marks).toEqual([{ count: 4, label: 'chorus' }])
+    expect(linked.strikesPerBeat).toBe(own.strikesPerBeat)
+  })
+
   it('stays the very same where it is linked already', () => {
     const own = aSong('own', { fingerprint: 'print' })
     expect(linkedSong(shelf, own, newId)).toBe(own)
