@@ -105,8 +105,10 @@ describe('a file given to a section', () => {
     const kept: ShelfSong = { id: 'k', song: aSong('k', { title: 'Lamp', fingerprint: 'print', grid: gridOfTempo(127) }) }
     const { give, asked, song, store } = await open(aSection('s', { song: aSong('x', { title: 'Mine' }), blocks: [aBlock('b')] }), [kept])
     give()
-    expect(await asked[0]!.known!('other')).toBe(false)
-    expect(await asked[0]!.known!('print')).toBe(true)
+    await act(async () => {
+      expect(await asked[0]!.known!('other')).toBe(false)
+      expect(await asked[0]!.known!('print')).toBe(true)
+    })
     act(() => asked[0]!.say({ kind: 'known', fingerprint: 'print' }))
     expect(song()).toMatchObject({ id: 'x', title: 'Mine', fingerprint: 'print', grid: kept.song.grid })
     give()
