@@ -5,6 +5,9 @@ import type { PlayClock } from './playClock.ts'
 /** A file that begins or stops in its middle does so this softly, or it cracks. */
 const SOFT: Seconds = 0.008
 
+/** What is given to the sound card for less than this ahead may begin late. */
+const SOON: Seconds = 0.02
+
 /** A stretch of a song while it sounds. */
 export interface SongVoice {
   readonly song: string
@@ -25,7 +28,8 @@ export function startVoice(
   clock: PlayClock,
   onEnded: () => void,
 ): SongVoice | null {
-  const begun = Math.max(sounding.from, clock.at(context.currentTime), clock.from)
+  // A file that comes late joins a moment on, so that it is exactly where the clicks are.
+  const begun = Math.max(sounding.from, clock.at(context.currentTime + SOON), clock.from)
   const startsAt = clock.when(begun)
   const second = sounding.songFrom + (begun - sounding.from)
   if (second >= file.duration || begun >= sounding.to) return null
