@@ -1,4 +1,4 @@
-import { memo } from 'react'
+import { type MouseEvent, memo } from 'react'
 import { isDoubtful, sayHearing } from '#engine/alignment/sayHearing.ts'
 import { sayHearings } from '#engine/alignment/sayHearings.ts'
 import { OctaveButtons } from '#features/songs/OctaveButtons.tsx'
@@ -19,14 +19,14 @@ export function HearingQueue({ onEdit }: { onEdit: (song: ShelfSong) => void }) 
   const left = hearings.filter(({ hearing }) => isUnderWay(hearing)).length
   const outWords = leftOut > 0 && `${plural(leftOut, 'file')} left out, being no music.`
   return (
-    <section className="shelf-queue" aria-labelledby="shelf-queue">
+    <section className="shelf-queue" aria-labelledby="shelf-queue" tabIndex={-1}>
       <div className="shelf-queue-head">
         <h2 id="shelf-queue">{left > 0 ? 'being read' : 'read'}</h2>
         <p>{[sayHearings(hearings.map(({ hearing }) => hearing)), outWords].filter((word) => word).join(' ')}</p>
         {left > 0 && <progress value={hearings.length - left} max={hearings.length} aria-label="files read" />}
-        {left > 0 && <Button onClick={stopAll}>stop all</Button>}
+        {left > 0 && <Button onClick={(event) => leaveTo('.shelf-queue', event, stopAll)}>stop all</Button>}
         {left < hearings.length + leftOut && (
-          <Button tone="quiet" onClick={clear}>
+          <Button tone="quiet" onClick={(event) => leaveTo('main', event, clear)}>
             clear the list
           </Button>
         )}
@@ -34,24 +34,39 @@ export function HearingQueue({ onEdit }: { onEdit: (song: ShelfSong) => void }) 
       {hearings.length > 0 && (
         // A long list is scrolled by the arrow keys, so it takes the focus.
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key
-        <ul className="shelf-queue-list" tabIndex={0} aria-label="files">
-          {inOrder(hearings).map((one) => (
-            <HearingRow key={one.key} one={one} onEdit={onEdit} />
-          ))}
-        </ul>
+        <section className="shelf-queue-list" tabIndex={0} aria-label="files">
+          <Files label="files to look at" hearings={hearings.filter(needsLook)} onEdit={onEdit} />
+          <Files label="files being read" hearings={hearings.filter(({ hearing }) => isUnderWay(hearing))} onEdit={onEdit} />
+          <Files label="files read" hearings={hearings.filter(isDone)} onEdit={onEdit} />
+        </section>
       )}
     </section>
   )
 }
 
-/** What is being read, then what failed or is not sure, then what waits, then the rest; each as it was given. */
-function inOrder(hearings: readonly ShelfHearing[]): ShelfHearing[] {
-  const rank = ({ hearing }: ShelfHearing): number => {
-    if (hearing.kind === 'decoding' || hearing.kind === 'analysing') return 0
-    if (hearing.kind === 'failed' || isDoubtful(hearing)) return 1
-    return hearing.kind === 'waiting' ? 2 : 3
-  }
-  return hearings.toSorted((a, b) => rank(a) - rank(b) || a.key - b.key)
+const needsLook = ({ hearing }: ShelfHearing): boolean => hearing.kind === 'failed' || isDoubtful(hearing)
+const isDone = (one: ShelfHearing): boolean => !isUnderWay(one.hearing) && !needsLook(one)
+
+/**
+ * Files of one state, as they were given. A file goes from list to list and moves no other, so that nobody loses the
+ * button they are about to press.
+ */
+function Files({ label, hearings, onEdit }: { label: string; hearings: readonly ShelfHearing[]; onEdit: (song: ShelfSong) => void }) {
+  if (hearings.length === 0) return null
+  return (
+    <ul aria-label={label}>
+      {hearings.map((one) => (
+        <HearingRow key={one.key} one={one} onEdit={onEdit} />
+      ))}
+    </ul>
+  )
+}
+
+/** Does what takes the pressed button away, and leaves the focus near it. */
+function leaveTo(where: string, { currentTarget }: MouseEvent<HTMLElement>, act: () => void): void {
+  const near = currentTarget.closest<HTMLElement>(where)
+  act()
+  near?.focus({ preventScroll: true })
 }
 
 const HearingRow = memo(function HearingRow({ one, onEdit }: { one: ShelfHearing; onEdit: (song: ShelfSong) => void }) {
@@ -64,7 +79,7 @@ const HearingRow = memo(function HearingRow({ one, onEdit }: { one: ShelfHearing
       <span>{sayHearing(name, hearing)}</span>
       {hearing.kind === 'analysing' && <progress value={hearing.share} max={1} aria-label={`reading ${name}`} />}
       {goesOn && (
-        <Button tone="quiet" aria-label={`stop reading ${name}`} onClick={() => stop(key)}>
+        <Button tone="quiet" aria-label={`stop reading ${name}`} onClick={(event) => leaveTo('.shelf-queue', event, () => stop(key))}>
           stop
         </Button>
       )}

@@ -91,10 +91,15 @@ describe('files on their way to the shelf', () => {
     act(() => says[1]!({ kind: 'analysing', share: 0.25 }))
     expect(page.text()).toContain('0 of 3 files read. 1 file left out, being no music.')
     expect(page.host.querySelector('progress[aria-label="reading b.mp3"]')!.getAttribute('value')).toBe('0.25')
-    // What is being read stands first.
-    expect(page.host.querySelector('[data-hearing]')!.textContent).toContain('b.mp3')
     page.press(page.find('button', 'stop reading c.mp3'))
+    expect(document.activeElement!.className).toBe('shelf-queue')
     act(() => says[1]!({ kind: 'failed', sentence: '“b.mp3” is torn.' }))
+    // What needs somebody stands first.
+    expect([...page.host.querySelectorAll('[data-hearing]')].map((one) => one.textContent)).toEqual([
+      '“b.mp3” is torn.',
+      '“a.mp3” waits its turn.stop',
+      '“c.mp3” was stopped.',
+    ])
     act(() => says[0]!(heardAs('print', 'Lamp')))
     await page.settle()
     expect(page.text()).toContain('1 file read, 1 cannot be read, 1 stopped.')
