@@ -1,5 +1,6 @@
 import { analyseInSteps } from './dsp/analyseBeats.ts'
 import { loudnessOf } from './dsp/loudnessOf.ts'
+import { mixed } from './dsp/mixed.ts'
 import { peaksOf } from './dsp/peaksOf.ts'
 import type { Answer, Question } from './protocol.ts'
 
@@ -7,8 +8,10 @@ import type { Answer, Question } from './protocol.ts'
 addEventListener('message', ({ data }: MessageEvent<Question>) => {
   const say = (answer: Answer) => postMessage(answer)
   try {
-    say({ kind: 'sound', peaks: peaksOf(data.samples, data.sampleRate), loudness: loudnessOf(data.samples, data.sampleRate) })
-    const steps = analyseInSteps(data.samples, data.sampleRate, data.hints)
+    const { sampleRate, hints } = data
+    const samples = mixed(data.channels)
+    say({ kind: 'sound', peaks: peaksOf(samples, sampleRate), loudness: loudnessOf(samples, sampleRate) })
+    const steps = analyseInSteps(samples, sampleRate, hints)
     for (;;) {
       const step = steps.next()
       if (step.done) return say({ kind: 'beats', beats: step.value })

@@ -1,6 +1,6 @@
 import { fingerprint } from '#plan/fingerprint.ts'
 import { toBase64url } from '#plan/link/base64url.ts'
-import type { Mono, SoundWorld } from './songAnalyser.ts'
+import type { Decoded, SoundWorld } from './songAnalyser.ts'
 
 /** Everything is heard at this rate, Hz; the browser converts. */
 const RATE = 44_100
@@ -10,20 +10,16 @@ const FINGERPRINT_BYTES = 12
 
 /** The browser's own decoder and a worker of this build. What reads tags is fetched with the first file. */
 export const browserSound: SoundWorld = {
-  decode: async (bytes) => mixed(await new OfflineAudioContext(1, 1, RATE).decodeAudioData(bytes)),
+  decode: async (bytes) => channelsOf(await new OfflineAudioContext(1, 1, RATE).decodeAudioData(bytes)),
   fingerprint: fingerprintOf,
   readTags: async (file) => (await import('./readTags.ts')).readTags(file),
   startWorker: () => new Worker(new URL('./analyse.worker.ts', import.meta.url), { type: 'module' }),
 }
 
-/** All channels in equal parts. */
-function mixed(sound: AudioBuffer): Mono {
-  const samples = new Float32Array(sound.length)
-  for (let channel = 0; channel < sound.numberOfChannels; channel++) {
-    const part = sound.getChannelData(channel)
-    for (let i = 0; i < samples.length; i++) samples[i]! += part[i]! / sound.numberOfChannels
-  }
-  return { samples, sampleRate: sound.sampleRate }
+/** Copies, which can be handed to the worker; mixing them is left to it, since the page is busy with every sample it touches. */
+function channelsOf(sound: AudioBuffer): Decoded {
+  const channels = Array.from({ length: sound.numberOfChannels }, (_, channel) => sound.getChannelData(channel).slice())
+  return { channels, sampleRate: sound.sampleRate }
 }
 
 /** By SHA-256 off the page's thread; a page that was not served safely has none and sums the bytes itself. */

@@ -1,8 +1,8 @@
 import type { BeatHints, Beats } from '#plan/heardSong.ts'
 
-/** What the page asks of the worker; the samples are handed over, not copied. */
+/** What the page asks of the worker; the channels are handed over, not copied. */
 export interface Question {
-  samples: Float32Array
+  channels: Float32Array[]
   sampleRate: number
   hints: BeatHints
 }

@@ -3,16 +3,16 @@ import type { SongSound } from '#plan/songSound.ts'
 import { namedByFile, type SongTags } from '#plan/songTags.ts'
 import { parseAnswer, type Question } from './protocol.ts'
 
-/** Mono sound. */
-export interface Mono {
-  samples: Float32Array
+/** The sound of a file: at least one channel, all of one length. */
+export interface Decoded {
+  channels: Float32Array[]
   sampleRate: number
 }
 
 /** What hearing needs of the browser; tests bring their own. */
 export interface SoundWorld {
   /** @throws where the bytes are not of a kind of sound that is known here */
-  decode: (bytes: ArrayBuffer) => Promise<Mono>
+  decode: (bytes: ArrayBuffer) => Promise<Decoded>
   /** The same short text for the same bytes. */
   fingerprint: (bytes: ArrayBuffer) => Promise<string>
   /** What the file says of itself. May reject: a file without readable tags is called by its name. */
@@ -74,7 +74,7 @@ export function createSongAnalyser(world: SoundWorld) {
 async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
   const { name } = one.file
   one.say({ kind: 'decoding' })
-  let mono: Mono
+  let decoded: Decoded
   let fingerprint: string
   let tags: SongTags
   try {
@@ -83,15 +83,15 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
     fingerprint = await world.fingerprint(bytes)
     if (await one.isKnown(fingerprint)) return one.aborted ? { kind: 'aborted' } : { kind: 'known', fingerprint }
     tags = await world.readTags(one.file).catch(() => ({}))
-    mono = await world.decode(bytes)
+    decoded = await world.decode(bytes)
   } catch {
     return one.aborted ? { kind: 'aborted' } : { kind: 'failed', sentence: `“${name}” cannot be read as music by this browser.` }
   }
   if (one.aborted) return { kind: 'aborted' }
-  const lengthSeconds = mono.samples.length / mono.sampleRate
+  const lengthSeconds = decoded.channels[0]!.length / decoded.sampleRate
   one.say({ kind: 'analysing', share: 0 })
   try {
-    const said = await askWorker({ ...mono, hints: hintsFor(one, tags) }, one, world)
+    const said = await askWorker({ ...decoded, hints: hintsFor(one, tags) }, one, world)
     if (said === 'aborted') return { kind: 'aborted' }
     const { peaks, loudness, beats } = said
     const sound = { id: fingerprint, lengthSeconds, peaks, loudness }
@@ -122,7 +122,10 @@ function askWorker(question: Question, one: Waiting, world: SoundWorld): Promise
       if (said?.kind === 'beats') resolve({ ...sound, beats: said.beats })
       if (said?.kind === 'failed') reject(new Error(said.message))
     }
-    worker.postMessage(question, [question.samples.buffer])
+    worker.postMessage(
+      question,
+      question.channels.map(({ buffer }) => buffer),
+    )
   })
   return answer.finally(() => {
     delete one.stop

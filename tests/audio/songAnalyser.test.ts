@@ -21,7 +21,7 @@ function aWorld() {
   const world: SoundWorld = {
     decode: async (bytes) => {
       if (bytes.byteLength === 0) throw new Error('no sound')
-      return { samples: new Float32Array(bytes.byteLength), sampleRate: 1 }
+      return { channels: [new Float32Array(bytes.byteLength)], sampleRate: 1 }
     },
     fingerprint: async (bytes) => `of ${bytes.byteLength} bytes`,
     readTags: async () => {
@@ -141,7 +141,7 @@ describe('what is known before a file is heard', () => {
     await settled()
     expect(last[0]).toEqual({ kind: 'known', fingerprint: 'of 2 bytes' })
     expect(workers).toHaveLength(1)
-    expect(workers[0]!.asked[0]!.samples).toHaveLength(3)
+    expect(workers[0]!.asked[0]!.channels[0]).toHaveLength(3)
   })
 })
 

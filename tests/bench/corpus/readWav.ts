@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs'
-import type { Mono } from '#audio/songAnalyser.ts'
 
 /** A wave file of 16 bits and one channel. Its chunks may stand in any order. */
-export function readWav(path: string): Mono {
+export function readWav(path: string): { samples: Float32Array; sampleRate: number } {
   const bytes = readFileSync(path)
   let sampleRate = 0
   for (let at = 12; at + 8 <= bytes.length; ) {

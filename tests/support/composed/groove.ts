@@ -25,18 +25,18 @@ type Feel = keyof typeof FEELS
 
 /** How common a feel is made, and the tempi it is played at: common practice of dance, rock and pop. */
 const FEELS = {
-  backbeat: { share: 42, from: 74, to: 184 },
+  backbeat: { share: 40, from: 74, to: 184 },
   four: { share: 20, from: 108, to: 142 },
   half: { share: 8, from: 126, to: 162 },
   slowHalf: { share: 3, from: 64, to: 84 },
   broken: { share: 5, from: 156, to: 180 },
   everyBeat: { share: 4, from: 96, to: 150 },
   train: { share: 3, from: 90, to: 132 },
-  dembow: { share: 5, from: 82, to: 112 },
+  dembow: { share: 6, from: 82, to: 112 },
   clave: { share: 5, from: 84, to: 132 },
-  soft: { share: 6, from: 58, to: 112 },
-  waltz: { share: 8, from: 80, to: 184 },
-  six: { share: 7, from: 44, to: 88 },
+  soft: { share: 8, from: 58, to: 112 },
+  waltz: { share: 9, from: 80, to: 184 },
+  six: { share: 10, from: 44, to: 88 },
 } as const
 
 /** Kicks a backbeat may have besides the one: step and how often. */

@@ -20,6 +20,8 @@ export interface Fitting {
   /** How dearly large weights are paid for: this times half their squares. */
   ridge: number
   rounds: number
+  /** Networks from different beginnings whose scores are averaged: what one has learnt by chance the others have not. */
+  nets: number
 }
 
 /** Traits farther off count as this many deviations, as in `scoreOf`. */
@@ -31,7 +33,8 @@ const RATE = 0.025
  * layer, fitted by gradient descent with moments (Adam, Kingma and Ba 2015) over all choices at once. The same
  * choices give the same weights.
  */
-export function fitWeights(choices: readonly Choice[], { hidden, ridge, rounds }: Fitting): Weights {
+export function fitWeights(choices: readonly Choice[], fitting: Fitting): Weights {
+  const { hidden, ridge, rounds, nets } = fitting
   const { means, deviations } = momentsOf(choices)
   const size = means.length
   const scaled = choices.map(({ options, weight }) => ({
@@ -39,16 +42,22 @@ export function fitWeights(choices: readonly Choice[], { hidden, ridge, rounds }
     right: options.map(({ right }) => right),
     rows: options.map(({ traits }) => Float64Array.from(traits, (trait, i) => clamp((trait - means[i]!) / deviations[i]!))),
   }))
-  const random = seededRandom(1)
-  const count = size + hidden * (size + 2)
-  const parameters = Float64Array.from({ length: count }, (_, i) => (i < size ? 0 : (random() - 0.5) * 0.2))
-  const step = makeAdam(count)
-  for (let round = 1; round <= rounds; round++) {
-    const slope = parameters.map((value) => ridge * value)
-    for (const choice of scaled) addSlope(choice, parameters, slope, hidden)
-    step(parameters, slope, round)
+  const fitOne = (seed: number): Float64Array => {
+    const random = seededRandom(seed)
+    const count = size + hidden * (size + 2)
+    const parameters = Float64Array.from({ length: count }, (_, i) => (i < size ? 0 : (random() - 0.5) * 0.2))
+    const step = makeAdam(count)
+    for (let round = 1; round <= rounds; round++) {
+      const slope = parameters.map((value) => ridge * value)
+      for (const choice of scaled) addSlope(choice, parameters, slope, hidden)
+      step(parameters, slope, round)
+    }
+    return parameters
   }
-  return unpacked(parameters, { means, deviations, hidden })
+  return unpacked(
+    Array.from({ length: nets }, (_, seed) => fitOne(seed + 1)),
+    { means, deviations, hidden },
+  )
 }
 
 interface Scaled {
@@ -120,20 +129,21 @@ function momentsOf(choices: readonly Choice[]): { means: number[]; deviations: n
   return { means: means.map(short), deviations: deviations.map((square) => short(Math.sqrt(square)) || 1) }
 }
 
+/** Networks side by side as one that says their mean. */
 function unpacked(
-  parameters: Float64Array,
+  nets: readonly Float64Array[],
   { means, deviations, hidden }: { means: number[]; deviations: number[]; hidden: number },
 ): Weights {
   const size = means.length
-  const part = (from: number, count: number) => Array.from(parameters.subarray(from, from + count), short)
   const biases = size + hidden * size
+  const units = nets.flatMap((net) => Array.from({ length: hidden }, (_, h) => ({ net, h })))
   return {
     means,
     deviations,
-    direct: part(0, size),
-    hidden: Array.from({ length: hidden }, (_, h) => part(size + h * size, size)),
-    bias: part(biases, hidden),
-    out: part(biases + hidden, hidden),
+    direct: means.map((_, j) => short(nets.reduce((sum, net) => sum + net[j]! / nets.length, 0))),
+    hidden: units.map(({ net, h }) => Array.from(net.subarray(size + h * size, size + (h + 1) * size), short)),
+    bias: units.map(({ net, h }) => short(net[biases + h]!)),
+    out: units.map(({ net, h }) => short(net[biases + hidden + h]! / nets.length)),
   }
 }
 

@@ -49,7 +49,7 @@ function inWorker(sound: AudioBuffer): Promise<Said | null> {
       if (said?.kind === 'failed') reject(new Error(said.message))
     }
   })
-  const question: Question = { samples, sampleRate: sound.sampleRate, hints: {} }
+  const question: Question = { channels: [samples], sampleRate: sound.sampleRate, hints: {} }
   worker.postMessage(question, [samples.buffer])
   return answer.finally(() => worker.terminate())
 }
