@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { barriers } from './support/barriers.ts'
 import { tabTo } from './support/keyboard.ts'
-import { openRidewright } from './support/openRidewright.ts'
+import { openRidewright, ready } from './support/openRidewright.ts'
 import { printToPdf } from './support/printToPdf.ts'
 import { readPdf, textOf } from './support/readPdf.ts'
 import { expect, test } from './support/test.ts'
@@ -47,10 +47,21 @@ test('a class led from the screen begins its entry: the late start is there alre
   await page.clock.runFor(400)
   await page.getByRole('button', { name: 'end the class' }).click()
   await page.getByRole('button', { name: 'press again to end' }).click()
-  await page.getByRole('link', { name: 'log', exact: true }).click()
-  await page.getByRole('button', { name: /as taught/ }).click()
+  await page.getByRole('button', { name: 'log this class' }).click()
   await expect(page.getByLabel('really started at')).toHaveValue('12:13')
   await expect(page.getByLabel('booked at')).toHaveValue('12:10')
+  expect(await barriers(page)).toEqual([])
+
+  // Not now; the next day it is still known how it was.
+  await page.reload()
+  await ready(page)
+  await page.clock.setFixedTime(new Date('2026-11-26T08:00:00Z'))
+  await page.getByRole('button', { name: /as taught/ }).click()
+  await expect(page.getByLabel('really started at')).toHaveValue('12:13')
+  await expect(page.getByLabel('day', { exact: true })).toHaveValue('2026-11-25')
+  await page.getByRole('button', { name: 'keep in the log' }).click()
+  await page.getByRole('button', { name: /as taught/ }).click()
+  await expect(page.getByLabel('really started at')).toHaveValue('12:10')
 })
 
 test('what repeats, whom it tires, and the songs used as a file and on paper', async ({ page }) => {

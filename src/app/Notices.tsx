@@ -21,12 +21,14 @@ export function Notices() {
   )
 }
 
-function Offer({ label, place }: NonNullable<NoticeOf['offer']>) {
+function Offer({ label, place, entry }: NonNullable<NoticeOf['offer']>) {
   const setPlace = useApp((state) => state.setPlace)
+  const askForEntry = useApp((state) => state.askForEntry)
   const dismiss = useApp((state) => state.dismissNotice)
   const go = () => {
     dismiss()
-    setPlace(place)
+    if (entry) askForEntry()
+    else setPlace(place)
   }
   return (
     <Button tone="action" onClick={go}>

@@ -10,24 +10,30 @@ export interface ClassShelf {
   keptClass: () => Promise<string | null>
 }
 
-/** A class as it was left: whether it was on the screen, and when that was. */
+/** What was left of classes. */
 export interface LeftClass {
-  kept: KeptClass
+  /** The one that was under way. */
+  kept: KeptClass | null
+  /** Whether it was on the screen. */
   onScreen: boolean
+  /** The one that was ended last and is not in the log yet. */
+  last: KeptClass | null
 }
 
 const NAME = 'ridewright.class'
 
 /**
- * Keeps the class being led at every press: at once in localStorage, from which a reload reads it,
- * and in the database, because localStorage may lag behind when a browser is killed.
+ * Keeps the class being led at every press, and the one that was ended and waits for the log: at
+ * once in localStorage, from which a reload reads it, and in the database, because localStorage may
+ * lag behind when a browser is killed.
  *
  * @param now milliseconds since 1970; tells the newer of the two copies
  */
 export function keepClass(store: AppStore, notes: Pick<Notes, 'setItem'> | null, shelf: ClassShelf | null, now: () => number): void {
-  store.subscribe(({ leading, place }, before) => {
-    if (leading === before.leading && (place === before.place || !leading)) return
-    const text = JSON.stringify({ at: now(), onScreen: place === 'lead', class: keptOf(leading) })
+  store.subscribe(({ leading, lastLed, place }, before) => {
+    const same = leading === before.leading && lastLed === before.lastLed
+    if (same && (place === before.place || !leading)) return
+    const text = JSON.stringify({ at: now(), onScreen: place === 'lead', class: keptOf(leading), last: keptOf(lastLed) })
     try {
       notes?.setItem(NAME, text)
     } catch {
@@ -37,22 +43,25 @@ export function keepClass(store: AppStore, notes: Pick<Notes, 'setItem'> | null,
   })
 }
 
-/** The class that was under way when the page was left, from the newer of its two copies; null where there is none that makes sense. */
+/** The classes there were when the page was left, from the newer of the two copies; null where there is none that makes sense. */
 export async function readClass(notes: Pick<Notes, 'getItem'> | null, shelf: ClassShelf | null): Promise<LeftClass | null> {
   const texts = [readNote(notes), (await shelf?.keptClass().catch(() => null)) ?? null]
   const [newest] = texts
     .map(recordOf)
     .filter((copy) => copy !== null)
     .sort((a, b) => b.at - a.at)
-  const kept = newest && parseClass(newest.class)
-  return kept ? { kept, onScreen: newest.onScreen === true } : null
+  if (!newest) return null
+  const [kept, last] = [parseClass(newest.class), parseClass(newest.last)]
+  return kept || last ? { kept, onScreen: newest.onScreen === true, last } : null
 }
 
 /**
  * Puts a class that was under way back, and its screen where that was left open: on the ride of its
  * address or link, or, where that cannot be opened any more, on the ride as it was kept with the class.
  */
-export function backToClass(store: AppStore, { kept, onScreen }: LeftClass): void {
+export function backToClass(store: AppStore, { kept, onScreen, last }: LeftClass): void {
+  if (last) store.getState().restoreLastLed(last)
+  if (!kept) return
   store.getState().restoreClass(kept)
   if (!onScreen) return
   const { shown, place, setPlace, receiveRide } = store.getState()
@@ -68,10 +77,10 @@ function readNote(notes: Pick<Notes, 'getItem'> | null): string | null {
   }
 }
 
-function recordOf(text: string | null): { at: number; onScreen: unknown; class: unknown } | null {
+function recordOf(text: string | null): { at: number; onScreen: unknown; class: unknown; last: unknown } | null {
   try {
-    const { at, onScreen, class: kept } = Object(JSON.parse(text ?? 'null')) as Record<string, unknown>
-    return typeof at === 'number' ? { at, onScreen, class: kept } : null
+    const { at, onScreen, class: kept, last } = Object(JSON.parse(text ?? 'null')) as Record<string, unknown>
+    return typeof at === 'number' ? { at, onScreen, class: kept, last } : null
   } catch {
     return null
   }

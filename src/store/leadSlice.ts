@@ -31,7 +31,7 @@ export interface KeptClass {
  */
 export interface LeadSlice {
   leading: Leading | null
-  /** The class that was ended last, for the log; as long as the page is open. */
+  /** The class that was ended last, until it is in the log. */
   lastLed: Leading | null
 
   /** Makes the ride that is shown ready to lead. A class that is under way goes on, also of another ride; one long over does not. */
@@ -49,11 +49,19 @@ export interface LeadSlice {
   endClass: () => void
   /** Puts a class back that was kept. */
   restoreClass: (kept: KeptClass) => void
+  /** Puts the class back that was ended last and waits for the log. */
+  restoreLastLed: (kept: KeptClass) => void
 }
 
 export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf): LeadSlice {
-  const update = (leading: Leading, log: LeadLog | null) =>
-    set({ leading: { ...leading, log, led: log && ledClass(leading.plan, log), slotFrom: log?.slotFrom ?? leading.slotFrom } })
+  const withLog = (leading: Omit<Leading, 'log' | 'led'>, log: LeadLog | null): Leading => ({
+    plan: leading.plan,
+    log,
+    led: log && ledClass(leading.plan, log),
+    slotFrom: log?.slotFrom ?? leading.slotFrom,
+  })
+  const update = (leading: Leading, log: LeadLog | null) => set({ leading: withLog(leading, log) })
+  const restored = ({ ride, slotFrom, log }: KeptClass) => withLog({ plan: { ride, report: reportOf(ride) }, slotFrom }, log)
 
   return {
     leading: null,
@@ -104,10 +112,8 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
 
     endClass: () => set(({ leading, lastLed }) => ({ leading: null, lastLed: leading?.log ? leading : lastLed })),
 
-    restoreClass: ({ ride, slotFrom, log }) => {
-      const plan = { ride, report: reportOf(ride) }
-      update({ plan, slotFrom, log: null, led: null }, log)
-    },
+    restoreClass: (kept) => set({ leading: restored(kept) }),
+    restoreLastLed: (kept) => set({ lastLed: restored(kept) }),
   }
 }
 

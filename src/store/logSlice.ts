@@ -10,6 +10,8 @@ export interface LogSlice {
   keepsLog: boolean
   /** The entry deleted last, until it is put back or another goes. */
   removedTaught: TaughtClass | null
+  /** An entry for the class that was led is asked for, and not open yet. */
+  entryAsked: boolean
 
   /** Reads the log anew; what goes wrong is said in a notice. */
   refreshTaught: () => Promise<void>
@@ -18,6 +20,10 @@ export interface LogSlice {
   removeTaught: (id: string) => Promise<void>
   /** Puts the entry deleted last back. */
   restoreTaught: () => Promise<void>
+  /** Goes to the log, to an entry for the class that was led. */
+  askForEntry: () => void
+  /** The entry that was asked for is open. */
+  entryOpened: () => void
 }
 
 export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf | null): LogSlice {
@@ -35,12 +41,19 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
 
   const keepTaught = async (entry: TaughtClass): Promise<boolean> => {
     if (!shelf) return false
+    const isNew = !get().taught.some(({ id }) => id === entry.id)
     try {
       await shelf.save(entry)
       get().announce(`Kept “${entry.title}” of ${entry.day} in the log`)
     } catch (error) {
       failed('The class could not be kept in the log.', error)
       return false
+    }
+    const { lastLed, notice } = get()
+    // What was led is logged now: the next entry is another class.
+    if (isNew && lastLed?.plan.ride.id === entry.rideId) {
+      set({ lastLed: null })
+      if (notice?.offer?.entry) get().dismissNotice()
     }
     await refreshTaught()
     return true
@@ -50,6 +63,7 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
     taught: [],
     keepsLog: shelf !== null,
     removedTaught: null,
+    entryAsked: false,
     refreshTaught,
     keepTaught,
     removeTaught: async (id) => {
@@ -68,5 +82,10 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
       const entry = get().removedTaught
       if (entry && (await keepTaught(entry))) set({ removedTaught: null })
     },
+    askForEntry: () => {
+      set({ entryAsked: true })
+      get().setPlace('log')
+    },
+    entryOpened: () => set({ entryAsked: false }),
   }
 }

@@ -6,8 +6,8 @@ export interface Notice {
   kind: 'problem' | 'warning' | 'info'
   sentence: string
   details?: readonly string[]
-  /** A place to look at it. */
-  offer?: { label: string; place: Place }
+  /** A place to look at it; with `entry` the log, with an entry for the class that was led. */
+  offer?: { label: string; place: Place; entry?: true }
 }
 
 export interface NoticeSlice {

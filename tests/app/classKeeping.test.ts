@@ -36,8 +36,8 @@ describe('a class under way', () => {
   it('is kept at every press, in both places', async () => {
     const { store, notes, shelf } = underWay()
     const log = store.getState().leading!.log
-    expect((await readClass(notes, null))!.kept.log).toEqual(log)
-    expect((await readClass(null, shelf))!.kept.log).toEqual(log)
+    expect((await readClass(notes, null))!.kept!.log).toEqual(log)
+    expect((await readClass(null, shelf))!.kept!.log).toEqual(log)
   })
 
   it('comes back from the newer copy', async () => {
@@ -46,8 +46,8 @@ describe('a class under way', () => {
     keepClass(store, lagging, null, () => T - 1)
     store.getState().lead({ kind: 'hold' }, T + 14_000)
     lagging.setItem('ridewright.class', lagging.getItem('ridewright.class')!.replace('"hold"', '"back"'))
-    expect((await readClass(lagging, shelf))!.kept.log!.events.at(-1)!.kind).toBe('hold')
-    expect((await readClass(notes, null))!.kept.log!.events.at(-1)!.kind).toBe('hold')
+    expect((await readClass(lagging, shelf))!.kept!.log!.events.at(-1)!.kind).toBe('hold')
+    expect((await readClass(notes, null))!.kept!.log!.events.at(-1)!.kind).toBe('hold')
   })
 
   it('is found where one copy is damaged or storage is refused', async () => {
@@ -66,9 +66,24 @@ describe('a class under way', () => {
   it('is gone once it is ended, and nothing is kept of a card that waits', async () => {
     const { store, notes, shelf } = underWay()
     store.getState().endClass()
-    expect(await readClass(notes, shelf)).toBeNull()
+    expect((await readClass(notes, shelf))!.kept).toBeNull()
     store.getState().readyClass(T)
+    expect((await readClass(notes, shelf))!.kept).toBeNull()
+    store.setState({ lastLed: null })
     expect(await readClass(notes, shelf)).toBeNull()
+  })
+
+  it('waits for the log once it is ended, over a reload', async () => {
+    const { store, notes, shelf } = underWay()
+    const { log } = store.getState().leading!
+    store.getState().endClass()
+    const next = aStore()
+    backToClass(next, (await readClass(notes, shelf))!)
+    const { leading, lastLed, place } = next.getState()
+    expect([leading, place]).toEqual([null, 'start'])
+    expect(lastLed!.plan.ride).toEqual(store.getState().lastLed!.plan.ride)
+    expect(lastLed!.log).toEqual(log)
+    expect(lastLed!.led!.report.totals).toEqual(store.getState().lastLed!.led!.report.totals)
   })
 
   it.each(['{"at":1,"onScreen":true,"class":{}}', '{"at":1,"class":{"ride":null,"log":null}}', 'null', '[]', '7'])(

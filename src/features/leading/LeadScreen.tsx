@@ -104,11 +104,15 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   )
 }
 
+/** Ends the class and offers to log it, while it is remembered. */
 function endClass(store: ReturnType<typeof useAppStore>): void {
-  const { endClass: end, setPlace, announce } = store.getState()
+  const { leading, endClass: end, setPlace, announce, keepsLog, notify } = store.getState()
   setPlace('draft')
   end()
   announce('Class ended.')
+  if (!keepsLog || !leading?.log) return
+  const sentence = `“${leading.plan.ride.title || 'untitled ride'}” is taught. Log it now, as it really was, or later in the log.`
+  notify({ kind: 'info', sentence, offer: { label: 'log this class', place: 'log', entry: true } })
 }
 
 /** Time a sentence stands. */

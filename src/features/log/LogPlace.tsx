@@ -29,6 +29,13 @@ export function LogPlace({ now, writeTable }: Props) {
   const [day, setDay] = useState(today)
   const [editing, setEditing] = useState<TaughtClass | null>(null)
   useEffect(() => void store.getState().refreshTaught(), [store])
+  const asked = useApp((state) => state.entryAsked)
+  useEffect(() => {
+    if (!asked) return
+    const state = store.getState()
+    if (state.shown && state.keepsLog) setEditing(freshEntry(state, now()))
+    state.entryOpened()
+  }, [asked, store, now])
 
   const keep = async (entry: TaughtClass) => {
     if (await store.getState().keepTaught(entry)) setEditing(null)

@@ -59,6 +59,51 @@ async function logOne(change: () => void = () => undefined): Promise<void> {
   await page.settle()
 }
 
+/** Leads the ride of a store from its first one to its end. */
+function lead(store: Awaited<ReturnType<typeof open>>['store'], at: number): void {
+  act(() => {
+    store.getState().readyClass(at)
+    store.getState().startClass(at, null)
+    store.getState().endClass()
+  })
+}
+
+describe('a class that was led', () => {
+  const startedAt = () => (page.find('input', /really started at/) as HTMLInputElement).value
+
+  it('has its entry opened where that is asked for, whatever place the log is asked from', async () => {
+    const { store } = await open()
+    lead(store, NOW - 3_600_000)
+    act(() => store.getState().askForEntry())
+    expect(startedAt()).toBe('18:30')
+    expect(store.getState().entryAsked).toBe(false)
+    expect(store.getState().place).toBe('log')
+  })
+
+  it('is logged once: the next entry is another class, and the offer to log it goes', async () => {
+    const { store, entries } = await open()
+    lead(store, NOW - 3_600_000)
+    const offer = { label: 'log this class', place: 'log' as const, entry: true as const }
+    act(() => store.getState().notify({ kind: 'info', sentence: 'It is over.', offer }))
+    await logOne()
+    expect(entries()[0]).toMatchObject({ startedAt: '18:30' })
+    expect(store.getState().notice).toBeNull()
+    expect(store.getState().lastLed).toBeNull()
+    press(/as taught/)
+    expect(startedAt()).toBe('12:10')
+  })
+
+  it('still waits when an entry of another day is put right', async () => {
+    const { store } = await open()
+    await logOne()
+    lead(store, NOW - 3_600_000)
+    press(/^change/)
+    press(/^keep/)
+    await page.settle()
+    expect(store.getState().lastLed).not.toBeNull()
+  })
+})
+
 describe('logging a class', () => {
   it('starts from the plan and keeps what was put right, song by song; the plan stays as it is', async () => {
     const { store, entries } = await open()
