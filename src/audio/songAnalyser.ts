@@ -20,14 +20,18 @@ export interface SoundWorld {
   startWorker: () => Worker
 }
 
-/** Whether all that hearing a file would give is there already, by its fingerprint. */
-export type IsKnown = (fingerprint: string) => Promise<boolean>
+export interface HearOptions {
+  /** Whether all that hearing the file would give is there already, by its fingerprint; such a file is not listened to. */
+  isKnown?: (fingerprint: string) => Promise<boolean>
+  /** Goes before the files that wait: somebody is looking at it. */
+  ahead?: boolean
+}
 
 interface Waiting {
   file: File
   hints: BeatHints
   say: (hearing: Hearing) => void
-  isKnown: IsKnown
+  options: HearOptions
   /** Set while the file is being heard. */
   stop?: () => void
   aborted: boolean
@@ -51,9 +55,10 @@ export function createSongAnalyser(world: SoundWorld) {
   }
 
   return {
-    hear: (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void, isKnown: IsKnown = async () => false) => {
-      const one: Waiting = { file, hints, aborted: false, say: onChange, isKnown }
-      queue.push(one)
+    hear: (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void, options: HearOptions = {}) => {
+      const one: Waiting = { file, hints, aborted: false, say: onChange, options }
+      const place = options.ahead ? queue.findIndex((other) => !other.options.ahead) : -1
+      queue.splice(place < 0 ? queue.length : place, 0, one)
       onChange({ kind: 'waiting' })
       void next()
       return {
@@ -81,7 +86,7 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
     const bytes = await one.file.arrayBuffer()
     // First, because decoding takes the bytes away.
     fingerprint = await world.fingerprint(bytes)
-    if (await one.isKnown(fingerprint)) return one.aborted ? { kind: 'aborted' } : { kind: 'known', fingerprint }
+    if (await one.options.isKnown?.(fingerprint)) return one.aborted ? { kind: 'aborted' } : { kind: 'known', fingerprint }
     tags = await world.readTags(one.file).catch(() => ({}))
     decoded = await world.decode(bytes)
   } catch {

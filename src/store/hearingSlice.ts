@@ -89,7 +89,7 @@ export function createHearingSlice(set: SetState, get: GetState): HearingSlice {
       if (hearing.kind === 'known') keeping = keeping.then(() => keepKnown(key, hearing.fingerprint))
       keeping = keeping.then(sayIfOver)
     }
-    running.set(key, hearSong(file, {}, onChange, anew ? undefined : isKnown))
+    running.set(key, hearSong(file, {}, onChange, anew ? {} : { isKnown }))
   }
 
   return {

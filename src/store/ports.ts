@@ -69,16 +69,15 @@ export interface SongPlayer {
   close: () => void
 }
 
-/**
- * Hears one file of music after another, and says of each where it stands, until it is heard, known, failed or aborted.
- * A file whose fingerprint `isKnown` accepts is not listened to; without it every file is.
- */
-export type HearSong = (
-  file: File,
-  hints: BeatHints,
-  onChange: (hearing: Hearing) => void,
-  isKnown?: (fingerprint: string) => Promise<boolean>,
-) => HearingOf
+/** Hears one file of music after another, and says of each where it stands, until it is heard, known, failed or aborted. */
+export type HearSong = (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void, options?: HearOptions) => HearingOf
+
+export interface HearOptions {
+  /** Whether all that hearing the file would give is there already, by its fingerprint; such a file is not listened to. */
+  isKnown?: (fingerprint: string) => Promise<boolean>
+  /** Goes before the files that wait: somebody is looking at it. */
+  ahead?: boolean
+}
 
 export interface HearingOf {
   abort: () => void

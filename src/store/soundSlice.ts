@@ -48,13 +48,13 @@ export function createSoundSlice(set: SetState, get: GetState, hear: HearSong | 
   return {
     hearSong:
       hear &&
-      ((file, hints, onChange, isKnown) => {
+      ((file, hints, onChange, options) => {
         const say = (hearing: Hearing) => {
           if (hearing.kind === 'heard') remember(hearing.song, file)
           if (hearing.kind === 'known') haveSoundFile(hearing.fingerprint, file)
           onChange(hearing)
         }
-        return hear(file, hints, say, isKnown)
+        return hear(file, hints, say, options)
       }),
     sounds: new Map(),
     soundFiles: new Map(),

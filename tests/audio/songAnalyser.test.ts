@@ -107,6 +107,23 @@ describe('files of music', () => {
   })
 })
 
+it('a file somebody is looking at goes before those that wait, after others of its kind', async () => {
+  const { world, workers } = aWorld()
+  const analyser = createSongAnalyser(world)
+  const order: string[] = []
+  const hear = (name: string, ahead: boolean) =>
+    analyser.hear(new File(['x'], name), {}, ({ kind }) => kind === 'decoding' && order.push(name), { ahead })
+  for (const name of ['shelf 1', 'shelf 2', 'shelf 3']) hear(name, false)
+  hear('section 1', true)
+  hear('section 2', true)
+  for (let i = 0; i < 5; i++) {
+    await settled()
+    workers[i]!.say({ kind: 'beats', beats: null })
+  }
+  await settled()
+  expect(order).toEqual(['shelf 1', 'section 1', 'section 2', 'shelf 2', 'shelf 3'])
+})
+
 describe('what is known before a file is heard', () => {
   it('names the song by its tags, whose tempo settles no more than the octave and gives way to what is asked', async () => {
     const { world, workers } = aWorld()
@@ -136,7 +153,7 @@ describe('what is known before a file is heard', () => {
       const say = (hearing: Hearing) => {
         last[index] = hearing
       }
-      analyser.hear(new File([bytes], `${index}.mp3`), {}, say, isKnown)
+      analyser.hear(new File([bytes], `${index}.mp3`), {}, say, { isKnown })
     }
     await settled()
     expect(last[0]).toEqual({ kind: 'known', fingerprint: 'of 2 bytes' })

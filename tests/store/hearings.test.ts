@@ -9,8 +9,8 @@ import { aSection, aSong, countedIds, smallRide } from '#tests/support/smallRide
 /** Hears each file when told to; a file's fingerprint is its text. */
 function anEar() {
   const told = new Map<string, { say: (hearing: Hearing) => void; known: () => Promise<boolean | undefined>; aborted: boolean }>()
-  const hearSong: HearSong = (file, _hints, onChange, isKnown) => {
-    const one = { say: onChange, known: async () => isKnown?.(`print of ${file.name}`), aborted: false }
+  const hearSong: HearSong = (file, _hints, onChange, options) => {
+    const one = { say: onChange, known: async () => options?.isKnown?.(`print of ${file.name}`), aborted: false }
     told.set(file.name, one)
     return {
       abort: () => {

@@ -43,8 +43,8 @@ const heardAs = (print: string, bpm: number): Hearing => ({
 /** A section's panel with an ear that hears when told to. */
 async function open(section: Section, songs: ShelfSong[] = []) {
   const asked: { hints: BeatHints; say: (hearing: Hearing) => void; known: ((print: string) => Promise<boolean>) | undefined }[] = []
-  const hearSong: HearSong = (_file, hints, say, known) => {
-    asked.push({ hints, say, known })
+  const hearSong: HearSong = (_file, hints, say, options) => {
+    asked.push({ hints, say, known: options?.isKnown })
     return { abort: () => {} }
   }
   const store = createAppStore({

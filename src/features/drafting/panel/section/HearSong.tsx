@@ -78,7 +78,7 @@ export function HearSong({ sectionId, song, blocks, houseRules, newId, onSong }:
         setRows((before) => before.map((row) => (row.key === key ? { ...row, hearing } : row)))
         if (fresh.length === 1) take(hearing)
       }
-      running.current.set(key, hear(file, hints, onChange, anew ? undefined : isKnown))
+      running.current.set(key, hear(file, hints, onChange, { ahead: true, ...(!anew && { isKnown }) }))
     }
   }
   const drop = (event: DragEvent) => {
