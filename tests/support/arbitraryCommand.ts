@@ -12,6 +12,7 @@ import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
+import { linkSongs } from '#plan/commands/linkSongs.ts'
 import { markShaky, unmarkShaky } from '#plan/commands/markShaky.ts'
 import { markSong, quietSong } from '#plan/commands/markSong.ts'
 import { moveBeats } from '#plan/commands/moveBeats.ts'
@@ -36,7 +37,7 @@ import { splitSection } from '#plan/commands/splitSection.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
-import { isSet, type Ride } from '#plan/model.ts'
+import { isSet, type Ride, type Song } from '#plan/model.ts'
 import { emptySection } from '#plan/newRide.ts'
 import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
@@ -102,6 +103,12 @@ const tempoFrom = (amount: number): number => 60 + (Number.isFinite(amount) ? Ma
 const songFrom = (amount: number) =>
   aSong('another', { grid: gridOfTempo(tempoFrom(amount)), strikesPerBeat: strikesForTempo(tempoFrom(amount)) })
 
+/** Every song of a ride on the shelf, heard in a file, at one tempo. */
+const shelfOf = (ride: Ride, amount: number) =>
+  ride.sections.flatMap(({ song }) => (song ? [{ id: song.id, song: { ...songFrom(amount), ...nameOf(song), fingerprint: song.id } }] : []))
+
+const nameOf = ({ title, artist }: Song) => ({ title, ...(artist !== undefined && { artist }) })
+
 const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, item, section, index }) => moveItem(ride, { itemId: item, sectionId: section, index }),
   ({ ride, block, set, index }) => movePart(ride, { blockId: block, to: { setId: set, index } }),
@@ -142,6 +149,7 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, item, newId }) => splitSection(ride, { itemId: item, newId }),
   ({ ride, section, amount }) => setSong(ride, { sectionId: section, song: songFrom(amount) }),
   ({ ride, section }) => setSong(ride, { sectionId: section, song: null }),
+  ({ ride, amount, newId }) => linkSongs(ride, { shelf: shelfOf(ride, amount), newId }),
   ({ ride, section, amount }) => setTempo(ride, { sectionId: section, tempo: { bpm: amount } }),
   ({ ride, section }) => setTempo(ride, { sectionId: section, tempo: null }),
   ({ ride, section, amount }) => moveBeats(ride, { sectionId: section, seconds: amount / 100 }),

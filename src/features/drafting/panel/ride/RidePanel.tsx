@@ -3,6 +3,7 @@ import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
 import { BikeSummary } from '#features/drafting/panel/ride/BikeSummary.tsx'
 import { FormPoints } from '#features/drafting/panel/ride/FormPoints.tsx'
 import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
+import { LinkSongs } from '#features/drafting/panel/ride/LinkSongs.tsx'
 import { ParentNote } from '#features/drafting/panel/ride/ParentNote.tsx'
 import { RidersSummary } from '#features/drafting/panel/ride/RidersSummary.tsx'
 import { parsePause, parseSlot } from '#features/drafting/panel/ride/rules.ts'
@@ -89,6 +90,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
         <QuantityRow label="clear-up" value={clearUpSeconds} {...PAUSE} onChange={(seconds) => edit({ clearUpSeconds: seconds })} />
         <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
       </div>
+      <LinkSongs />
       <ShapeGroup />
       <BikeSummary bike={bike} datum={datum} onDatum={does.setDatum} onOpen={does.openBike} />
       <RidersSummary onShow={onShow} onOpen={does.openRiders} />
