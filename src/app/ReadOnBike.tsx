@@ -40,8 +40,8 @@ export function ReadOnBar() {
   if (!readOn) return null
   return (
     <Bar label="another bike" quiet actions={<Button onClick={() => showOn(null)}>back to its own bike</Button>}>
-      <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence. What you change,
-      the words of cues and the findings stay with the ride’s own bike, “{own}”.
+      <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence, and findings about
+      the knob say where it stands there. What you change, repairs and the words of cues stay with the ride’s own bike, “{own}”.
     </Bar>
   )
 }

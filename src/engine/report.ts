@@ -242,6 +242,8 @@ export interface Finding {
   severity: Severity
   /** One sentence in the trade's words. */
   text: string
+  /** Where its block stands on the bike the ride is read on, if that is another and the finding is about the knob. */
+  shownAs?: string
   /** Where the rule comes from: a named source, "common practice", or "arithmetic". */
   why: string
   at: Seconds

@@ -3,12 +3,14 @@ import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { KnobSteps, Rpm } from '#units/units.ts'
 import { cadenceOf, type EntryContext, type Reader, readEntry, type StateWords, wordsOfState } from './readEntry.ts'
+import { readFinding } from './readFinding.ts'
 import { readTotal, type ShownOn, shownOn, type TotalOnBike } from './readTotal.ts'
 
 /**
  * A ride's report in the words of another bike: every total, call and change, and what each
  * section enters and leaves at, at the block's own cadence. The numbers stay the ride's, so that
- * whatever is edited is edited on the ride's bike; findings and cues stay as they are written.
+ * whatever is edited is edited on the ride's bike; cues stay as they are written, and findings do,
+ * but say besides where their block stands on the other bike.
  * Cost: linear in the blocks, with one translation for every total at every cadence.
  */
 export function onAnotherBike(ride: Ride, report: RideReport, bike: Bike): RideReport {
@@ -26,6 +28,7 @@ export function onAnotherBike(ride: Ride, report: RideReport, bike: Bike): RideR
       ...report.cues,
       changes: report.cues.changes.map((change) => ({ ...change, kinds: kindsOf(change.kinds, blocks[change.block]!) })),
     },
+    findings: report.findings.map((finding) => readFinding(finding, blocks, on)),
     shownOn: on,
   }
 }

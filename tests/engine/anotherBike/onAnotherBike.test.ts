@@ -31,6 +31,27 @@ describe('a ride shown on another bike', () => {
     ])
   })
 
+  it('says in findings about the knob where it stands there, and in no others; sentence and repairs stay the ride’s own', () => {
+    // Standing on half a turn is light anywhere.
+    const ride = rideOf(change(2), change(0, { posture: 'standing', label: 'rise' }))
+    const own = computeRide(ride)
+    const { findings } = onAnotherBike(ride, own, LEVELS_BIKE)
+    expect(findings.map(({ shownAs, ...rest }) => rest)).toEqual(own.findings)
+    const light = findings.find(({ rule }) => rule === 'lightStanding')!
+    expect(light.text).toMatch(/turn/)
+    expect(light.shownAs).toBe('On “levels 1 to 24” “rise” stands at about 7.')
+    expect(findings.filter(({ rule, shownAs }) => rule === 'slotFit' && shownAs)).toEqual([])
+    expect(own.findings.every(({ shownAs }) => shownAs === undefined)).toBe(true)
+  })
+
+  it('every rule whose sentence gives steps of the knob is among them', () => {
+    // Heavy, light and under base, in turns of a quarter; the words for an amount of the knob are “¾ turn”, “1½”, “+¼”.
+    const heavy = rideOf(change(-1), change(40), change(-38, { posture: 'standing' }), change(30, { effort: { from: 2, to: 2 } }))
+    for (const { rule, text, shownAs, blockId } of shown(heavy).findings) {
+      if (blockId && /\d? ?[¼½¾]? turns?\b/.test(text)) expect(shownAs, `${rule}: ${text}`).toBeDefined()
+    }
+  })
+
   it('moves the knob for a new pace alone, where the brakes differ', () => {
     const ride = rideOf(change(8), { ...change(0), resistance: { kind: 'keep' }, cadence: { rpm: 60 } })
     const report = shown(ride)

@@ -1,0 +1,25 @@
+import type { Finding, PlayedBlock } from '#engine/report.ts'
+import { nameOfItem } from '#plan/names.ts'
+import type { ShownOn } from './readTotal.ts'
+
+/** Rules whose sentences give a place of the knob, in steps of the ride's own bike. */
+const OF_THE_KNOB: ReadonlySet<string> = new Set([
+  ...['knobLoose', 'knobTight', 'underBase', 'largestAdded', 'easyTotal', 'wideSpread', 'ownTotals', 'checkpointMissed'],
+  ...['checkpointLoose', 'lightStanding', 'lightMove', 'lightPush', 'fastLegs', 'intentAgainstDemand', 'beyondCalibration', 'endsHeavy'],
+])
+
+/**
+ * A finding about the knob with where its block stands on the bike the ride is read on. The sentence
+ * and the repairs stay in the ride's own steps: rounded totals of another bike do not add up, and
+ * what is repaired is the ride.
+ *
+ * @param blocks as they are read on that bike
+ */
+export function readFinding(finding: Finding, blocks: readonly PlayedBlock[], { bike }: ShownOn): Finding {
+  if (!OF_THE_KNOB.has(finding.rule)) return finding
+  const played = finding.block === undefined ? blocks.find(({ block }) => block.id === finding.blockId) : blocks[finding.block]
+  if (!played) return finding
+  const { total } = played.ledger
+  const stands = total.startsWith('about ') ? `stands at ${total}` : total === 'all off' ? 'is all off' : 'is ridden by feel'
+  return { ...finding, shownAs: `On “${bike.name}” “${nameOfItem(played.block)}” ${stands}.` }
+}
