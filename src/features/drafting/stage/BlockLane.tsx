@@ -70,6 +70,7 @@ export const BlockLane = memo(function BlockLane({
         const isStop = played.index === stop
         const isDrawn = isSelected || isDragged || isStop || reaches(stretch, played)
         const isShaky = shaky.has(played.block.id)
+        const before = later.get(key)
         const mark = marks.get(played.block.id)
         return (
           <BlockCard
@@ -79,7 +80,7 @@ export const BlockLane = memo(function BlockLane({
             round={played.set?.round ?? 1}
             {...(isDrawn
               ? cardOf(played, ride, report, scale, mark, isShaky)
-              : placeOf(later.blocks.get(key) ?? played, later.report, scale, mark, isShaky))}
+              : placeOf(before?.played ?? played, before?.report ?? report, scale, mark, isShaky))}
             selected={isSelected}
             shaky={isShaky}
             dragged={isDragged}
@@ -114,11 +115,13 @@ export const BlockLane = memo(function BlockLane({
   )
 })
 
-/** A report a moment later: what is out of sight and only heard follows a change when what is seen has been drawn. */
-function useLater(report: RideReport) {
+/**
+ * The blocks a moment later, each with the report it is of: what is out of sight and only heard follows a change when what
+ * is seen has been drawn.
+ */
+function useLater(report: RideReport): ReadonlyMap<string, { played: PlayedBlock; report: RideReport }> {
   const later = useDeferredValue(report)
-  const blocks = useMemo(() => new Map(later.blocks.map((played) => [keyOf(played), played])), [later])
-  return { report: later, blocks }
+  return useMemo(() => new Map(later.blocks.map((played) => [keyOf(played), { played, report: later }])), [later])
 }
 
 /** Pixels from which a card says what the leader rides beside what the class is told. */
