@@ -80,7 +80,9 @@ export function rulerLabels(song: RuledSong, scale: TimeScale, cut: Cut, flags: 
     const text = String(count / eight + 1)
     return { x: x(count), text, kind: 'eight', ...(count % phrase === 0 && { isFirst: true }) }
   })
-  return [...eights, ...phraseLabels(song, scale, cut, flags)]
+  // The staff of a flag would strike a number out that it does not stand before.
+  const isStruck = (label: RulerLabel) => flags.some((flag) => flag.x > label.x + 1 && flag.x < label.x + widthOf(label.text) - GAP / 2)
+  return [...eights.filter((label) => !isStruck(label)), ...phraseLabels(song, scale, cut, flags)]
 }
 
 /** Every phrase or none is numbered: a few of them between the eights' numbers would not be told apart from those. */

@@ -111,6 +111,15 @@ describe('numbers on the ruler', () => {
     expect(phrases.slice(0, 2).map(({ text }) => text)).toEqual(['phrase 1', 'phrase 3'])
   })
 
+  it('leave a number out that the staff of a flag would strike out, and keep the one it stands before', () => {
+    const at = (count: number) =>
+      rulerLabels(song, { pixelsPerSecond: 8 }, ALL, markFlags(song, [{ count, label: 'drop' }], { pixelsPerSecond: 8 }))
+    const numbers = (count: number) => at(count).flatMap(({ kind, text }) => (kind === 'eight' ? [text] : []))
+    expect(numbers(64)).toContain('9')
+    expect(numbers(66)).not.toContain('9')
+    expect(numbers(72)).toContain('9')
+  })
+
   it('never meet, whatever the tempo, the zoom and the song', () => {
     const anyGrid = fc
       .array(fc.tuple(fc.integer({ min: 1, max: 64 }), fc.double({ min: 0.25, max: 1, noNaN: true })), { minLength: 1, maxLength: 12 })
