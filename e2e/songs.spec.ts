@@ -46,12 +46,13 @@ test('a tempo is tapped along with the song and taken', async ({ page }) => {
   const dialog = page.getByRole('dialog', { name: 'tap the tempo of Low Tide' })
   await expect(dialog.getByRole('button', { name: /on every beat/ })).toBeFocused()
   await tap(page, 9, 450)
-  await expect(dialog.getByText('133.33', { exact: true })).toBeVisible()
+  // 60 / 0.45; browsers round the times of keys to a tenth of a millisecond.
+  await expect(dialog.getByText(/^133\.3[34]$/)).toBeVisible()
   await expect(dialog.getByText(/^bpm, ±/)).toBeVisible()
   await axeClean(page)
   await dialog.getByRole('button', { name: /^take [\d.]+ bpm$/ }).click()
   await expect(dialog).toHaveCount(0)
-  await expect(page.getByLabel('tempo', { exact: true })).toHaveValue(/^133\.33/)
+  await expect(page.getByLabel('tempo', { exact: true })).toHaveValue(/^133\.3[23]/)
 })
 
 test('songs are kept on the shelf over a reload and found again', async ({ page }) => {
