@@ -3,6 +3,7 @@ import { type Calibration, referenceWatts } from './calibration.ts'
 
 /** Halvings after which the two ends of a knob's range are neighbours. */
 const HALVINGS = 60
+const ROUNDING = 1e-12
 
 /**
  * The setting at which a bike gives a power at a cadence: the inverse of `wattsAt`, by
@@ -14,8 +15,10 @@ export function settingForWatts(calibration: Calibration, watts: Watts, rpm: Rpm
   const speed = rpm / calibration.referenceRpm
   const wanted = watts / (calibration.brake === 'friction' ? speed : speed * speed)
   let [low, high] = [calibration.lowest, calibration.highest]
-  if (wanted < referenceWatts(calibration, low) || wanted > referenceWatts(calibration, high)) return null
-  if (wanted === referenceWatts(calibration, low)) return low
+  const [least, most] = [referenceWatts(calibration, low), referenceWatts(calibration, high)]
+  // A power of the last point that went to another cadence and back may lie past it by a rounding.
+  if (wanted < least * (1 - ROUNDING) || wanted > most * (1 + ROUNDING)) return null
+  if (wanted <= least) return low
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2
     if (referenceWatts(calibration, middle) < wanted) low = middle

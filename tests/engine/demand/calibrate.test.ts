@@ -74,6 +74,20 @@ describe('the setting for a power', () => {
     )
   })
 
+  it('is the outermost one for the outermost power, at any cadence', () => {
+    const points = [
+      [0, 2],
+      [1, 73],
+      [6, 363],
+      [12, 665],
+    ] satisfies [number, number][]
+    const calibration = calibrationOf({ ...DEFAULT_BIKE, max: 12, base: 1, referenceRpm: 74, points })
+    for (let rpm = 40; rpm <= 130; rpm++) {
+      expect(settingForWatts(calibration, wattsAt(calibration, 12, rpm), rpm)).toBeCloseTo(12, 6)
+      expect(settingForWatts(calibration, wattsAt(calibration, 0, rpm), rpm)).toBeCloseTo(0, 6)
+    }
+  })
+
   it('is none beyond the calibrated points', () => {
     const calibration = calibrationOf(DEFAULT_BIKE)
     expect(settingForWatts(calibration, 7.9)).toBeNull()
