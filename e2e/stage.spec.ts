@@ -81,6 +81,24 @@ test('the edge of a block falls on a phrase before the next eight, says so, and 
   await expect(total).toHaveAttribute('data-total', before!)
 })
 
+test('an edge is held on to when its block becomes too narrow to be gripped', async ({ page }) => {
+  await openSpark(page)
+  await page.getByRole('button', { name: 'whole ride' }).click()
+  const second = block(page, 's1b2')
+  const width = async () => (await second.boundingBox())!.width
+  await expect.poll(width).toBeLessThan(60)
+  const wide = await width()
+  // Down to nothing and back to where it was, in one pull.
+  await drag(page, second.locator('.edge'), { by: { x: -wide, y: 0 } }, { release: false })
+  await expect(second).toHaveAttribute('data-room', 'none')
+  const { x, y, height } = (await second.boundingBox())!
+  await page.mouse.move(x + wide, y + height / 2, { steps: 10 })
+  await expect.poll(width).toBeGreaterThan(wide / 2)
+  await press(page, 'Escape')
+  await page.mouse.up()
+  await expect.poll(width).toBeCloseTo(wide, 0)
+})
+
 test('blocks out of sight have their names and can be gone to; what is gone to is drawn', async ({ page }) => {
   await openMany(page)
   const last = block(page, `block-${BLOCKS - 1}`)

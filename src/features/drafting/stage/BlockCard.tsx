@@ -76,7 +76,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
           shaky={props.shaky}
         />
       )}
-      {props.drawn && !props.readOnly && room !== 'none' && <EdgeHandle index={props.index} />}
+      {props.drawn && !props.readOnly && <EdgeHandle index={props.index} />}
     </div>
   )
 })

@@ -46,7 +46,16 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     store.getState().preview(pulled.command)
   }
 
-  useEffect(() => () => held.current?.release(), [])
+  // A card that goes away in the hand, scrolled far out of sight, takes what it showed with it.
+  useEffect(
+    () => () => {
+      if (!held.current) return
+      held.current.release()
+      held.current = null
+      store.getState().dropPreview()
+    },
+    [store],
+  )
 
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the same change has keys on the block itself
