@@ -38,7 +38,7 @@ export function* beatsInSteps(heard: Heard, { length, opening, window }: Known, 
   const { line, odds } = yield* scaled(choosePulseInSteps(heard, window, weights?.pulse), 0, PULSE)
   const tracked = trackBeats(heard.curve, line.period * rate).map((frame) => frame / rate)
   yield (1 + PULSE) / 2
-  const drifts = driftsFrom(tracked, line)
+  const drifts = driftsFrom(tracked, line, { values: heard.curve, rate })
   const steady = drifts.reduce((sum, { from, to }) => sum + to - from, 0) <= UNSTEADY * length
 
   const places = steady ? gridBeats(line, length) : tracked

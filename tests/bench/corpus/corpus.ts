@@ -30,10 +30,10 @@ export function knownSongs(folder: string): KnownSong[] {
 export const loadSong = (folder: string, song: KnownSong): LoadedSong => ({ ...song, ...readWav(join(folder, song.file)) })
 
 /**
- * Seconds to cut off a song's beginning, three to seventeen, the same at every run for the same name: uncut, a first
- * beat is nearly always a one, and every fourth from there is a guess that scores well.
+ * Seconds to cut off a song's beginning, three to seventeen unless asked otherwise, the same at every run for the same
+ * name: uncut, a first beat is nearly always a one, and every fourth from there is a guess that scores well.
  */
-export const cutOf = (name: string): number => 3 + 14 * shareOf(name)
+export const cutOf = (name: string, from = 3, to = 17): number => from + (to - from) * shareOf(name)
 
 /** A song without its first seconds, played so many times as fast. */
 export function cutSong(song: LoadedSong, from: number, speed = 1): LoadedSong {

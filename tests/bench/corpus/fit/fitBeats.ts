@@ -12,8 +12,8 @@ import { headLine, lineOf } from '#tests/bench/corpus/table.ts'
 
 /** How each choice is fitted: units, ridge and rounds that did best on songs left out. */
 const FITTINGS: Record<keyof BeatWeights, Fitting> = {
-  pulse: { hidden: 6, ridge: 10, rounds: 300, nets: 4 },
-  bar: { hidden: 4, ridge: 40, rounds: 250, nets: 1 },
+  pulse: { hidden: 6, ridge: 5, rounds: 300, nets: 3 },
+  bar: { hidden: 0, ridge: 20, rounds: 250, nets: 1 },
   eight: { hidden: 0, ridge: 40, rounds: 250, nets: 1 },
 }
 const FOLDS = 4

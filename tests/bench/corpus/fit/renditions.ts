@@ -21,7 +21,7 @@ const SECONDS = 50
 export function* corpusRenditions(folder: string): Generator<Rendition> {
   for (const known of knownSongs(folder)) {
     const song = loadSong(folder, known)
-    const weight = known.kind === 'synth' ? 0.4 : 0.8
+    const weight = known.kind === 'synth' ? 0.3 : 0.6
     yield { ...cutSong(song, cutOf(song.id)), weight, judged: true }
     yield { ...song, weight, judged: false }
     yield { ...cutSong(song, cutOf(`${song.id}b`), 0.92), weight, judged: false }
@@ -35,6 +35,6 @@ export function* composedRenditions({ from, to }: { from: number; to: number }):
     const id = `seed ${seed}`
     const { eights, meter, ...made } = composedSong(seed, { seconds: SECONDS })
     const song = { ...made, meter, id, kind: 'composed', file: '', phrases8: meter === '3/4' ? null : eights }
-    yield { ...cutSong(song, seed % 2 === 0 ? 0 : cutOf(id) / 2), weight: 0.4, judged: true }
+    yield { ...cutSong(song, seed % 2 === 0 ? 0 : cutOf(`s${seed}`, 0, 8)), weight: 0.5, judged: true }
   }
 }
