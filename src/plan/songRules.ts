@@ -17,7 +17,7 @@ const TEMPO: NumberRules = {
   example: '128 or 127.6',
 }
 export const parseTempo = (text: string): Parsed<Bpm> => parseNumber(text, TEMPO)
-export const formatTempo = (bpm: Bpm): string => formatNumber(bpm, 3)
+export const formatTempo = (bpm: Bpm): string => formatNumber(bpm, 2)
 
 const FIRST_BEAT: NumberRules = {
   subject: 'The first beat',

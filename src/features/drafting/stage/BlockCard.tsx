@@ -1,4 +1,5 @@
 import { memo } from 'react'
+import { withoutName } from '#engine/cues/withoutName.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
@@ -100,7 +101,8 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
   const { block, room, figure, ramp, hands, total, change, length, leader, shaky } = props
   const from = Math.round(block.effort.from)
   const to = Math.round(block.effort.to)
-  const words = block.cues.find((cue) => cue.text)?.text
+  const name = nameOfItem(block)
+  const words = withoutName(block.cues.find((cue) => cue.text)?.text ?? '', name)
   return (
     <DragHandle kind="block" id={block.id}>
       <div className="block-body">
@@ -112,7 +114,7 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
         >
           {figure && <Figure name={blockFigure(block)} />}
           {shaky && <ShakySign />}
-          {room === 'words' && <span className="block-name">{nameOfItem(block)}</span>}
+          {room === 'words' && <span className="block-name">{name}</span>}
           {room !== 'none' && (
             <b className="block-effort" style={{ color: `var(--effort-text-${to})` }}>
               {from === to ? from : ramp ? `${from}–${to}` : to}
