@@ -108,6 +108,10 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
           One song a line with title, length and tempo, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Empty for
           a blank slot.
         </p>
+        <p className="start-hint">
+          With the songs as files, drop them or their folder anywhere on this page: they are read on your machine and go to your songs,
+          where those you tick make a ride.
+        </p>
       </div>
       {rows.length > 0 && (
         <PlaylistTable rows={rows} open={openLines} slotMinutes={slotMinutes ?? DEFAULT_SLOT} onLine={writeLine} onLineDone={closeLine} />
