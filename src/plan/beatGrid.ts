@@ -50,6 +50,21 @@ export function gridOfTempo(bpm: Bpm, firstBeat: Seconds = 0, beatsPerBar: BeatG
   }
 }
 
+/** Whether the tempo holds: stretches of eight counts and more differ by at most a hundredth in the time of a count. */
+export function holdsTempo({ anchors }: BeatGrid): boolean {
+  let from = anchors[0]!
+  let slowest = 0
+  let fastest = Number.POSITIVE_INFINITY
+  for (const to of anchors) {
+    if (to[0] - from[0] < EIGHT) continue
+    const period = (to[1] - from[1]) / (to[0] - from[0])
+    slowest = Math.max(slowest, period)
+    fastest = Math.min(fastest, period)
+    from = to
+  }
+  return slowest <= fastest * 1.01
+}
+
 /** Counts in the unit people count by: eight, or six in three and in six; eight where there is no grid. */
 export function eightOf(grid: BeatGrid | undefined): Counts {
   return grid === undefined || grid.beatsPerBar === 4 ? EIGHT : 6

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { countAt, countsOf, eightOf, gridOfTempo, secondAt } from '#plan/beatGrid.ts'
+import { countAt, countsOf, eightOf, gridOfTempo, holdsTempo, secondAt } from '#plan/beatGrid.ts'
 import { type BeatGrid, tempoOf } from '#plan/model.ts'
 import { aSection, aSong } from '#tests/support/smallRide.ts'
 
@@ -45,6 +45,15 @@ describe('a beat grid', () => {
   it('counts in eights, or in sixes in three and in six', () => {
     expect([3, 4, 6].map((beatsPerBar) => eightOf({ ...BENT, beatsPerBar: beatsPerBar as 3 }))).toEqual([6, 8, 6])
     expect(eightOf(undefined)).toBe(8)
+  })
+
+  it('holds its tempo where stretches of eight counts take the same time, whatever single beats do', () => {
+    expect(holdsTempo(gridOfTempo(127.6))).toBe(true)
+    expect(holdsTempo(BENT)).toBe(false)
+    const swung = Array.from({ length: 65 }, (_, count): [number, number] => [count, count / 2 + (count % 2) * 0.04])
+    expect(holdsTempo({ anchors: swung, beatsPerBar: 4 })).toBe(true)
+    const slower = swung.map(([count, second]): [number, number] => [count, second + Math.max(0, count - 32) * 0.02])
+    expect(holdsTempo({ anchors: slower, beatsPerBar: 4 })).toBe(false)
   })
 
   it('offers the song’s whole eights between its points', () => {

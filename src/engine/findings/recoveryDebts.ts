@@ -1,5 +1,6 @@
 import { HANDBOOK_SOURCE, handbookRest } from '#engine/recovery/handbookRest.ts'
 import type { Bout, Finding, Fix } from '#engine/report.ts'
+import { holdsTempo } from '#plan/beatGrid.ts'
 import type { Block } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -42,7 +43,7 @@ function sourceOf(bout: Bout): string {
 }
 
 /** Makes the recovery block right after the bout long enough, in whole eights under a song. */
-function lengthen({ blocks, sections, rules }: Facts, bout: Bout): Fix | undefined {
+function lengthen({ ride, blocks, sections, rules }: Facts, bout: Bout): Fix | undefined {
   let after = bout.toBlock + 1
   // Blocks a crossfade swallows are no recovery.
   while (after < blocks.length && blocks[after]!.to <= blocks[after]!.from) after++
@@ -51,6 +52,9 @@ function lengthen({ blocks, sections, rules }: Facts, bout: Bout): Fix | undefin
   // A part that is played in other rounds too is only lengthened for a bout of the same set.
   if (played.set?.set !== blocks[bout.toBlock]!.set?.set) return undefined
   const { eight } = sections[played.section]!.unit
+  // Where the tempo changes, rounds that move along the song last another time, and a recovery may come out shorter.
+  const { grid } = ride.sections[played.section]!.song ?? {}
+  if (played.set && grid && !holdsTempo(grid)) return undefined
   if (!('counts' in played.block.length)) return lengthFix(played.block, Math.ceil(bout.debt), eight)
   const perCount = (played.to - played.from) / played.block.length.counts
   const eights = Math.ceil((bout.debt - SMALLEST_DEBT) / (perCount * eight))

@@ -512,3 +512,31 @@ it('a repair of the cadence holds in every round of a set, whatever the tempo th
     ['Ride it at two strikes a beat'],
   ])
 })
+
+it('a recovery in rounds is not lengthened by counts where the song’s tempo changes: rounds that move would last another time', () => {
+  const rounds = (song: Partial<Song>) =>
+    rideOf(
+      [
+        aSection('s', {
+          song: aSong('m', song),
+          lead: 'right',
+          blocks: [
+            aSet(
+              'set',
+              named([
+                { ...counts(80), ...effort(8) },
+                { ...counts(16), ...effort(3) },
+              ]),
+              { rounds: 3 },
+            ),
+          ],
+        }),
+      ],
+      { level: 'mixed' },
+    )
+  const labels = (ride: Ride) => found(ride, 'recoveryDebt').flatMap(({ fixes }) => fixes.map(({ label }) => label))
+  expect(labels(rounds({ grid: gridOfTempo(120) }))).toContain('Extend “b2” by 8 eights')
+  const changing: Song['grid'] = { anchors: [[0, 0], [96, 48], [300, 250]], beatsPerBar: 4 } // biome-ignore format: one row
+  expect(found(rounds({ grid: changing }), 'recoveryDebt').length).toBeGreaterThan(0)
+  expect(labels(rounds({ grid: changing }))).toEqual([])
+})
