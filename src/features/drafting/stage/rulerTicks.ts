@@ -80,9 +80,12 @@ export function rulerLabels(song: RuledSong, scale: TimeScale, cut: Cut, flags: 
     const text = String(count / eight + 1)
     return { x: x(count), text, kind: 'eight', ...(count % phrase === 0 && { isFirst: true }) }
   })
+  const end = x(endOf(song))
+  // At the end of a song a number would be cut off by the next one's.
+  const isWhole = (label: RulerLabel) => label.x + widthOf(label.text) - GAP / 2 <= end
   // The staff of a flag would strike a number out that it does not stand before.
   const isStruck = (label: RulerLabel) => flags.some((flag) => flag.x > label.x + 1 && flag.x < label.x + widthOf(label.text) - GAP / 2)
-  return [...eights.filter((label) => !isStruck(label)), ...phraseLabels(song, scale, cut, flags)]
+  return [...eights.filter((label) => isWhole(label) && !isStruck(label)), ...phraseLabels(song, scale, cut, flags)]
 }
 
 /** Every phrase or none is numbered: a few of them between the eights' numbers would not be told apart from those. */

@@ -111,6 +111,14 @@ describe('numbers on the ruler', () => {
     expect(phrases.slice(0, 2).map(({ text }) => text)).toEqual(['phrase 1', 'phrase 3'])
   })
 
+  it('keep inside the song: none is begun that its end would cut off', () => {
+    for (let pixelsPerSecond = 0.5; pixelsPerSecond < 30; pixelsPerSecond *= 1.1) {
+      const end = song.total * (60 / 172) * pixelsPerSecond
+      // A digit takes six pixels.
+      for (const { x, text } of rulerLabels(song, { pixelsPerSecond }, ALL)) expect(x + 6 * text.length).toBeLessThanOrEqual(end)
+    }
+  })
+
   it('leave a number out that the staff of a flag would strike out, and keep the one it stands before', () => {
     const at = (count: number) =>
       rulerLabels(song, { pixelsPerSecond: 8 }, ALL, markFlags(song, [{ count, label: 'drop' }], { pixelsPerSecond: 8 }))
