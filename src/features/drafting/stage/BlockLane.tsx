@@ -96,7 +96,7 @@ export const BlockLane = memo(function BlockLane({
       {report.spans
         .filter((span) => reaches(stretch, span))
         .map((span) => (
-          <Rest key={`${span.kind} ${span.sectionId ?? ''}`} span={span} scale={scale} />
+          <Rest key={`${span.kind} ${span.sectionId ?? ''}`} span={span} scale={scale} readOnly={readOnly} />
         ))}
       {ride.sections
         .flatMap((section) => section.blocks.filter(isSet))
@@ -172,7 +172,7 @@ const tenth = (x: number): number => Math.round(x * 10) / 10
 const REST_WORDS = { openTail: 'open', briefing: 'briefing', clearUp: 'clear-up' } as const
 
 /** Time that no block fills: the words before the first song, a song's open end, the wiping down. */
-function Rest({ span, scale }: { span: Span; scale: TimeScale }) {
+function Rest({ span, scale, readOnly }: { span: Span; scale: TimeScale; readOnly: boolean }) {
   if (span.kind === 'block' || span.kind === 'leadIn') return null
   const width = toX(scale, span.to - span.from)
   if (width < 3) return null
@@ -184,7 +184,7 @@ function Rest({ span, scale }: { span: Span; scale: TimeScale }) {
       style={{ left: toX(scale, span.from), width: width - 2 }}
     >
       {width > 48 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
-      {width > 190 && span.kind === 'openTail' && <p>press a pattern below, or drag it here</p>}
+      {width > 190 && span.kind === 'openTail' && !readOnly && <p>press a pattern below, or drag it here</p>}
     </div>
   )
 }
