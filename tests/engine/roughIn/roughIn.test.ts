@@ -25,20 +25,25 @@ const twelveSongs = (level: Level = 'mixed', change: Partial<Ride> = {}): Ride =
 const blocksOf = (ride: Ride): Block[] =>
   ride.sections.flatMap(({ blocks }) => blocks.flatMap((item) => (isSet(item) ? item.parts : [item])))
 
+/** It opens again, stands whole on its music, and has no problem and hardly a warning. */
+function expectSound(drafted: Ride): void {
+  const report = computeRide(drafted)
+  expect(parseRide(JSON.parse(JSON.stringify(drafted))).ok).toBe(true)
+  expect(report.findings.filter(({ severity }) => severity === 'problem')).toEqual([])
+  expect(report.findings.filter(({ severity }) => severity === 'warning').length).toBeLessThanOrEqual(3)
+  for (const { open, beyond, counts, aligned } of report.sections) {
+    expect(beyond).toBe(0)
+    expect(counts ? open : open < 1).toBe(counts ? 0 : true)
+    if (counts) expect(aligned ?? 1).toBe(1)
+  }
+}
+
 describe('a rough draft of any songs', () => {
   it('is a ride that opens again, whole on its music, with no problem and hardly a warning', () => {
     fc.assert(
       fc.property(arbitrarySongList, fc.integer(), (ride, seed) => {
         const { ride: drafted } = roughIn(ride, { seed })!
-        const report = computeRide(drafted)
-        expect(parseRide(JSON.parse(JSON.stringify(drafted))).ok).toBe(true)
-        expect(report.findings.filter(({ severity }) => severity === 'problem')).toEqual([])
-        expect(report.findings.filter(({ severity }) => severity === 'warning').length).toBeLessThanOrEqual(3)
-        for (const { open, beyond, counts, aligned } of report.sections) {
-          expect(beyond).toBe(0)
-          expect(counts ? open : open < 1).toBe(counts ? 0 : true)
-          if (counts) expect(aligned ?? 1).toBe(1)
-        }
+        expectSound(drafted)
       }),
       { numRuns: 60 },
     )
@@ -127,15 +132,7 @@ describe('a rough draft of songs whose sound is known', () => {
         const drives = new Map(ride.sections.map(({ song }, index) => [song!.id, known[index]!]))
         const { ride: drafted } = roughIn(ride, { seed, drives })!
         expect(roughIn(ride, { seed, drives })!.ride).toEqual(drafted)
-        const report = computeRide(drafted)
-        expect(parseRide(JSON.parse(JSON.stringify(drafted))).ok).toBe(true)
-        expect(report.findings.filter(({ severity }) => severity === 'problem')).toEqual([])
-        expect(report.findings.filter(({ severity }) => severity === 'warning').length).toBeLessThanOrEqual(3)
-        for (const { open, beyond, counts, aligned } of report.sections) {
-          expect(beyond).toBe(0)
-          expect(counts ? open : open < 1).toBe(counts ? 0 : true)
-          if (counts) expect(aligned ?? 1).toBe(1)
-        }
+        expectSound(drafted)
       }),
       { numRuns: 60 },
     )
