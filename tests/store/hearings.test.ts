@@ -4,6 +4,7 @@ import type { Hearing } from '#plan/heardSong.ts'
 import type { ShelfSong } from '#plan/shelfSong.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { HearSong } from '#store/ports.ts'
+import { heardFile } from '#tests/support/heardFile.ts'
 import { aSection, aSong, countedIds, smallRide } from '#tests/support/smallRide.ts'
 
 /** Hears each file when told to; a file's fingerprint is its text. */
@@ -22,26 +23,7 @@ function anEar() {
   return { hearSong, told }
 }
 
-const heardAs = (name: string, title = name): Hearing => ({
-  kind: 'heard',
-  song: {
-    title,
-    lengthSeconds: 200,
-    fingerprint: `print of ${name}`,
-    sound: { id: `print of ${name}`, lengthSeconds: 200, peaks: new Uint8Array(), loudness: new Float32Array() },
-    beats: {
-      bpm: 128,
-      beats: [0, 0.5],
-      downbeats: [0],
-      eights: [0],
-      beatsPerBar: 4,
-      firstBeat: 0,
-      confidence: 1,
-      drifts: [],
-      steady: true,
-    },
-  },
-})
+const heardAs = (name: string, title = name) => heardFile(title, `print of ${name}`)
 
 function aStore(songs: ShelfSong[] = []) {
   const kept = new Map(songs.map((song) => [song.id, song]))

@@ -13,6 +13,7 @@ import { type ShelfSong, songKey } from '#plan/shelfSong.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { HearSong } from '#store/ports.ts'
+import { heardFile } from '#tests/support/heardFile.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 import { aBlock, aSection, aSong, countedIds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -54,26 +55,7 @@ describe('the songs place', () => {
   })
 })
 
-const heardAs = (print: string, title: string): Hearing => ({
-  kind: 'heard',
-  song: {
-    title,
-    lengthSeconds: 200,
-    fingerprint: print,
-    sound: { id: print, lengthSeconds: 200, peaks: new Uint8Array(), loudness: new Float32Array(200).fill(-9) },
-    beats: {
-      bpm: 128,
-      beats: [0, 0.5],
-      downbeats: [0],
-      eights: [0],
-      beatsPerBar: 4,
-      firstBeat: 0,
-      confidence: 1,
-      drifts: [],
-      steady: true,
-    },
-  },
-})
+const heardAs = (print: string, title: string) => heardFile(title, print)
 
 describe('files on their way to the shelf', () => {
   it('each say where they stand, can be stopped, and once heard be read at half or double and put right', async () => {

@@ -10,6 +10,7 @@ import type { ShelfSong } from '#plan/shelfSong.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { HearSong } from '#store/ports.ts'
 import { useApp } from '#store/useApp.ts'
+import { heardFile } from '#tests/support/heardFile.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 import { aBlock, aSection, aSong, countedIds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -19,26 +20,7 @@ afterEach(() => {
   vi.unstubAllGlobals()
 })
 
-const heardAs = (print: string, bpm: number): Hearing => ({
-  kind: 'heard',
-  song: {
-    title: print,
-    lengthSeconds: 200,
-    fingerprint: print,
-    sound: { id: print, lengthSeconds: 200, peaks: new Uint8Array(), loudness: new Float32Array(200).fill(-9) },
-    beats: {
-      bpm,
-      beats: [0, 60 / bpm],
-      downbeats: [0],
-      eights: [0],
-      beatsPerBar: 4,
-      firstBeat: 0,
-      confidence: 1,
-      drifts: [],
-      steady: true,
-    },
-  },
-})
+const heardAs = (print: string, bpm: number) => heardFile(print, print, bpm)
 
 /** A section's panel with an ear that hears when told to. */
 async function open(section: Section, songs: ShelfSong[] = []) {
