@@ -1,4 +1,4 @@
-import { type EffortLine, effortLines, partFrom } from '#engine/recovery/effortLines.ts'
+import { type EffortLine, effortLines, partFrom, secondsUpTo } from '#engine/recovery/effortLines.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { easyTail } from '#engine/shape/effortMeasures.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -23,12 +23,15 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
     const warmUp = partFrom(hard, rules.warmUpEffort)!.from - start
     const need = Math.max((rules.warmUpShare / 100) * (end - start), full ? rules.warmUpMinutes * 60 : 0)
     const before = lines[lines.indexOf(hard) - 1]
-    const fixes = [extendByClock(facts, before, need - warmUp, rules.warmUpShare)]
+    const fixes = [extendByClock(facts, before, need - warmUp, { easy: 1, need: rules.warmUpShare / 100 })]
     if (warmUp < need - 0.5) found.push(tooShort('warmUp', 'warm-up', warmUp, need, start, fixes))
   }
   const coolDown = easyTail(lines, rules.coolDownEffort)
   const need = Math.max((rules.coolDownShare / 100) * (end - start), full ? rules.coolDownMinutes * 60 : 0)
-  const fixes = [coolDown > 0 ? extendByClock(facts, lines.at(-1), need - coolDown, rules.coolDownShare) : undefined]
+  const last = lines.at(-1)!
+  // Of a ramp only the easy end counts, and stretching it stretches that end in proportion.
+  const growth = { easy: secondsUpTo(last, rules.coolDownEffort) / (last.to - last.from), need: rules.coolDownShare / 100 }
+  const fixes = [coolDown > 0 ? extendByClock(facts, last, need - coolDown, growth) : undefined]
   if (coolDown < need - 0.5) found.push(tooShort('coolDown', 'cool-down', coolDown, need, end, fixes))
   return found
 }
@@ -41,9 +44,12 @@ function tooShort(rule: string, name: string, have: Seconds, need: Seconds, at: 
   return ofRide({ rule, severity: 'warning', text, why: WHY, amount: need - have, fixes }, at)
 }
 
-/** A block without a song can simply be longer; under one it would run past the music. The class grows with it, hence a little more. */
-function extendByClock({ blocks, ride }: Facts, line: EffortLine | undefined, missing: Seconds, sharePercent: number): Fix | undefined {
+/**
+ * A block without a song can simply be longer; under one it would run past the music. With every second added, what counts
+ * as easy grows by one share of it and what is needed of the longer class by another; a block that is mostly hard is left.
+ */
+function extendByClock({ blocks, ride }: Facts, line: EffortLine | undefined, missing: Seconds, growth: { easy: number; need: number }) {
   const played = line && blocks[line.block]!
-  if (!played || played.set || ride.sections[played.section]!.song) return undefined
-  return lengthFix(played.block, Math.ceil(missing / (1 - sharePercent / 100)), EIGHT)
+  if (!played || played.set || growth.easy < 0.5 || ride.sections[played.section]!.song) return undefined
+  return lengthFix(played.block, Math.ceil(missing / (growth.easy - growth.need)), EIGHT)
 }

@@ -36,6 +36,27 @@ describe('what is said of the whole', () => {
   })
 })
 
+describe('a ramp that ends easy is stretched so that its easy end is long enough', () => {
+  const endingAt = (from: number, to: number) =>
+    rideOf([
+      { effort: { from: 5, to: 5 }, ...inSeconds(1080) },
+      { effort: { from, to }, ...inSeconds(60) },
+    ])
+
+  it('by as much as the easy part of it asks for', () => {
+    const ride = endingAt(4, 2)
+    const finding = find(ride, 'coolDown')!
+    expect(finding.text).toBe('The cool-down lasts 30 s; 1:43 is usual for this class.')
+    // Half of what is added is easy, and 9 % of it makes the class longer: 72.6 s missing ÷ (0.5 − 0.09).
+    expect(finding.fixes.map(({ label }) => label)).toEqual(['Extend “b2” by 2:58'])
+    expect(find(finding.fixes[0]!.command.apply(ride), 'coolDown')).toBeUndefined()
+  })
+
+  it('but not where most of it is hard', () => {
+    expect(find(endingAt(8, 2), 'coolDown')?.fixes).toEqual([])
+  })
+})
+
 describe('the very start of a ride', () => {
   const cue = (id: string, counts: number, moment: Cue['moment'] = 'announce'): Cue => ({
     id,
