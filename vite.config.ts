@@ -16,6 +16,7 @@ export default defineConfig({
     // Property tests run as long as their cases need; none asserts a time, and a busy machine is no failure.
     testTimeout: 60_000,
     include: ['tests/**/*.test.{ts,tsx}'],
+    setupFiles: ['tests/support/seedProperties.ts'],
     environment: 'node',
   },
 })

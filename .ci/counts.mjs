@@ -1,7 +1,10 @@
 /**
  * What the parts of `npm test` count, and how counts are summed and said.
  * @typedef {{ passed: number, failed: number, skipped: number }} Counts
+ * @typedef {{ name: string, message: string }} Failure
  */
+import { relative } from 'node:path'
+import { stripVTControlCharacters } from 'node:util'
 
 /**
  * A part that either works or does not.
@@ -40,6 +43,41 @@ export function countBrowserTests(/** @type {any} */ { stats, errors }) {
 export function secondTries(/** @type {any} */ { suites = [], specs = [] }) {
   const own = specs.filter((/** @type {any} */ { tests }) => tests.some((/** @type {any} */ { status }) => status === 'flaky'))
   return [...own.map((/** @type {any} */ { file, line, title }) => `${file}:${line} ${title}`), ...suites.flatMap(secondTries)]
+}
+
+/**
+ * The failed tests of Vitest's JSON report, and the files that could not be loaded, each as what it is called and what it said.
+ * @param {any} report
+ * @param {string} root the folder that files are named from
+ * @returns {Failure[]}
+ */
+export function failedUnitTests({ testResults }, root) {
+  return testResults.flatMap((/** @type {any} */ { name, status, message, assertionResults }) => {
+    const file = relative(root, name)
+    if (status === 'failed' && assertionResults.length === 0) return [{ name: file, message }]
+    const failed = assertionResults.filter((/** @type {any} */ test) => test.status === 'failed')
+    return failed.map((/** @type {any} */ test) => ({ name: `${file} ${test.fullName}`, message: test.failureMessages.join('\n') }))
+  })
+}
+
+/**
+ * The failed tests of Playwright's JSON report, with what they said at the last try, and the errors outside any test.
+ * @returns {Failure[]}
+ */
+export function failedBrowserTests(/** @type {any} */ { suites = [], specs = [], errors = [] }) {
+  const own = specs.flatMap((/** @type {any} */ { file, line, title, tests }) =>
+    tests
+      .filter((/** @type {any} */ { status }) => status === 'unexpected')
+      .map((/** @type {any} */ { results }) => ({ name: `${file}:${line} ${title}`, message: results.at(-1)?.error?.message ?? '' })),
+  )
+  const outside = errors.map((/** @type {any} */ { message }) => ({ name: 'outside any test', message }))
+  return [...own, ...suites.flatMap(failedBrowserTests), ...outside]
+}
+
+/** A failed test in a few lines: its name and the beginning of what it said, without colours. */
+export function sayFailure(/** @type {Failure} */ { name, message }) {
+  const lines = stripVTControlCharacters(message).slice(0, 2000).split('\n').slice(0, 15)
+  return [name, ...lines.map((line) => `    ${line}`)].join('\n')
 }
 
 /**

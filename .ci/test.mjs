@@ -1,8 +1,8 @@
 /**
  * `npm test`: runs every part whatever the others did, then says what each gave and how long it took.
  * The last line is always `N passed, N failed`, with `, N skipped` where there were any. Lint and types count as one each;
- * a part that crashes, or reports no test at all, counts as one failure. Tests that passed at the second try only, as
- * browser tests may where `CI` is set, are named above it.
+ * a part that crashes, or reports no test at all, counts as one failure. Above it stand the tests that failed, each with the
+ * beginning of what it said, and those that passed at the second try only, as browser tests may where `CI` is set.
  */
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
@@ -10,11 +10,23 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import process from 'node:process'
 import { fileURLToPath } from 'node:url'
-import { asOne, countBrowserTests, countUnitTests, inWords, plus, secondTries, withExitCode } from './counts.mjs'
+import {
+  asOne,
+  countBrowserTests,
+  countUnitTests,
+  failedBrowserTests,
+  failedUnitTests,
+  inWords,
+  plus,
+  sayFailure,
+  secondTries,
+  withExitCode,
+} from './counts.mjs'
 import { findBrowser } from './find-browser.mjs'
 
 /**
  * @typedef {import('./counts.mjs').Counts} Counts
+ * @typedef {import('./counts.mjs').Failure} Failure
  * @typedef {{ name: string, run: () => Counts | Promise<Counts> }} Part
  */
 
@@ -31,6 +43,8 @@ const PARTS = [
 
 /** @type {string[]} */
 const again = []
+/** @type {Failure[]} */
+const failures = []
 const results = []
 for (const part of PARTS) results.push(await runPart(part))
 rmSync(reports, { recursive: true, force: true })
@@ -38,6 +52,7 @@ rmSync(reports, { recursive: true, force: true })
 console.log('')
 for (const { name, counts, seconds } of results)
   console.log(`${name.padEnd(8)} ${inWords(counts).padEnd(36)} ${seconds.toFixed(1).padStart(6)} s`)
+for (const failure of failures) console.log(`\nfailed: ${sayFailure(failure)}`)
 if (again.length > 0) console.log(`\npassed at the second try: ${again.join(', ')}`)
 const total = results.map((result) => result.counts).reduce(plus)
 console.log(`\n${inWords(total)}`)
@@ -60,6 +75,7 @@ function runUnitTests() {
   const file = join(reports, 'unit.json')
   const exitCode = runScript('test:unit', ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`])
   const report = read(file)
+  if (report) failures.push(...failedUnitTests(report, ROOT))
   return withExitCode(exitCode, report && countUnitTests(report))
 }
 
@@ -68,7 +84,10 @@ async function runBrowserTests() {
   const file = join(reports, 'browser.json')
   const exitCode = runScript('test:browser', [], { RIDEWRIGHT_REPORT: file })
   const report = read(file)
-  if (report) again.push(...secondTries(report))
+  if (report) {
+    again.push(...secondTries(report))
+    failures.push(...failedBrowserTests(report))
+  }
   return withExitCode(exitCode, report && countBrowserTests(report))
 }
 

@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest'
 import { readBackup } from '#plan/backup.ts'
+import { SEED } from '#tests/support/seed.ts'
 import { fuzz } from './fuzz.ts'
 
 const CASES = 1500
 
 it('hostile links and files give a reason or a ride that keeps the rules, and touch nothing that is saved', async () => {
-  // Other cases at every run; a failure names the number that makes its case again.
-  const from = Math.floor(Math.random() * 1e9)
-  const { broken, opened, refused } = await fuzz(from, CASES)
+  // A failure names the number that makes its case again.
+  const { broken, opened, refused } = await fuzz(SEED, CASES)
   expect(broken).toEqual([])
   expect(opened + refused).toBe(CASES)
   // Both happen often, or the cases are no test of either.

@@ -1,5 +1,16 @@
 import { describe, expect, test } from 'vitest'
-import { asOne, countBrowserTests, countUnitTests, inWords, plus, secondTries, withExitCode } from '#ci/counts.mjs'
+import {
+  asOne,
+  countBrowserTests,
+  countUnitTests,
+  failedBrowserTests,
+  failedUnitTests,
+  inWords,
+  plus,
+  sayFailure,
+  secondTries,
+  withExitCode,
+} from '#ci/counts.mjs'
 
 const clean = { passed: 7, failed: 0, skipped: 0 }
 
@@ -31,6 +42,47 @@ describe('browser tests are counted', () => {
     ]
     expect(secondTries({ suites })).toEqual(['a.spec.ts:7 at last', 'a.spec.ts:20 inside'])
     expect(secondTries({ suites: [] })).toEqual([])
+  })
+})
+
+describe('a failure is named, with what it said', () => {
+  test('of unit tests, by file and test, files that could not be loaded among them', () => {
+    const passed = { status: 'passed', fullName: 'adds up', failureMessages: [] }
+    const failed = { status: 'failed', fullName: 'sums parts', failureMessages: ['expected 3', 'expected 4'] }
+    const testResults = [
+      { name: '/here/tests/a.test.ts', status: 'failed', message: '', assertionResults: [passed, failed] },
+      { name: '/here/tests/b.test.ts', status: 'failed', message: 'no such module', assertionResults: [] },
+      { name: '/here/tests/c.test.ts', status: 'passed', message: '', assertionResults: [passed] },
+    ]
+    expect(failedUnitTests({ testResults }, '/here')).toEqual([
+      { name: 'tests/a.test.ts sums parts', message: 'expected 3\nexpected 4' },
+      { name: 'tests/b.test.ts', message: 'no such module' },
+    ])
+  })
+
+  test('of browser tests, by what the last try said, wherever they stand, and of errors outside any', () => {
+    const tried = (...messages: string[]) => messages.map((message) => ({ error: { message } }))
+    const spec = (title: string, line: number, status: string, results: object[]) => ({
+      file: 'a.spec.ts',
+      line,
+      title,
+      tests: [{ status, results }],
+    })
+    const inside = { specs: [spec('inside', 20, 'unexpected', tried('one', 'two'))] }
+    const suites = [{ specs: [spec('at last', 7, 'flaky', tried('one')), spec('never', 9, 'unexpected', [{}])], suites: [inside] }]
+    expect(failedBrowserTests({ suites, errors: [{ message: 'the build broke' }] })).toEqual([
+      { name: 'a.spec.ts:9 never', message: '' },
+      { name: 'a.spec.ts:20 inside', message: 'two' },
+      { name: 'outside any test', message: 'the build broke' },
+    ])
+  })
+
+  test('in its first lines and without colours', () => {
+    const message = ['\u001b[31mno\u001b[39m', ...Array.from({ length: 40 }, (_, line) => `line ${line}`)].join('\n')
+    const said = sayFailure({ name: 'a test', message }).split('\n')
+    expect(said.slice(0, 3)).toEqual(['a test', '    no', '    line 0'])
+    expect(said).toHaveLength(16)
+    expect(sayFailure({ name: 'a ride', message: 'x'.repeat(9000) }).length).toBeLessThan(2100)
   })
 })
 
