@@ -59,6 +59,6 @@ export function membersOf(kind: string, blocks: readonly PlayedBlock[]): Member[
 
 /** How many of a kind stand among members: by their numbers where they have any, so that a step done twice counts once. */
 export function countMembers(members: readonly Member[]): number {
-  const numbers = members.flatMap(({ number }) => number ?? [])
-  return numbers.length === members.length ? new Set(numbers).size : members.length
+  const numbers = new Set(members.map(({ number }) => number))
+  return numbers.has(undefined) ? members.length : numbers.size
 }

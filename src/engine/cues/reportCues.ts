@@ -45,11 +45,13 @@ function mismatches(
   { workEffort }: Constants,
 ): (Mismatch & { line: number })[] {
   const bySection = sections.map(({ blocks: range }) => blocks.slice(range.from, range.to))
-  return lines.flatMap(({ cue, block }, line) => {
+  const found: (Mismatch & { line: number })[] = []
+  for (const [line, { cue, block }] of lines.entries()) {
     const played = blocks[block]!
     const section = bySection[played.section]!
     const next = bySection[played.section + 1] ?? []
     const context = { bike: ride.bike, section, next, call: ledger.lines[block]!.call, workEffort }
-    return checkClaims(cue, played, context).map((mismatch) => ({ ...mismatch, line }))
-  })
+    for (const mismatch of checkClaims(cue, played, context)) found.push({ ...mismatch, line })
+  }
+  return found
 }

@@ -29,26 +29,24 @@ export function spokenStretches(lines: readonly CueLine[]): Stretch[] {
   return stretches
 }
 
-/** Talk of every section, by the time that is spoken in it. */
+/** Talk of every section, by the time that is spoken in it; lines and stretches stand by their start. Cost: linear. */
 export function talkBySection(lines: readonly CueLine[], spoken: readonly Stretch[], sections: readonly SectionReport[]): SectionTalk[] {
   let first = 0
+  let line = 0
   return sections.map(({ sectionId, from, to }) => {
     let seconds = 0
     while (first < spoken.length && spoken[first]!.to <= from) first++
     for (let i = first; i < spoken.length && spoken[i]!.from < to; i++) seconds += overlap(spoken[i]!, { from, to })
-    const longest = longestWithin(lines, from, to)
+    let longest: number | undefined
+    let most = 0
+    for (; line < lines.length && lines[line]!.from < to; line++) {
+      const length = lines[line]!.to - lines[line]!.from
+      if (lines[line]!.from < from || length <= most) continue
+      most = length
+      longest = line
+    }
     return { sectionId, seconds, share: to > from ? seconds / (to - from) : 0, ...(longest !== undefined && { longest }) }
   })
-}
-
-function longestWithin(lines: readonly CueLine[], from: Seconds, to: Seconds): number | undefined {
-  let found: number | undefined
-  for (const [i, line] of lines.entries()) {
-    if (line.from < from || line.from >= to) continue
-    const best = found === undefined ? 0 : lines[found]!.to - lines[found]!.from
-    if (line.to - line.from > best) found = i
-  }
-  return found
 }
 
 export const overlap = (a: Stretch, b: Stretch): Seconds => Math.max(0, Math.min(a.to, b.to) - Math.max(a.from, b.from))

@@ -29,7 +29,7 @@ export function hardBoutWords(facts: Facts): Finding[] {
         text: `${inQuotes(played.block)} is hard and the words do not say ${joinWords(missing)}.`,
         why: WHY,
         amount: missing.length,
-        fixes: [missing.includes('how long') ? sayLength(facts, bout) : undefined],
+        fixes: [missing.includes('how long') ? sayLength(facts, bout, heard) : undefined],
       }),
     ]
   })
@@ -48,11 +48,13 @@ function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
   const { blocks, sections, ride } = facts
   const first = blocks[bout.fromBlock]!
   const own = heard.slice(bout.fromBlock, bout.toBlock + 1).flat()
-  const early = heard
-    .slice(sections[first.section]!.blocks.from, bout.fromBlock)
-    .flatMap((lines, i) => lines.filter(({ moment }) => moment === 'preview' || isEasy(facts, sections[first.section]!.blocks.from + i)))
   const said = new Set<string>()
-  for (const { cue } of [...own, ...early]) for (const { about } of claimsOf(cue, ride.bike.unit)) said.add(about)
+  for (let block = sections[first.section]!.blocks.from; block <= bout.toBlock; block++) {
+    const counts = block >= bout.fromBlock || isEasy(facts, block)
+    for (const { cue, moment } of heard[block]!) {
+      if (counts || moment === 'preview') for (const { about } of claimsOf(cue, ride.bike.unit)) said.add(about)
+    }
+  }
   const missing: string[] = []
   if (!said.has('seconds') && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
   if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')
@@ -78,8 +80,8 @@ function comesAgain({ blocks, sections }: Facts, { fromBlock }: Bout): boolean {
 }
 
 /** Adds the length to the block's announcement, to the nearest five seconds from twenty-five on. */
-function sayLength(facts: Facts, bout: Bout): Fix | undefined {
-  const line = facts.cues.lines.find(({ block, moment }) => block === bout.fromBlock && moment === 'announce')
+function sayLength(facts: Facts, bout: Bout, heard: Heard): Fix | undefined {
+  const line = heard[bout.fromBlock]!.find(({ moment }) => moment === 'announce')
   if (line === undefined) return undefined
   const seconds = bout.to - bout.from
   const words = sayRounded(seconds)
