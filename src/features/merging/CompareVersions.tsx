@@ -74,8 +74,9 @@ function useVersion(id: string): Ride | null {
 function Changes({ before, after }: { before: Ride; after: Ride }) {
   const reports = useMemo(() => ({ before: computeRide(before), after: computeRide(after) }), [before, after])
   const told = useMemo(() => {
-    const telling = { base: before, mine: after, theirs: before, reports: { mine: reports.after, theirs: reports.before } }
-    const changes = mergeRides(before, after, before).own
+    const { own: changes, merged } = mergeRides(before, after, before)
+    const reportsOf = { mine: reports.after, theirs: reports.before }
+    const telling = { base: before, mine: after, theirs: before, bike: merged.bike, reports: reportsOf }
     return changes.map((difference) => ({ ...sayDifference(difference, telling), difference }))
   }, [before, after, reports])
   if (told.length === 0) return <p>These two say the same.</p>

@@ -29,7 +29,7 @@ function Comparison({ merging }: { merging: Merging }) {
   const before = useMemo(() => computeRide(mine), [mine])
   const reports = useMemo(() => ({ mine: before, theirs: computeRide(theirs) }), [before, theirs])
   const after = useMemo(() => computeRide(merge.merged), [merge.merged])
-  const telling: Telling = { base, mine, theirs, reports }
+  const telling: Telling = { base, mine, theirs, bike: merge.merged.bike, reports }
   const told = (differences: readonly Difference[]): Entry[] =>
     differences.map((difference) => ({ ...sayDifference(difference, telling), difference }))
   const [conflicts, taken, own] = [told(merge.conflicts), told(merge.taken), told(merge.own)]

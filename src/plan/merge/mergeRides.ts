@@ -13,7 +13,7 @@ import { mergeLeaders } from './mergeLeaders.ts'
 import { movedIn } from './movedIn.ts'
 import { onOneScale, type Three } from './onOneScale.ts'
 import { placeAll } from './placement.ts'
-import { gatherRide, OWN, spreadRide } from './spread.ts'
+import { gatherRide, type Has, OWN, spreadRide } from './spread.ts'
 import { originOf } from './threeWay.ts'
 import { treeOf } from './tree.ts'
 
@@ -73,8 +73,11 @@ function mergeAll(three: Three, decisions: Decisions): Ride {
   const sections = assemble(trees, placings, decisions)
   const values = { base: base ? spreadRide(base) : undefined, mine: spreadRide(mine), theirs: spreadRide(theirs) }
   const fields = mergeFields(values, { id: 'ride', of: 'ride', place: {} }, decisions)
-  const listed = originOf(!!base?.houseRules, !!mine.houseRules, !!theirs.houseRules) === 'theirs' && base ? theirs : mine
-  const head = gatherRide(mine, fields, listed.houseRules !== undefined)
+  const has = (field: keyof Has) => {
+    const isTheirs = base !== null && originOf(!!base[field], !!mine[field], !!theirs[field]) === 'theirs'
+    return (isTheirs ? theirs : mine)[field] !== undefined
+  }
+  const head = gatherRide(mine, fields, { houseRules: has('houseRules'), standIn: has('standIn') })
   return withoutGoneMarks(withKnownLeaders(patched(head, { sections, leaders: mergeLeaders(scaled, decisions) })))
 }
 

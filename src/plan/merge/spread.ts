@@ -1,6 +1,6 @@
 import { patched } from '#plan/edits.ts'
 import { UNSHARED } from '#plan/link/shareable.ts'
-import type { Block, Cue, HouseRules, Ride, Section, SetBlock, Song } from '#plan/model.ts'
+import type { Block, Cue, Ride, Section, SetBlock, Song } from '#plan/model.ts'
 import type { Node } from './tree.ts'
 
 /**
@@ -48,7 +48,6 @@ function spreadSection({ blocks: _blocks, song, inCount, outCount, ...rest }: Se
 }
 
 const SONG = 'song.'
-const RULE = 'houseRules.'
 
 /** The fields of such names, under their own. */
 export const within = (prefix: string, spread: Spread): Spread =>
@@ -77,17 +76,26 @@ export const OWN = ['id', 'schema', 'parent', 'ancestors', ...UNSHARED] as const
 const APART: readonly string[] = ['sections', 'bike', 'datum', 'leaders']
 const NOT_SPREAD = new Set<string>([...OWN, ...APART])
 
-/** The ride's own fields that are shared and stand for themselves. House rules are one value each. */
+/** Objects of a ride whose fields are seen to one by one: each rule of the house, each note for a substitute. */
+const BY_FIELD = ['houseRules', 'standIn'] as const
+/** Whether the ride has such an object, were it empty. */
+export type Has = Record<(typeof BY_FIELD)[number], boolean>
+
+/** The ride's own fields that are shared and stand for themselves; house rules and the notes for a substitute are one value each. */
 export function spreadRide(ride: Ride): Spread {
-  const { houseRules, ...rest } = ride
-  const shared = Object.fromEntries(Object.entries(rest).filter(([key]) => !NOT_SPREAD.has(key)))
-  return given({ ...shared, ...prefixed(RULE, houseRules ?? {}) })
+  const shared = Object.fromEntries(Object.entries(ride).filter(([key]) => !NOT_SPREAD.has(key) && !isByField(key)))
+  return given({ ...shared, ...Object.assign({}, ...BY_FIELD.map((field) => prefixed(`${field}.`, ride[field] ?? {}))) })
 }
 
-/** The ride with those fields in place of its own; without rules its list of them stays only where `listed`. */
-export function gatherRide(ride: Ride, spread: Spread, listed: boolean): Ride {
-  const rules = within(RULE, spread) as HouseRules
-  const houseRules = listed || Object.keys(rules).length > 0 ? rules : undefined
-  const cleared = Object.fromEntries(Object.keys(without(RULE, spreadRide(ride))).map((key) => [key, undefined]))
-  return patched(ride, { ...cleared, ...without(RULE, spread), houseRules } as Partial<Ride>)
+/** The ride with those fields in place of its own; an object of them that is empty stays only where it is to be there. */
+export function gatherRide(ride: Ride, spread: Spread, has: Has): Ride {
+  const own = (fields: Spread) => BY_FIELD.reduce((rest, field) => without(`${field}.`, rest), fields)
+  const cleared = Object.fromEntries(Object.keys(own(spreadRide(ride))).map((key) => [key, undefined]))
+  const gathered = BY_FIELD.map((field) => {
+    const fields = within(`${field}.`, spread)
+    return [field, has[field] || Object.keys(fields).length > 0 ? fields : undefined]
+  })
+  return patched(ride, { ...cleared, ...own(spread), ...Object.fromEntries(gathered) } as Partial<Ride>)
 }
+
+const isByField = (key: string): boolean => (BY_FIELD as readonly string[]).includes(key)

@@ -14,6 +14,7 @@ import { setBike } from '#plan/commands/setBike.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { setTempo } from '#plan/commands/setTempo.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
+import { LEVELS_BIKE } from '#plan/defaults.ts'
 import type { Difference } from '#plan/merge/difference.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Block, Ride } from '#plan/model.ts'
@@ -194,6 +195,26 @@ describe('what is measured otherwise on one side', () => {
     expect([ids(own), ids(taken), alike, conflicts]).toEqual([['ride bike'], ['b b resistance'], [], []])
     expect(block(merged, 'a').resistance).toMatchObject({ from: 8 })
     expect(block(merged, 'b').resistance).toMatchObject({ from: 12 })
+  })
+
+  it('a coarser bike of theirs that is left changes no step, in whichever way they stood', () => {
+    const fine = edited(patch('a', { resistance: { kind: 'total', from: 1, to: 3 } }), patch('c', { ownTotal: 1 }))
+    const levels = setBike(fine, LEVELS_BIKE).apply(fine)
+    const theirs = patchBlock(levels, { blockId: 'b', patch: { resistance: { kind: 'total', from: 5, to: 5 } } }).apply(levels)
+    const { merged, taken, conflicts } = mergeRides(fine, fine, theirs, { 'ride bike': 'mine' })
+    expect([ids(taken), conflicts]).toEqual([['ride bike', 'b b resistance'], []])
+    expect([block(merged, 'a'), block(merged, 'c')]).toEqual([block(fine, 'a'), block(fine, 'c')])
+    expect(block(merged, 'b').resistance).toMatchObject({ from: 5 * fine.bike.stepsPerUnit })
+    // Without a base the same is what differs, and what does not.
+    const compared = mergeRides(null, fine, theirs)
+    expect(compared.merged).toBe(fine)
+    expect(ids(compared.conflicts)).toEqual(['ride bike', 'b b resistance'])
+  })
+
+  it('the notes for a substitute are seen to one by one', () => {
+    const note = (standIn: Ride['standIn']) => edited(() => patchRide({ standIn }))
+    const { merged, conflicts } = mergeRides(base, note({ room: 'Key at the desk.' }), note({ mustDo: 'Leave at ten to.' }))
+    expect([merged.standIn, conflicts]).toEqual([{ room: 'Key at the desk.', mustDo: 'Leave at ten to.' }, []])
   })
 
   it('a tempo taken away by one side turns the other’s eights into seconds', () => {

@@ -1,12 +1,14 @@
 import type { RideReport } from '#engine/report.ts'
+import { eightOf } from '#plan/beatGrid.ts'
+import { sameValue } from '#plan/edits.ts'
 import { type Difference, otherSide, type Place, type Side, type Spot } from '#plan/merge/difference.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
-import { isSet, type Ride } from '#plan/model.ts'
+import { type Bike, isSet, type Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { plural, sayLength } from '#plan/words.ts'
 import { formatEffort } from '#units/formatEffort.ts'
-import { EIGHT, type Seconds } from '#units/units.ts'
+import type { Counts, Seconds } from '#units/units.ts'
 import { sayField } from './sayField.ts'
 import { sayValue } from './sayValue.ts'
 
@@ -15,6 +17,8 @@ export interface Telling {
   base: Ride | null
   mine: Ride
   theirs: Ride
+  /** The bike that differing steps are counted on: the merged ride's. */
+  bike: Bike
   reports: { mine: RideReport; theirs: RideReport }
 }
 
@@ -39,14 +43,10 @@ export function sayDifference(difference: Difference, telling: Telling): Told {
   switch (difference.kind) {
     case 'field': {
       const { of, field, base, mine, theirs } = difference
-      const say = (value: unknown, ride: Ride | null) => (ride ? sayValue(of, field, value, ride) : '')
-      return {
-        ...about,
-        what: sayField(of, field),
-        base: say(base, telling.base),
-        mine: say(mine, telling.mine),
-        theirs: say(theirs, telling.theirs),
-      }
+      const say = (value: unknown, ride: Ride | null) =>
+        ride ? sayValue(of, field, value, { leaders: ride.leaders, bike: telling.bike, eight: eightIn(ride, difference.place) }) : ''
+      const said = { base: say(base, telling.base), mine: say(mine, telling.mine), theirs: say(theirs, telling.theirs) }
+      return { ...about, what: sayField(of, field), ...toldApart({ base, mine, theirs }, said) }
     }
     case 'added': {
       const added = `new ${difference.of}${contentOf(difference.place, telling[difference.addedBy])}`
@@ -78,6 +78,19 @@ export function sayDifference(difference: Difference, telling: Telling): Told {
   }
 }
 
+/** Answers that differ never read the same: where their words do, theirs says that more differs than is written out. */
+function toldApart(values: Answers<unknown>, said: Answers<string>): Answers<string> {
+  const reads = (a: keyof Answers<unknown>, b: keyof Answers<unknown>) => said[a] === said[b] && !sameValue(values[a], values[b])
+  const other = (words: string) => `${words}, with other details`
+  return {
+    base: said.base,
+    mine: reads('mine', 'base') ? other(said.mine) : said.mine,
+    theirs: reads('theirs', 'mine') || reads('theirs', 'base') ? other(said.theirs) : said.theirs,
+  }
+}
+
+type Answers<Value> = Record<'base' | Side, Value>
+
 const both = (side: Side, one: string, other: string) => ({ mine: side === 'mine' ? one : other, theirs: side === 'theirs' ? one : other })
 
 function whereabouts(place: Place, { mine, theirs, reports }: Telling): Pick<Told, 'sectionId' | 'where' | 'at'> {
@@ -104,7 +117,8 @@ export function startOf(report: RideReport, { sectionId, itemId, partId }: Place
 }
 
 /** ", 4 eights at effort 6" */
-function contentOf({ sectionId, itemId, partId, cueId }: Place, ride: Ride): string {
+function contentOf(place: Place, ride: Ride): string {
+  const { sectionId, itemId, partId, cueId } = place
   const id = partId ?? itemId
   if (cueId !== undefined) {
     const cue = id === undefined ? undefined : findBlock(ride, id)?.block.cues.find((one) => one.id === cueId)
@@ -118,8 +132,12 @@ function contentOf({ sectionId, itemId, partId, cueId }: Place, ride: Ride): str
   if (!item) return ''
   if (isSet(item)) return ` of ${plural(item.rounds, 'round')}`
   const { from, to } = item.effort
-  return `, ${sayLength(item.length, EIGHT)}, effort ${from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`}`
+  return `, ${sayLength(item.length, eightIn(ride, place))}, effort ${from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`}`
 }
+
+/** What the song of a place counts by. */
+const eightIn = (ride: Ride, { sectionId }: Place): Counts =>
+  eightOf((sectionId === undefined ? undefined : findSection(ride, sectionId))?.song?.grid)
 
 /** What the side that kept a thing did to it or in it: "changed: effort, length". */
 function workedOn({ deletedBy, place }: Extract<Difference, { kind: 'deleted' }>, { base, ...rides }: Telling): string {

@@ -1,3 +1,11 @@
+import { CONSTANTS, type ConstantName } from '#engine/constants.ts'
+
+/** What the names of house rules begin with in a list of changes. */
+export const RULE = 'houseRules.'
+
+/** Whether a name is one the engine has: a ride can come with rules of a newer page. */
+export const isRule = (name: string): name is ConstantName => Object.hasOwn(CONSTANTS, name)
+
 /** The plain words for a field that is not called what it is named. */
 const NAMES: Record<string, string> = {
   slotMinutes: 'slot',
@@ -6,6 +14,10 @@ const NAMES: Record<string, string> = {
   clearUpSeconds: 'clear-up',
   datum: 'totals count from',
   avoidMoves: 'moves to avoid',
+  'standIn.room': 'for a substitute, about the room',
+  'standIn.regulars': 'for a substitute, what regulars expect',
+  'standIn.mustDo': 'for a substitute, what has to be done',
+  'standIn.mustNot': 'for a substitute, what must not be done',
   'leader.name': 'leader',
   'leader.wordsPerMinute': 'words a minute',
   leadInSeconds: 'lead-in',
@@ -41,6 +53,9 @@ const NAMES: Record<string, string> = {
 
 /** What a field is called in a list of changes. */
 export function sayField(of: string, field: string): string {
-  if (field.startsWith('houseRules.')) return `house rule ${field.slice('houseRules.'.length)}`
+  if (field.startsWith(RULE)) {
+    const name = field.slice(RULE.length)
+    return `house rule “${isRule(name) ? CONSTANTS[name].label : name}”`
+  }
   return NAMES[`${of} ${field}`] ?? NAMES[field] ?? field
 }

@@ -1,3 +1,4 @@
+import { CONSTANTS } from '#engine/constants.ts'
 import { formatChange } from '#engine/ledger/sayCall.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
 import {
@@ -9,19 +10,23 @@ import {
   type Move,
   type Resistance,
   type Ride,
+  type Song,
   tempoOf,
 } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
+import { formatMarks, formatQuiet } from '#plan/songPlace.ts'
+import { formatTempo } from '#plan/songRules.ts'
 import { plural, sayLength } from '#plan/words.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
-import { EIGHT } from '#units/units.ts'
+import { type Counts, EIGHT } from '#units/units.ts'
+import { isRule, RULE } from './sayField.ts'
 
-/** What a value is said with: the ride it stands in gives the scale and the leaders' names. */
-type Of = Pick<Ride, 'bike' | 'leaders'>
+/** What a value is said with: the scale, the leaders' names, and what a song counts by: eight, or six. */
+type Of = Pick<Ride, 'bike' | 'leaders'> & { eight?: Counts }
 type Say = (value: never, ride: Of) => string
 
 const NONE = 'none'
@@ -54,15 +59,19 @@ const SAYS: Record<string, Say> = {
   'section leadInSeconds': seconds,
   'section ridden': ({ inCount = 0, outCount }: { inCount?: number; outCount?: number }) =>
     outCount === undefined ? `from count ${inCount}` : `counts ${inCount} to ${outCount}`,
-  'section song': ({ song }: { song?: { title: string } | null }) => (song ? text(song.title) : 'no song'),
-  'section song.grid': (grid: BeatGrid) => `${formatNumber(tempoOf(grid), 1)} bpm, ${grid.beatsPerBar} a bar`,
+  'section song': ({ song }: { song?: Song | null }) => (song ? saySong(song) : 'no song'),
+  'section song.grid': (grid: BeatGrid) =>
+    `${formatTempo(tempoOf(grid))} bpm, ${grid.beatsPerBar} a bar, first beat at ${formatNumber(grid.anchors[0]![1], 3)} s`,
   'section song.lengthSeconds': (length: number) => formatClock(length),
   'section song.strikesPerBeat': strikes,
-  'section song.marks': (marks: unknown[]) => plural(marks.length, 'mark'),
-  'section song.quiet': (quiet: unknown[]) => plural(quiet.length, 'stretch').replace('stretchs', 'stretches'),
+  'section song.marks': (marks: NonNullable<Song['marks']>, { eight = EIGHT }: Of) =>
+    inEights(formatMarks(marks, eight).split('\n'), eight),
+  'section song.quiet': (quiet: NonNullable<Song['quiet']>, { eight = EIGHT }: Of) =>
+    inEights(formatQuiet(quiet, eight).split(', '), eight),
+  'section song.fingerprint': (print: string) => `heard in the file ${print.slice(0, 6)}`,
   'set rounds': (rounds: number) => plural(rounds, 'round'),
   'set perRound': ({ steps }: { steps: number }, { bike }: Of) => `${formatChange(steps, bike)} a round`,
-  'block length': (length: Length) => sayLength(length, EIGHT),
+  'block length': (length: Length, { eight = EIGHT }: Of) => sayLength(length, eight),
   'block resistance': (call: Resistance, { bike }: Of) => sayResistance(call, bike),
   'block ownTotal': (steps: number, { bike }: Of) => formatSetting(steps, bike.stepsPerUnit),
   'block cadence': sayCadence,
@@ -81,17 +90,39 @@ const SAYS: Record<string, Say> = {
   'cue count': (count: number) => `count-in of ${count}`,
 }
 
+/** "“Low Tide”, 3:45, 128 bpm": two recordings of one title are told apart. */
+function saySong({ title, lengthSeconds, grid }: Song): string {
+  return [text(title), formatClock(Math.round(lengthSeconds)), grid && `${formatTempo(tempoOf(grid))} bpm`].filter(Boolean).join(', ')
+}
+
+const MOST_PLACES = 6
+
+/** Places in a song by the numbers of its eights; the first few where there are many. */
+const inEights = (places: readonly string[], eight: Counts): string => {
+  const more = places.length - MOST_PLACES
+  return `at the ${eight === EIGHT ? 'eights' : 'sixes'} ${places.slice(0, MOST_PLACES).join(', ')}${more > 0 ? ` and ${more} more` : ''}`
+}
+
 /** Fields whose text is somebody's own words. */
-const QUOTED = new Set(['title', 'aim', 'name', 'label', 'notes', 'feel', 'text', 'song.title', 'song.artist', 'leader.name'])
+const QUOTED = new Set([
+  ...['title', 'aim', 'name', 'label', 'notes', 'feel', 'text', 'song.title', 'song.artist', 'leader.name'],
+  ...['standIn.room', 'standIn.regulars', 'standIn.mustDo', 'standIn.mustNot'],
+])
 
 /** A value as it is said in a list of changes; "none" where there is none. */
 export function sayValue(of: string, field: string, value: unknown, ride: Of): string {
   if (value === undefined || value === null) return field.endsWith('strikesPerBeat') && value === null ? 'off the beat' : NONE
+  if (field.startsWith(RULE)) return sayRule(field.slice(RULE.length), value)
   const say = SAYS[`${of} ${field}`]
   if (say) return say(value as never, ride)
   if (typeof value === 'boolean') return yes(value)
   if (typeof value === 'number') return number(value)
   return typeof value === 'string' ? (QUOTED.has(field) ? text(value) : word(value)) : 'changed'
+}
+
+function sayRule(name: string, value: unknown): string {
+  const unit = isRule(name) ? ` ${CONSTANTS[name].unit}` : ''
+  return typeof value === 'number' ? `${formatNumber(value, 3)}${unit}` : 'changed'
 }
 
 function strikes(value: number): string {
