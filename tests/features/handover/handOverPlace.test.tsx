@@ -44,6 +44,16 @@ describe('handing over', () => {
     expect(page.find('a', 'send by mail').getAttribute('href')).toContain(encodeURIComponent(link()))
   })
 
+  it('says before it is sent that notes for a substitute and what tells a file again go with it', () => {
+    open()
+    const [notes, file] = ['the notes for a substitute', 'a number of each file that was read']
+    for (const phrase of [notes, file]) expect(page.text()).not.toContain(phrase)
+    page.close()
+    const heard = ride.sections.map((section) => ({ ...section, ...(section.song && { song: { ...section.song, fingerprint: 'f1' } }) }))
+    open({ ...ride, sections: heard, standIn: { room: 'The key is at the desk.' } })
+    for (const phrase of [notes, file, 'the blocks you marked as shaky']) expect(page.text()).toContain(phrase)
+  })
+
   it('says when the link is longer than many programs carry, and offers the file', () => {
     const letters = Array.from({ length: 600 }, (_, index) => String.fromCharCode(0x4e00 + ((index * index * 7919) % 20_000))).join('')
     open({ ...ride, sections: ride.sections.map((section) => ({ ...section, notes: `${section.id} ${letters}` })) })
