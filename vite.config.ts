@@ -14,7 +14,7 @@ export default defineConfig({
   preview: { port: 4820 },
   test: {
     // Property tests run as long as their cases need; none asserts a time, and a busy machine is no failure.
-    testTimeout: 60_000,
+    testTimeout: 300_000,
     include: ['tests/**/*.test.{ts,tsx}'],
     setupFiles: ['tests/support/seedProperties.ts'],
     environment: 'node',
