@@ -8,6 +8,7 @@ import { StartCard } from './StartCard.tsx'
 import './lead.css'
 import './leadWords.css'
 import './leadControls.css'
+import './leadUpright.css'
 
 /** Leading a class: the card before the first one, then the screen. Always dark, over everything else. */
 export function LeadPlace({ clock }: { clock: LeadClock }) {
