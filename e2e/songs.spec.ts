@@ -225,3 +225,26 @@ test('a ride and music dropped together each go their way, and the ride is offer
   )
   await axeClean(page)
 })
+
+test('a playlist’s file dropped on the page is a list: of the new ride at the start, of the shelf among the songs and from elsewhere', async ({
+  page,
+}) => {
+  const m3u = textFile('set.m3u', '#EXTM3U\n#EXTINF:225,Salt Lantern - Low Tide\nlow-tide.mp3\n#EXTINF:190,Brass Otter - Quay\nquay.mp3\n')
+  await openRidewright(page)
+  await drop(page, [m3u])
+  await expect(page.getByLabel('playlist', { exact: true })).toBeFocused()
+  await expect(page.getByRole('table', { name: 'what was understood' })).toContainText('Low Tide')
+  await page.getByRole('button', { name: 'make a ride of 2 songs' }).click()
+  await expect(page.locator('.song-head')).toHaveCount(2)
+
+  await drop(page, [textFile('set.csv', 'title,artist,bpm,length\nSlate Roof,Salt Lantern,110,3:30'), textFile('notes.pdf', 'no list')])
+  await expect(page.locator('.ui-notice')).toContainText('“set.csv” is a list of 1 song; it waits among your songs.')
+  await axeClean(page)
+  await page.getByRole('button', { name: 'open the songs' }).click()
+  await page.getByRole('button', { name: 'put 1 song on the shelf' }).click()
+  await expect(row(page, /Slate Roof/)).toBeVisible()
+
+  await drop(page, [m3u])
+  await page.getByRole('button', { name: 'put 2 songs on the shelf' }).click()
+  await expect(row(page, /Low Tide/)).toBeVisible()
+})

@@ -1,32 +1,93 @@
+import { textOfList } from '#features/songs/textOfList.ts'
+import { readSongList } from '#formats/readSongList.ts'
 import { isMusicFile } from '#plan/musicFile.ts'
+import { isPlainListFile, isSongListFile } from '#plan/songListFile.ts'
 import { plural } from '#plan/words.ts'
+import type { Notice } from '#store/noticeSlice.ts'
 import type { AppStore } from '#store/state.ts'
 
 /**
- * Takes what was dropped on the page: files of music go to the shelf of songs, a ride is opened, and of both together
- * each goes its way. Without music the first file is taken for a ride, and what is wrong with it is said.
+ * Takes what was dropped on the page: files of music go to the shelf of songs, a list of songs to the new ride on the
+ * start page and elsewhere to the songs, a ride is opened, and of all together each goes its way. Without music or a
+ * list the first file is taken for a ride, and what is wrong with it is said.
  */
 export async function takeFiles(files: readonly File[], store: AppStore, openRide: (file: File) => Promise<void>): Promise<void> {
-  const music = files.filter(isMusicFile)
-  const ride = music.length === 0 && store.getState().place !== 'songs' ? files[0] : files.find(({ name }) => name.endsWith('.json'))
-  const rest = files.filter((file) => file !== ride && !music.includes(file)).length
+  const { music, lists, rides, rest } = sorted(files, store.getState().place === 'songs')
+  const [ride, ...otherRides] = rides
+  const [list, ...otherLists] = lists
   if (ride) await openRide(ride)
-  if (ride && music.length === 0) return
-  const { hearForShelf, keepsSongs, notify } = store.getState()
-  if (music.length > 0 && !keepsSongs) {
-    return notify({ kind: 'problem', sentence: 'Nothing can be kept in this window, so no songs either.' })
-  }
-  hearForShelf(files.filter((file) => file !== ride))
-  if (store.getState().place !== 'songs') say(store, music.length, rest, ride !== undefined)
+
+  const { hearForShelf, keepsSongs, place } = store.getState()
+  const isKept = keepsSongs || (music.length === 0 && (!list || place === 'start'))
+  if (!isKept) return say(store, 'problem', ['Nothing can be kept in this window, so no songs either.'], ride !== undefined)
+  const read = list && (await textOfList(list))
+  const waits = read?.ok && giveList(list!.name, read.value, store)
+  if (music.length > 0 || place === 'songs') hearForShelf([...music, ...rest])
+  // In the place of songs each file shows.
+  const goes = place !== 'songs' && music.length > 0
+  const sentences = [
+    read?.ok === false && read.problem,
+    goes && sayMusic(music.length),
+    waits,
+    place !== 'songs' && rest.length > 0 && sayRest(rest),
+    otherRides.length > 0 && `One ride is opened at a time; ${named(otherRides)} stayed out.`,
+    otherLists.length > 0 && `One list is taken at a time; ${named(otherLists)} stayed out.`,
+  ].filter((sentence) => typeof sentence === 'string')
+  const offer = goes || waits ? ({ label: 'open the songs', place: 'songs' } as const) : undefined
+  say(store, read?.ok === false ? 'problem' : 'info', sentences, ride !== undefined, offer)
 }
 
-/** Where the music went. What opening a ride had to say stays above it. */
-function say(store: AppStore, music: number, leftOut: number, opened: boolean): void {
-  const { notify } = store.getState()
-  const notice = opened ? store.getState().notice : null
-  const sentence = `${plural(music, 'song')} ${music === 1 ? 'goes to the shelf once it is read' : 'go to the shelf as they are read'}.${
-    leftOut > 0 ? ` ${plural(leftOut, 'file')} that ${leftOut === 1 ? 'is' : 'are'} no music stayed out.` : ''
-  }`
-  const offer = { label: 'open the songs', place: 'songs' } as const
-  notify(notice ? { ...notice, details: [...(notice.details ?? []), sentence], offer } : { kind: 'info', sentence, offer })
+/** Says all of it in one notice. What opening a ride had to say stays above it. */
+function say(store: AppStore, kind: Notice['kind'], sentences: readonly string[], opened: boolean, offer?: Notice['offer']): void {
+  const [sentence, ...details] = sentences
+  if (sentence === undefined) return
+  const { notify, notice } = store.getState()
+  const more = offer && { offer }
+  if (opened && notice) notify({ ...notice, details: [...(notice.details ?? []), ...sentences], ...more })
+  else notify({ kind, sentence, ...(details.length > 0 && { details }), ...more })
+}
+
+/** Files by what they mean to be. */
+interface Sorted {
+  music: File[]
+  lists: File[]
+  rides: File[]
+  rest: File[]
+}
+
+function sorted(files: readonly File[], amongSongs: boolean): Sorted {
+  const music = files.filter(isMusicFile)
+  const lists = files.filter((file) => isSongListFile(file) || (music.length === 0 && isPlainListFile(file)))
+  const others = files.filter((file) => !music.includes(file) && !lists.includes(file))
+  const rides = others.filter(({ name }) => name.toLowerCase().endsWith('.json'))
+  const rest = others.filter((file) => !rides.includes(file))
+  const isAnything = amongSongs || music.length + lists.length + rides.length > 0
+  return isAnything ? { music, lists, rides, rest } : { music, lists, rides: rest.slice(0, 1), rest: rest.slice(1) }
+}
+
+/** Has a list ready for where lists are taken; the sentence that says so where that is elsewhere. */
+function giveList(name: string, text: string, store: AppStore): string | false {
+  const { dropList, announce, place } = store.getState()
+  const { songs } = readSongList(text)
+  const holds = songs.length === 0 ? 'holds no song that is understood' : `is a list of ${plural(songs.length, 'song')}`
+  dropList({ text, for: place === 'start' ? place : 'songs' })
+  if (place !== 'start' && place !== 'songs') return `“${name}” ${holds}; it waits among your songs.`
+  announce(`“${name}” ${holds}`)
+  return false
+}
+
+const sayMusic = (count: number): string =>
+  `${plural(count, 'song')} ${count === 1 ? 'goes to the shelf once it is read' : 'go to the shelf as they are read'}.`
+
+const sayRest = (files: readonly File[]): string =>
+  files.length === 1
+    ? `“${files[0]!.name}” is no ride, music or list, and stayed out.`
+    : `${files.length} files that are no ride, music or list stayed out.`
+
+const MOST_NAMED = 3
+
+const named = (files: readonly File[]): string => {
+  const more = files.length - MOST_NAMED
+  const names = files.slice(0, MOST_NAMED).map(({ name }) => `“${name}”`)
+  return more > 0 ? `${names.join(', ')} and ${more} more` : names.join(' and ')
 }

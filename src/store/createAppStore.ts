@@ -4,6 +4,7 @@ import { createBackupSlice } from './backupSlice.ts'
 import { createHabitsSlice } from './habitsSlice.ts'
 import { createHearingSlice } from './hearingSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
+import { createListSlice } from './listSlice.ts'
 import { createLogSlice } from './logSlice.ts'
 import { createMergeSlice } from './mergeSlice.ts'
 import { createNoticeSlice } from './noticeSlice.ts'
@@ -43,6 +44,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createSongSlice(set, get, ports.songs ?? null, ports.shelf),
       ...createSoundSlice(set, get, ports.hearSong ?? null, ports.sounds ?? null),
       ...createHearingSlice(set, get),
+      ...createListSlice(set, get),
       ...createRehearsalSlice(set, get, ports),
       ...createNoticeSlice(set),
       ...createViewSlice(set),

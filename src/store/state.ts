@@ -3,6 +3,7 @@ import type { BackupSlice } from './backupSlice.ts'
 import type { HabitsSlice } from './habitsSlice.ts'
 import type { HearingSlice } from './hearingSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
+import type { ListSlice } from './listSlice.ts'
 import type { LogSlice } from './logSlice.ts'
 import type { MergeSlice } from './mergeSlice.ts'
 import type { NoticeSlice } from './noticeSlice.ts'
@@ -35,6 +36,7 @@ export type AppState = RideSlice &
   SoundSlice &
   RehearsalSlice &
   HearingSlice &
+  ListSlice &
   NoticeSlice &
   ViewSlice &
   Makers

@@ -37,8 +37,8 @@ describe('what is dropped on the page', () => {
   it('is a ride where it is no music, as ever', async () => {
     await take(other('tuesday.ride.json'))
     expect([opened, heard, store.getState().notice]).toEqual([['tuesday.ride.json'], [], null])
-    await take(other('notes.txt'))
-    expect(opened).toEqual(['tuesday.ride.json', 'notes.txt'])
+    await take(other('notes.pdf'))
+    expect(opened).toEqual(['tuesday.ride.json', 'notes.pdf'])
   })
 
   it('is read for the shelf where it is music, which is said with a way there, and what is neither stays out', async () => {
@@ -46,7 +46,8 @@ describe('what is dropped on the page', () => {
     expect([opened, heard]).toEqual([[], ['a.mp3', 'b.mp3']])
     expect(store.getState().notice).toEqual({
       kind: 'info',
-      sentence: '2 songs go to the shelf as they are read. 1 file that is no music stayed out.',
+      sentence: '2 songs go to the shelf as they are read.',
+      details: ['“cover.jpg” is no ride, music or list, and stayed out.'],
       offer: { label: 'open the songs', place: 'songs' },
     })
     expect(store.getState().filesLeftOut).toBe(1)
@@ -71,6 +72,82 @@ describe('what is dropped on the page', () => {
     await take(music('a.mp3'))
     expect(heard).toEqual([])
     expect(store.getState().notice?.sentence).toBe('Nothing can be kept in this window, so no songs either.')
+  })
+})
+
+describe('a list of songs that is dropped', () => {
+  const LIST = '#EXTM3U\n#EXTINF:225,Salt Lantern - Low Tide\nlow-tide.mp3\n'
+  // Systems call a playlist a kind of sound.
+  const list = (name: string, text: BlobPart = LIST) => new File([text], name, name.includes('.m3u') ? { type: 'audio/x-mpegurl' } : {})
+
+  it.each(['set.m3u', 'set.m3u8', 'set.xspf', 'set.CSV', 'set.tsv', 'set.txt'])(
+    'is one by the name %s, for the new ride at the start',
+    async (name) => {
+      await take(list(name))
+      expect([opened, heard, store.getState().notice]).toEqual([[], [], null])
+      expect(store.getState().droppedList).toEqual({ text: LIST, for: 'start' })
+      expect(store.getState().announcement).toBe(`“${name}” is a list of 1 song`)
+    },
+  )
+
+  it('is for the shelf in every other place, with a way there where it is elsewhere', async () => {
+    store.getState().setPlace('songs')
+    await take(list('set.m3u'))
+    expect([store.getState().droppedList?.for, store.getState().notice, store.getState().filesLeftOut]).toEqual(['songs', null, 0])
+    store.getState().setPlace('log')
+    await take(list('set.m3u'))
+    expect(store.getState().notice).toEqual({
+      kind: 'info',
+      sentence: '“set.m3u” is a list of 1 song; it waits among your songs.',
+      offer: { label: 'open the songs', place: 'songs' },
+    })
+    expect(store.getState().takeList('start')).toBeNull()
+    expect(store.getState().takeList('songs')).toBe(LIST)
+    expect(store.getState().takeList('songs')).toBeNull()
+  })
+
+  it('goes its way beside a ride and music, and what is one too many is named', async () => {
+    const files = [list('a.csv'), music('a.mp3'), other('a.ride.json'), list('b.csv'), other('b.ride.json'), other('readme.txt')]
+    await takeFiles(files, store, async ({ name }) => {
+      opened.push(name)
+      store.getState().setPlace('draft')
+    })
+    expect([opened, heard, store.getState().droppedList?.for]).toEqual([['a.ride.json'], ['a.mp3'], 'songs'])
+    expect(store.getState().notice).toEqual({
+      kind: 'info',
+      sentence: '1 song goes to the shelf once it is read.',
+      details: [
+        '“a.csv” is a list of 1 song; it waits among your songs.',
+        '“readme.txt” is no ride, music or list, and stayed out.',
+        'One ride is opened at a time; “b.ride.json” stayed out.',
+        'One list is taken at a time; “b.csv” stayed out.',
+      ],
+      offer: { label: 'open the songs', place: 'songs' },
+    })
+  })
+
+  it('is taken for a new ride where no songs can be kept', async () => {
+    store = aStore(false)
+    await take(list('set.m3u'))
+    expect(store.getState().droppedList?.for).toBe('start')
+  })
+
+  it('is refused by its name where it is far too long', async () => {
+    await take(list('set.csv', new Uint8Array(4_000_001)))
+    expect(store.getState()).toMatchObject({
+      droppedList: null,
+      notice: { kind: 'problem', sentence: '“set.csv” is too large for a list of songs.' },
+    })
+  })
+
+  it.each([
+    ['UTF-8', [...new TextEncoder().encode('Café')]],
+    ['the letters of Western Europe', [0x43, 0x61, 0x66, 0xe9]],
+    ['UTF-16 of either order', [0xff, 0xfe, 0x43, 0, 0x61, 0, 0x66, 0, 0xe9, 0]],
+    ['UTF-16 of either order', [0xfe, 0xff, 0, 0x43, 0, 0x61, 0, 0x66, 0, 0xe9]],
+  ])('is read in %s', async (_letters, bytes) => {
+    await take(list('set.txt', Uint8Array.from(bytes)))
+    expect(store.getState().droppedList?.text).toBe('Café')
   })
 })
 

@@ -1,29 +1,37 @@
-import { useMemo, useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { listOnShelf } from '#plan/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import { useAppStore } from '#store/useApp.ts'
+import { useDroppedList } from '#store/useDroppedList.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
+import { textOfList } from './textOfList.ts'
 
 /** Reads a list of songs; the app supplies it. */
 export type ReadList = (text: string) => { songs: PlaylistSong[]; problems: { line: number; text: string; sentence: string }[] }
 
-/** Longest file taken for a list, in bytes. */
-const LONGEST_FILE = 4_000_000
 const MOST_PROBLEMS = 5
 
-/** A list of songs, pasted or opened, put on the shelf. */
+/** A list of songs, pasted, opened or dropped, put on the shelf. */
 export function BringIn({ readList }: { readList: ReadList }) {
   const store = useAppStore()
   const [text, setText] = useState('')
   const [refused, setRefused] = useState<string | null>(null)
   const { songs, problems } = useMemo(() => readList(text), [readList, text])
 
-  const open = async (file: File) => {
+  const field = useRef<HTMLTextAreaElement>(null)
+  const takeDropped = useCallback((dropped: string) => {
     setRefused(null)
-    if (file.size > LONGEST_FILE) return setRefused(`${file.name} is too large for a list of songs.`)
-    setText(await file.text())
+    setText(dropped)
+    field.current?.focus()
+  }, [])
+  useDroppedList('songs', takeDropped)
+
+  const open = async (file: File) => {
+    const read = await textOfList(file)
+    setRefused(read.ok ? null : read.problem)
+    if (read.ok) setText(read.value)
   }
   const keep = async () => {
     const { songs: shelf, newId, keepSongs } = store.getState()
@@ -35,6 +43,7 @@ export function BringIn({ readList }: { readList: ReadList }) {
       <label className="ui-field">
         <span className="ui-field-label">songs</span>
         <textarea
+          ref={field}
           rows={6}
           value={text}
           spellCheck={false}
@@ -42,7 +51,10 @@ export function BringIn({ readList }: { readList: ReadList }) {
           onChange={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <p className="shelf-quiet">One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist.</p>
+      <p className="shelf-quiet">
+        One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Its file can be dropped anywhere on the
+        page.
+      </p>
       <div className="shelf-go">
         <Button tone="solid" disabled={songs.length === 0} onClick={() => void keep()}>
           {songs.length === 0 ? 'put on the shelf' : `put ${plural(songs.length, 'song')} on the shelf`}

@@ -1,8 +1,9 @@
-import { type FormEvent, useId, useMemo, useRef, useState } from 'react'
+import { type FormEvent, useCallback, useId, useMemo, useRef, useState } from 'react'
 import { DEFAULT_BIKE, DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
 import type { Bike, Level } from '#plan/model.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { useApp } from '#store/useApp.ts'
+import { useDroppedList } from '#store/useDroppedList.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
@@ -50,6 +51,13 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const reading = useMemo(() => readPlaylist(text), [readPlaylist, text])
   const rows = playlistRows(text, reading, openLines)
   const { songs, problems } = reading
+
+  const takeDropped = useCallback((dropped: string) => {
+    setText(dropped)
+    setOpenLines(NO_LINES)
+    form.current?.querySelector('textarea')?.focus()
+  }, [])
+  useDroppedList('start', takeDropped)
 
   const focusOn = (selector: string) => form.current?.querySelector<HTMLElement>(selector)?.focus()
   const writeLine = (line: number, words: string) => {
@@ -106,7 +114,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
         />
         <p id={`${id}-hint`} className="start-hint">
           One song a line with title, length and tempo, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Empty for
-          a blank slot.
+          a blank slot. Its file can be dropped anywhere on this page.
         </p>
         <p className="start-hint">
           With the songs as files, drop them or their folder anywhere on this page: they are read on your machine and go to your songs,
