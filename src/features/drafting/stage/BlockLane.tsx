@@ -41,6 +41,8 @@ export const BlockLane = memo(function BlockLane({
   onSelect,
   onSelectSection,
 }: BlocksProps) {
+  // A list without anything to choose in it is none to a screen reader.
+  const isList = report.blocks.length > 0
   const later = useLater(report)
   const marks = useMemo(() => leaderMarks(ride), [ride])
   const shaky = useMemo(() => new Set(ride.shaky), [ride.shaky])
@@ -56,10 +58,10 @@ export const BlockLane = memo(function BlockLane({
     // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of the stage are handled on the stage as a whole
     <div
       className="blocks"
-      role="listbox"
-      aria-multiselectable="true"
+      role={isList ? 'listbox' : 'group'}
+      aria-multiselectable={isList || undefined}
+      aria-orientation={isList ? 'horizontal' : undefined}
       aria-label="blocks in playing order"
-      aria-orientation="horizontal"
       tabIndex={-1}
       onClick={select}
     >
