@@ -56,6 +56,8 @@ export const BlockLane = memo(function BlockLane({
   }
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the keys of the stage are handled on the stage as a whole
+    // biome-ignore lint/a11y/noStaticElementInteractions: it has a role, of a list or of a group
+    // biome-ignore lint/a11y/useAriaPropsSupportedByRole: what only a list has is left out where it is none
     <div
       className="blocks"
       role={isList ? 'listbox' : 'group'}
