@@ -66,7 +66,7 @@ test('a whole class led: late start, the cut it needs, a skipped song, a reload,
   // The fourth is gone: after the third comes the fifth.
   await pass(page, 205)
   await expect(slot(page, 'nextName')).toHaveText(/^“Iron Lullaby”/)
-  await expect(slot(page, 'nextRest')).toContainText('one turn on, to 1¾')
+  await expect(slot(page, 'nextRest')).toContainText('one turn on, to 1¾ — “Find the floor of it.”')
 
   const before = await slot(page, 'name').textContent()
   await page.reload()

@@ -10,6 +10,7 @@ import type { Led, LedSection, Plan } from './led.ts'
 import { ledRide } from './ledRide.ts'
 import { ledTimes } from './ledTimes.ts'
 import { playLog } from './playLog.ts'
+import { wordsAnew } from './wordsAnew.ts'
 
 /** A class while it is led, from its last act on until the next. */
 export interface LedClass {
@@ -33,7 +34,7 @@ export interface Round {
 
 /**
  * The class after everything that had happened by a time on its clock. One computation of the
- * ride as it now comes; none where it comes as planned.
+ * ride as it now comes, two where cues are said otherwise; none where it comes as planned.
  */
 export function ledClass(plan: Plan, log: LeadLog, until?: Seconds): LedClass {
   const { led, said } = playLog(plan, log, until)
@@ -43,16 +44,24 @@ export function ledClass(plan: Plan, log: LeadLog, until?: Seconds): LedClass {
 /** The same from what is led. */
 export function classOf(plan: Plan, led: Led, late: Seconds, said = ''): LedClass {
   const playing = { ...led, sections: led.sections.map(asPlaying) }
-  const ride = ledRide(plan, playing)
-  const report = ride === plan.ride ? plan.report : readAs(plan, ride)
-  return { plan, ride, report, led: playing, blocks: playing.sections.flatMap(roundsOf), late, said }
+  const blocks = playing.sections.flatMap(roundsOf)
+  return { plan, ...asItComes(plan, playing, blocks), led: playing, blocks, late, said }
+}
+
+/** The class as a ride and its report: computed a second time where words had to be put right, since they then take another time to say. */
+function asItComes(plan: Plan, led: Led, blocks: LedClass['blocks']): Pick<LedClass, 'ride' | 'report'> {
+  const ride = ledRide(plan, led)
+  if (ride === plan.ride) return plan
+  const report = computeRide(ride)
+  const words = wordsAnew(plan, report.cues, blocks)
+  if (words.size === 0) return { ride, report: readAs(plan, ride, report) }
+  const anew = ledRide(plan, led, words)
+  return { ride: anew, report: readAs(plan, anew, computeRide(anew)) }
 }
 
 /** The report in the words of the bike the plan is read on. */
-function readAs({ report: { shownOn } }: Plan, ride: Ride): RideReport {
-  const report = computeRide(ride)
-  return shownOn ? onAnotherBike(ride, report, shownOn.bike) : report
-}
+const readAs = ({ report: { shownOn } }: Plan, ride: Ride, report: RideReport): RideReport =>
+  shownOn ? onAnotherBike(ride, report, shownOn.bike) : report
 
 /** Seconds by which the end of the class stands off at a time, for a hold that goes on. */
 export const heldSeconds = ({ plan, led }: LedClass, at: Seconds): Seconds =>

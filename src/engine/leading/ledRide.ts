@@ -2,21 +2,30 @@ import type { Block, Resistance, Ride, Section } from '#plan/model.ts'
 import { keptCalls } from './keptCalls.ts'
 import { type Led, type LedItem, type LedSection, type Plan, sectionOf } from './led.ts'
 import { type LedTimes, ledTimes } from './ledTimes.ts'
+import type { WordsAnew } from './wordsAnew.ts'
+
+const AS_PLANNED: WordsAnew = new Map()
 
 /**
  * The class as it comes, written as a ride: songs that are gone are missing, what is repeated,
  * held or shortened stands there as such, and lead-ins are as long as they were heard, so that
  * the timeline of this ride is the class clock. Totals stay what was planned; the calls that lead
  * to them are worded anew. With nothing led otherwise it is the very ride of the plan.
+ *
+ * @param words texts of cues that are said otherwise, by block as they come
  */
-export function ledRide(plan: Plan, led: Led): Ride {
+export function ledRide(plan: Plan, led: Led, words: WordsAnew = AS_PLANNED): Ride {
   const { ride } = plan
   const times = ledTimes(plan, led)
   const calls = keptCalls(plan, led)
+  let next = 0
   const sections = led.sections.map((section, i) => {
     const leadIn = leadInOf(plan, section, times, i)
-    const asPlanned = !section.changed && section.items.every(({ planned }, item) => calls.led[i]![item] === calls.planned[planned])
-    if (!asPlanned) return written(plan, section, calls.led[i]!, leadIn)
+    const anew = section.items.map((_, item) => words.get(next + item))
+    next += section.items.length
+    const asPlanned =
+      !section.changed && section.items.every(({ planned }, item) => calls.led[i]![item] === calls.planned[planned] && !anew[item])
+    if (!asPlanned) return written(plan, section, { calls: calls.led[i]!, words: anew }, leadIn)
     const own = sectionOf(plan, section)
     return leadIn === own.leadInSeconds ? own : { ...own, leadInSeconds: leadIn }
   })
@@ -36,14 +45,20 @@ function leadInOf(plan: Plan, { one, leadIn }: LedSection, times: readonly LedTi
   return one - (times[index - 1]?.end ?? briefingOf(plan, times))
 }
 
+/** What is said of a section's items, by item. */
+interface Said {
+  calls: readonly Resistance[]
+  words: readonly (ReadonlyMap<string, string> | undefined)[]
+}
+
 /** A section with its blocks one by one as they come, sets played out. */
-function written(plan: Plan, led: LedSection, calls: readonly Resistance[], leadInSeconds: number): Section {
+function written(plan: Plan, led: LedSection, { calls, words }: Said, leadInSeconds: number): Section {
   const section = sectionOf(plan, led)
   const times = new Map<number, number>()
   const blocks = led.items.map((item, i) => {
     const time = (times.get(item.planned) ?? 0) + 1
     times.set(item.planned, time)
-    return writtenBlock(plan, led, item, calls[i]!, time)
+    return withWords(writtenBlock(plan, led, item, calls[i]!, time), words[i])
   })
   return { ...section, leadInSeconds, ...endOf(section, led), blocks }
 }
@@ -65,6 +80,12 @@ function writtenBlock({ report }: Plan, { counted }: LedSection, item: LedItem, 
   if (played.length === 0) return { ...block, length, resistance }
   const own = (id: string) => [id.slice(0, 48), ...played].join('.')
   return { ...block, id: own(block.id), cues: block.cues.map((cue) => ({ ...cue, id: own(cue.id) })), length, resistance }
+}
+
+/** The block with cues said otherwise. */
+function withWords(block: Block, words: ReadonlyMap<string, string> | undefined): Block {
+  if (!words) return block
+  return { ...block, cues: block.cues.map((cue) => ({ ...cue, text: words.get(cue.text) ?? cue.text })) }
 }
 
 const secondsOf = ({ length }: Block): number => ('seconds' in length ? length.seconds : Number.NaN)

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { ledClass } from '#engine/leading/ledClass.ts'
+import { type LedClass, ledClass } from '#engine/leading/ledClass.ts'
 import { parseLog } from '#engine/leading/parseLog.ts'
-import { type Item, isSet } from '#plan/model.ts'
+import { type Block, type Item, isSet } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { arbitraryEvents, leadRide, logOf, planOf } from '#tests/support/leading.ts'
-import { aBlock } from '#tests/support/smallRide.ts'
+import { aBlock, aSet } from '#tests/support/smallRide.ts'
 
 const idsIn = (item: Item): string[] => {
   if (isSet(item)) return [item.id, ...item.parts.flatMap(idsIn)]
@@ -45,6 +45,69 @@ describe('the class as it comes, as a ride', () => {
     expect(led.report.blocks.map(({ block }) => block.label).slice(0, 3)).toEqual(['a', 'c', 'push'])
     // “b” is gone: what it added is now called at “c”, which had nothing to say.
     expect(calls.slice(0, 3)).toEqual(['half a turn on', 'three quarters on', 'stay'])
+  })
+})
+
+describe('what is said in the class as it comes', () => {
+  const cuesOf = ({ report }: LedClass): string[] => report.blocks.map(({ block }) => block.cues.map(({ text }) => text).join(' '))
+  const say = (text: string): Pick<Block, 'cues'> => ({ cues: [{ id: `says ${text}`, moment: 'announce', lead: { counts: 4 }, text }] })
+  const add = (steps: number, text: string): Partial<Block> => ({
+    resistance: { kind: 'change' as const, mode: 'exact' as const, steps },
+    ...say(text),
+  })
+
+  it('follows the ledger when a song is left out', () => {
+    const plan = planOf(demoRide('ridge'))
+    const song = plan.ride.sections.findIndex(({ song }) => song?.title === 'Glass Tram')
+    const led = ledClass(plan, logOf({ kind: 'cut', cuts: [{ kind: 'song', section: song }], at: 5 }))
+    const first = led.report.blocks[led.report.sections[song]!.blocks.from]!
+    expect(first.ledger.call).toBe('one turn on')
+    expect(first.block.cues.map(({ text }) => text)).toEqual(['One turn on. Find the floor of it.'])
+    // All others hold as they stand.
+    const others = cuesOf(led).toSpliced(first.index, 1)
+    expect(cuesOf({ ...led, report: plan.report })).toEqual(expect.arrayContaining(others))
+  })
+
+  it('speaks no number of the knob that is not so, whatever is pressed', () => {
+    const plan = planOf(demoRide('ridge'))
+    expect(plan.report.cues.mismatches).toEqual([])
+    fc.assert(
+      fc.property(arbitraryEvents(2600), (events) => {
+        const { mismatches } = ledClass(plan, logOf(...events)).report.cues
+        expect(mismatches.filter(({ claim }) => ['change', 'stay', 'total'].includes(claim.about))).toEqual([])
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  it('is put right in the one round that changes, and left alone where it never held', () => {
+    const ride = leadRide()
+    const waves = aSet('waves', [
+      aBlock('push', { length: { counts: 32 }, resistance: { kind: 'total', from: 6, to: 6 }, ...say('One on. Go.') }),
+      aBlock('ease', { length: { counts: 32 }, resistance: { kind: 'total', from: 2, to: 2 }, ...say('One off.') }),
+    ])
+    const one = [aBlock('a', add(4, 'Two on.')), aBlock('b', add(-2, 'Half turn off.')), aBlock('c')]
+    const sections = ride.sections.with(0, { ...ride.sections[0]!, blocks: one }).with(1, { ...ride.sections[1]!, blocks: [waves] })
+    const plan = planOf({ ...ride, sections })
+    expect(plan.report.blocks.map(({ ledger }) => ledger.call).slice(3, 9)).toEqual([
+      'one turn on',
+      'one turn off',
+      'one turn on',
+      'one turn off',
+      'one turn on',
+      'one turn off',
+    ])
+    // The first song ends in “a”, half a turn higher than it was to.
+    const led = ledClass(plan, logOf({ kind: 'skipSong', at: 16 }))
+    expect(cuesOf(led).slice(0, 7)).toEqual([
+      'Two on.',
+      'Half a turn on. Go.',
+      'One off.',
+      'One on. Go.',
+      'One off.',
+      'One on. Go.',
+      'One off.',
+    ])
   })
 })
 
