@@ -129,6 +129,29 @@ describe('the screen', () => {
     expect(leadView(led, stateOf(led, 42)).texts).toMatchObject({ round: 'holding, 12 s', nextWhen: 'then' })
   })
 
+  it('says no time that is over for what comes after a hold', () => {
+    const plan = planOf(leadRide())
+    const next = (hold: number, time: number) => {
+      const led = ledClass(plan, logOf({ kind: 'hold', at: hold }))
+      return leadView(led, stateOf(led, time)).texts.nextTime
+    }
+    // The first eight of “a” comes again and again: “b” begins seven eights after it.
+    expect([3, 13, 41].map((time) => next(3, time))).toEqual(['8 eights · 0:32', '8 eights · 0:44', '8 eights · 1:12'])
+    // Without beats the clock of the block stands still.
+    expect(next(200, 260)).toBe('30 s · 4:44')
+    expect([270, 300].map((time) => next(270, time))).toEqual(['4:46', '5:00'])
+  })
+
+  it('shortens a long title, never the call after it', () => {
+    const ride = leadRide()
+    const title = 'A song that goes on 🎵 and on and on (Extended Midnight Remix) [Remastered]'
+    const led = ledClass(planOf({ ...ride, sections: ride.sections.with(1, { ...ride.sections[1]!, title }) }), logOf())
+    expect(leadView(led, stateOf(led, 80)).texts).toMatchObject({
+      nextName: '“A song that goes on 🎵 and on…”: push',
+      nextRest: ', stay at 0',
+    })
+  })
+
   it('never shows a number that is none, for any ride and any press', () => {
     fc.assert(
       fc.property(arbitraryRide(), arbitraryEvents(2000), fc.double({ min: 0, max: 600, noNaN: true }), (ride, events, later) => {

@@ -28,14 +28,14 @@ export function nextWords(led: LedClass, state: LeadState): NextWords {
   if (!next) return atEnd(led, state)
   const played = report.blocks[next.block]!
   const newSong = played.section !== state.section || state.phase === 'leadIn'
-  const song = newSong && state.phase !== 'leadIn' ? `“${nameOfSection(ride, ride.sections[played.section]!)}”: ` : ''
+  const song = newSong && state.phase !== 'leadIn' ? `“${shortened(nameOfSection(ride, ride.sections[played.section]!))}”: ` : ''
   const counts = state.countsLeft
   return {
     texts: {
       nextWhen: counts !== undefined && counts <= COUNT_IN && state.held === undefined ? `in ${counts}` : 'then',
       nextName: `${song}${shortened(nameOfItem(played.block))}`,
       nextRest: restOf(led, played, newSong, isSaid(led, state, next.block)),
-      nextTime: `${lengthOf(led, played)} · ${formatClock(played.from)}`,
+      nextTime: `${lengthOf(led, played)} · ${formatClock(startsAt(played, state))}`,
     },
     soon: state.eights ? state.eights.left <= SOON_EIGHTS : next.in <= SOON_SECONDS,
   }
@@ -52,13 +52,17 @@ function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }
   return `, ${call}${side}${words && !said ? ` — “${words}”` : ''}`
 }
 
+/** When the next block begins; while something is held, at the soonest. */
+const startsAt = ({ from }: PlayedBlock, { at, held, next }: LeadState): Seconds => (held === undefined ? from : at + next!.in)
+
 /** Characters of a name, so that the call after it is never what is cut. */
 const LONGEST_NAME = 32
 
 /** A name up to the last whole word that fits. */
 function shortened(name: string): string {
-  if (name.length <= LONGEST_NAME) return name
-  const cut = name.slice(0, LONGEST_NAME)
+  const characters = [...name]
+  if (characters.length <= LONGEST_NAME) return name
+  const cut = characters.slice(0, LONGEST_NAME).join('')
   return `${cut.slice(0, Math.max(cut.lastIndexOf(' '), LONGEST_NAME / 2)).trimEnd()}…`
 }
 
@@ -74,10 +78,11 @@ function lengthOf({ report }: LedClass, { section, countFrom, countTo, from, to 
   return Number.isInteger(counts) ? formatEights(counts, report.sections[section]!.unit.eight) : formatDuration(to - from)
 }
 
-function atEnd({ report, ride }: LedClass, { phase }: LeadState): NextWords {
+function atEnd({ report, ride }: LedClass, { phase, total }: LeadState): NextWords {
   const nothing = { nextWhen: '', nextName: '', nextRest: '', nextTime: '' }
   if (phase === 'finished' || phase === 'clearUp') return { texts: nothing, soon: false }
-  const end = report.sections.at(-1)?.to ?? 0
+  // A hold that goes on puts this off as well.
+  const end = (report.sections.at(-1)?.to ?? 0) + total - report.totals.total
   const name = ride.clearUpSeconds > 0 ? 'clear up' : 'the end'
   return { texts: { ...nothing, nextWhen: 'then', nextName: name, nextTime: formatClock(end) }, soon: false }
 }
