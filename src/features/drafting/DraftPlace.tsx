@@ -203,7 +203,7 @@ export function DraftPlace() {
             ) : offer === 'length' && !readOnly ? (
               <OtherLength onClose={closeOffer} />
             ) : (
-              <SelectionPanel onShow={show} />
+              <SelectionPanel onShow={show} onFocus={focus} />
             )}
           </aside>
           {/* Behind everything else, which is then in its place. */}

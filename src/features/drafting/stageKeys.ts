@@ -1,38 +1,35 @@
 import type { KeyboardEvent } from 'react'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
-import { deleteItems } from '#plan/commands/deleteItems.ts'
-import { deleteSection } from '#plan/commands/deleteSection.ts'
-import { duplicateItems } from '#plan/commands/duplicateItems.ts'
-import { duplicateSection } from '#plan/commands/duplicateSection.ts'
-import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
-import { joinBlocks } from '#plan/commands/joinBlocks.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
-import { splitBlock } from '#plan/commands/splitBlock.ts'
-import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import { isSet, type Ride } from '#plan/model.ts'
-import { findBlock, findItem } from '#plan/places.ts'
-import type { AppStore } from '#store/state.ts'
+import { findBlock, findItem, findSet } from '#plan/places.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { runAndSay } from './draftActions.ts'
+import { actOnItem, actOnSection, type ItemAction, type StageTools } from './stageActions.ts'
 
 /** Seconds a timed block grows by at one press. */
 const TIMED_STEP: Seconds = 5
-/** Rounds a new set starts with. */
-const FIRST_ROUNDS = 2
+/** What the letters do, and the keys that delete. */
+const ACTIONS: Readonly<Record<string, ItemAction>> = {
+  d: 'duplicate',
+  s: 'split',
+  j: 'join',
+  g: 'group',
+  u: 'ungroup',
+  Delete: 'delete',
+  Backspace: 'delete',
+}
 
-export interface KeyTools {
-  store: AppStore
+export interface KeyTools extends StageTools {
   readOnly: boolean
   openDetails: () => void
   fitRide: () => void
   fitSection: (sectionId: string) => void
-  /** Moves the focus to the stage's stop for this id, wherever it stands after the change. */
-  focus: (id: string) => void
 }
 
 /**
@@ -53,7 +50,7 @@ function view(event: KeyboardEvent, id: string, kind: string | undefined, { stor
   if (event.altKey) return false
   const sectionId = kind === 'section' ? id : store.getState().selection.sectionId
   if (event.key === '0') fitRide()
-  else if (event.key === 'f' && sectionId) fitSection(sectionId)
+  else if (event.key.toLowerCase() === 'f' && sectionId) fitSection(sectionId)
   else if (event.key === 'Enter') openDetails()
   else if (event.key === 'Escape') {
     if (store.getState().previewing !== null) return false
@@ -85,23 +82,15 @@ function sectionKey(event: KeyboardEvent, id: string, stop: HTMLElement, tools: 
   }
   if (!ride || readOnly) return false
   const index = ride.sections.findIndex((section) => section.id === id)
-  const say = (command: Command) => {
-    runAndSay(store, command, id)
+  if (step !== 0 && event.altKey) {
+    runAndSay(store, moveSection(ride, { sectionId: id, index: Math.max(0, index + step) }), id)
     focus(id)
     return true
   }
-  if (step !== 0 && event.altKey) return say(moveSection(ride, { sectionId: id, index: Math.max(0, index + step) }))
-  if (event.key === 'd') return say(duplicateSection(ride, { sectionId: id, newId: state.newId }))
-  if (event.key === 'Delete' || event.key === 'Backspace') {
-    const neighbour = ride.sections[index + 1] ?? ride.sections[index - 1]
-    say(deleteSection(ride, { sectionId: id }))
-    if (neighbour) {
-      state.selectSection(neighbour.id)
-      focus(neighbour.id)
-    }
-    return true
-  }
-  return false
+  const action = actionOf(event)
+  if (action !== 'duplicate' && action !== 'delete') return false
+  actOnSection(tools, action, id)
+  return true
 }
 
 function itemKey(event: KeyboardEvent, id: string, isSetHead: boolean, stop: HTMLElement, tools: KeyTools): boolean {
@@ -127,24 +116,34 @@ function itemKey(event: KeyboardEvent, id: string, isSetHead: boolean, stop: HTM
     if (up) focus(up)
     return true
   }
-  if (event.key === 'ArrowDown' && !event.altKey) return true
-  if (!ride || readOnly) return false
-  const command = itemCommand(event, ride, id, step, store)
-  if (!command) return false
-  const after = event.key === 'Delete' || event.key === 'Backspace' ? neighbourOf(stop) : id
-  runAndSay(store, command, id)
-  const target = event.key.toLowerCase() === 'g' ? id : after
-  if (target) {
-    if (target !== id) state.selectItem(target)
-    focus(target)
+  if (event.key === 'ArrowDown' && !event.altKey) {
+    const first = ride && isSetHead ? findSet(ride, id)?.set.parts[0]?.id : undefined
+    if (first) {
+      state.selectItem(first)
+      focus(first)
+    }
+    return true
   }
+  if (!ride || readOnly) return false
+  const action = actionOf(event)
+  if (action) {
+    actOnItem(tools, action, id)
+    return true
+  }
+  const command = measureCommand(event, ride, id, step)
+  if (!command) return false
+  runAndSay(store, command, id)
+  focus(id)
   return true
 }
 
-function itemCommand(event: KeyboardEvent, ride: Ride, id: string, step: number, store: AppStore): Command | null {
-  const { selection, newId } = store.getState()
-  const ids = selection.ids.includes(id) ? selection.ids : [id]
-  const block = findBlock(ride, id)?.block
+/** The letters mean the same in capitals, which a locked key makes of them. */
+function actionOf({ key, altKey }: KeyboardEvent): ItemAction | undefined {
+  return altKey ? undefined : ACTIONS[key.length === 1 ? key.toLowerCase() : key]
+}
+
+/** Where a block stands, how long it is and how hard. */
+function measureCommand(event: KeyboardEvent, ride: Ride, id: string, step: number): Command | null {
   if (event.altKey) {
     if (step !== 0) return event.shiftKey ? moveToNextSection(ride, id, step) : moveByOne(ride, id, step)
     if (event.key === 'ArrowUp') return effortBy(ride, id, 1)
@@ -157,21 +156,6 @@ function itemCommand(event: KeyboardEvent, ride: Ride, id: string, step: number,
     case '-':
     case '−':
       return resizeBy(ride, id, -1, event.altKey)
-    case 'd':
-      return duplicateItems(ride, { ids, newId })
-    case 's':
-      return block ? splitInHalf(ride, id, newId) : null
-    case 'j':
-      return block ? joinBlocks(ride, { blockId: id }) : null
-    case 'g':
-      return groupIntoSet(ride, { ids, rounds: FIRST_ROUNDS, newId })
-    case 'u': {
-      const setId = findBlock(ride, id)?.set?.id ?? id
-      return ungroupSet(ride, { setId, newId })
-    }
-    case 'Delete':
-    case 'Backspace':
-      return deleteItems(ride, ids)
     default:
       return null
   }
@@ -214,17 +198,6 @@ function effortBy(ride: Ride, id: string, step: number): Command | null {
   return patchBlock(ride, { blockId: id, patch: { effort: { from: to(block.effort.from), to: to(block.effort.to) } } })
 }
 
-/** Halves at the nearest whole eight, so that a split leaves no crooked block where it need not. */
-function splitInHalf(ride: Ride, id: string, newId: () => string): Command | null {
-  const place = findBlock(ride, id)
-  if (!place) return null
-  const { length } = place.block
-  if ('seconds' in length) return splitBlock(ride, { blockId: id, at: Math.round(length.seconds / 2), newId })
-  const eight = eightOf(place.section.song?.grid)
-  const half = Math.round(length.counts / 2 / eight) * eight
-  return splitBlock(ride, { blockId: id, at: half > 0 && half < length.counts ? half : Math.round(length.counts / 2), newId })
-}
-
 function goTo(stop: HTMLElement, kind: string, step: number, select: (id: string) => void): boolean {
   const stops = stopsOf(stop, kind)
   const next = stops[Math.min(stops.length - 1, Math.max(0, stops.indexOf(stop) + step))]
@@ -233,13 +206,6 @@ function goTo(stop: HTMLElement, kind: string, step: number, select: (id: string
     next.focus()
   }
   return true
-}
-
-function neighbourOf(stop: HTMLElement): string | undefined {
-  const stops = stopsOf(stop, stop.dataset.stageStop ?? 'block')
-  const here = stops.indexOf(stop)
-  const other = [...stops.slice(here + 1), ...stops.slice(0, here).reverse()].find((element) => element.dataset.id !== stop.dataset.id)
-  return other?.dataset.id
 }
 
 /** The stops of a kind in the order of the ride, which for rounds is not the order of their ids. */

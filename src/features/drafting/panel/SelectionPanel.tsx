@@ -1,3 +1,4 @@
+import { ActionRow } from '#features/drafting/panel/ActionRow.tsx'
 import { BlockPanel } from '#features/drafting/panel/block/BlockPanel.tsx'
 import { BlocksPanel } from '#features/drafting/panel/blocks/BlocksPanel.tsx'
 import { RidePanel } from '#features/drafting/panel/ride/RidePanel.tsx'
@@ -7,12 +8,18 @@ import { findSet } from '#plan/places.ts'
 import { useApp } from '#store/useApp.ts'
 import './panel.css'
 
+interface Props {
+  /** Goes to a block. */
+  onShow?: (blockId: string) => void
+  /** Moves the focus to a stop of the stage: where it goes when the button under it is gone. */
+  onFocus?: (id: string) => void
+}
+
 /**
  * Details of what is chosen: the ride when nothing is, a section, a block, a set, or several
- * blocks at once. Fields commit on Enter or on leaving them, each as one undo step.
- * `onShow` goes to a block.
+ * blocks at once, and what can be done to it. Fields commit on Enter or on leaving them, each as one undo step.
  */
-export function SelectionPanel({ onShow }: { onShow?: (blockId: string) => void }) {
+export function SelectionPanel({ onShow, onFocus }: Props) {
   const open = useApp((state) => state.shown !== null)
   const readOnly = useApp((state) => state.received !== null)
   if (!open) return null
@@ -20,6 +27,7 @@ export function SelectionPanel({ onShow }: { onShow?: (blockId: string) => void 
     <aside className="panel" aria-label="details of the selection">
       <fieldset className="panel-body" disabled={readOnly}>
         <legend className="ui-hidden">details</legend>
+        <ActionRow onFocus={onFocus} />
         <Chosen onShow={onShow} />
       </fieldset>
     </aside>

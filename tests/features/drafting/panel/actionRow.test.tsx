@@ -1,0 +1,100 @@
+// @vitest-environment happy-dom
+import { afterEach, describe, expect, it } from 'vitest'
+import { SelectionPanel } from '#features/drafting/panel/SelectionPanel.tsx'
+import type { Ride } from '#plan/model.ts'
+import type { AppStore } from '#store/state.ts'
+import { aBlock, aSection, layout, smallRide } from '#tests/support/smallRide.ts'
+import { openPanel, type Panel } from './openPanel.tsx'
+
+let panel: Panel
+let focused: string[]
+afterEach(() => panel.close())
+
+function open(select: (store: AppStore) => void, ride: Ride = smallRide()) {
+  focused = []
+  panel = openPanel(ride, select, <SelectionPanel onFocus={(id) => focused.push(id)} />)
+}
+
+const item = (id: string) => (store: AppStore) => store.getState().selectItem(id)
+const chosen = () => panel.store.getState().selection.ids
+const offered = () => [...panel.host.querySelectorAll<HTMLButtonElement>('.panel-action')].map((button) => button.textContent)
+const possible = (words: string) =>
+  ![...panel.host.querySelectorAll<HTMLButtonElement>('.panel-action')].find(({ textContent }) => textContent === words)!.disabled
+
+describe('what can be done to a block without a keyboard', () => {
+  it('copies it, splits it and joins it again, staying on it', () => {
+    open(item('b'))
+    panel.click('duplicate')
+    expect(layout(panel.ride(), 'song')).toMatch(/^a b n\d+ c$/)
+    panel.click('split')
+    expect(panel.block('b').length).toEqual({ counts: 32 })
+    panel.click('join')
+    expect(panel.block('b').length).toEqual({ counts: 64 })
+    expect(chosen()).toEqual(['b'])
+    expect(focused).toEqual(['b', 'b', 'b'])
+    expect(panel.steps()).toBe(3)
+  })
+
+  it('makes rounds of it, and goes to the set, whose rounds are asked for next', () => {
+    open(item('b'))
+    panel.click('rounds')
+    const [set] = chosen()
+    expect(layout(panel.ride(), 'song')).toBe(`a ${set}(b) c`)
+    expect(focused.at(-1)).toBe(set)
+    panel.type('rounds', '5')
+    expect(panel.ride().sections[0]!.blocks[1]).toMatchObject({ rounds: 5 })
+  })
+
+  it('deletes it and goes on to the block after it, from the last to the one before', () => {
+    open(item('b'))
+    panel.click('delete')
+    expect([layout(panel.ride(), 'song'), chosen(), focused]).toEqual(['a c', ['c'], ['c']])
+    open(item('z'))
+    panel.click('delete')
+    expect([chosen(), focused]).toEqual([['ease'], ['ease']])
+  })
+
+  it('goes to the section when its last block is gone, and says that it is the section which would go next', () => {
+    const only: Ride = { ...smallRide(), sections: [aSection('alone', { blocks: [aBlock('one', { length: { seconds: 30 } })] })] }
+    open(item('one'), only)
+    panel.click('delete')
+    expect(focused).toEqual(['alone'])
+    expect(offered()).toEqual(['duplicate section', 'delete section'])
+  })
+
+  it('offers nothing that would change nothing', () => {
+    open(item('c'))
+    expect([possible('join'), possible('rounds'), possible('split')]).toEqual([false, true, true])
+    open(item('ease'))
+    expect([possible('join'), possible('rounds')]).toEqual([false, false])
+    open(item('a'), {
+      ...smallRide(),
+      sections: [aSection('short', { blocks: [aBlock('a', { length: { seconds: 1 } }), aBlock('b', { length: { seconds: 1 } })] })],
+    })
+    expect([possible('join'), possible('split')]).toEqual([true, false])
+  })
+})
+
+it('a set and several blocks are copied and deleted whole', () => {
+  open(item('set'))
+  expect(offered()).toEqual(['duplicate', 'delete'])
+  panel.click('duplicate')
+  expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)
+  open((store) => store.getState().selectItems(['a', 'b']))
+  panel.click('delete')
+  expect([layout(panel.ride(), 'song'), chosen(), focused]).toEqual(['c', ['c'], ['c']])
+})
+
+it('a section is copied and deleted whole, and the next one is chosen', () => {
+  open((store) => store.getState().selectSection('clock'))
+  panel.click('duplicate section')
+  expect(panel.ride().sections).toHaveLength(4)
+  panel.click('delete section')
+  expect(panel.ride().sections.map(({ id }) => id)).not.toContain('clock')
+  expect(panel.store.getState().selection.sectionId).toBe(focused.at(-1))
+})
+
+it('nothing is offered where nothing is chosen', () => {
+  open(() => undefined)
+  expect(offered()).toEqual([])
+})
