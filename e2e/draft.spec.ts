@@ -184,6 +184,44 @@ test('a block is split, joined again, and deleted', async ({ page }) => {
   await expect(block(page, 's1b2')).toHaveCount(0)
 })
 
+test('what keys do to a block and a section, buttons do as well', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const count = await blocks(page).count()
+  const button = (name: string) => page.getByRole('button', { name, exact: true })
+  await block(page, 's1b2').click()
+  await button('duplicate').click()
+  await expect(blocks(page)).toHaveCount(count + 1)
+  await button('rounds').click()
+  await expect(page.locator('[data-stage-stop="set"]')).toBeFocused()
+  await page.getByLabel('rounds', { exact: true }).fill('3')
+  await page.keyboard.press('Enter')
+  await expect(blocks(page)).toHaveCount(count + 3)
+  await button('delete').click()
+  await expect(blocks(page)).toHaveCount(count)
+  await expect(page.locator('[data-block-id][data-selected]')).toBeFocused()
+  await page.locator('.song-head').first().click()
+  await button('delete section').click()
+  await expect(page.locator('.song-head').first()).toContainText('Brickworks Elevator')
+})
+
+test('what is dragged hangs beside the pointer all the way, and pulling an edge selects no words', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const away: number[] = []
+  const { x, width } = (await block(page, 's1b2').boundingBox())!
+  const onStep = async (step: number) => {
+    if (step < 3) return
+    const name = (await page.locator('.drag-overlay').boundingBox())!
+    away.push(Math.abs(name.x - (x + width / 2 - (600 * step) / 24)))
+  }
+  await drag(page, block(page, 's1b2'), { by: { x: -600, y: 0 } }, { steps: 24, release: false, onStep })
+  expect(Math.max(...away)).toBeLessThan(30)
+  await press(page, 'Escape')
+  await page.mouse.up()
+
+  await drag(page, block(page, 's1b1').locator('.edge'), { by: { x: 80, y: 0 } })
+  expect(await page.evaluate(() => String(getSelection()))).toBe('')
+})
+
 test('a finding leads to its place, shows its repair while pointed at, and the repair takes it away', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
   const row = page.locator('.findings li').filter({ hasText: '27 s of recovery' })

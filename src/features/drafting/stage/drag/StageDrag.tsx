@@ -118,12 +118,17 @@ const REACH = 40
 
 const draggedOf = (active: Active): Dragged => active.data.current as unknown as Dragged
 
+/** Where each thing picked up stood when it was: the library hangs its overlay there, and the preview moves the thing itself. */
+const PICKED_UP = new WeakMap<Event, { left: number; top: number }>()
+
 /** The name in the hand hangs beside the pointer, wherever in a long block it was picked up. */
 const BESIDE_POINTER: Modifier[] = [
   ({ transform, activatorEvent, activeNodeRect }) => {
     const point = activatorEvent && getEventCoordinates(activatorEvent)
     if (!point || !activeNodeRect) return transform
-    return { ...transform, x: transform.x + point.x - activeNodeRect.left + 14, y: transform.y + point.y - activeNodeRect.top + 14 }
+    const { left, top } = PICKED_UP.get(activatorEvent) ?? activeNodeRect
+    if (!PICKED_UP.has(activatorEvent)) PICKED_UP.set(activatorEvent, { left, top })
+    return { ...transform, x: transform.x + point.x - left + 14, y: transform.y + point.y - top + 14 }
   },
 ]
 
