@@ -1,13 +1,13 @@
 import { type BeatGrid, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { LIMITS } from '#plan/schema.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
 import type { Bpm, Counts } from '#units/units.ts'
 
 /** Twice the tempo, or half of it. */
 export type BeatFactor = 2 | 0.5
 
-/** The slowest and the fastest tempo a song is read at. */
-const SLOWEST = 20
-const FASTEST = 400
+/** Whether a ride holds such a tempo. */
+export const isTempo = (bpm: Bpm): boolean => bpm >= LIMITS.tempo.low && bpm <= LIMITS.tempo.high
 
 /**
  * A song read at twice or half its tempo: the same sound, the same legs, and marks and quiet windows where they were.
@@ -17,7 +17,7 @@ export function rescaledSong(song: Song, factor: BeatFactor): Song {
   const { grid } = song
   if (!grid) return song
   const bpm = tempoOf(grid) * factor
-  if (bpm < SLOWEST || bpm > FASTEST) return song
+  if (!isTempo(bpm)) return song
   const scale = (count: Counts): Counts => Math.round(count * factor)
   return {
     ...song,

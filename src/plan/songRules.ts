@@ -1,3 +1,4 @@
+import { LIMITS } from '#plan/schema.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { parseClock } from '#units/parseClock.ts'
@@ -9,8 +10,8 @@ import type { Bpm, Seconds } from '#units/units.ts'
 
 const TEMPO: NumberRules = {
   subject: 'The tempo',
-  min: 30,
-  max: 300,
+  min: LIMITS.tempo.low,
+  max: LIMITS.tempo.high,
   decimals: 3,
   unit: 'beats a minute',
   suffixes: ['beats a minute', 'bpm'],

@@ -21,7 +21,8 @@ export interface TappedTempo {
 export const FEWEST_TAPS = 5
 
 /** Tempos that are looked for. */
-const PERIODS: Readonly<{ from: Seconds; to: Seconds }> = { from: 60 / 300, to: 60 / 30 }
+export const TAPPED: Readonly<{ from: Bpm; to: Bpm }> = { from: 30, to: 300 }
+const PERIODS: Readonly<{ from: Seconds; to: Seconds }> = { from: 60 / TAPPED.to, to: 60 / TAPPED.from }
 /** How far a tap may be off its beat, as a share of the period; a third would already be ambiguous. */
 const NEAR = 0.3
 /** Beats in a row that may go untapped. */

@@ -1,3 +1,4 @@
+import { sayTempo } from '#engine/alignment/sayTempo.ts'
 import { eightOf, gridOfTempo } from '#plan/beatGrid.ts'
 import { patched } from '#plan/edits.ts'
 import { type BeatGrid, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
@@ -47,7 +48,12 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
         label="tempo"
         value={grid ? formatTempo(tempoOf(grid)) : ''}
         placeholder="bpm, if you know it"
-        hint={<Octaves song={song} onChange={onChange} />}
+        hint={
+          <>
+            <Octaves song={song} onChange={onChange} />
+            {grid && sayTempo(tempoOf(grid))}
+          </>
+        }
         onCommit={setTempo}
       />
       <OnBeats song={song} onChange={onChange} />

@@ -30,6 +30,16 @@ describe('a section', () => {
     expect(tempoOf(section('song').song!.grid!)).toBeCloseTo(127.7, 9)
   })
 
+  it.each([
+    ['40', '40 is slower than songs are counted, 48 to 215 bpm; is it 80?'],
+    ['250', '250 is faster than songs are counted, 48 to 215 bpm; is it 125?'],
+  ])('takes %s bpm, and says what to think of it', (bpm, sentence) => {
+    open('song')
+    panel.type('tempo', bpm)
+    expect(tempoOf(section('song').song!.grid!)).toBeCloseTo(Number(bpm), 9)
+    expect(panel.under('tempo')).toBe(sentence)
+  })
+
   it('becomes seconds without a tempo, and eights again with one', () => {
     open('song')
     panel.type('tempo', '')
@@ -41,7 +51,7 @@ describe('a section', () => {
 
   it.each([
     ['tempo', 'fast', 'The tempo is a number, such as 128 or 127.6.'],
-    ['tempo', '12', 'The tempo is between 30 and 300 beats a minute.'],
+    ['tempo', '12', 'The tempo is between 20 and 400 beats a minute.'],
     ['length', '0:02', 'A song is from 0:05 to 60:00 long; write minutes and seconds, such as 3:45.'],
     ['first beat', '-1', 'The first beat is between 0 and 120 seconds into the song.'],
     ['lead-in', 'short', 'The lead-in is a number, such as 2, or −4 for a crossfade.'],

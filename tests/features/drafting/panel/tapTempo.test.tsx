@@ -64,6 +64,38 @@ describe('tapping a tempo', () => {
   })
 })
 
+describe('taps that are no usual tempo', () => {
+  const tapEvery = (...gaps: number[]) => {
+    const { store, song, does } = open()
+    page = rendered(store, <TapTempo song={song} blocks={[]} houseRules={undefined} does={does} />)
+    page.press(page.find('button', 'tap the tempo'))
+    const pad = page.host.querySelector('.tap-pad')!
+    let at = 10
+    for (let tap = 0; tap < 12; tap++) {
+      down(pad, ' ', at)
+      at += gaps[tap % gaps.length]!
+    }
+  }
+
+  it('say what they may be where they are slower than songs are counted', () => {
+    tapEvery(1.5)
+    expect(page.text()).toContain('40 is slower than songs are counted, 48 to 215 bpm; is it 80?')
+    expect((page.find('button', 'half') as HTMLButtonElement).disabled).toBe(false)
+    page.press(page.find('button', 'half'))
+    // 10 bpm is no tempo of a ride.
+    expect((page.find('button', 'half') as HTMLButtonElement).disabled).toBe(true)
+  })
+
+  it.each([
+    ['too slow to be followed', [3]],
+    ['too fast', [0.1]],
+  ])('say that there is no beat in them where they are %s', (_what, gaps) => {
+    tapEvery(...gaps)
+    expect(page.text()).toContain('12 taps, no beat yet')
+    expect(page.text()).toContain('These taps keep no one beat between 30 and 300 a minute. Tap on evenly, or start again.')
+  })
+})
+
 describe('the beats put right', () => {
   it('in small steps, at half and at double the tempo', () => {
     const { store, songNow } = open()

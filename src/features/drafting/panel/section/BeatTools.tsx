@@ -1,7 +1,7 @@
 import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
 import { type BeatGrid, tempoOf } from '#plan/model.ts'
-import type { BeatFactor } from '#plan/rescaledSong.ts'
+import { type BeatFactor, isTempo } from '#plan/rescaledSong.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -38,8 +38,12 @@ export function OctaveTools({ sectionId, grid }: { sectionId: string; grid: Beat
   const bpm = tempoOf(grid)
   return (
     <>
-      <Button onClick={() => rescale(0.5)}>half: {formatNumber(bpm / 2, 2)} bpm</Button>
-      <Button onClick={() => rescale(2)}>double: {formatNumber(bpm * 2, 2)} bpm</Button>
+      <Button disabled={!isTempo(bpm / 2)} onClick={() => rescale(0.5)}>
+        half: {formatNumber(bpm / 2, 2)} bpm
+      </Button>
+      <Button disabled={!isTempo(bpm * 2)} onClick={() => rescale(2)}>
+        double: {formatNumber(bpm * 2, 2)} bpm
+      </Button>
     </>
   )
 }

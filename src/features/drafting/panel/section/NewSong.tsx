@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo, useState } from 'react'
+import { sayTempo } from '#engine/alignment/sayTempo.ts'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { gridOfTempo } from '#plan/beatGrid.ts'
@@ -34,6 +35,7 @@ export function NewSong({ replaces, newId, children }: NewSongProps) {
         placeholder="bpm, if you know it"
         format={formatTempo}
         parse={parseTempo}
+        hint={bpm === undefined ? undefined : (sayTempo(bpm) ?? undefined)}
         onChange={setBpm}
       />
       <OptionalQuantityRow

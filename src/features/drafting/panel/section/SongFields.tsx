@@ -1,4 +1,5 @@
 import { memo, useMemo } from 'react'
+import { sayTempo } from '#engine/alignment/sayTempo.ts'
 import { CheckRow } from '#features/drafting/panel/rows/CheckRow.tsx'
 import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
@@ -13,12 +14,13 @@ import { TapTempo } from '#features/drafting/panel/section/tapping/TapTempo.tsx'
 import { eightOf } from '#plan/beatGrid.ts'
 import { patched } from '#plan/edits.ts'
 import { type BeatGrid, type Item, isSet, type Ride, type Song, tempoOf } from '#plan/model.ts'
+import { LIMITS } from '#plan/schema.ts'
 import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songPlace.ts'
 import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo } from '#plan/songRules.ts'
 import { Field } from '#ui/Field.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Bpm, Seconds } from '#units/units.ts'
 
 export interface SongFieldsProps {
   sectionId: string
@@ -56,7 +58,8 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
         format={formatTempo}
         parse={parseTempo}
         onChange={(bpm) => does.setTempo(bpm === undefined ? null : { bpm })}
-        step={(bpm, direction, fine) => Math.min(300, Math.max(30, Number((bpm + direction * (fine ? 0.1 : 1)).toFixed(3))))}
+        hint={grid && (sayTempo(tempoOf(grid)) ?? undefined)}
+        step={(bpm, direction, fine) => withinTempo(Number((bpm + direction * (fine ? 0.1 : 1)).toFixed(3)))}
       />
       <div className="panel-edit-only">
         <TapTempo song={song} blocks={single} houseRules={houseRules} does={does} />
@@ -88,6 +91,8 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
     </>
   )
 })
+
+const withinTempo = (bpm: Bpm): Bpm => Math.min(LIMITS.tempo.high, Math.max(LIMITS.tempo.low, bpm))
 
 /** Where the beat starts and how it is grouped, what the song is marked with, and where it is to be heard alone. */
 function BeatFields({ song, grid, does }: { song: Song; grid: BeatGrid; does: SectionActions }) {

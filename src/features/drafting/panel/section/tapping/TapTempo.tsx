@@ -1,11 +1,13 @@
 import { type KeyboardEvent, type ReactNode, useId, useMemo, useRef, useState } from 'react'
 import { firstBeat } from '#engine/alignment/firstBeat.ts'
 import { sayTapped } from '#engine/alignment/sayTapped.ts'
-import { FEWEST_TAPS, type TappedTempo, tapTempo } from '#engine/alignment/tapTempo.ts'
+import { sayTempo } from '#engine/alignment/sayTempo.ts'
+import { FEWEST_TAPS, TAPPED, type TappedTempo, tapTempo } from '#engine/alignment/tapTempo.ts'
 import { sayFit } from '#engine/cadence/cadenceWindow.ts'
 import { constantsOf } from '#engine/constants.ts'
 import type { SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
 import type { Block, Ride, Song } from '#plan/model.ts'
+import { isTempo } from '#plan/rescaledSong.ts'
 import { plural } from '#plan/words.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
@@ -65,7 +67,7 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
       onClose={onClose}
       closeLabel="leave it"
       actions={
-        <Button tone="solid" disabled={bpm === null || bpm < 20 || bpm > 400} onClick={take}>
+        <Button tone="solid" disabled={bpm === null || !isTempo(bpm)} onClick={take}>
           {bpm === null ? 'take the tempo' : `take ${formatNumber(bpm, 2)} bpm`}
         </Button>
       }
@@ -93,10 +95,10 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
           <TapButton kind="one" onTap={tap} pad={pad}>
             the one <kbd>1</kbd>
           </TapButton>
-          <Button tone="quiet" disabled={!tapped} onClick={() => setFactor(factor / 2)}>
+          <Button tone="quiet" disabled={bpm === null || !isTempo(bpm / 2)} onClick={() => setFactor(factor / 2)}>
             half
           </Button>
-          <Button tone="quiet" disabled={!tapped} onClick={() => setFactor(factor * 2)}>
+          <Button tone="quiet" disabled={bpm === null || !isTempo(bpm * 2)} onClick={() => setFactor(factor * 2)}>
             double
           </Button>
           <Button
@@ -115,10 +117,13 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
           {tapped && bpm !== null ? (
             <>
               <p data-grade={sayTapped(tapped, song.lengthSeconds).grade}>{sayTapped(tapped, song.lengthSeconds).text}</p>
+              {sayTempo(bpm) && <p>{sayTempo(bpm)}</p>}
               <p className="panel-quiet">{sayUsed(tapped)}</p>
               <Cadences bpm={bpm} blocks={blocks} houseRules={houseRules} />
             </>
-          ) : null}
+          ) : (
+            taps.beats.length >= FEWEST_TAPS && <p>{NO_BEAT}</p>
+          )}
           <p className="panel-quiet">{sayFirst(first, taps.start !== null, taps.ones.length)}</p>
         </div>
       </div>
@@ -155,7 +160,10 @@ function TapButton({ kind, onTap, pad, children }: TapButtonProps) {
   )
 }
 
-const counting = (count: number): string => (count === 0 ? 'on every beat' : `${count} of at least ${FEWEST_TAPS} taps`)
+const counting = (count: number): string =>
+  count === 0 ? 'on every beat' : count < FEWEST_TAPS ? `${count} of at least ${FEWEST_TAPS} taps` : `${count} taps, no beat yet`
+
+const NO_BEAT = `These taps keep no one beat between ${TAPPED.from} and ${TAPPED.to} a minute. Tap on evenly, or start again.`
 
 const STRIKES = [
   { strikes: 0.5, label: 'a strike every other beat' },
