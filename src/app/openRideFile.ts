@@ -11,6 +11,8 @@ import type { AppStore } from '#store/state.ts'
 const LARGEST = 8_000_000
 /** The same for a backup; one of two hundred rides with their versions takes a fifth. */
 const LARGEST_BACKUP = 100_000_000
+/** A second download of the same day gets a number before its ending: "….backup (1).json". */
+const BACKUP_NAME = /\.backup\b[^.]*\.json$/i
 
 /**
  * Opens a ride from a file. One that nobody here knows becomes a ride of one's own; one that
@@ -21,7 +23,7 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
   const state = store.getState()
   const refuse = (sentence: string, details?: string[]) =>
     state.notify({ kind: 'problem', sentence: `“${file.name}” was not opened. ${sentence}`, details })
-  if (file.size > (file.name.endsWith('.backup.json') ? LARGEST_BACKUP : LARGEST)) return refuse('It is far larger than any ride.')
+  if (file.size > (BACKUP_NAME.test(file.name) ? LARGEST_BACKUP : LARGEST)) return refuse('It is far larger than any ride.')
 
   const text = await textOf(file)
   if (text === null) return refuse('It could not be read from the disk.')

@@ -114,7 +114,9 @@ export function createBackupSlice(
           log.length > 0 && (log.length === 1 ? '1 class taught' : `${log.length} classes taught`),
           onShelf.length > 0 && plural(onShelf.length, 'song'),
         ]
-        const holds = `${joinWords(parts.filter((part) => part !== false))}.${left}`
+        const files = get().keptSoundFiles.size
+        const without = files === 0 ? '' : ` ${plural(files, 'sound file')} kept here ${files === 1 ? 'is' : 'are'} not in it.`
+        const holds = `${joinWords(parts.filter((part) => part !== false))}.${left}${without}`
         return {
           file: writeBackup({
             rides,

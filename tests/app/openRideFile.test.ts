@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
 import { openRideFile } from '#app/openRideFile.ts'
+import { writeBackup } from '#plan/backup.ts'
 import type { Ride } from '#plan/model.ts'
 import type { RideShelf } from '#store/ports.ts'
 import { aStore } from '#tests/support/aStore.ts'
@@ -62,6 +63,17 @@ describe('opening a file', () => {
     expect(state().notice?.sentence).toMatch(sentence)
     expect(state()).toMatchObject({ ride, received: null })
   })
+
+  it.each(['all.backup.json', 'all.backup (1).json', 'all.backup copy.json', 'ALL.BACKUP.JSON'])(
+    'reads a backup larger than any ride, called “%s” as browsers and people call it',
+    async (name) => {
+      const { store, state } = aStore(shelfOf())
+      const backup = { ...writeBackup({ rides: [{ ride, updated: 1 }], versions: [], profiles: [] }), padding: 'x'.repeat(8_000_001) }
+      await openRideFile(file(backup, name), store, null)
+      expect(state().notice).toBeNull()
+      expect(state().restoring?.entries).toHaveLength(1)
+    },
+  )
 
   it('lists more than one problem', async () => {
     const { store, state } = aStore()

@@ -4,7 +4,7 @@ import { taughtOf } from '#engine/log/taughtOf.ts'
 import { readBackup } from '#plan/backup.ts'
 import { type TaughtClass, writeTaught } from '#plan/taught.ts'
 import { createAppStore } from '#store/createAppStore.ts'
-import type { RideShelf, TaughtShelf } from '#store/ports.ts'
+import type { RideShelf, SoundShelf, TaughtShelf } from '#store/ports.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
 
@@ -26,9 +26,28 @@ function aMachine(...entries: TaughtClass[]) {
     save: async () => undefined,
     remove: async () => undefined,
   }
-  const store = createAppStore({ newId: countedIds('n'), shelf, taught })
+  const files = new Map<string, Blob>()
+  const sounds: SoundShelf = {
+    load: async () => null,
+    save: async () => undefined,
+    listFiles: async () => [...files.keys()],
+    loadFile: async (id) => files.get(id) ?? null,
+    saveFile: async (id, file) => void files.set(id, file),
+    removeFile: async (id) => void files.delete(id),
+  }
+  const store = createAppStore({ newId: countedIds('n'), shelf, taught, sounds })
   return { state: store.getState, held }
 }
+
+describe('sound files kept here', () => {
+  it('are not in a backup, which is said as it is made', async () => {
+    const { state } = aMachine()
+    expect((await state().makeBackup())!.holds).not.toContain('sound file')
+    state().haveSoundFile('print', new Blob(['x']))
+    expect(await state().keepSoundFile('print')).toBe(true)
+    expect((await state().makeBackup())!.holds).toContain('1 sound file kept here is not in it.')
+  })
+})
 
 describe('the log in a backup', () => {
   it('goes into it, and comes back where it is not', async () => {

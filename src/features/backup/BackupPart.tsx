@@ -1,5 +1,6 @@
 import { useState } from 'react'
-import { useAppStore } from '#store/useApp.ts'
+import { plural } from '#plan/words.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
@@ -15,6 +16,7 @@ interface Props {
 export function BackupPart({ now, onOpenFile }: Props) {
   const store = useAppStore()
   const [told, setTold] = useState('')
+  const files = useApp((state) => state.keptSoundFiles.size)
   const make = async () => {
     const made = await store.getState().makeBackup()
     if (!made) return
@@ -26,9 +28,15 @@ export function BackupPart({ now, onOpenFile }: Props) {
     <section className="backup" aria-labelledby="backup-head">
       <h2 id="backup-head">a backup of everything</h2>
       <p>
-        All rides with their private notes, all versions, bikes, riders and house rules, and the log, as one file. Putting one back first
-        says what it would change here.
+        All rides with their private notes, all versions, bikes, riders and house rules, songs, your own form points, and the log, as one
+        file. Putting one back first says what it would change here.
       </p>
+      {files > 0 && (
+        <p>
+          Not in it: {plural(files, 'sound file')} you keep here. Have {files === 1 ? 'it' : 'them'} elsewhere as well; dropped on the page,
+          each finds its song again, also on another machine.
+        </p>
+      )}
       <div className="backup-actions">
         <Button onClick={() => void make()}>save a backup</Button>
         <FileButton accept=".json,application/json" onFile={onOpenFile}>

@@ -1,4 +1,5 @@
 import type { BackupEntry, EntryState } from '#plan/backup.ts'
+import type { ShelfSong } from '#plan/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import type { Restoring } from '#store/backupSlice.ts'
 import { useApp } from '#store/useApp.ts'
@@ -44,7 +45,7 @@ export function RestoreDialog() {
   )
 }
 
-function Entries({ restoring: { name, entries, taken, unreadable } }: { restoring: Restoring }) {
+function Entries({ restoring: { name, backup, entries, taken, unreadable } }: { restoring: Restoring }) {
   const take = useApp((state) => state.takeEntry)
   const same = entries.filter(({ state }) => state === 'same').length
   const kinds = [
@@ -60,6 +61,7 @@ function Entries({ restoring: { name, entries, taken, unreadable } }: { restorin
         “{name}” holds {plural(entries.length, 'entry').replace('entrys', 'entries')}
         {same > 0 && `, ${same} of them the same as here`}. Nothing is deleted by putting it back.
       </p>
+      <SoundFiles songs={backup.songs ?? []} />
       {unreadable > 0 && <p>{unreadable} more cannot be read and are left out.</p>}
       {kinds.map(([kind, title]) => {
         const rows = entries.filter((entry) => entry.kind === kind && entry.state !== 'same')
@@ -79,5 +81,20 @@ function Entries({ restoring: { name, entries, taken, unreadable } }: { restorin
         )
       })}
     </div>
+  )
+}
+
+/** A backup holds no sound: what it knows by ear of a file is all there is of it until the file is dropped again. */
+function SoundFiles({ songs }: { songs: readonly ShelfSong[] }) {
+  const missing = useApp(
+    (state) =>
+      songs.filter(({ song: { fingerprint: print } }) => print && !state.keptSoundFiles.has(print) && !state.soundFiles.has(print)).length,
+  )
+  if (missing === 0) return null
+  return (
+    <p>
+      The sound files of {plural(missing, 'song')} are not here, and a backup holds none: drop them on the page and each finds its song.
+      Tempo, beats and marks are in it.
+    </p>
   )
 }
