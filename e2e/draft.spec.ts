@@ -237,6 +237,35 @@ test('a finding leads to its place, shows its repair while pointed at, and the r
   await expect(row).toHaveCount(0)
 })
 
+test('a finding far down the list leads back up to the stage, beside the panel and in one column', async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 640 })
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const stage = page.locator('.stage')
+  const last = page.locator('.findings li').last().getByRole('button').first()
+  await last.scrollIntoViewIfNeeded()
+  await expect(stage).not.toBeInViewport({ ratio: 0.5 })
+  await last.click()
+  await expect(stage).toBeInViewport({ ratio: 0.95 })
+  await expect(page.locator('[data-block-id][data-selected], .song[data-selected]').first()).toBeInViewport()
+
+  // In one column the details come before the findings.
+  await page.setViewportSize({ width: 390, height: 844 })
+  const top = async (place: string) => (await page.locator(place).boundingBox())!.y
+  await expect.poll(async () => (await top('.panel')) < (await top('.findings'))).toBe(true)
+  await last.scrollIntoViewIfNeeded()
+  await expect(stage).not.toBeInViewport()
+  await last.click()
+  await expect(stage).toBeInViewport({ ratio: 0.95 })
+})
+
+test('the place of the draft is as high as the window: nothing hidden makes the page longer', async ({ page }) => {
+  await page.setViewportSize({ width: 1024, height: 640 })
+  await openDemo(page, /^Twenty-Minute Spark/)
+  await block(page, 's1b3').click()
+  await expect(page.getByLabel('name', { exact: true })).toBeAttached()
+  expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0)
+})
+
 for (const theme of ['light', 'dark'] as const) {
   test(`the draft has no accessibility faults that can be found by machine, ${theme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme: theme })

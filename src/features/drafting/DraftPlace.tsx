@@ -6,6 +6,7 @@ import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'
 import { Button } from '#ui/Button.tsx'
+import { useMedia } from '#ui/useMedia.ts'
 import { addPattern, addSection } from './draftActions.ts'
 import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
@@ -26,6 +27,9 @@ import { stageKey } from './stageKeys.ts'
 import { Tray } from './Tray.tsx'
 import './draft.css'
 
+/** One column, as in draft.css. */
+const NARROW = '(max-width: 1000px)'
+
 /** The place where a ride is drafted: the stage, the tray under it, what the engine noticed, and the details beside it. */
 export function DraftPlace() {
   const store = useAppStore()
@@ -40,6 +44,7 @@ export function DraftPlace() {
   const root = useRef<HTMLDivElement>(null)
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
+  const narrow = useMedia(NARROW)
 
   const reveal = useCallback(
     (id: string) => {
@@ -93,6 +98,7 @@ export function DraftPlace() {
     focus(blockId)
   }
   const go = (finding: Finding) => {
+    if (finding.blockId || finding.sectionId) stage.current?.comeIntoSight()
     if (finding.blockId) show(finding.blockId)
     else if (finding.sectionId) {
       selectSection(finding.sectionId)
@@ -180,7 +186,7 @@ export function DraftPlace() {
               onSeek={seek}
             />
             {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} />}
-            <Findings readOnly={readOnly} onGo={go} />
+            {!narrow && <Findings readOnly={readOnly} onGo={go} />}
             {playing && <RehearsalBar rehearsal={playing.rehearsing.rehearsal} />}
           </div>
           <aside className="draft-side" aria-label="details">
@@ -206,6 +212,12 @@ export function DraftPlace() {
               <SelectionPanel onShow={show} onFocus={focus} />
             )}
           </aside>
+          {/* In one column the details of what is chosen stand right under it, before what may be a long list. */}
+          {narrow && (
+            <div className="draft-after">
+              <Findings readOnly={readOnly} onGo={go} />
+            </div>
+          )}
           {/* Behind everything else, which is then in its place. */}
           <AfterDrawing ref={drawn} />
         </div>

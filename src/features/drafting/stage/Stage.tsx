@@ -52,6 +52,8 @@ export interface StageView {
   zoomBy: (factor: number) => void
   /** Brings a stretch into sight, with the least movement. */
   reveal: (from: Seconds, to: Seconds) => void
+  /** Brings the stage itself back into sight, for those who have scrolled down from it. */
+  comeIntoSight: () => void
 }
 
 /** One time axis, three rows: the curve, the songs with their rulers, the blocks. Scrolled sideways as one. */
@@ -158,6 +160,7 @@ export function Stage(props: StageProps) {
         box().scrollLeft = seen.left > left ? left : Math.min(left, right)
         measure()
       },
+      comeIntoSight: () => box().parentElement!.scrollIntoView({ block: 'nearest' }),
     }
   }, [zoomTo, fitSection, measure])
 
