@@ -13,18 +13,17 @@ export interface ClassPattern {
 const PARTS = 100
 const RUN = 3
 
+/** Text by its letters and figures alone: no capitals, accents or marks. */
+export const bareText = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replace(/\p{Mark}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()
+
 /** The same for the same song, however its title and artist were typed. */
-export const songKey = ({ title, artist }: { title: string; artist?: string }): string =>
-  [title, artist ?? '']
-    .map((text) =>
-      text
-        .normalize('NFKD')
-        .replace(/\p{Mark}/gu, '')
-        .toLowerCase()
-        .replace(/[^\p{L}\p{N}]+/gu, ' ')
-        .trim(),
-    )
-    .join('/')
+export const songKey = ({ title, artist }: { title: string; artist?: string }): string => [title, artist ?? ''].map(bareText).join('/')
 
 /** The pattern of a class as it was taught: what was skipped in it is none of it. */
 export function patternOf({ sections }: Pick<TaughtClass, 'sections'>): ClassPattern {

@@ -50,7 +50,8 @@ export function RepeatsPart({ planned, day, log }: Props) {
               <b>{title}</b>
               {rest && <span className="log-rest">let it rest</span>}
               <span className="log-hint">
-                in {times} of the last {compared}, {weeksAgo === 0 ? 'this week' : weeksAgo === 1 ? 'a week ago' : `${weeksAgo} weeks ago`}
+                in {times} of the last {compared},{' '}
+                {weeksAgo === 0 ? 'less than a week ago' : weeksAgo === 1 ? 'a week ago' : `${weeksAgo} weeks ago`}
               </span>
             </li>
           ))}

@@ -1,20 +1,29 @@
+import { useState } from 'react'
 import { loadOf } from '#engine/log/weekOf.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
 import { dayWords } from './clock.ts'
+import { findTaught } from './findTaught.ts'
 
 interface Props {
   log: readonly TaughtClass[]
   onEdit: (entry: TaughtClass) => void
 }
 
-/** The log itself, newest first. */
+/** Classes shown at first: what lies under the list stays near. */
+const FIRST = 10
+
+/** The log itself, newest first; of a long one the last classes, and those that are looked for. */
 export function TaughtList({ log, onEdit }: Props) {
   const remove = useApp((state) => state.removeTaught)
   const removed = useApp((state) => state.removedTaught)
   const restore = useApp((state) => state.restoreTaught)
+  const [search, setSearch] = useState('')
+  const [whole, setWhole] = useState(false)
+  const found = findTaught(log, search)
+  const shown = whole ? found : found.slice(0, FIRST)
   return (
     <>
       {removed && (
@@ -25,8 +34,20 @@ export function TaughtList({ log, onEdit }: Props) {
       {log.length === 0 && (
         <p className="log-hint">Nothing yet. Open a ride you have taught and log it here; everything stays on this machine.</p>
       )}
+      {log.length > FIRST && (
+        <label className="ui-field">
+          <span className="ui-field-label">find</span>
+          <input
+            type="search"
+            value={search}
+            placeholder="ride, song, day, room or note"
+            onChange={(event) => setSearch(event.currentTarget.value)}
+          />
+        </label>
+      )}
+      {log.length > 0 && found.length === 0 && <p>No class in the log has “{search.trim()}” in it.</p>}
       <ol className="log-list">
-        {log.map((entry) => (
+        {shown.map((entry) => (
           <li key={entry.id}>
             <p className="log-entry-title">
               <b>{entry.title}</b> {dayWords(entry.day)}
@@ -44,6 +65,11 @@ export function TaughtList({ log, onEdit }: Props) {
           </li>
         ))}
       </ol>
+      {found.length > FIRST && (
+        <Button onClick={() => setWhole(!whole)} aria-expanded={whole}>
+          {whole ? `only the last ${FIRST}` : `show all ${found.length}`}
+        </Button>
+      )}
     </>
   )
 }

@@ -1,6 +1,8 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, describe, expect, it, vi } from 'vitest'
+import { computeRide } from '#engine/computeRide.ts'
+import { taughtOf } from '#engine/log/taughtOf.ts'
 import { LogPlace } from '#features/log/LogPlace.tsx'
 import { writeCsv } from '#formats/csv/writeCsv.ts'
 import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
@@ -9,6 +11,7 @@ import type { TaughtShelf } from '#store/ports.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 import { countedIds } from '#tests/support/smallRide.ts'
+import { daysAfter } from '#units/day.ts'
 
 const NOW = new Date(2026, 10, 25, 19, 30).getTime()
 const spark = demoRide('spark')
@@ -224,6 +227,35 @@ describe('what the log tells', () => {
     expect(page.text()).toContain('“flush”')
     press('week before')
     expect(page.text()).toContain('No class in this week.')
+  })
+
+  it('a long log by its last ten classes, and any of it by a word', async () => {
+    const sample = taughtOf({ ride: spark, report: computeRide(spark) }, { id: 'one', day: '2026-01-01' })
+    const entries = Array.from({ length: 40 }, (_, i) => ({
+      ...sample,
+      id: `class ${i}`,
+      day: daysAfter('2026-11-24', -7 * i),
+      ...(i === 33 && { note: 'The café’s fan is broken.' }),
+      sections: sample.sections.map((section, n) => (i === 20 && n === 0 ? { ...section, title: 'Only Then' } : section)),
+    }))
+    await open(aLog(...entries.map(writeTaught)))
+    const listed = () => page.host.querySelectorAll('.log-list li').length
+    const find = (words: string) => page.type(page.find('input', 'find'), words)
+    expect(listed()).toBe(10)
+    press('show all 40')
+    expect(listed()).toBe(40)
+    press('only the last 10')
+    expect(listed()).toBe(10)
+    find('cafe FAN')
+    expect(page.host.querySelector('.log-list')!.textContent).toContain('The café’s fan is broken.')
+    expect(listed()).toBe(1)
+    find('only then')
+    expect(listed()).toBe(1)
+    find('tuesday march')
+    expect(listed()).toBe(5)
+    find('no such thing')
+    expect(listed()).toBe(0)
+    expect(page.text()).toContain('No class in the log has “no such thing” in it.')
   })
 
   it('the songs used, as a table and as CSV', async () => {
