@@ -3,7 +3,7 @@ import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Bike, Cue, Resistance } from '#plan/model.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
-import type { Effort, Seconds } from '#units/units.ts'
+import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
 import type { Claim } from './claim.ts'
 import { claimsOf } from './claims.ts'
 import { countMembers, membersOf, nameOf } from './family.ts'
@@ -67,10 +67,13 @@ function rightWords(claim: Claim, played: PlayedBlock, context: ClaimContext, ch
   }
 }
 
+/** Whether a spoken amount is so many steps; thirds and sevenths are spoken to three places. */
+const isSaid = (value: number, steps: KnobSteps, { stepsPerUnit }: Bike): boolean => Math.abs(value - steps / stepsPerUnit) < 0.0005 + 1e-9
+
 function rightChange(value: number, { verb }: { verb: boolean }, { ledger }: PlayedBlock, { bike, call }: ClaimContext): string | null {
   if (call.kind === 'allOff') return value < 0 ? null : 'all off'
   const steps = call.kind === 'change' ? call.steps : ledger.after.nominal - ledger.before.nominal
-  if (Math.abs(value * bike.stepsPerUnit - steps) < 1e-6) return null
+  if (isSaid(value, steps, bike)) return null
   if (steps === 0) return 'same resistance'
   const size = sizeWords(Math.abs(steps), bike)
   if (!verb) return `${size} ${steps > 0 ? 'on' : 'off'}`
@@ -79,10 +82,13 @@ function rightChange(value: number, { verb }: { verb: boolean }, { ledger }: Pla
 
 function rightTotal(claim: Claim & { about: 'total' }, { ledger }: PlayedBlock, { bike }: ClaimContext): string | null {
   const { low, nominal, high } = ledger.after
-  const [from, to] = [claim.low * bike.stepsPerUnit, claim.high * bike.stepsPerUnit]
-  const near = (a: number, b: number) => Math.abs(a - b) < 1e-6
-  if (from === to ? near(from, nominal) || (low < high && from >= low && from <= high) : near(from, low) && near(to, high)) return null
-  const ends = low === high || from === to ? [nominal, nominal] : [low, high]
+  const single = claim.low === claim.high
+  const said = claim.low * bike.stepsPerUnit
+  const holds = single
+    ? isSaid(claim.low, nominal, bike) || (low < high && said >= low && said <= high)
+    : isSaid(claim.low, low, bike) && isSaid(claim.high, high, bike)
+  if (holds) return null
+  const ends = low === high || single ? [nominal, nominal] : [low, high]
   if (claim.figures) return formatSettingRange(ends[0]!, ends[1]!, bike.stepsPerUnit)
   const words = ends.map((steps) => placeWords(Math.abs(steps), bike))
   return words[0] === words[1] ? words[0]! : `${words[0]} to ${words[1]}`

@@ -13,7 +13,7 @@ export interface NumberPhrase {
 
 const ONES =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-const SMALL = new Map(ONES.split(' ').map((word, value) => [word, value]))
+const SMALL = new Map([...ONES.split(' ').map((word, value) => [word, value] as const), ['nought', 0]])
 const TENS = new Map('twenty thirty forty fifty sixty seventy eighty ninety'.split(' ').map((word, i) => [word, 20 + 10 * i]))
 const PARTS = new Map([
   ['half', 2],
@@ -22,6 +22,8 @@ const PARTS = new Map([
   ['thirds', 3],
   ['quarter', 4],
   ['quarters', 4],
+  ['sixth', 6],
+  ['sixths', 6],
   ['eighth', 8],
   ['eighths', 8],
 ])
@@ -39,7 +41,8 @@ const SIGNS: Record<string, number> = {
 
 /**
  * The number that starts at a token, if one does: "twenty-four", "1½", "¾", "three quarters",
- * "one and a quarter", "half", "a half", "2 and a half". Words up to ninety-nine.
+ * "one and a quarter", "half", "a half", "2 and a half", "one hundred and thirty", "nought
+ * point two five". Words up to nine hundred and ninety-nine, which is as far as the tool's own go.
  */
 export function numberAt(tokens: readonly Token[], at: number): NumberPhrase | null {
   const token = tokens[at]
@@ -70,14 +73,48 @@ function fractionAt(tokens: readonly Token[], at: number): NumberPhrase | null {
 }
 
 function words(tokens: readonly Token[], at: number): NumberPhrase | null {
-  const ten = TENS.get(tokens[at]!.word)
-  const one = SMALL.get(tokens[at]!.word)
-  if (ten !== undefined) {
-    const rest = tokens[at]!.ends ? undefined : SMALL.get(tokens[at + 1]?.word ?? '')
-    const joined = rest !== undefined && rest > 0 && rest < 10
-    return withPart(tokens, { value: ten + (joined ? rest : 0), next: at + (joined ? 2 : 1), figures: false, fraction: false })
+  const number = hundreds(tokens, at) ?? underHundred(tokens, at)
+  if (number === null) return null
+  return withDigits(tokens, number) ?? withPart(tokens, number)
+}
+
+const spoken = (value: number, next: number): NumberPhrase => ({ value, next, figures: false, fraction: false })
+
+/** True where the number before a token goes on with it: no clause ends between them. */
+const goesOn = (tokens: readonly Token[], next: number): boolean => !tokens[next - 1]!.ends && tokens[next] !== undefined
+
+function underHundred(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const word = tokens[at]?.word ?? ''
+  const ten = TENS.get(word)
+  const one = SMALL.get(word)
+  if (ten === undefined) return one === undefined ? null : spoken(one, at + 1)
+  const rest = tokens[at]!.ends ? undefined : SMALL.get(tokens[at + 1]?.word ?? '')
+  return rest !== undefined && rest > 0 && rest < 10 ? spoken(ten + rest, at + 2) : spoken(ten, at + 1)
+}
+
+/** "a hundred", "two hundred and five", "one hundred thirty"; of "one hundred and a half" the hundred alone. */
+function hundreds(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const { word, ends } = tokens[at]!
+  const times = word === 'a' ? 1 : SMALL.get(word)
+  if (times === undefined || times < 1 || times > 9 || ends || tokens[at + 1]?.word !== 'hundred') return null
+  const whole = spoken(100 * times, at + 2)
+  if (!goesOn(tokens, whole.next)) return whole
+  const from = tokens[whole.next]!.word === 'and' ? whole.next + 1 : whole.next
+  const rest = tokens[from] && fractionAt(tokens, from) === null ? underHundred(tokens, from) : null
+  return rest === null || rest.value === 0 ? whole : spoken(whole.value + rest.value, rest.next)
+}
+
+/** "… point two five": a decimal, digit by digit; null where no digit follows. */
+function withDigits(tokens: readonly Token[], number: NumberPhrase): NumberPhrase | null {
+  if (!goesOn(tokens, number.next) || tokens[number.next]!.word !== 'point') return null
+  let digits = ''
+  let next = number.next + 1
+  for (; goesOn(tokens, next); next++) {
+    const digit = SMALL.get(tokens[next]?.word ?? '')
+    if (digit === undefined || digit > 9) break
+    digits += digit
   }
-  return one === undefined ? null : withPart(tokens, { value: one, next: at + 1, figures: false, fraction: false })
+  return digits === '' ? null : { ...number, value: Number(`${number.value}.${digits}`), next, fraction: true }
 }
 
 /** "… and a half", "… and three quarters". */

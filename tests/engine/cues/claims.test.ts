@@ -4,6 +4,8 @@ import { readClaims } from '#engine/cues/claims.ts'
 import { countWords } from '#engine/cues/countWords.ts'
 import { numberAt } from '#engine/cues/numberPhrase.ts'
 import { tokensOf } from '#engine/cues/tokens.ts'
+import { numberWords } from '#engine/ledger/numberWords.ts'
+import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
 
 const claims = (text: string, unit = 'turn') =>
   readClaims(text, unit).map(({ from, to, figures: _, ...claim }) => ({ ...claim, words: text.slice(from, to) }))
@@ -31,9 +33,41 @@ describe('numbers as they are spoken', () => {
     ['two and a half', 2.5],
     ['2 and a half', 2.5],
     ['twelve', 12],
+    ['nought', 0],
+    ['a hundred', 100],
+    ['two hundred', 200],
+    ['one hundred and thirty', 130],
+    ['one hundred thirty-five', 135],
+    ['one hundred and a half', 100.5],
+    ['five sixths', 5 / 6],
+    ['nought point eight', 0.8],
+    ['one point nought five', 1.05],
+    ['twelve point three', 12.3],
   ])('reads %s as %d', (text, value) => {
     expect(numberAt(tokensOf(text), 0)?.value).toBeCloseTo(value, 12)
     expect(numberAt(tokensOf(text), 0)?.next).toBe(tokensOf(text).length)
+  })
+
+  it('reads every number it says itself, as whole numbers, sizes and places of any scale', () => {
+    const readsAs = (text: string, value: number, places = 3) => {
+      const read = numberAt(tokensOf(text), 0)
+      expect(read?.value, text).toBeCloseTo(value, places)
+      return read!.next
+    }
+    for (let value = 0; value <= 999; value++) expect(readsAs(numberWords(value), value)).toBe(tokensOf(numberWords(value)).length)
+    for (let stepsPerUnit = 1; stepsPerUnit <= 10; stepsPerUnit++) {
+      const bike = { unit: 'turn', stepsPerUnit }
+      for (let steps = 1; steps <= 40; steps++) {
+        readsAs(sizeWords(steps, bike), steps / stepsPerUnit)
+        expect(readsAs(placeWords(steps, bike), steps / stepsPerUnit)).toBe(tokensOf(placeWords(steps, bike)).length)
+      }
+    }
+  })
+
+  it('stops where a clause ends', () => {
+    expect(numberAt(tokensOf('One hundred, and thirty seconds'), 0)).toMatchObject({ value: 100, next: 2 })
+    expect(numberAt(tokensOf('One point, five left'), 0)).toMatchObject({ value: 1, next: 1 })
+    expect(numberAt(tokensOf('One hundred and up'), 0)).toMatchObject({ value: 100, next: 2 })
   })
 
   it.each(['a', 'on', 'quick', 'to', ''])('reads no number in %j', (text) => {
