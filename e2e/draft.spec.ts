@@ -117,6 +117,27 @@ test('keys that follow one another quickly all reach the block they are meant fo
   await expect(block(page, 's1b2')).toHaveCount(0)
 })
 
+test('keys are about the block under the focus, also where something else is chosen', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  await page.locator('.song-head').nth(1).click()
+  await expect(page.getByRole('heading', { name: 'Brickworks Elevator' })).toBeAttached()
+  await tabTo(page, block(page, 's1b1'))
+  await press(page, 'Enter')
+  await expect(page.getByRole('heading', { name: 'settle' })).toBeAttached()
+  await expect(page.getByLabel('knob', { exact: true })).toBeFocused()
+
+  await page.locator('.song-head').nth(1).click()
+  await tabTo(page, block(page, 's1b1'))
+  await press(page, 'Shift+ArrowRight')
+  await expect(page.locator('[data-block-id][data-selected]')).toHaveCount(2)
+  // A locked capital key changes no letter's meaning.
+  await press(page, 'Shift+G')
+  await expect(page.locator('[data-stage-stop="set"]')).toHaveText(/2 rounds/)
+  await press(page, 'ArrowUp')
+  await press(page, 'ArrowDown')
+  await expect(block(page, 's1b1').first()).toBeFocused()
+})
+
 test('the curve is another one from step to step of a drag, and is the old one when Escape lets go', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
   const first = await pathOf(asked(page))

@@ -27,6 +27,8 @@ import { stageKey } from './stageKeys.ts'
 import { Tray } from './Tray.tsx'
 import './draft.css'
 
+const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea'
+
 /** One column, as in draft.css. */
 const NARROW = '(max-width: 1000px)'
 
@@ -114,7 +116,7 @@ export function DraftPlace() {
     const handled = stageKey(event, {
       store,
       readOnly,
-      openDetails: () => root.current?.querySelector<HTMLElement>('.draft-side input, .draft-side select, .draft-side textarea')?.focus(),
+      openDetails: () => afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus()),
       fitRide: () => stage.current?.fitRide(),
       fitSection: (id) => stage.current?.fitSection(id),
       focus,

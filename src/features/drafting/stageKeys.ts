@@ -8,6 +8,7 @@ import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { findBlock, findItem, findSet } from '#plan/places.ts'
+import type { AppStore } from '#store/state.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { runAndSay } from './draftActions.ts'
 import { actOnItem, actOnSection, type ItemAction, type StageTools } from './stageActions.ts'
@@ -51,12 +52,22 @@ function view(event: KeyboardEvent, id: string, kind: string | undefined, { stor
   const sectionId = kind === 'section' ? id : store.getState().selection.sectionId
   if (event.key === '0') fitRide()
   else if (event.key.toLowerCase() === 'f' && sectionId) fitSection(sectionId)
-  else if (event.key === 'Enter') openDetails()
-  else if (event.key === 'Escape') {
+  else if (event.key === 'Enter') {
+    choose(id, kind, store)
+    openDetails()
+  } else if (event.key === 'Escape') {
     if (store.getState().previewing !== null) return false
     store.getState().clearSelection()
   } else return false
   return true
+}
+
+/** The focus may have come to a stop that is not the one chosen: what is done next is about where the focus is. */
+function choose(id: string, kind: string | undefined, store: AppStore): void {
+  const { selection, selectSection, selectItem } = store.getState()
+  if (kind !== 'section') {
+    if (!selection.ids.includes(id)) selectItem(id)
+  } else if (selection.ids.length > 0 || selection.sectionId !== id) selectSection(id)
 }
 
 function sectionKey(event: KeyboardEvent, id: string, stop: HTMLElement, tools: KeyTools): boolean {
@@ -99,6 +110,7 @@ function itemKey(event: KeyboardEvent, id: string, isSetHead: boolean, stop: HTM
   const { ride } = state
   const step = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0
   if (step !== 0 && !event.altKey) {
+    if (event.shiftKey) choose(id, 'item', store)
     return goTo(stop, isSetHead ? 'set' : 'block', step, (next) => (event.shiftKey ? state.selectRange(next) : state.selectItem(next)))
   }
   if (event.key === 'Home' || event.key === 'End') {
