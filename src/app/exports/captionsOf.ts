@@ -1,3 +1,4 @@
+import { spokenOnBike } from '#engine/anotherBike/spokenOnBike.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { RideReport, SectionReport } from '#engine/report.ts'
 import type { VttCue } from '#formats/webvtt/writeWebVtt.ts'
@@ -9,8 +10,9 @@ import type { Seconds } from '#units/units.ts'
 /** A caption with no words of its own stays for so long. */
 const SHORTEST: Seconds = 2
 
-/** What is said, on the ride clock: each line from its first word to the change it is about. */
-export function rideCaptions(ride: Ride, report: RideReport): VttCue[] {
+/** What is said, on the ride clock and of the bike the ride is read on: each line from its first word to the change it is about. */
+export function rideCaptions(ride: Ride, read: RideReport): VttCue[] {
+  const report = read.shownOn ? spokenOnBike(read, ride.bike.unit) : read
   const spoken = report.cues.lines.map((line, index): VttCue => {
     const from = Math.max(0, line.from)
     return {

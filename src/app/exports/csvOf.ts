@@ -1,6 +1,7 @@
+import { computeRide } from '#engine/computeRide.ts'
 import type { PlayedBlock, RideReport } from '#engine/report.ts'
 import { type CsvCell, writeCsv } from '#formats/csv/writeCsv.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Bike, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 
 const HEAD = [
@@ -24,9 +25,23 @@ const HEAD = [
   ...['words', 'feel', 'easier', 'harder', 'water', 'leader', 'microphone'],
 ]
 
-/** One row a change, numbers as numbers, so that spreadsheets can count with it; totals in the bike's own unit. */
-export const csvOf = (ride: Ride, report: RideReport): string =>
-  writeCsv([HEAD, ...report.blocks.filter(({ from, to }) => to > from).map((played) => rowOf(ride, report, played))])
+/** Where the ride is read on another bike: what its totals are there, beside its own. */
+const OTHER_HEAD = ['other_bike', 'other_total', 'other_unit', 'other_feel']
+
+/**
+ * One row a change, numbers as numbers, so that spreadsheets can count with it. Calls and totals are
+ * in the ride's own unit, also where it is read on another bike: what it reads there has columns of its own.
+ */
+export function csvOf(ride: Ride, report: RideReport): string {
+  const { shownOn, blocks } = report
+  const own = shownOn ? computeRide(ride) : report
+  const rows = own.blocks
+    .filter(({ from, to }) => to > from)
+    .map((played) => [...rowOf(ride, own, played), ...(shownOn ? otherBike(shownOn.bike, blocks[played.index]!) : [])])
+  return writeCsv([[...HEAD, ...(shownOn ? OTHER_HEAD : [])], ...rows])
+}
+
+const otherBike = ({ name, unit }: Bike, { ledger: { total, reading } }: PlayedBlock): CsvCell[] => [name, total, unit, reading?.feel]
 
 function rowOf(ride: Ride, report: RideReport, played: PlayedBlock): CsvCell[] {
   const { block, ledger, cadence, set } = played

@@ -7,9 +7,11 @@ import { lexer } from 'marked'
 import { parseText } from 'media-captions'
 import { describe, expect, test } from 'vitest'
 import { exportFile } from '#app/exports/exportFile.ts'
+import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import { EXPORTS, type ExportId } from '#features/sheet/exports.ts'
 import { secondAt } from '#plan/beatGrid.ts'
+import { LEVELS_BIKE } from '#plan/defaults.ts'
 import type { Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
@@ -72,6 +74,23 @@ test('as CSV every change is a row of numbers that add up', () => {
     rpm_from: '79',
   })
   expect(rows.find((row) => row.terrain === 'push')).toMatchObject({ effort_from: '9', leader: 'Remy Castellane-Voss' })
+})
+
+describe('read on another bike', () => {
+  const onLevels = (id: ExportId) => exportFile(id, spark, onAnotherBike(spark, computeRide(spark), LEVELS_BIKE), MOMENT).data as string
+
+  test('CSV keeps calls and totals in the ride’s own unit and adds what the other bike reads', () => {
+    const own: Record<string, string>[] = parse(textOf('csv'), { columns: true, bom: true })
+    const read: Record<string, string>[] = parse(onLevels('csv'), { columns: true, bom: true })
+    expect(read.map(({ other_bike, other_total, other_unit, other_feel, ...rest }) => rest)).toEqual(own)
+    expect(read[15]).toMatchObject({ other_bike: LEVELS_BIKE.name, other_unit: 'level', other_total: expect.stringMatching(/^about \d+$/) })
+  })
+
+  test('captions say no turns', async () => {
+    const cues = await captions(onLevels('captions'))
+    expect(cues.some(({ text }) => /To about \w+, up light, twenty-four seconds\.$/.test(text))).toBe(true)
+    expect(cues.filter(({ text }) => /turn|quarter|half/i.test(text.replace('Halfway', ''))).map(({ text }) => text)).toEqual([])
+  })
 })
 
 describe('captions', () => {

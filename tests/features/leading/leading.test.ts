@@ -1,11 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
+import { computeRide } from '#engine/computeRide.ts'
 import { stateOf } from '#engine/leading/leadStateAt.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
 import { bookedSlot } from '#features/leading/bookedSlot.ts'
 import { dueWords } from '#features/leading/dueWords.ts'
 import { LEAD_KEYS, leadKeyOf } from '#features/leading/leadKeys.ts'
 import { leadView } from '#features/leading/view/leadView.ts'
+import { LEVELS_BIKE } from '#plan/defaults.ts'
 import type { Block } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
@@ -140,6 +143,23 @@ describe('the screen', () => {
     // Without beats the clock of the block stands still.
     expect(next(200, 260)).toBe('30 s · 4:44')
     expect([270, 300].map((time) => next(270, time))).toEqual(['4:46', '5:00'])
+  })
+
+  it('speaks of another bike in that bike’s words, now and next', () => {
+    const ride = demoRide('spark')
+    const led = ledClass({ ride, report: onAnotherBike(ride, computeRide(ride), LEVELS_BIKE) }, logOf({ kind: 'one', at: 150 }))
+    const run = led.report.blocks.find(({ block }) => block.label === 'standing run')!
+    const line = led.report.cues.lines.find(({ block }) => block === run.index)!
+    expect(at(line.from, led).texts).toMatchObject({
+      cue: expect.stringMatching(/^To about \w+, up light, twenty-four seconds\.$/),
+      nextRest: `, ${run.ledger.call}`,
+    })
+    const soon = at(line.from - 1, led).texts.nextRest
+    expect(soon).toBe(`, ${run.ledger.call} — “Up light, twenty-four seconds.”`)
+    expect(soon).toMatch(/^, to about \w+, \w+ hill/)
+    // Words that speak of no knob are as they were written.
+    const stretch = led.report.cues.lines.at(-1)!
+    expect(stretch.cue.text).toBe('Roll the neck, open the chest.')
   })
 
   it('shortens a long title, never the call after it', () => {

@@ -1,3 +1,4 @@
+import { shortCall } from '#engine/anotherBike/spokenOnBike.ts'
 import { withoutCall } from '#engine/cues/withoutCall.ts'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
@@ -48,7 +49,7 @@ function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }
   const side = foot && footSpoken && !newSong ? `, ${foot} foot leads` : ''
   const cue = report.cues.lines.find((line) => line.block === index && line.moment !== 'form' && line.moment !== 'story')
   const spoken = (cue?.cue ?? block.cues[0])?.text.trim() ?? ''
-  const words = withoutName(withoutCall(spoken, ledger.call), nameOfItem(block))
+  const words = withoutName(withoutCall(spoken, shortCall(ledger)), nameOfItem(block))
   return `, ${call}${side}${words && !said ? ` — “${words}”` : ''}`
 }
 
