@@ -114,6 +114,25 @@ test('the sheet has no barriers that axe finds, and the copy it is measured on t
   expect(below).toBeLessThan(100)
 })
 
+test('a ride of one block is not blown up until its line breaks', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await page.getByRole('button', { name: 'standing hill', exact: true }).click()
+  await page.getByRole('link', { name: 'sheet' }).click()
+  for (const paper of ['A4', 'US Letter']) {
+    await page.getByRole('group', { name: 'paper' }).getByText(paper, { exact: true }).click()
+    const row = page.locator('.sheet-pages .sheet-row')
+    await expect(row).toHaveCount(1)
+    const middle = async (part: string) => {
+      const { y, height } = (await row.locator(part).boundingBox())!
+      return y + height / 2
+    }
+    const line = (await row.locator('.sheet-ride').boundingBox())!.height
+    for (const part of ['.sheet-total', '.sheet-call'])
+      expect(Math.abs((await middle(part)) - (await middle('.sheet-ride')))).toBeLessThan(line / 2)
+  }
+})
+
 test('a ride without blocks says what is missing', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: 'start with a blank slot' }).click()

@@ -12,5 +12,5 @@ const LEAST_ARCMINUTES = 16
 /** Least capital height of a sheet in millimetres, rounded up to a hundredth. */
 export const LEAST_CAP = Math.ceil(capHeight(SHEET_METRES, LEAST_ARCMINUTES) * 100) / 100
 
-/** Beyond this a larger type makes the sheet no easier to read and its lines harder to follow: 20 arcminutes at one metre. */
-export const LARGEST_CAP = Math.floor(capHeight(1, 20) * 100) / 100
+/** Beyond this a larger type makes the sheet no easier to read, and a line of it no longer holds a change: 20 arcminutes at 0.7 m. */
+export const LARGEST_CAP = Math.floor(capHeight(0.7, 20) * 100) / 100

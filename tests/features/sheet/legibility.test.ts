@@ -8,7 +8,7 @@ import { CAP_RATIO, capHeight, fontSizeFor } from '#units/capHeight.ts'
 test('the least type fills 16 minutes of arc at half a metre, never less by rounding', () => {
   expect(LEAST_CAP).toBe(2.33)
   expect(LEAST_CAP).toBeGreaterThanOrEqual(capHeight(0.5, 16))
-  expect(LARGEST_CAP).toBeLessThanOrEqual(capHeight(1, 20))
+  expect(LARGEST_CAP).toBeLessThanOrEqual(capHeight(0.7, 20))
 })
 
 test('the capital height of an em is the font’s own', () => {
