@@ -44,7 +44,7 @@ describe('the screen', () => {
       upFor: '15 s',
       feel: '',
       count: '5',
-      countLabel: 'eights left',
+      countLabel: 'eights left\u00a0· 15 s',
       cue: '',
       nextWhen: 'then',
       nextName: 'jumps on 8',
@@ -113,7 +113,11 @@ describe('the screen', () => {
       meta: 'Wheels stopped, both sides equal.',
     })
     const open = ledClass(plan, logOf({ kind: 'next', at: 45 }))
-    expect(leadView(open, stateOf(open, 120)).texts).toMatchObject({ name: 'The song plays on', count: '2', countLabel: 'eights left' })
+    expect(leadView(open, stateOf(open, 120)).texts).toMatchObject({
+      name: 'The song plays on',
+      count: '2',
+      countLabel: 'eights left\u00a0· 6 s',
+    })
   })
 
   it('closes with the last words of the riding', () => {

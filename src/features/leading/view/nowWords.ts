@@ -139,10 +139,14 @@ function cadenceOf(cadence: PlayedCadence): Pick<NowWords['texts'], 'cadence' | 
 const optionsOf = ({ block: { feel, easier, harder } }: PlayedBlock): string =>
   [feel && `feels ${feel}`, easier && `easier: ${easier.text}`, harder && `harder: ${harder.text}`].filter(Boolean).join(' · ')
 
-/** The largest thing on the screen: eights left, without beats the time left. */
+/**
+ * The largest thing on the screen: eights left, without beats the time left. Under eights the time as
+ * well: for "last ten seconds", and to lead on by when the music fails.
+ */
 function countOf({ eights, secondsLeft, phase }: LeadState): Pick<NowWords['texts'], 'count' | 'countLabel'> {
-  if (eights) return { count: `${eights.left}`, countLabel: eights.left === 1 ? 'last eight' : 'eights left' }
   const left = countdown(secondsLeft)
+  if (eights)
+    return { count: `${eights.left}`, countLabel: `${eights.left === 1 ? 'last eight' : 'eights left'}\u00a0· ${formatDuration(left)}` }
   const label = phase === 'leadIn' ? 'to the one' : 'left'
   return left < 60
     ? { count: `${left}`, countLabel: phase === 'leadIn' ? 'seconds to the one' : 'seconds left' }
