@@ -20,7 +20,7 @@ export interface OpeningCard {
  * Two sentences made from the plan: how long the class is, how many hard efforts it has, the
  * longest and where the hardest comes; then what holds for every rider in this room.
  */
-export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'recovery' | 'totals'>): OpeningCard {
+export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'recovery'>): OpeningCard {
   const sentences: OpeningCard['sentences'] = [coming(report), ride.room === 'online' ? AT_HOME : IN_THE_ROOM]
   const words = sentences.reduce((sum, sentence) => sum + sentence.split(/\s+/).length, 0)
   const rules = constantsOf(ride)
@@ -36,13 +36,15 @@ export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'rec
 const AT_HOME = 'Your bike is not mine, so go by the feel I describe, stay in the saddle whenever you like, and stop if you are dizzy.'
 const IN_THE_ROOM = 'Every change starts from your own base, staying in the saddle is always an option, and you stop if you are dizzy.'
 
-function coming({ blocks, recovery: { bouts }, totals }: Pick<RideReport, 'blocks' | 'recovery' | 'totals'>): string {
-  const minutes = Math.max(1, Math.round((totals.total - (blocks[0]?.from ?? 0)) / 60))
+/** Minutes are those of the riding, which is what riders count: from the first one on, with no briefing and no clearing up. */
+function coming({ blocks, recovery: { bouts } }: Pick<RideReport, 'blocks' | 'recovery'>): string {
+  const first = blocks[0]?.from ?? 0
+  const minutes = Math.max(1, Math.round(((blocks.at(-1)?.to ?? first) - first) / 60))
   const length = `${capitalised(numberWords(minutes))} ${minutes === 1 ? 'minute' : 'minutes'}`
   if (bouts.length === 0) return `${length} with nothing hard in them.`
   const longest = Math.max(...bouts.map(({ workSeconds }) => workSeconds))
   const hardest = bouts.reduce((best, bout) => (bout.peak >= best.peak ? bout : best))
-  const minute = numberWords(Math.max(1, Math.round(hardest.from / 60)))
+  const minute = numberWords(Math.max(1, Math.round((hardest.from - first) / 60)))
   if (bouts.length === 1) return `${length} with one hard effort of about ${lengthWords(longest)}, at minute ${minute}.`
   return `${length} with ${numberWords(bouts.length)} hard efforts, none longer than ${lengthWords(longest)}, the hardest at minute ${minute}.`
 }

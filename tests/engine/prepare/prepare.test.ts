@@ -122,6 +122,7 @@ describe('the opening card', () => {
       'Twenty minutes with ten hard efforts, none longer than thirty seconds, the hardest at minute seventeen.',
     )
     expect(card({ ...ridge, sections: ridge.sections.slice(0, 1) }).sentences[0]).toBe('Three minutes with nothing hard in them.')
+    expect(card({ ...spark, briefingSeconds: 300, clearUpSeconds: 120 }).sentences).toEqual(card(spark).sentences)
     expect(card({ ...spark, room: 'online' }).sentences[1]).toMatch(/^Your bike is not mine/)
   })
 
