@@ -42,13 +42,19 @@ const LEAD_IN: NumberRules = {
 }
 export const parseLeadIn = (text: string): Parsed<Seconds> => parseNumber(text, LEAD_IN)
 
-/** A song's length; a song is from five seconds to an hour. */
+/** As short and as long as a song may be typed, pasted or read: a class to one long mix has a song of its own length. */
+export const SONG_SECONDS = { shortest: 1, longest: LIMITS.seconds } as const
+
+/** A song's length, from one second to six hours. */
 export function parseSongLength(text: string): Parsed<Seconds> {
   const seconds = parseClock(text)
   if (!seconds.ok) return seconds
-  const inside = seconds.value >= 5 && seconds.value <= 3600
-  return inside ? seconds : refused('A song is from 0:05 to 60:00 long; write minutes and seconds, such as 3:45.')
+  const inside = seconds.value >= SONG_SECONDS.shortest && seconds.value <= SONG_SECONDS.longest
+  return inside ? seconds : refused('A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.')
 }
+
+/** The nearest length a song may have. */
+export const withinSongLength = (seconds: Seconds): Seconds => Math.min(SONG_SECONDS.longest, Math.max(SONG_SECONDS.shortest, seconds))
 
 /** Whole seconds as a clock; a length with a fraction keeps it. */
 export function formatSongLength(seconds: Seconds): string {

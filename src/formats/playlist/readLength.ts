@@ -1,3 +1,4 @@
+import { SONG_SECONDS } from '#plan/songRules.ts'
 import { ABOUT_LINE } from './messages.ts'
 
 export type Reading = { ok: true; value: number } | { ok: false; sentence: string }
@@ -31,8 +32,6 @@ function whole(form: RegExp): RegExp {
   return new RegExp(`^${form.source}$`, 'i')
 }
 
-const LONGEST = 21_600
-
 /**
  * Reads a length written as 3:45, 1:02:03, 3'45", PT3M45S, 3m45s, 3 min 45 s, 3.5 min or 225 s.
  * @returns seconds, or why not: more than 59 seconds after a colon, nothing or more than six
@@ -47,7 +46,9 @@ export function readLength(text: string): Reading | undefined {
 
 /** A length in seconds, or the sentence that says it is none a song has. */
 export const boundedLength = (seconds: number, text: string): Reading =>
-  seconds >= 1 && seconds <= LONGEST ? { ok: true, value: seconds } : { ok: false, sentence: ABOUT_LINE.length(text) }
+  seconds >= SONG_SECONDS.shortest && seconds <= SONG_SECONDS.longest
+    ? { ok: true, value: seconds }
+    : { ok: false, sentence: ABOUT_LINE.length(text) }
 
 /** NaN where minutes and seconds do not go together. */
 function secondsOf(text: string): number | undefined {

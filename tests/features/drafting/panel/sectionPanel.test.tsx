@@ -40,6 +40,14 @@ describe('a section', () => {
     expect(panel.under('tempo')).toBe(sentence)
   })
 
+  it('may be a mix as long as the class, typed and stepped', () => {
+    open('song')
+    panel.type('length', '1:15:00')
+    expect(section('song').song!.lengthSeconds).toBe(4500)
+    panel.press('length', 'ArrowUp')
+    expect(section('song').song!.lengthSeconds).toBe(4501)
+  })
+
   it('becomes seconds without a tempo, and eights again with one', () => {
     open('song')
     panel.type('tempo', '')
@@ -52,7 +60,8 @@ describe('a section', () => {
   it.each([
     ['tempo', 'fast', 'The tempo is a number, such as 128 or 127.6.'],
     ['tempo', '12', 'The tempo is between 20 and 400 beats a minute.'],
-    ['length', '0:02', 'A song is from 0:05 to 60:00 long; write minutes and seconds, such as 3:45.'],
+    ['length', '0', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
+    ['length', '6:00:01', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
     ['first beat', '-1', 'The first beat is between 0 and 120 seconds into the song.'],
     ['lead-in', 'short', 'The lead-in is a number, such as 2, or −4 for a crossfade.'],
     ['starts at', '0', 'Write the number of the eight, from 1, such as 9 or 9+4.'],

@@ -16,7 +16,7 @@ import { patched } from '#plan/edits.ts'
 import { type BeatGrid, type Item, isSet, type Ride, type Song, tempoOf } from '#plan/model.ts'
 import { LIMITS } from '#plan/schema.ts'
 import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songPlace.ts'
-import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo } from '#plan/songRules.ts'
+import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo, withinSongLength } from '#plan/songRules.ts'
 import { Field } from '#ui/Field.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -70,7 +70,7 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
         format={formatSongLength}
         parse={parseSongLength}
         onChange={(lengthSeconds) => does.setSong({ ...song, lengthSeconds })}
-        step={(seconds, direction, large) => Math.min(3600, Math.max(5, Math.round(seconds) + direction * (large ? 10 : 1)))}
+        step={(seconds, direction, large) => withinSongLength(Math.round(seconds) + direction * (large ? 10 : 1))}
       />
       {grid && (
         <>
