@@ -33,7 +33,8 @@ export function seal(payload: Uint8Array): string {
 /**
  * Takes the payload out of a link and checks that every bit of it arrived.
  * @param text a whole address, a fragment with or without its #, or the same with the
- *   white space and brackets that mail and chat put around and into it
+ *   white space and brackets that mail and chat put around and into it, as they are or as
+ *   an address writes them
  */
 export function open(text: string): Opened {
   if (text.length > MAX_LINK_LENGTH) return { ok: false, fault: 'tooLong' }
@@ -51,8 +52,14 @@ export function open(text: string): Opened {
   return whole ? { ok: true, payload: opened } : { ok: false, fault: 'damaged' }
 }
 
+/** What a browser writes in an address for white space, quotes and angle brackets; a link has no % of its own. */
+const WRITTEN = /%(?:0[9AD]|2[027]|3[CE])/gi
+
 function fragmentOf(text: string): string {
-  const bare = text.replace(/\s+/g, '').replace(/^[<("']+|[>)"',.;]+$/g, '')
+  const bare = text
+    .replace(WRITTEN, decodeURIComponent)
+    .replace(/\s+/g, '')
+    .replace(/^[<("']+|[>)"',.;]+$/g, '')
   return bare.slice(bare.indexOf('#') + 1)
 }
 

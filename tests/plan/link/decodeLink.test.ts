@@ -34,6 +34,7 @@ describe('a link as it arrives', () => {
     ['as an address', `https://rides.example/app/#${link}`],
     ['as an address with a query', `https://rides.example/?lang=en#${link}`],
     ['with white space around it', `\n  ${link}\t\r\n`],
+    ['folded by a mail and put into an address', `https://example.org/#${link.slice(0, 40)}%20%0A${link.slice(40)}%3E`],
     ['wrapped by a mail program', link.replace(/(.{76})/g, '$1\r\n')],
     ['in angle brackets', `<https://rides.example/#${link}>`],
     ['in brackets at the end of a sentence', `(https://rides.example/#${link}).`],
