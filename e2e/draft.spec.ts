@@ -279,6 +279,21 @@ test('a finding far down the list leads back up to the stage, beside the panel a
   await expect(stage).toBeInViewport({ ratio: 0.95 })
 })
 
+test('hands that have no room beside a block’s length are left out, not cut', async ({ page }) => {
+  await openDemo(page, /^Ridge and Return/)
+  await expect(block(page, 's2b2').locator('.block-facts')).toBeVisible()
+  const seen = await page.locator('.block-facts').evaluateAll((all) =>
+    all.flatMap((facts) => {
+      const line = facts.getBoundingClientRect()
+      return [...facts.children].slice(1).map((hands) => {
+        const { top, right } = hands.getBoundingClientRect()
+        return top >= line.bottom - 1 ? 'left out' : right <= line.right && hands.scrollWidth <= hands.clientWidth ? 'whole' : 'cut'
+      })
+    }),
+  )
+  expect(new Set(seen)).toEqual(new Set(['whole', 'left out']))
+})
+
 test('the place of the draft is as high as the window: nothing hidden makes the page longer', async ({ page }) => {
   await page.setViewportSize({ width: 1024, height: 640 })
   await openDemo(page, /^Twenty-Minute Spark/)

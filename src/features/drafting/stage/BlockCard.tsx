@@ -130,9 +130,11 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
         {room === 'words' && (
           <>
             <p className="block-facts">
-              {leader && <b className="block-leader">{leader}</b>} {shaky && <b>shaky · </b>}
-              {length}
-              {hands && ` · hands ${block.hands}`}
+              <span>
+                {leader && <b className="block-leader">{leader}</b>} {shaky && <b>shaky · </b>}
+                {length}
+              </span>
+              {hands && <span>&nbsp;· hands {block.hands}</span>}
             </p>
             {block.move && (
               <p className="block-move">
