@@ -1,4 +1,5 @@
 import type { Playlist } from '#formats/parsePlaylist.ts'
+import { ABOUT_LINE } from './messages.ts'
 import { songOfLine } from './songOfLine.ts'
 import { finished } from './songReading.ts'
 
@@ -7,6 +8,9 @@ export const isM3u = (text: string): boolean => /^\ufeff?\s*#EXT(?:M3U|INF)/i.te
 
 /** Most lines read; more than a year of classes. */
 const MOST_LINES = 6_000
+
+/** Longest line looked at; a longer one is a problem of its own. */
+const LONGEST_LINE = 1_000
 
 /**
  * Reads an extended M3U or M3U8 playlist: length in seconds and "artist - title" from each
@@ -20,7 +24,16 @@ export function readM3u(text: string): Playlist {
     .split(/\r\n|[\n\r]/)
     .slice(0, MOST_LINES)
     .entries()) {
-    const line = raw.replace(/^\ufeff/, '').trim()
+    // One space for many: patterns that look for an end among spaces try each of them.
+    const line = raw
+      .slice(0, 2 * LONGEST_LINE)
+      .replace(/[\s\ufeff]+/g, ' ')
+      .trim()
+    if (line.length > LONGEST_LINE) {
+      playlist.problems.push({ line: index + 1, text: line, sentence: ABOUT_LINE.longTitle })
+      told = line.startsWith('#')
+      continue
+    }
     const info = /^#EXTINF:\s*(-?\d+(?:\.\d+)?)[^,]*,\s*(.*)$/i.exec(line)
     if (info) add(playlist, index + 1, line, info[2]!, Number(info[1]))
     // The address after an EXTINF line says nothing more.

@@ -1,9 +1,9 @@
 import type { Playlist } from '#formats/parsePlaylist.ts'
 import { finished } from './songReading.ts'
+import { elementsOf, fromFirstElement, stretches, withoutComments } from './xmlText.ts'
 
 /** XSPF is XML with a playlist at its root. */
-export const isXspf = (text: string): boolean =>
-  /^\ufeff?\s*(?:<\?xml[^>]*>\s*)?(?:<!--[\s\S]{0,2000}?-->\s*)*<(?:\w+:)?playlist\b/i.test(text)
+export const isXspf = (text: string): boolean => /^<(?:\w{1,40}:)?playlist\b/i.test(fromFirstElement(text))
 
 /** Longest file looked at, in characters. */
 const LONGEST = 4_000_000
@@ -16,14 +16,13 @@ const LONGEST = 4_000_000
  */
 export function readXspf(text: string): Playlist {
   const playlist: Playlist = { songs: [], songLines: [], problems: [], numbered: true }
-  const bare = text.slice(0, LONGEST).replace(/<!--[\s\S]*?-->/g, '')
   let number = 0
-  for (const [, track] of bare.matchAll(/<(?:\w+:)?track\b[^>]*>([\s\S]*?)<\/(?:\w+:)?track\s*>/gi)) {
+  for (const track of elementsOf(withoutComments(text.slice(0, LONGEST)), 'track')) {
     number++
-    const title = elementOf(track!, 'title') ?? ''
-    const duration = Number(elementOf(track!, 'duration') ?? 0)
+    const title = elementOf(track, 'title') ?? ''
+    const duration = Number(elementOf(track, 'duration') ?? 0)
     const seconds = Number.isFinite(duration) && duration > 0 ? duration / 1000 : undefined
-    const read = finished(title, elementOf(track!, 'creator') || undefined, seconds)
+    const read = finished(title, elementOf(track, 'creator') || undefined, seconds)
     if (read.ok) {
       playlist.songs.push(read.song)
       playlist.songLines.push(number)
@@ -33,19 +32,16 @@ export function readXspf(text: string): Playlist {
 }
 
 function elementOf(track: string, name: string): string | undefined {
-  const found = new RegExp(`<(?:\\w+:)?${name}\\b[^>/]*>([\\s\\S]*?)</(?:\\w+:)?${name}\\s*>`, 'i').exec(track)
-  return found ? plain(found[1]!).replace(/\s+/g, ' ').trim() : undefined
+  const [found] = elementsOf(track, name)
+  return found === undefined ? undefined : plain(found).replace(/\s+/g, ' ').trim()
 }
 
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" }
 
 /** Character data as text: sections as they stand, entities and numbers resolved once. */
 const plain = (xml: string): string =>
-  xml
-    .split(/(<!\[CDATA\[[\s\S]*?\]\]>)/)
-    .map((part) =>
-      part.startsWith('<![CDATA[') ? part.slice(9, -3) : part.replace(/&(#x?[\da-f]+|\w+);/gi, (all, name: string) => entity(name) ?? all),
-    )
+  stretches(xml, '<![CDATA[', ']]>')
+    .map(({ inside, text }) => (inside ? text : text.replace(/&(#x?[\da-f]{1,8}|\w{1,8});/gi, (all, name: string) => entity(name) ?? all)))
     .join('')
 
 function entity(name: string): string | undefined {

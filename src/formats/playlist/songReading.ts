@@ -1,5 +1,6 @@
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { ABOUT_LINE } from './messages.ts'
+import { boundedLength } from './readLength.ts'
 
 /** A line read as a song, or the sentence that says why it is none. */
 export type SongReading = { ok: true; song: PlaylistSong } | { ok: false; sentence: string }
@@ -10,6 +11,8 @@ const LONGEST_TEXT = 300
 export function finished(title: string, artist?: string, lengthSeconds?: number, bpm?: number): SongReading {
   if (!/[\p{L}\p{N}]/u.test(title)) return { ok: false, sentence: ABOUT_LINE.noTitle }
   if (title.length > LONGEST_TEXT || (artist?.length ?? 0) > LONGEST_TEXT) return { ok: false, sentence: ABOUT_LINE.longTitle }
+  const length = lengthSeconds === undefined ? undefined : boundedLength(lengthSeconds, `${lengthSeconds} s`)
+  if (length && !length.ok) return length
   const song: PlaylistSong = { title }
   if (artist) song.artist = artist
   if (lengthSeconds !== undefined) song.lengthSeconds = lengthSeconds
