@@ -49,7 +49,7 @@ export const exportFile = (id: ExportId, ride: Ride, report: RideReport, moment:
 /** "0:00 Paper Comets", a chapter a line, as video sites take them. */
 const chapterLines = (ride: Ride, report: RideReport): string =>
   chaptersOf(ride, report)
-    .map(({ from, text }) => `${formatClock(from)} ${text}\n`)
+    .map(({ from, text }) => `${formatClock(from)} ${text.replace(/\s+/g, ' ').trim()}\n`)
     .join('')
 
 /** One caption file a song, in order, in one archive. */

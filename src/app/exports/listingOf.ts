@@ -1,5 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Band, Row } from '#features/sheet/contents/contents.ts'
+import { stopped } from '#features/sheet/contents/sentence.ts'
 import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
 import type { Listing } from '#formats/listing/listing.ts'
 import type { Ride } from '#plan/model.ts'
@@ -36,8 +37,8 @@ function rowOf(row: Row): string[] {
     row.foot && `${row.foot} foot;`,
     `${row.name} (${[POSTURES[row.posture], row.hands === 'centre' ? '' : `hands ${row.hands}`, ...row.notes, row.water ? 'water' : ''].filter(Boolean).join(', ')}).`,
     row.words,
-    row.feel && `Feel: ${row.feel}.`,
-    row.easier && `Easier: ${row.easier}.`,
+    row.feel && `Feel: ${stopped(row.feel)}`,
+    row.easier && `Easier: ${stopped(row.easier)}`,
   ]
   return [row.rideClock, row.songClock, row.length, row.level, row.total, row.call, what.filter(Boolean).join(' ')]
 }

@@ -13,13 +13,13 @@ export function writeText({ title, facts, head, numbers, sections, notes }: List
       .join(GAP)
       .trimEnd()
   return [
-    title,
-    facts.join(', '),
+    oneLine(title),
+    oneLine(facts.join(', ')),
     '',
     line(head),
-    ...sections.flatMap((section) => ['', section.title, section.facts.join(', '), ...section.rows.map(line)]),
+    ...sections.flatMap((section) => ['', oneLine(section.title), oneLine(section.facts.join(', ')), ...section.rows.map(line)]),
     '',
-    ...notes,
+    ...notes.map(oneLine),
     '',
   ].join('\n')
 }

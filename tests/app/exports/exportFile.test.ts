@@ -76,6 +76,25 @@ test('as CSV every change is a row of numbers that add up', () => {
   expect(rows.find((row) => row.terrain === 'push')).toMatchObject({ effort_from: '9', leader: 'Remy Castellane-Voss' })
 })
 
+test('a title of several lines takes one, where a line means something', () => {
+  const [first, ...rest] = spark.sections
+  const ride: Ride = { ...spark, title: 'Two\nlines', sections: [{ ...first!, title: 'Also\r\ntwo' }, ...rest] }
+  expect(textOf('chapterText', ride).trim().split('\n')).toHaveLength(spark.sections.length)
+  expect(textOf('chapterText', ride)).toMatch(/^0:00 Also two\n/)
+  const lines = textOf('text', ride).split('\n')
+  expect(lines).toHaveLength(textOf('text').split('\n').length)
+  expect([lines[0], lines[5]]).toEqual(['Two lines', expect.stringMatching(/^1 Also two, /)])
+})
+
+test('a call alone stands as a sentence before the options', () => {
+  const silent = spark.sections.map((section) => ({
+    ...section,
+    blocks: section.blocks.map((item) => ('cues' in item ? { ...item, cues: [], easier: { text: 'Stay seated.' } } : item)),
+  }))
+  const text = textOf('text', { ...spark, sections: silent })
+  expect(text).toMatch(/standing run \(standing, hands wide\)\. Three quarters on\. (Feel: .*\. )?Easier: Stay seated\.$/m)
+})
+
 describe('read on another bike', () => {
   const onLevels = (id: ExportId) => exportFile(id, spark, onAnotherBike(spark, computeRide(spark), LEVELS_BIKE), MOMENT).data as string
 

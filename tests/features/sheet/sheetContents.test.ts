@@ -89,7 +89,7 @@ describe('what a sheet says', () => {
   })
 
   test('a block without cues gets its call in words, said once where space is short', () => {
-    expect(rowOf(withBlock(2, 1, { cues: [] }), 2, 1)).toMatchObject({ words: 'three quarters on', shortWords: '', call: '+¾' })
+    expect(rowOf(withBlock(2, 1, { cues: [] }), 2, 1)).toMatchObject({ words: 'Three quarters on.', shortWords: '', call: '+¾' })
   })
 
   test('a call too long for its column stands before the words', () => {

@@ -13,6 +13,7 @@ import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
 import { handOverOf, type LeadHands } from './handOver.ts'
 import { moveWords } from './moveWords.ts'
+import { sentence } from './sentence.ts'
 
 export interface RowSource {
   ride: Ride
@@ -94,7 +95,9 @@ const LONGEST_CALL = 7
 /** The call in its column or, where it is longer, before the words, and the words beside it, which follow the block's name. */
 function callAndWords(spoken: string, name: string, { call, change }: LedgerEntry): Pick<Row, 'call' | 'words' | 'shortWords'> {
   if (spoken === '')
-    return change.length > LONGEST_CALL ? { call: '', words: call, shortWords: call } : { call: change, words: call, shortWords: '' }
+    return change.length > LONGEST_CALL
+      ? { call: '', words: sentence(call), shortWords: sentence(call) }
+      : { call: change, words: sentence(call), shortWords: '' }
   const words = withoutName(spoken, name)
   const shortWords = withoutName(withoutCall(spoken, call), name)
   if (change.length <= LONGEST_CALL) return { call: change, words, shortWords }

@@ -1,4 +1,5 @@
 import type { Row } from '#features/sheet/contents/contents.ts'
+import { stopped } from '#features/sheet/contents/sentence.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { EffortBar } from './EffortBar.tsx'
 import { FootMark, HandsMark, PostureMark } from './marks.tsx'
@@ -28,7 +29,7 @@ export function RowView({ row }: { row: Row }) {
           <span className="sheet-long">{row.words}</span>
           <span className="sheet-short">{row.shortWords}</span>
           {row.feel && <span className="sheet-feel"> ({row.feel})</span>}
-          {row.easier && <span> Easier: {row.easier}.</span>}
+          {row.easier && <span> Easier: {stopped(row.easier)}</span>}
         </span>
       </span>
     </li>
