@@ -41,6 +41,7 @@ it.each([
   ['sections that never end', `<playlist><track><title>${'<![CDATA['.repeat(300_000)}</title></track></playlist>`],
   ['spaces in a line of a playlist', `#EXTM3U\n#EXTINF:225,Salt${' '.repeat(2_000_000)}Lantern\n`],
   ['spaces in many lines', `#EXTM3U\n${`a${' '.repeat(990)}-b\n`.repeat(4_000)}`],
+  ['separators in many lines', `a${'– '.repeat(490)}b\n`.repeat(4_000)],
 ])('a list with %s is read in one go', (_what, text) => {
   const { songs, problems } = readSongList(text)
   expect(songs.length + problems.length).toBeLessThanOrEqual(6_000)

@@ -11,6 +11,9 @@ const LIST_MARK = /^(?:[-*•–—]\s+|#?\d{1,3}[.)](?=\s)\s*|#\d{1,3}\s+|\d{1,
 const DECIMAL_COMMA = /(?<![\d:.])(\d{2,3}),(\d)(?=\s*bpm)/gi
 const POINT_OR_COLON = /^\d{1,2}[.,]\d{2}$/
 
+/** What a line begins with. */
+export type FirstOfLine = 'title' | 'artist'
+
 /**
  * Reads a line as people write it: a title, with or without an artist, a length and a
  * tempo, in any order that tells which is which.
@@ -18,15 +21,17 @@ const POINT_OR_COLON = /^\d{1,2}[.,]\d{2}$/
  * Between fields stand tabs, bars, semicolons, commas, dashes or nothing. A number without
  * a unit is the tempo, unless it is the first of two (the length in seconds, then), or the
  * tempo is stated beside it. Of more than two texts the first is the title and the second
- * the artist, save between commas, which titles have too: there the last is the artist.
+ * the artist, save between commas and dashes, which titles have too: there the last is the artist.
+ *
+ * @param first which of the two a line begins with; nothing in it tells
  */
-export function songOfLine(line: string): SongReading {
+export function songOfLine(line: string, first: FirstOfLine = 'title'): SongReading {
   const unmarked = line.replace(LIST_MARK, '').replace(DECIMAL_COMMA, '$1.$2')
   const found: Found = { texts: [], lengths: [], tempi: [], bare: [] }
   const delimiter = DELIMITERS.find((mark) => isDelimiter(unmarked, mark))
   if (delimiter === undefined) readFree(unmarked, found)
   else for (const field of withoutNumber(splitFields(unmarked, delimiter))) readField(field, found, delimiter)
-  return concluded(found, delimiter === ',')
+  return concluded(found, delimiter === ',', first)
 }
 
 interface Found {
@@ -84,10 +89,16 @@ function readStretch(stretch: string, found: Found): void {
 
 /** Without the separators and brackets that a value leaves behind at its edges. */
 function trimmed(text: string): string {
-  return text.replace(/^[\s,;:|/·•–—-]+|[\s,;:|/·•–—([{-]+$/g, '').replace(/^[\s)\]}]+[\s,;:|/·•–—-]*/, '')
+  const head = text.replace(/^[\s,;:|/·•–—-]+/, '')
+  // From the end back: a pattern would look for it from every separator inside.
+  let end = head.length
+  while (end > 0 && LEFT_AT_END.test(head[end - 1]!)) end--
+  return head.slice(0, end).replace(/^[\s)\]}]+[\s,;:|/·•–—-]*/, '')
 }
 
-function concluded({ texts, lengths, tempi, bare }: Found, byComma: boolean): SongReading {
+const LEFT_AT_END = /[\s,;:|/·•–—([{-]/
+
+function concluded({ texts, lengths, tempi, bare }: Found, byComma: boolean, first: FirstOfLine): SongReading {
   const bareLength = lengths.length === 0 && (bare.length > 1 || (bare.length === 1 && tempi.length > 0)) ? bare[0] : undefined
   const bareTempi = bareLength === undefined ? bare : bare.slice(1)
   const allTempi = [...tempi, ...bareTempi]
@@ -98,7 +109,7 @@ function concluded({ texts, lengths, tempi, bare }: Found, byComma: boolean): So
   if (length && !length.ok) return length
   const tempo = tempoOf(allTempi[0])
   if (tempo && !tempo.ok) return tempo
-  const [title, artist] = titleAndArtist(texts, byComma)
+  const [title, artist] = first === 'title' ? titleAndArtist(texts, byComma) : artistAndTitle(texts, byComma)
   return finished(title, artist, length?.value, tempo?.value)
 }
 
@@ -114,6 +125,15 @@ function tempoOf(text: string | undefined): Reading | undefined {
 
 function titleAndArtist(texts: string[], byComma: boolean): [title: string, artist?: string] {
   if (texts.length > 1) return byComma ? [texts.slice(0, -1).join(', '), texts.at(-1)] : [texts[0]!, texts[1]]
-  const parts = (texts[0] ?? '').split(/\s+-\s+|\s*[–—―]\s*/).filter((part) => part !== '')
+  const parts = dashed(texts[0])
   return parts.length > 1 ? [parts.slice(0, -1).join(' – '), parts.at(-1)] : [parts[0] ?? '']
 }
+
+/** The same the other way round: what is more than two belongs to the title, which has dashes and commas of its own. */
+function artistAndTitle(texts: string[], byComma: boolean): [title: string, artist?: string] {
+  if (texts.length > 1) return [byComma ? texts.slice(1).join(', ') : texts[1]!, texts[0]]
+  const [artist = '', ...title] = dashed(texts[0])
+  return title.length > 0 ? [title.join(' – '), artist] : [artist]
+}
+
+const dashed = (text = ''): string[] => text.split(/\s+-\s+|\s*[–—―]\s*/).filter((part) => part !== '')
