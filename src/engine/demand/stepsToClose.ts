@@ -1,5 +1,4 @@
 import type { Constants } from '#engine/constants.ts'
-import type { Limits } from '#engine/ledger/limits.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Block, Ride, Rider } from '#plan/model.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
@@ -10,7 +9,13 @@ import { legsOf, levelShare, pedalling } from './ridden.ts'
 import { riderSetting } from './riderSetting.ts'
 
 /** Why whole steps do not close a difference. */
-export type Prevented = 'step' | 'maximum' | 'base' | 'loosest' | 'calibration' | 'ramp' | 'still'
+export type Prevented = 'step' | 'room' | 'calibration' | 'ramp' | 'still'
+
+/** The totals a played block may be brought to, and in words what ends them. */
+export interface Room {
+  least: { total: KnobSteps; reason: string }
+  most: { total: KnobSteps; reason: string }
+}
 
 /** The whole steps that bring what is asked nearest to what is planned. */
 export interface Closing {
@@ -24,12 +29,14 @@ export interface Closing {
   /** Mean demand of the neighbouring step on the other side of the intent, where steps are too coarse. */
   beyond?: Effort
   prevented?: Prevented
+  /** What ends the room, in words, where that prevents it. */
+  reason?: string
 }
 
 export interface ClosingSetup {
   ride: Pick<Ride, 'bike' | 'datum'>
   rider: Rider
-  limits: Limits
+  roomOf: (played: PlayedBlock) => Room
   rules: Pick<Constants, 'intentGap' | 'intentGapSeconds'>
 }
 
@@ -39,8 +46,8 @@ export const asPlanned = (played: readonly PlayedBlock[], setup: ClosingSetup): 
 /**
  * Looks for the whole number of steps, the same in every round, that brings a block's demand
  * nearest to its intent. Demand never falls when resistance rises, so the search walks from
- * where the block is towards the intent and stops when it gets worse. On a ride that counts
- * from base no step below base is proposed.
+ * where the block is towards the intent and stops when it gets worse, or where the room of a
+ * round ends.
  *
  * @param played the same block in every round it is played, at least once
  * @param here how it stands
@@ -51,7 +58,7 @@ export function stepsToClose(played: readonly PlayedBlock[], here: Tried, setup:
   const room = roomFor(played, direction, setup)
   let best = here
   let before = here
-  for (let taken = 1; taken <= room; taken++) {
+  for (let taken = 1; taken <= room.steps; taken++) {
     const next = tried(played, direction * taken, setup)
     if (isBetter(next, best) && !joinsBeyond(next, here)) best = next
     const passed = next.mean * direction >= 0
@@ -59,7 +66,7 @@ export function stepsToClose(played: readonly PlayedBlock[], here: Tried, setup:
     if (next.byFeel === direction && next.demand === before.demand) return explained(best, setup, 'calibration')
     before = next
   }
-  return explained(best, setup, direction > 0 ? 'maximum' : setup.ride.datum === 'base' ? 'base' : 'loosest')
+  return { ...explained(best, setup, 'room'), reason: room.reason }
 }
 
 /** True where planning another effort leaves less beyond the limit, and nothing that could join the neighbour's. */
@@ -166,10 +173,13 @@ function judged({ steps, demand, excess, longest, touchesOver, touchesUnder }: T
   return { steps, demand, excess, closes: excess === 0 || (longest <= rules.intentGapSeconds && !touchesEnd) }
 }
 
-/** How many steps there are in a direction before the knob or the base ends them. */
-function roomFor(played: readonly PlayedBlock[], direction: number, { ride, limits }: ClosingSetup): KnobSteps {
-  const totals = played.map(({ ledger }) => ledger.after)
-  if (direction > 0) return limits.ceiling - Math.max(...totals.map(({ nominal }) => nominal))
-  const floor = ride.datum === 'base' ? Math.max(limits.floor, limits.base) : limits.floor
-  return Math.max(0, Math.min(...totals.map(({ nominal }) => nominal)) - floor)
+/** How many steps there are in a direction before the room of a round ends, and what ends it. */
+function roomFor(played: readonly PlayedBlock[], direction: number, { roomOf }: ClosingSetup): { steps: KnobSteps; reason: string } {
+  const rooms = played.map((one) => {
+    const { least, most } = roomOf(one)
+    const { nominal } = one.ledger.after
+    return direction > 0 ? { steps: most.total - nominal, reason: most.reason } : { steps: nominal - least.total, reason: least.reason }
+  })
+  const tightest = rooms.reduce((least, one) => (one.steps < least.steps ? one : least))
+  return { ...tightest, steps: Math.max(0, tightest.steps) }
 }

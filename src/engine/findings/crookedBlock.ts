@@ -15,7 +15,8 @@ export function crookedBlock(facts: Facts): Finding[] {
 function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   const { block, section } = played
   const { eight, name } = facts.sections[section]!.unit
-  if (!('counts' in block.length) || !isCrooked(played, facts.ride.sections[section]!, eight)) return undefined
+  if (!('counts' in block.length) || !isCrooked(played, facts.ride.sections[section]!, eight) || endsItsSong(facts, played))
+    return undefined
   const { counts } = block.length
   const rest = counts % eight
   const whole = Math.max(1, Math.round(counts / eight)) * eight
@@ -31,6 +32,12 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
       snapWhole(facts, facts.ride.sections[section]!, name),
     ],
   }
+}
+
+/** With the out-point ends the song's part in the ride: no change of its own falls inside a phrase after it. */
+const endsItsSong = ({ sections, blocks }: Facts, { index, section, countTo }: PlayedBlock): boolean => {
+  const { counts } = sections[section]!
+  return counts !== undefined && countTo === counts.out - counts.in && blocks[index + 1]?.section !== section
 }
 
 /** Whether a block is some counts over whole eights and leaves the music's own eights with them. */

@@ -13,6 +13,7 @@ import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 import { amountOfKnob } from './sizes.ts'
+import { totalRoom } from './totalRoom.ts'
 
 /**
  * Where the bike asks the reference rider for clearly more or less than the plan, for longer
@@ -44,10 +45,10 @@ function longApart({ blocks, rules }: Facts, { demand }: RiderReport): ReadonlyS
 }
 
 function notice(facts: Facts, played: PlayedBlock, { rider, demand }: RiderReport): Noticed {
-  const { ride, rules, ledger, blocks } = facts
+  const { ride, rules, blocks } = facts
   const asked = demand[played.index]!
   const rounds = playedOf(blocks, played.block.id)
-  const setup: ClosingSetup = { ride, rider, limits: ledger.limits, rules }
+  const setup: ClosingSetup = { ride, rider, roomOf: (one) => totalRoom(facts, one), rules }
   const here = asPlanned(rounds, setup)
   const closing = stepsToClose(rounds, here, setup)
   const calls = closing.steps === 0 ? null : shiftTotal(ride, blocks, played.block.id, closing.steps)
@@ -88,7 +89,7 @@ const sayDemand = ({ pieces }: BlockDemand): string =>
   sayEfforts(demandAt(pieces, pieces[0]!.from), quadraticAt(pieces.at(-1)!.effort, pieces.at(-1)!.to - pieces.at(-1)!.from))
 
 function advice({ ride }: Facts, closing: Closing, calls: Restated | null): string {
-  const { steps, closes, demand, beyond, prevented } = closing
+  const { steps, closes, demand } = closing
   const size = sizeWords(Math.abs(steps), ride.bike)
   const move = steps > 0 ? `add ${size}` : `take ${size} off`
   if (steps !== 0 && calls === null) {
@@ -96,21 +97,17 @@ function advice({ ride }: Facts, closing: Closing, calls: Restated | null): stri
   }
   if (closes) return `; ${move}.`
   const reached = steps === 0 ? '' : `; ${move} to come to ${sayEffort(demand)}`
-  return `${reached}; ${reason(prevented, beyond, ride)}.`
+  return `${reached}; ${reason(closing)}.`
 }
 
-function reason(prevented: Closing['prevented'], beyond: Effort | undefined, { bike }: Facts['ride']): string {
+function reason({ prevented, beyond, reason: ended }: Closing): string {
   switch (prevented) {
     case 'step':
       return beyond === undefined
         ? 'one step of this bike is too coarse to meet it'
         : `the next step of this bike is already ${sayEffort(beyond)}`
-    case 'maximum':
-      return `the knob ends at ${formatSetting(bike.max * bike.stepsPerUnit, bike.stepsPerUnit)}`
-    case 'base':
-      return 'there is nothing left to take off above base'
-    case 'loosest':
-      return 'the knob is at its loosest'
+    case 'room':
+      return ended!
     case 'calibration':
       return 'beyond the calibrated points the watts are only a guess, so more steps say nothing'
     case 'still':

@@ -3,16 +3,18 @@ import type { Finding } from '#engine/report.ts'
 import { editBlock, patched } from '#plan/edits.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, eachBlock, fix, inQuotes } from './finding.ts'
+import { COMMON_PRACTICE, eachBlock, fix, inQuotes, playsOf } from './finding.ts'
 
 /** A leader on a total outside the range the class is told; a class told one total may well ride another than the leader. */
 export function ownTotals(facts: Facts): Finding[] {
   const { bike, datum } = facts.ride
-  return eachBlock(facts, ({ block, ledger }) => {
-    const { low, high } = ledger.after
+  return eachBlock(facts, (played) => {
+    const { block } = played
+    const { low, high } = played.ledger.after
     const own = block.ownTotal
     if (own === undefined || low === high || (own >= low && own <= high)) return undefined
     const nearest = own < low ? low : high
+    const fitsEachRound = playsOf(facts, played).every(({ ledger: { after } }) => nearest >= after.low && nearest <= after.high)
     const say = (steps: number) => formatSetting(steps, bike.stepsPerUnit)
     return {
       rule: 'ownTotals',
@@ -21,9 +23,12 @@ export function ownTotals(facts: Facts): Finding[] {
       why: COMMON_PRACTICE,
       amount: Math.abs(own - nearest),
       fixes: [
-        fix(`Ride it at ${say(nearest)}`, `Set your own total in ${inQuotes(block)} to ${say(nearest)}`, (ride) =>
-          editBlock(ride, block.id, (before) => patched(before, { ownTotal: nearest })),
-        ),
+        // One total of the leader's own cannot follow rounds that add to the class's.
+        fitsEachRound
+          ? fix(`Ride it at ${say(nearest)}`, `Set your own total in ${inQuotes(block)} to ${say(nearest)}`, (ride) =>
+              editBlock(ride, block.id, (before) => patched(before, { ownTotal: nearest })),
+            )
+          : undefined,
       ],
     }
   })

@@ -55,6 +55,9 @@ function lengthen({ ride, blocks, sections, rules }: Facts, bout: Bout): Fix | u
   // Where the tempo changes, rounds that move along the song last another time, and a recovery may come out shorter.
   const { grid } = ride.sections[played.section]!.song ?? {}
   if (played.set && grid && !holdsTempo(grid)) return undefined
+  // The last block of a song that is full has nowhere to go.
+  const { open, blocks: own, counts } = sections[played.section]!
+  if (after === own.to - 1 && counts && !(open > 0)) return undefined
   if (!('counts' in played.block.length)) return lengthFix(played.block, Math.ceil(bout.debt), eight)
   const perCount = (played.to - played.from) / played.block.length.counts
   const eights = Math.ceil((bout.debt - SMALLEST_DEBT) / (perCount * eight))

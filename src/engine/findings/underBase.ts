@@ -2,8 +2,8 @@ import type { Finding } from '#engine/report.ts'
 import type { Facts } from './facts.ts'
 import { eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix, totalFix } from './fixes/resistanceFix.ts'
+import { needOf } from './needOf.ts'
 import { amountOfKnob } from './sizes.ts'
-import { needOf } from './tooLight.ts'
 
 const WHY = "an instructor-training body's public position statement: low resistance is never no resistance"
 

@@ -76,7 +76,9 @@ describe('intent against demand', () => {
     expect(reasons({ effort: { from: 10, to: 10 }, resistance: { kind: 'total', from: 2, to: 2 } }, { max: 3 })).toContain(
       'the knob ends at 3',
     )
-    expect(reasons({ effort: { from: 0, to: 0 }, resistance: { kind: 'total', from: 1, to: 1 } })).toContain('nothing left to take off')
+    const easy: Partial<Block> = { effort: { from: 0, to: 0 }, resistance: { kind: 'total', from: 1, to: 1 } }
+    expect(reasons({ ...easy, terrain: 'flat' })).toContain('nothing left to take off')
+    expect(reasons(easy)).toContain('it goes hard, which takes at least 1 turn over base')
     expect(reasons({ cadence: 'legsStill' })).toContain('with the legs still no resistance changes it')
   })
 
@@ -119,7 +121,10 @@ describe('intent against demand', () => {
         for (const { text, fixes } of differences(computeRide(ride))) {
           const steps = fixes.some(({ label }) => /^(Add|Take) /.test(label))
           expect(
-            steps || /build on each other|the knob|above base|calibrated|legs still|coarse|the next step|no single change/.test(text),
+            steps ||
+              /build on each other|the knob|above base|over base|in one call|they should be at|calibrated|legs still|coarse|the next step|no single change/.test(
+                text,
+              ),
           ).toBe(true)
         }
       }),

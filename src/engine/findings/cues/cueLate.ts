@@ -12,8 +12,8 @@ export function cueLate(facts: Facts): Finding[] {
   const changes = new Map(facts.cues.changes.map((change) => [change.block, change]))
   return facts.cues.lines.flatMap((line) => {
     const change = changes.get(line.block)
-    // Words for the very start of the ride have nothing before them to stand in.
-    if (line.moment !== 'announce' || change === undefined || line.change <= 0) return []
+    // Words for the very start of the ride have nothing before them to stand in, and words that open it start no earlier.
+    if (line.moment !== 'announce' || change === undefined || line.change <= 0 || line.from <= 0) return []
     const short = change.wordsEnd - line.lead
     if (short <= 1e-6) return []
     return [

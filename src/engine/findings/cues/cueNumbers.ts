@@ -34,15 +34,26 @@ function linesOf(mismatches: readonly (Mismatch & { line: number })[]): [line: n
 }
 
 function correction(facts: Facts, line: CueLine, mismatches: readonly Mismatch[]) {
-  const { set } = facts.blocks[line.block]!
-  // One text is spoken in every round: what is left to do differs from round to round and is counted down by itself.
-  const counted = set !== undefined && set.set.rounds > 1 && mismatches.some(({ claim }) => claim.about === 'left')
-  if (counted)
-    return cueFix(facts, line, 'Take the count out of the words', `Took the count out of ${sayCue(line)}`, {
-      text: without(line, mismatches),
+  const apart = mismatches.filter((mismatch) => differsByRound(facts, line, mismatch))
+  if (apart.length > 0) {
+    const what = apart.every(({ claim }) => claim.about === 'left') ? 'count' : 'number'
+    return cueFix(facts, line, `Take the ${what} out of the words`, `Took the ${what} out of ${sayCue(line)}`, {
+      text: without(line, apart),
     })
+  }
   const text = corrected(line.cue.text, mismatches)
   return cueFix(facts, line, `Say “${text}”`, `Corrected ${sayCue(line)}`, { text })
+}
+
+/** One text is spoken in every round: what is left to do is counted down by itself, and a call that builds up is another one each time. */
+function differsByRound({ blocks, cues }: Facts, { block, cue }: CueLine, { claim, planned }: Mismatch): boolean {
+  const { set } = blocks[block]!
+  if (set === undefined || set.set.rounds < 2) return false
+  if (claim.about === 'left') return true
+  const rounds = cues.lines.flatMap((line, index) => (line.cue.id === cue.id ? [index] : []))
+  return rounds.some(
+    (round) => !cues.mismatches.some((one) => one.line === round && one.claim.from === claim.from && one.planned === planned),
+  )
 }
 
 /** The text without the claims, its sentences closed up. */

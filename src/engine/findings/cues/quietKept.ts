@@ -1,3 +1,4 @@
+import { roomFrom } from '#engine/cues/cueRoom.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Stretch } from '#engine/cues/talk.ts'
 import { overlap } from '#engine/cues/talk.ts'
@@ -34,6 +35,6 @@ function beforeQuiet(facts: Facts, line: CueLine, quiet: Stretch): Fix | undefin
   const end = line.change - counts * beat
   const moved = { from: end - (line.to - line.from), to: end }
   const free = facts.cues.lines.every((other) => other === line || overlap(other, moved) === 0)
-  const allowed = moved.from >= 0 && facts.cues.quiet.every((stretch) => overlap(stretch, moved) === 0)
+  const allowed = moved.from >= (roomFrom(facts.blocks, line) ?? 0) && facts.cues.quiet.every((stretch) => overlap(stretch, moved) === 0)
   return free && allowed ? leadFix(facts, line, counts) : undefined
 }

@@ -1,6 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
-import { fix, inQuotes } from '#engine/findings/finding.ts'
+import { fix, inQuotes, playsOf } from '#engine/findings/finding.ts'
 import { amountOfKnob } from '#engine/findings/sizes.ts'
+import { totalRoom } from '#engine/findings/totalRoom.ts'
 import { applyCall } from '#engine/ledger/applyCall.ts'
 import type { Fix, LedgerState } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
@@ -13,7 +14,7 @@ export type Excess = (before: LedgerState, after: LedgerState) => KnobSteps
 
 /**
  * Makes a played block's call arrive at another nominal total, or as near as the knob goes: "Add ¾ turn". Undefined where it
- * is there already, is all off, or where the other rounds of its set would stay as far past the
+ * is there already, is all off, would be lighter than another rule lets it be, or where the other rounds of its set would stay as far past the
  * rule's line as before.
  */
 export function resistanceFix(facts: Facts, index: number, wanted: KnobSteps, excess?: Excess): Fix | undefined {
@@ -23,6 +24,8 @@ export function resistanceFix(facts: Facts, index: number, wanted: KnobSteps, ex
   const steps = target - ledger.after.nominal
   const call = landingCall(facts, index, target)
   if (steps === 0 || !call) return undefined
+  if (steps < 0 && playsOf(facts, facts.blocks[index]!).some((one) => one.ledger.after.nominal + steps < totalRoom(facts, one).least.total))
+    return undefined
   if (excess && set && set.set.rounds > 1 && worstRound(facts, index, call, excess) >= excess(ledger.before, ledger.after)) return undefined
   const size = amountOfKnob(Math.abs(steps), facts.ride.bike)
   const here = inQuotes(block)
