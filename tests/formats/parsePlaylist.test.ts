@@ -63,6 +63,21 @@ describe('a line of a playlist', () => {
   ])('is read as far as it goes: %s', (line, song) => expect(only(line)).toEqual(song))
 
   it.each([
+    ['The Odd Socks – Lamp – Long Mix 5:00', { title: 'Lamp – Long Mix', artist: 'The Odd Socks', lengthSeconds: 300 }],
+    ['The Odd Socks, Hello, Moon, 4:10', { title: 'Hello, Moon', artist: 'The Odd Socks', lengthSeconds: 250 }],
+    ['The Odd Socks\tPaper Lanterns\t3:45\t128', { title: 'Paper Lanterns', artist: 'The Odd Socks', lengthSeconds: 225, bpm: 128 }],
+    ['Paper Lanterns 3:45', { title: 'Paper Lanterns', lengthSeconds: 225 }],
+  ])('may begin with the artist: %s', (line, song) => expect(parsePlaylist(line, 'artist').songs).toEqual([song]))
+
+  it('says whether the order alone told titles from artists', () => {
+    expect(parsePlaylist('Paper Lanterns – The Odd Socks').guessed).toBe(true)
+    expect(parsePlaylist('Paper Lanterns 3:45').guessed).toBeUndefined()
+    const table = 'Artist,Title\nThe Odd Socks,Paper Lanterns'
+    expect(parsePlaylist(table).guessed).toBeUndefined()
+    expect(parsePlaylist(table, 'artist').songs).toEqual(parsePlaylist(table).songs)
+  })
+
+  it.each([
     ['3:45', 'no title'],
     ['128 bpm', 'no title'],
     ['– – –', 'no title'],

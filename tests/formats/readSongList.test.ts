@@ -29,6 +29,25 @@ describe('a list of songs', () => {
     expect(problems).toEqual([{ line: 3, text: 'a track without a title', sentence: 'This line has no title.' }])
   })
 
+  it('is read to its limits, and says where they are', () => {
+    const tracks = readSongList(`<playlist>${'<track><title>a</title></track>'.repeat(2_003)}</playlist>`)
+    expect([tracks.songs.length, tracks.problems]).toEqual([
+      2_000,
+      [{ line: 2_001, text: 'the tracks from here on', sentence: 'Only the first 2000 tracks were read.' }],
+    ])
+    const lines = readSongList(`#EXTM3U\n${'#EXTINF:200,a\n'.repeat(6_001)}`)
+    expect([lines.songs.length, lines.problems.at(-1)?.sentence]).toEqual([5_999, 'Only the first 6000 lines were read.'])
+  })
+
+  it('takes no length no song has, and no address for a song however long it is', () => {
+    const address = `https://example.org/${'x'.repeat(3_000)}`
+    const read = readSongList(`#EXTM3U\n#EXTINF:99999,Endless\n${address}\n#EXTINF:200,Quay\n${address}\n#NOTE ${'y'.repeat(3_000)}\n`)
+    expect(read.songs).toEqual([{ title: 'Quay', lengthSeconds: 200 }])
+    expect(read.problems.map(({ line, sentence }) => [line, sentence])).toEqual([
+      [2, 'A song lasts from 1 second to 6 hours; 99999 s does not.'],
+    ])
+  })
+
   it('is read from M3U, with and without the extended lines', () => {
     const text =
       '\ufeff#EXTM3U\r\n#PLAYLIST:Tuesday\r\n#EXTINF:215,Nine Tin Kites - Brickworks Elevator\r\nC:\\music\\01.mp3\r\n#EXTINF:-1 tvg-id="x",Only a Title\r\nhttp://example.org/2\r\n03%20Salt%20Lantern%20-%20Low%20Tide.ogg\r\n'

@@ -1,4 +1,5 @@
 import { insertSections } from '#plan/commands/insertSections.ts'
+import { LIMITS } from '#plan/schema.ts'
 import { sectionsFromSongs } from '#plan/sectionsFromSongs.ts'
 import { forRide, type ShelfSong } from '#plan/shelfSong.ts'
 import { plural } from '#plan/words.ts'
@@ -14,6 +15,7 @@ export function ChosenSongs({ chosen, onNone }: { chosen: readonly ShelfSong[]; 
   const ride = useApp((state) => (state.received ? null : state.ride))
   if (chosen.length === 0) return <p className="shelf-quiet">Tick songs, in the order they are to be played, to make a ride of them.</p>
 
+  const room = LIMITS.sections - (ride?.sections.length ?? 0)
   const songs = () => chosen.map((kept) => forRide(kept, store.getState().newId))
   const begin = () => store.getState().openRide(rideOfSongs(songs(), store.getState().newId))
   const add = () => {
@@ -28,17 +30,23 @@ export function ChosenSongs({ chosen, onNone }: { chosen: readonly ShelfSong[]; 
       <p>
         <b>{plural(chosen.length, 'song')}</b> chosen, {formatClock(Math.round(playedSeconds(chosen.map(({ song }) => song))))}
       </p>
-      <Button tone="solid" onClick={begin}>
+      <Button tone="solid" disabled={chosen.length > LIMITS.sections} onClick={begin}>
         new ride of {chosen.length === 1 ? 'it' : 'these'}
       </Button>
       {ride && (
-        <Button tone="action" onClick={add}>
+        <Button tone="action" disabled={chosen.length > room} onClick={add}>
           add to “{ride.title || 'untitled ride'}”
         </Button>
       )}
       <Button tone="quiet" onClick={onNone}>
         choose none
       </Button>
+      {(chosen.length > LIMITS.sections || (ride && chosen.length > room)) && (
+        <p>
+          A ride holds at most {LIMITS.sections} songs
+          {ride && chosen.length <= LIMITS.sections && `; “${ride.title || 'untitled ride'}” has room for ${Math.max(0, room)}`}.
+        </p>
+      )}
     </section>
   )
 }

@@ -1,6 +1,7 @@
 import { type FormEvent, useCallback, useId, useMemo, useRef, useState } from 'react'
 import { DEFAULT_BIKE, DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
 import type { Bike, Level } from '#plan/model.ts'
+import { LIMITS } from '#plan/schema.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { useApp } from '#store/useApp.ts'
 import { useDroppedList } from '#store/useDroppedList.ts'
@@ -9,7 +10,7 @@ import { Segmented } from '#ui/Segmented.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 import { PlaylistTable } from './PlaylistTable.tsx'
-import { playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
+import { type FirstOfLine, playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
 import { SlotField } from './SlotField.tsx'
 
 /** What a new ride is made of; without songs it is a blank slot. */
@@ -29,6 +30,10 @@ interface Props {
 const LEVELS = (['beginner', 'mixed', 'advanced'] as const).map((value) => ({ value, label: value }))
 /** As many characters as a title may have in the document. */
 const LONGEST_TITLE = 300
+const FIRST = [
+  { value: 'title', label: 'the title' },
+  { value: 'artist', label: 'the artist' },
+] as const
 const NO_LINES: ReadonlySet<number> = new Set()
 const EXAMPLE = 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Ferry, 4:10, 96\nNight Market 3:05'
 
@@ -44,11 +49,12 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const [bikeChosen, setBikeChosen] = useState<string | null>(null)
   const { bike, value: bikeShown } = bikes.find(({ value }) => value === bikeChosen) ?? bikes[0]!
   const [text, setText] = useState('')
+  const [first, setFirst] = useState<FirstOfLine>('title')
   const [openLines, setOpenLines] = useState(NO_LINES)
   const form = useRef<HTMLFormElement>(null)
   const afterDrawing = useAfterDrawing()
   const id = useId()
-  const reading = useMemo(() => readPlaylist(text), [readPlaylist, text])
+  const reading = useMemo(() => readPlaylist(text, first), [readPlaylist, text, first])
   const rows = playlistRows(text, reading, openLines)
   const { songs, problems } = reading
 
@@ -73,7 +79,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const create = (event: FormEvent) => {
     event.preventDefault()
     if (slotMinutes === null) focusOn('.start-slot-other input')
-    else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs })
+    else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs: songs.slice(0, LIMITS.sections) })
   }
 
   return (
@@ -121,6 +127,7 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
           where those you tick make a ride.
         </p>
       </div>
+      {reading.guessed && <Segmented label="each line begins with" value={first} choices={FIRST} onChange={setFirst} />}
       {rows.length > 0 && (
         <PlaylistTable rows={rows} open={openLines} slotMinutes={slotMinutes ?? DEFAULT_SLOT} onLine={writeLine} onLineDone={closeLine} />
       )}
@@ -128,6 +135,11 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
         <Button tone="solid" type="submit">
           {goWords(songs.length)}
         </Button>
+        {songs.length > LIMITS.sections && (
+          <span className="start-hint">
+            A ride holds at most {LIMITS.sections}; as a list all of them can go to your songs, to choose from.
+          </span>
+        )}
         {songs.length > 0 && problems.length > 0 && (
           <span className="start-hint">{problems.length === 1 ? 'One line is' : `${problems.length} lines are`} left out.</span>
         )}
@@ -147,5 +159,6 @@ function useBikes(): readonly (Choice<string> & { bike: Bike })[] {
 
 function goWords(songs: number): string {
   if (songs === 0) return 'start with a blank slot'
+  if (songs > LIMITS.sections) return `make a ride of the first ${LIMITS.sections} of ${songs} songs`
   return songs === 1 ? 'make a ride of this song' : `make a ride of ${songs} songs`
 }

@@ -7,11 +7,16 @@ export interface PlaylistReading {
   songLines: number[]
   /** Lines are numbers of entries: the text has no line of its own for each. */
   numbered?: true
+  /** Nothing but their order told titles from artists. */
+  guessed?: true
   problems: { line: number; text: string; sentence: string }[]
 }
 
+/** What a pasted line begins with. */
+export type FirstOfLine = 'title' | 'artist'
+
 /** Reads a pasted playlist; the app supplies it. */
-export type ReadPlaylist = (text: string) => PlaylistReading
+export type ReadPlaylist = (text: string, first: FirstOfLine) => PlaylistReading
 
 /** One line of the table under the paste: the song on it, or why there is none. */
 export interface PlaylistRow {

@@ -10,5 +10,6 @@ export const ABOUT_LINE = {
   unreadLength: (length: string) => `“${length}” is not a length; write minutes and seconds, 3:45.`,
   tempo: (tempo: string) => `A tempo lies between 20 and 400 beats a minute; ${tempo} does not.`,
   unreadTempo: (tempo: string) => `“${tempo}” is not a tempo; write beats a minute, 128.`,
+  tooMuchTracks: (most: number) => `Only the first ${most} tracks were read.`,
   tooMuch: (most: number) => `Only the first ${most} lines were read.`,
 }

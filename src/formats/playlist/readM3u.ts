@@ -20,18 +20,17 @@ const LONGEST_LINE = 1_000
 export function readM3u(text: string): Playlist {
   const playlist: Playlist = { songs: [], songLines: [], problems: [] }
   let told = false
-  for (const [index, raw] of text
-    .split(/\r\n|[\n\r]/)
-    .slice(0, MOST_LINES)
-    .entries()) {
+  const lines = text.split(/\r\n|[\n\r]/)
+  for (const [index, raw] of lines.slice(0, MOST_LINES).entries()) {
     // One space for many: patterns that look for an end among spaces try each of them.
     const line = raw
       .slice(0, 2 * LONGEST_LINE)
       .replace(/[\s\ufeff]+/g, ' ')
       .trim()
-    if (line.length > LONGEST_LINE) {
+    const isInfo = /^#EXTINF:/i.test(line)
+    if (line.length > LONGEST_LINE && (isInfo || !(told || line.startsWith('#')))) {
       playlist.problems.push({ line: index + 1, text: line, sentence: ABOUT_LINE.longTitle })
-      told = line.startsWith('#')
+      told = isInfo
       continue
     }
     const info = /^#EXTINF:\s*(-?\d+(?:\.\d+)?)[^,]*,\s*(.*)$/i.exec(line)
@@ -40,6 +39,12 @@ export function readM3u(text: string): Playlist {
     else if (line !== '' && !line.startsWith('#') && !told) add(playlist, index + 1, line, nameOf(line))
     told = info !== null || (told && line.startsWith('#'))
   }
+  if (lines.slice(MOST_LINES).some((line) => line.trim() !== ''))
+    playlist.problems.push({
+      line: MOST_LINES + 1,
+      text: lines[MOST_LINES]!.slice(0, LONGEST_LINE),
+      sentence: ABOUT_LINE.tooMuch(MOST_LINES),
+    })
   return playlist
 }
 

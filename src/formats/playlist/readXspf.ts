@@ -1,4 +1,5 @@
 import type { Playlist } from '#formats/parsePlaylist.ts'
+import { ABOUT_LINE } from './messages.ts'
 import { finished } from './songReading.ts'
 import { elementsOf, fromFirstElement, stretches, withoutComments } from './xmlText.ts'
 
@@ -7,6 +8,8 @@ export const isXspf = (text: string): boolean => /^<(?:\w{1,40}:)?playlist\b/i.t
 
 /** Longest file looked at, in characters. */
 const LONGEST = 4_000_000
+/** Most tracks read; more than a year of classes. */
+const MOST_TRACKS = 2_000
 
 /**
  * Reads an XSPF playlist: title, creator and duration (milliseconds) of each track. Everything
@@ -19,6 +22,10 @@ export function readXspf(text: string): Playlist {
   let number = 0
   for (const track of elementsOf(withoutComments(text.slice(0, LONGEST)), 'track')) {
     number++
+    if (number > MOST_TRACKS) {
+      playlist.problems.push({ line: number, text: 'the tracks from here on', sentence: ABOUT_LINE.tooMuchTracks(MOST_TRACKS) })
+      break
+    }
     const title = elementOf(track, 'title') ?? ''
     const duration = Number(elementOf(track, 'duration') ?? 0)
     const seconds = Number.isFinite(duration) && duration > 0 ? duration / 1000 : undefined

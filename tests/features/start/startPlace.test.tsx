@@ -8,8 +8,10 @@ import { readSongList } from '#formats/readSongList.ts'
 import { countsOf } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Ride } from '#plan/model.ts'
+import { parseRide } from '#plan/parseRide.ts'
 import { profileOfBike } from '#plan/profile.ts'
 import type { SavedRide } from '#plan/savedRide.ts'
+import { LIMITS } from '#plan/schema.ts'
 import type { RideShelf } from '#store/ports.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
@@ -66,6 +68,21 @@ describe('the bike of a new ride', () => {
     expect((page.find('select', 'bike') as HTMLSelectElement).selectedOptions[0]?.textContent).toBe('the barn')
     submit()
     expect(state().ride?.bike).toMatchObject({ id: 'barn', base: 3 })
+  })
+})
+
+describe('a list longer than a ride can be', () => {
+  it('makes a ride of its beginning, which can be opened again, and says so', async () => {
+    const { state } = await open()
+    page.type(
+      page.find('textarea', 'playlist'),
+      Array.from({ length: LIMITS.sections + 20 }, (_, i) => `Song ${i + 1}, 3:00, 120`).join('\n'),
+    )
+    expect(page.text()).toContain(`A ride holds at most ${LIMITS.sections}`)
+    page.find('button', `make a ride of the first ${LIMITS.sections} of ${LIMITS.sections + 20} songs`)
+    submit()
+    expect(state().ride?.sections).toHaveLength(LIMITS.sections)
+    expect(parseRide(state().ride).ok).toBe(true)
   })
 })
 
