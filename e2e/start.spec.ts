@@ -54,6 +54,18 @@ test('a pasted playlist becomes sections to fill, after a line that was not unde
   await expect(page.getByText('Night Market').first()).toBeVisible()
 })
 
+test('a playlist whose lines begin with the artist is turned round in one press', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByLabel('playlist').fill('Night Market 3:05')
+  await expect(page.getByRole('table')).toContainText('Night Market')
+  await expect(page.getByText('the artist', { exact: true })).toHaveCount(0)
+  await page.getByLabel('playlist').fill('The Odd Hours – Paper Lanterns – 3:42 – 128 bpm')
+  await page.getByText('the artist', { exact: true }).click()
+  await expect(page.getByRole('table').getByRole('row', { name: 'Paper Lanterns The Odd Hours' })).toBeVisible()
+  await page.getByRole('button', { name: 'make a ride of this song' }).click()
+  await expect(page.locator('.song-head')).toContainText('1. Paper Lanterns')
+})
+
 test('a file saved from one ride opens on another machine; over a changed ride it is shown read-only', async ({ page, secondProfile }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()

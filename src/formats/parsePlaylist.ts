@@ -1,7 +1,7 @@
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { ABOUT_LINE } from './playlist/messages.ts'
 import { type Header, readHeader } from './playlist/readHeader.ts'
-import { songOfLine } from './playlist/songOfLine.ts'
+import { type FirstOfLine, songOfLine } from './playlist/songOfLine.ts'
 import { songOfRow } from './playlist/songOfRow.ts'
 
 /** A line that did not become a song; lines count from 1. */
@@ -17,6 +17,8 @@ export interface Playlist {
   songLines: number[]
   /** Lines are numbers of entries: the text has no line of its own for each. */
   numbered?: true
+  /** Nothing but their order told titles from artists: `first` may turn them round. */
+  guessed?: true
   problems: LineProblem[]
 }
 
@@ -30,30 +32,31 @@ const LONGEST_LINE = 1_000
  * Reads a pasted playlist: one song a line with title, artist, length and tempo, as people
  * and players write them, or a table with named columns (see `songOfLine`, `readHeader`).
  *
+ * @param first what a line without named columns begins with
  * @returns the songs in their order, lengths in seconds and tempi in beats a minute where
  *   given, and a problem for every line that is neither empty nor a song nor the header.
  *   Never throws.
  */
-export function parsePlaylist(text: string): Playlist {
+export function parsePlaylist(text: string, first: FirstOfLine = 'title'): Playlist {
   const playlist: Playlist = { songs: [], songLines: [], problems: [] }
   const lines = text.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
-  const first = lines.findIndex((line) => line !== '')
-  const header = first >= 0 && lines[first]!.length <= LONGEST_LINE ? readHeader(lines[first]!) : undefined
+  const top = lines.findIndex((line) => line !== '')
+  const header = top >= 0 && lines[top]!.length <= LONGEST_LINE ? readHeader(lines[top]!) : undefined
   for (const [i, line] of lines.entries()) {
-    if (line === '' || (header && i === first)) continue
-    if (i < MOST_LINES) readLine(line, i + 1, header, playlist)
+    if (line === '' || (header && i === top)) continue
+    if (i < MOST_LINES) readLine(line, i + 1, header ?? first, playlist)
     else playlist.problems.push({ line: i + 1, text: line.slice(0, LONGEST_LINE), sentence: ABOUT_LINE.tooMuch(MOST_LINES) })
   }
-  return playlist
+  return !header && playlist.songs.some(({ artist }) => artist !== undefined) ? { ...playlist, guessed: true } : playlist
 }
 
-function readLine(text: string, line: number, header: Header | undefined, { songs, songLines, problems }: Playlist): void {
+function readLine(text: string, line: number, columns: Header | FirstOfLine, { songs, songLines, problems }: Playlist): void {
   const reading =
     text.length > LONGEST_LINE
       ? { ok: false as const, sentence: ABOUT_LINE.longTitle }
-      : header
-        ? songOfRow(text, header)
-        : songOfLine(text)
+      : typeof columns === 'string'
+        ? songOfLine(text, columns)
+        : songOfRow(text, columns)
   if (!reading.ok) {
     problems.push({ line, text, sentence: reading.sentence })
     return
