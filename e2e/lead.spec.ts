@@ -309,6 +309,11 @@ test.describe('by touch', () => {
         'nextTime',
       ])
         await expect(slot(page, name), name).toBeInViewport({ ratio: 0.85 })
+      // Run over, it is over all the same: nothing is said of cuts any more.
+      await pass(page, 2500)
+      await expect(slot(page, 'name')).toHaveText('That was the class')
+      await expect(page.getByRole('button', { name: 'end the class' })).toBeInViewport({ ratio: 0.99 })
+      await expect(page.locator('.lead')).not.toContainText('nothing that may go')
     })
   }
 })

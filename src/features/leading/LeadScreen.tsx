@@ -90,7 +90,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
       {proposals.shown ? (
         <ProposalBar proposal={proposals.shown} said={said} more={proposals.more} onTake={press.cut} onOther={proposals.other} />
       ) : (
-        <p className="lead-said">{said || proposals.none}</p>
+        <p className="lead-said">{said || (place.finished ? '' : proposals.none)}</p>
       )}
       <LeadControls
         held={led.led.hold !== undefined}

@@ -35,7 +35,7 @@ describe('the screen', () => {
       songEight: 'eight 8 of 76',
       round: '',
       name: 'Standing run',
-      meta: 'Left foot on the one\u00a0· standing, hands wide\u00a0· effort 7',
+      meta: 'Left foot on the one\u00a0· standing, hands\u00a0wide\u00a0· effort\u00a07',
       resistanceLabel: 'turns · +¾',
       resistance: '1½',
       cadenceLabel: 'cadence',

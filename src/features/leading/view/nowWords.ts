@@ -101,17 +101,17 @@ const POSTURES: Record<Posture, string> = { standing: 'standing', seated: 'seate
 function metaOf({ block, foot }: PlayedBlock): string {
   const { from, to } = block.effort
   const effort = from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`
-  const hands = block.posture === 'offBike' ? '' : `, hands ${block.hands}`
+  const hands = block.posture === 'offBike' ? '' : `, hands\u00a0${block.hands}`
   return capital(
     [
       foot && `${foot} foot on the one`,
       `${POSTURES[block.posture]}${hands}`,
-      `effort ${effort}`,
+      `effort\u00a0${effort}`,
       block.allOut && 'all out',
       block.water && 'water',
     ]
       .filter(Boolean)
-      // The dot stays at the end of a line.
+      // The dot stays at the end of a line, and a number with its word.
       .join('\u00a0· '),
   )
 }
