@@ -1,6 +1,5 @@
 import { isBackup } from '#plan/backup.ts'
 import { contentRevision } from '#plan/contentRevision.ts'
-import { ownRideOf } from '#plan/merge/findBase.ts'
 import { descendedFrom, editionOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
@@ -40,7 +39,7 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
   const { ride } = parsed
   const own = state.ride?.id === ride.id ? state.ride : await savedRide(ride.id, shelf)
   if (own && contentRevision(own) === contentRevision(ride)) return state.openRide(own)
-  const related = own ?? (await relatedRide(ride, store, shelf))
+  const related = own ?? (await state.ownRideFor(ride))
   if (!related) return adopt(ride, store)
   state.receiveRide(ride)
   state.notify({
@@ -53,19 +52,6 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
 function adopt(ride: Ride, store: AppStore): void {
   store.getState().openRide(descendedFrom(ride, [editionOf(ride)]))
   void store.getState().noteReceived(ride, ride.id)
-}
-
-/** A ride of one's own that the file is another state of, under another id. */
-async function relatedRide(ride: Ride, store: AppStore, shelf: RideShelf | null) {
-  const listed = (await shelf?.list().catch(() => [])) ?? []
-  const { ride: open, refreshVersions } = store.getState()
-  const own = [...(open ? [open] : []), ...listed.filter(({ problem }) => !problem)]
-  const id = ownRideOf(
-    ride,
-    own.map((each) => each.id),
-    await refreshVersions(),
-  )
-  return own.find((each) => each.id === id)
 }
 
 async function savedRide(id: string, shelf: RideShelf | null) {

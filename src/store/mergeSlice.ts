@@ -1,5 +1,5 @@
 import type { Choices, Side } from '#plan/merge/difference.ts'
-import { findBase, ownRideOf } from '#plan/merge/findBase.ts'
+import { findBase, isMadeFrom, ownRideOf } from '#plan/merge/findBase.ts'
 import { mergedWith } from '#plan/merge/lineage.ts'
 import { type Merge, mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Ride } from '#plan/model.ts'
@@ -22,6 +22,8 @@ export interface MergeSlice {
   ownRide: { id: string; title: string } | null
   merging: Merging | null
 
+  /** The ride of one's own that another belongs to; null where there is none. */
+  ownRideFor: (theirs: Ride) => Promise<{ id: string; title: string } | null>
   /** Looks for the ride of one's own that the received one belongs to. */
   findOwnRide: () => Promise<void>
   /** Puts the received ride beside one's own. Nothing is changed by it. */
@@ -63,15 +65,26 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
     ownRide: null,
     merging: null,
 
-    findOwnRide: async () => {
-      const { received, ride } = get()
-      set({ ownRide: null })
-      if (!received) return
+    ownRideFor: async (theirs) => {
+      const { ride } = get()
       const listed = (await shelf?.list().catch(() => [])) ?? []
       const titles = new Map(listed.filter(({ problem }) => !problem).map(({ id, title }) => [id, title]))
       if (ride) titles.set(ride.id, ride.title)
-      const id = ownRideOf(received.ride, [...titles.keys()], await get().refreshVersions())
-      if (get().received === received) set({ ownRide: id === undefined ? null : { id, title: titles.get(id)! } })
+      const known = ownRideOf(theirs, ride ? [ride.id, ...titles.keys()] : [...titles.keys()], await get().refreshVersions())
+      if (known !== undefined) return { id: known, title: titles.get(known)! }
+      for (const [id, title] of titles) {
+        const mine = await own(id)
+        if (mine && isMadeFrom(mine, theirs)) return { id, title }
+      }
+      return null
+    },
+
+    findOwnRide: async () => {
+      const { received, ownRideFor } = get()
+      set({ ownRide: null })
+      if (!received) return
+      const ownRide = await ownRideFor(received.ride)
+      if (get().received === received) set({ ownRide })
     },
 
     startMerge: async () => {

@@ -71,6 +71,20 @@ describe('a ride that comes back', () => {
     expect(ann!.state().ownRide).toBeNull()
   })
 
+  it('is known by the ride itself where its versions were deleted, and compared without a base, which is said', async () => {
+    for (const id of [...ben!.versions.keys()]) await ben!.state().removeVersion(id)
+    ben!.rides.set(ben!.state().ride!.id, ben!.state().ride!)
+    // Also while it is not the one that is open.
+    ben!.state().closeRide()
+    work(ann!, label('a', 'ann'))
+    await open(ben!, await send(ann!))
+    expect(ben!.state().ownRide?.title).toBe('small ride')
+    await ben!.state().startMerge()
+    expect(ben!.state().merging).toMatchObject({ base: null, merge: { based: false, conflicts: [{ id: 'b a label' }] } })
+    await open(ben!, encodeLink({ ...smallRide(), id: 'strange', title: 'of strangers' }))
+    expect(ben!.state().ownRide).toBeNull()
+  })
+
   it('is taken as one step that can be undone, what was chosen and what was mine in it', async () => {
     work(ben!, label('a', 'ben'))
     work(ben!, label('b', 'ben too'))

@@ -25,6 +25,12 @@ export function ownRideOf(theirs: Ride, own: readonly string[], heads: readonly 
   return candidates.find((id) => id !== undefined && own.includes(id))
 }
 
+/** Whether a ride of one's own says itself that one that came in belongs to it, where no version tells any more: it is a copy of it, or was made from an edition of it. */
+export function isMadeFrom(mine: Ride, theirs: Ride): boolean {
+  const lineage = new Set(lineageOf(theirs))
+  return mine.parent?.rideId === theirs.id || (mine.ancestors ?? []).some((edition) => lineage.has(edition))
+}
+
 /**
  * The latest edition a ride of one's own and one that came in have in common, as far as it is
  * still kept. Where their lineages do not reach far enough back, it is what last came in of
