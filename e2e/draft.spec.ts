@@ -245,8 +245,8 @@ test('what is dragged hangs beside the pointer all the way, and pulling an edge 
 
 test('a finding leads to its place, shows its repair while pointed at, and the repair takes it away', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
-  const row = page.locator('.findings li').filter({ hasText: '27 s of recovery' })
-  await row.getByRole('button', { name: '5:22' }).click()
+  const row = page.locator('.findings li').filter({ hasText: '15 s of recovery' }).filter({ hasText: '4:09' })
+  await row.getByRole('button', { name: '4:09' }).click()
   await expect(page.locator('[data-block-id][data-selected]')).toBeInViewport()
   const path = await pathOf(asked(page))
   const repair = row.getByRole('button', { name: /Extend/ })
@@ -279,15 +279,16 @@ test('a finding far down the list leads back up to the stage, beside the panel a
   await expect(stage).toBeInViewport({ ratio: 0.95 })
 })
 
-test('hands that have no room beside a block’s length are left out, not cut', async ({ page }) => {
-  await openDemo(page, /^Ridge and Return/)
-  await expect(block(page, 's2b2').locator('.block-facts')).toBeVisible()
+test('what has no room beside a block’s leader or length is left out, not cut', async ({ page }) => {
+  await page.setViewportSize({ width: 768, height: 1024 })
+  await openDemo(page, /^Twenty-Minute Spark/)
+  await expect(block(page, 's1b2').locator('.block-facts')).toBeVisible()
   const seen = await page.locator('.block-facts').evaluateAll((all) =>
     all.flatMap((facts) => {
       const line = facts.getBoundingClientRect()
-      return [...facts.children].slice(1).map((hands) => {
-        const { top, right } = hands.getBoundingClientRect()
-        return top >= line.bottom - 1 ? 'left out' : right <= line.right && hands.scrollWidth <= hands.clientWidth ? 'whole' : 'cut'
+      return [...facts.children].slice(1).map((fact) => {
+        const { top, right } = fact.getBoundingClientRect()
+        return top >= line.bottom - 1 ? 'left out' : right <= line.right && fact.scrollWidth <= fact.clientWidth ? 'whole' : 'cut'
       })
     }),
   )

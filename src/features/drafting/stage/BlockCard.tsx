@@ -130,8 +130,18 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
         {room === 'words' && (
           <>
             <p className="block-facts">
+              {leader && (
+                <span>
+                  <b className="block-leader">{leader}</b>&nbsp;
+                </span>
+              )}
+              {shaky && (
+                <span>
+                  <b>shaky</b>&nbsp;
+                </span>
+              )}
               <span>
-                {leader && <b className="block-leader">{leader}</b>} {shaky && <b>shaky · </b>}
+                {shaky && <>·&nbsp;</>}
                 {length}
               </span>
               {hands && <span>&nbsp;· hands {block.hands}</span>}
