@@ -152,6 +152,9 @@ test('a version is kept under a name, compared block by block, and restored as a
   await page.getByRole('link', { name: 'hand over' }).click()
   await page.getByRole('button', { name: 'compare before the class' }).click()
   await expect(page.getByRole('dialog')).toContainText('“long haul” was “seated climb”')
+  // Drawn as it is meant to be, although nothing came back to be merged since the page was opened.
+  await expect(page.getByRole('dialog').locator('.merging-row').first()).toHaveCSS('display', 'grid')
+  await expect(page.getByRole('dialog').locator('.merging-curve-line')).toHaveCSS('fill', 'none')
   expect(await barriers(page)).toEqual([])
   await page.getByRole('button', { name: 'close', exact: true }).click()
 

@@ -1,4 +1,5 @@
 import { formatClock } from '#units/formatClock.ts'
+import './changes.css'
 
 interface Props {
   at?: number | undefined

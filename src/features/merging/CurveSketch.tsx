@@ -1,5 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import './changes.css'
 
 interface Props {
   report: RideReport
