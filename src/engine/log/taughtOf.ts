@@ -4,6 +4,7 @@ import type { Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { TaughtBlock, TaughtClass, TaughtSection } from '#plan/taught.ts'
 import type { Day } from '#units/day.ts'
+import type { Seconds } from '#units/units.ts'
 
 /** What an entry says besides what the plan does. */
 export interface TaughtWhen {
@@ -21,8 +22,8 @@ export interface Planned {
 
 /**
  * A log entry made from the plan, to be put right where the class was another. Where the class was
- * led from the screen, what was led is the ride it became: sections that are missing in it were
- * skipped, those with other blocks changed, and lengths are as they were played.
+ * led from the screen, what was led is the ride it became: sections that are missing in it, or were
+ * left within ten seconds, were skipped, those with other blocks changed, and lengths are as they were played.
  */
 export function taughtOf(planned: Planned, when: TaughtWhen, led: Planned = planned): TaughtClass {
   const { ride, report } = planned
@@ -34,7 +35,7 @@ export function taughtOf(planned: Planned, when: TaughtWhen, led: Planned = plan
     room: ride.bike.name,
     slotMinutes: ride.slotMinutes,
     sections: ride.sections.map((section, index) =>
-      sectionOf({ ride, report }, index, led === planned ? undefined : ledSection(led, section.id)),
+      sectionOf({ ride, report }, index, led === planned ? undefined : ledSection(led, section.id, runOf(planned, index))),
     ),
   }
 }
@@ -44,10 +45,15 @@ interface SectionRun {
   seconds: number
 }
 
-/** What became of a section; null where it was skipped. */
-function ledSection({ ride, report }: Planned, id: string): SectionRun | null {
-  const index = ride.sections.findIndex((section) => section.id === id)
-  return index < 0 ? null : runOf({ ride, report }, index)
+/** Seconds within which a song that is left was not taught: it was the wrong one, or is skipped now that it plays (common practice). */
+const BARELY_BEGUN: Seconds = 10
+
+/** What became of a section; null where it was skipped, before it began or as soon as it had. */
+function ledSection(led: Planned, id: string, planned: SectionRun): SectionRun | null {
+  const index = led.ride.sections.findIndex((section) => section.id === id)
+  if (index < 0) return null
+  const run = runOf(led, index)
+  return run.seconds < Math.min(BARELY_BEGUN, planned.seconds / 2) ? null : run
 }
 
 function runOf({ report }: Planned, index: number): SectionRun {

@@ -67,6 +67,18 @@ describe('an entry from the plan', () => {
       taughtOf(spark, when('2026-11-25'), ledClass(spark, { ...log, events: [] })).sections.every(({ outcome }) => outcome === 'taught'),
     ).toBe(true)
   })
+
+  test('a song left as soon as it began was skipped, one left later was played', () => {
+    const second = spark.report.sections[1]!.one
+    const left = (after: number) => {
+      const led = ledClass(spark, { slotFrom: 0, startedAt: 0, events: [{ kind: 'skipSong', at: second + after }] })
+      return taughtOf(spark, when('2026-11-25'), led)
+    }
+    expect(left(4).sections[1]).toMatchObject({ outcome: 'skipped', seconds: 0 })
+    expect(patternOf(left(4)).songs.has(songKey(left(4).sections[1]!))).toBe(false)
+    expect(songsUsed([left(4)], '2026-11-25', '2026-11-25')).toHaveLength(5)
+    expect(left(60).sections[1]).toMatchObject({ outcome: 'changed', seconds: expect.closeTo(60, 2) })
+  })
 })
 
 describe('novelty (1 − Σ λʲ·shared ÷ Σ λʲ; common practice)', () => {
