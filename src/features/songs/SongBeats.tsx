@@ -48,12 +48,7 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
         label="tempo"
         value={grid ? formatTempo(tempoOf(grid)) : ''}
         placeholder="bpm, if you know it"
-        hint={
-          <>
-            <Octaves song={song} onChange={onChange} />
-            {grid && sayTempo(tempoOf(grid))}
-          </>
-        }
+        hint={<Octaves song={song} onChange={onChange} />}
         onCommit={setTempo}
       />
       <OnBeats song={song} onChange={onChange} />
@@ -116,6 +111,10 @@ function OnBeats({ song, onChange }: SongBeatsProps) {
         disabled={disabled}
         onChange={(strikes) => onChange({ ...song, strikesPerBeat: STRIKES.find((each) => `${each}` === strikes) ?? null })}
       />
+      {/* The line is there without words too: see above. */}
+      <p className="shelf-tempo-said" role="status">
+        {grid && sayTempo(tempoOf(grid))}
+      </p>
       <Field
         label="marks"
         rows={3}

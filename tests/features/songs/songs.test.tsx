@@ -55,6 +55,22 @@ describe('the songs place', () => {
   })
 })
 
+describe('a tempo few songs have', () => {
+  it('is asked about where a kept song is edited, on a line that is there before', async () => {
+    const shelf = shelfOf(kept('slow', { title: 'Slow', grid: gridOfTempo(40) }), kept('usual', { title: 'Usual', grid: gridOfTempo(120) }))
+    const store = createAppStore({ newId: countedIds(), shelf: null, songs: shelf })
+    await store.getState().refreshSongs()
+    page = rendered(store, <SongsPlace readList={readSongList} />)
+    await page.settle()
+    const said = () => document.querySelector('.shelf-tempo-said')?.textContent
+    page.press(page.find('button', 'edit Slow'))
+    expect(said()).toBe('40 is slower than songs are counted, 48 to 215 bpm; is it 80?')
+    page.press(page.find('button', 'leave it'))
+    page.press(page.find('button', 'edit Usual'))
+    expect(said()).toBe('')
+  })
+})
+
 const heardAs = (print: string, title: string) => heardFile(title, print)
 
 describe('files on their way to the shelf', () => {
