@@ -18,6 +18,7 @@ import { shapeOfRide } from './shape/shapeOfRide.ts'
 import { openSections, standingRuns } from './shape/standingRuns.ts'
 import { strainCurve } from './shape/strainCurve.ts'
 import { totalUp } from './shape/totalUp.ts'
+import { isUnplanned } from './timeline/isUnplanned.ts'
 import { layTimeline } from './timeline/layTimeline.ts'
 
 /**
@@ -33,7 +34,7 @@ export function computeRide(ride: Ride): RideReport {
   const lines = effortLines(timeline.blocks)
   const standing = standingRuns(timeline.blocks, openSections(timeline.sections))
   const sections = reportSections(ride, timeline, ledger, blocks)
-  const strain = strainCurve(lines, timeline.total, rules)
+  const strain = strainCurve(lines, timeline.total, rules, timeline.spans.filter(isUnplanned))
   const totals = totalUp(ride, timeline, lines, ledger, standing, rules)
   const recovery = findBouts(lines, ride.level, rules)
   const cues = reportCues(ride, blocks, sections, strain, ledger, rules)

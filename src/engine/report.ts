@@ -163,6 +163,8 @@ export interface Totals {
   slot: Seconds
   /** slot − total; negative when the slot is overrun. */
   slack: Seconds
+  /** Time of which the plan does not say what riders do: open tails and open songs. No estimate counts it. */
+  unplanned: Seconds
   workSeconds: Seconds
   easySeconds: Seconds
   ratio: number | null
@@ -197,11 +199,11 @@ export interface Curves {
 /**
  * Exponential pieces: value(t) = target(t) + (start − targetFrom) e^(−(t−from)/tau), target
  * straight from targetFrom to targetTo. Under a ramp of effort the target is that ramp delayed
- * by tau, which is the exact solution. Pieces adjoin from 0 to the end of the ride; read them
+ * by tau, which is the exact solution. Where nothing is planned a piece is held. Pieces adjoin from 0 to the end of the ride; read them
  * with `strainAt` (engine/shape/strainCurve.ts).
  */
 export interface StrainCurve {
-  pieces: { from: Seconds; to: Seconds; start: number; targetFrom: number; targetTo: number; tau: Seconds }[]
+  pieces: { from: Seconds; to: Seconds; start: number; targetFrom: number; targetTo: number; tau: Seconds; held?: true }[]
   maximum: { at: Seconds; value: number }
 }
 

@@ -8,19 +8,21 @@ import { reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { heartCurve } from '#engine/response/heartCurve.ts'
 import { maximumOf } from '#engine/response/heartMaximum.ts'
 import { secondsByClass } from '#engine/response/minutesByClass.ts'
+import { isUnplanned } from '#engine/timeline/isUnplanned.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
 import type { Ride, Rider } from '#plan/model.ts'
 
 /** The riders a class is modelled for: its own, or the three default ones. */
 export const ridersOf = (ride: Pick<Ride, 'riders'>): readonly Rider[] => (ride.riders?.length ? ride.riders : DEFAULT_RIDERS)
 
-/** Demand, response, reserve and energy of every modelled rider. Cost: linear in spans and riders. */
+/** Demand, response, reserve and energy of every modelled rider, of what is planned. Cost: linear in spans and riders. */
 export function reportRiders(ride: Ride, spans: readonly Span[], blocks: readonly PlayedBlock[], rules: Constants): RiderReport[] {
   const riders = ridersOf(ride)
   const reference = referenceRiderIndex(riders, ride.level)
   const context: RidingContext = { bike: ride.bike, datum: ride.datum, blocks }
+  const planned = spans.filter((...at) => !isUnplanned(...at))
   return riders.map((rider, index) => {
-    const ridden = riddenBy(rider, spans, context)
+    const ridden = riddenBy(rider, planned, context)
     const demand = blockDemands(ridden, blocks, ({ ledger }) => riderSetting(ride.bike, ride.datum, rider, ledger.after.nominal))
     const curve = heartCurve(ridden, rules.heartRateTau)
     return {

@@ -18,7 +18,7 @@ export interface Ridden {
   turning: boolean
   /** Where watts come from: the calibrated points, beyond them (by feel), or, where no cadence is known, the intended effort. */
   source: Reach | 'intent'
-  /** Index into the report's blocks: the block itself, or the one a lead-in or open tail carries on; −1 at rest. */
+  /** Index into the report's blocks: the block itself, or the one a lead-in carries on; −1 at rest. */
   block: number
   /** True for the span of a block, false for what carries it on and for rest. */
   own: boolean
@@ -31,14 +31,19 @@ export interface RidingContext {
   blocks: readonly PlayedBlock[]
 }
 
-/** One rider's power, uptake and share of reserve over the whole ride, span by span. */
-export function riddenBy(rider: Rider, spans: readonly Span[], context: RidingContext): Ridden[] {
+/**
+ * One rider's power, uptake and share of reserve over the ride, span by span. Where nothing is
+ * planned nothing is known of the rider: what follows goes on from how the last block left them.
+ *
+ * @param planned the spans of the ride but those of which the plan says nothing
+ */
+export function riddenBy(rider: Rider, planned: readonly Span[], context: RidingContext): Ridden[] {
   const legs = legsOf(rider)
   const calibration = calibrationOf(context.bike)
   let last = -1
-  return spans.map((span) => {
+  return planned.map((span) => {
     if (span.kind === 'block') last = span.block!
-    const carried = span.kind === 'leadIn' || span.kind === 'openTail'
+    const carried = span.kind === 'leadIn'
     const played = span.kind === 'block' || carried ? context.blocks[last] : undefined
     if (played === undefined) return resting(span)
     const setting = riderSetting(context.bike, context.datum, rider, played.ledger.after.nominal)
@@ -112,7 +117,7 @@ function wattsFor(effort: Block['effort'], legs: Legs): Watts {
   return Math.max(0, wattsForUptake(OXYGEN.rest + share * legs.reserve, legs.massKg))
 }
 
-/** A lead-in or open tail rides on as its block ended. */
+/** A lead-in rides on as its block ended. */
 function heldAtEnd(played: PlayedBlock): Pedalled {
   const { cadence, block } = played
   const rampsCadence = cadence.kind === 'turning' && cadence.from !== cadence.to

@@ -19,7 +19,7 @@ export interface ReserveCurve {
 
 type Powered = Pick<Ridden, 'from' | 'to' | 'watts'> & Partial<Pick<Ridden, 'block'>>
 
-/** The balance over the whole ride, full at its start unless joules to start with are given. */
+/** The balance over the whole ride, full at its start unless joules to start with are given; over a gap between spans it stands still. */
 export function reserveCurve(
   ridden: readonly Powered[],
   { criticalPower, wPrime }: Pick<Rider, 'criticalPower' | 'wPrime'>,

@@ -15,13 +15,14 @@ export interface HeartCurve {
 /**
  * Heart rate as a first-order response to the share of the oxygen reserve asked for, capped
  * at all of it, starting at rest. One exact exponential a span (two where a cadence ramp
- * passes the cap).
+ * passes the cap). Over a gap between spans it stands still, and the gap counts in no figure.
  */
 export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'>[], tau: Seconds, start = 0): HeartCurve {
   const pieces: Relaxation[] = []
   const maximum = { at: ridden[0]?.from ?? 0, share: start }
   let value = start
   let area = 0
+  let length = 0
   for (const { from, to, share } of ridden) {
     for (const { target, from: begin, to: end } of cappedTargets(share, from, to)) {
       const piece = relaxTowards(target, value, begin, end, tau)
@@ -29,10 +30,10 @@ export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'
       value = relaxedAt(piece, end)
       see(maximum, end, value)
       area += relaxedArea(piece)
+      length += end - begin
       pieces.push(piece)
     }
   }
-  const length = pieces.length > 0 ? pieces.at(-1)!.to - pieces[0]!.from : 0
   return { pieces, maximum, mean: length > 0 ? area / length : start }
 }
 

@@ -11,11 +11,17 @@ type Piece = StrainCurve['pieces'][number]
  * form. Where effort is a straight line the solution runs towards that line delayed by τ, so
  * the pieces' targets are the delayed lines. Each piece rises or falls throughout, hence the
  * maximum stands at a boundary. Between blocks the last effort goes on; before the first and
- * after the last there is none.
+ * after the last there is none. Where nothing is planned strain is held as it was.
  *
  * @param end the end of the ride, to which the curve is drawn
+ * @param unplanned stretches of which the plan says nothing, in order; each begins where a line ends
  */
-export function strainCurve(lines: readonly EffortLine[], end: Seconds, rules: Constants): StrainCurve {
+export function strainCurve(
+  lines: readonly EffortLine[],
+  end: Seconds,
+  rules: Constants,
+  unplanned: readonly { from: Seconds; to: Seconds }[] = [],
+): StrainCurve {
   const pieces: Piece[] = []
   const maximum = { at: 0, value: 0 }
   let value = 0
@@ -30,13 +36,24 @@ export function strainCurve(lines: readonly EffortLine[], end: Seconds, rules: C
       }
     }
   }
+  let next = 0
+  const hold = (): void => {
+    while (next < unplanned.length && unplanned[next]!.from < clock) next++
+    for (; unplanned[next]?.from === clock; next++) {
+      const { from, to } = unplanned[next]!
+      pieces.push({ from, to, start: value, targetFrom: value, targetTo: value, tau: rules.strainDown, held: true })
+      clock = to
+    }
+  }
   let last = 0
   for (const line of lines) {
+    hold()
     if (line.from > clock) follow(clock, line.from, last, last)
     follow(line.from, line.to, line.start, line.end)
     clock = line.to
     last = line.end
   }
+  hold()
   if (end > clock) follow(clock, end, 0, 0)
   return { pieces, maximum }
 }

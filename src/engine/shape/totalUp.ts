@@ -2,6 +2,7 @@ import type { Constants } from '#engine/constants.ts'
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import type { EffortLine } from '#engine/recovery/effortLines.ts'
 import type { Totals } from '#engine/report.ts'
+import { isUnplanned } from '#engine/timeline/isUnplanned.ts'
 import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { Ride } from '#plan/model.ts'
 import { easyTail, effortCentre, effortSeconds, workAndEase } from './effortMeasures.ts'
@@ -28,6 +29,7 @@ export function totalUp(
     total: timeline.total,
     slot,
     slack: slot - timeline.total,
+    unplanned: timeline.spans.filter(isUnplanned).reduce((sum, { from, to }) => sum + to - from, 0),
     ...work,
     workShare: blockSeconds > 0 ? work.workSeconds / blockSeconds : 0,
     meanEffort: blockSeconds > 0 ? effort / blockSeconds : 0,

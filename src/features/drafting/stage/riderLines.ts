@@ -31,5 +31,10 @@ export const reserveRuns = ({ reserve }: RiderReport, projection: Projection, st
     projection,
   )
 
+/** Strain, where there is a plan to strain at. */
 export const strainRuns = (curve: StrainCurve, projection: Projection, stretch = ALL): CurvePoint[][] =>
-  smoothRuns(within(curve.pieces, stretch), (_, at) => strainAt(curve, at), projection)
+  smoothRuns(
+    within(curve.pieces, stretch).filter(({ held }) => !held),
+    (_, at) => strainAt(curve, at),
+    projection,
+  )

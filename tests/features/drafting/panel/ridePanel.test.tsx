@@ -16,6 +16,17 @@ const open = (ride: Ride = smallRide()) => {
 afterEach(() => panel.close())
 
 describe('the ride, when nothing is chosen', () => {
+  it('says for how long nothing is planned, which no estimate counts', () => {
+    const song = aSong('first')
+    const planned = aSection('s', { song, blocks: [aBlock('a', { length: { counts: 480 } })] })
+    open({ ...smallRide(), sections: [planned] })
+    const note = () => [...panel.host.querySelectorAll('.panel-note')].find((one) => one.textContent?.includes('nothing is planned'))
+    expect(note()).toBeUndefined()
+    panel.close()
+    open({ ...smallRide(), sections: [planned, aSection('t', { song: aSong('second') })] })
+    expect(note()?.textContent).toContain('For 4:00 of this class nothing is planned yet.')
+  })
+
   it('commits on Enter or on leaving, as one step each', () => {
     open()
     panel.type('title', 'Ridge')

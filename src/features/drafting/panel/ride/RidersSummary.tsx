@@ -9,6 +9,7 @@ import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import type { Seconds } from '#units/units.ts'
 import './riders.css'
 
 interface Props {
@@ -18,10 +19,14 @@ interface Props {
   onOpen: () => void
 }
 
+/** Less is the last beat of a song, which changes no figure. */
+const SHORTEST_UNPLANNED: Seconds = 1
+
 /** What the ride would be to each modelled rider: heart, reserve, time by intensity, energy and load. All of it estimates. */
 export function RidersSummary({ onShow, onOpen }: Props) {
   const riders = useApp((state) => state.shownReport?.riders)
   const isEmpty = useApp((state) => state.shownReport?.blocks.length === 0)
+  const unplanned = useApp((state) => state.shownReport?.totals.unplanned ?? 0)
   if (!riders || isEmpty) return null
   const { uptakePercent, heartPercent, source } = MEASURED_CLASSES
   return (
@@ -58,6 +63,11 @@ export function RidersSummary({ onShow, onOpen }: Props) {
           </tbody>
         </table>
       </div>
+      {unplanned >= SHORTEST_UNPLANNED && (
+        <p className="panel-note">
+          For {formatClock(unplanned)} of this class nothing is planned yet. Its lines stop there, and these figures leave it out.
+        </p>
+      )}
       <Button onClick={onOpen}>change the riders</Button>
       <p className="panel-note">
         Heart is a share of the rider’s reserve, with beats a minute under it; intensity is time by that share. Energy may be off by{' '}
