@@ -35,7 +35,6 @@ export function NewSong({ replaces, newId, children }: NewSongProps) {
         placeholder="bpm, if you know it"
         format={formatTempo}
         parse={parseTempo}
-        hint={bpm === undefined ? undefined : (sayTempo(bpm) ?? undefined)}
         onChange={setBpm}
       />
       <OptionalQuantityRow
@@ -47,6 +46,8 @@ export function NewSong({ replaces, newId, children }: NewSongProps) {
         onChange={setLength}
       />
       {children(song)}
+      {/* Under the button that takes the song: above it, it would move it from under the pointer that leaves the tempo. */}
+      {bpm !== undefined && sayTempo(bpm) && <p className="panel-quiet">{sayTempo(bpm)}</p>}
     </div>
   )
 }

@@ -58,7 +58,6 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
         format={formatTempo}
         parse={parseTempo}
         onChange={(bpm) => does.setTempo(bpm === undefined ? null : { bpm })}
-        hint={grid && (sayTempo(tempoOf(grid)) ?? undefined)}
         step={(bpm, direction, fine) => withinTempo(Number((bpm + direction * (fine ? 0.1 : 1)).toFixed(3)))}
       />
       <div className="panel-edit-only">
@@ -82,6 +81,8 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
             onChange={(strikesPerBeat) => does.setSong({ ...song, strikesPerBeat })}
           />
           <BeatFields song={song} grid={grid} does={does} />
+          {/* Beside what puts it right; under the tempo it would move buttons from under the pointer that leaves the field. */}
+          {sayTempo(tempoOf(grid)) && <p className="panel-quiet">{sayTempo(tempoOf(grid))}</p>}
           <Fold title="put the beats right">
             <BeatTools sectionId={sectionId} grid={grid} />
             <OddBeats sectionId={sectionId} grid={grid} />
