@@ -243,6 +243,21 @@ test('what is dragged hangs beside the pointer all the way, and pulling an edge 
   expect(await page.evaluate(() => String(getSelection()))).toBe('')
 })
 
+test('a block held at the edge of the stage scrolls it, and is dropped far away', async ({ page }) => {
+  await openDemo(page, /^Ridge and Return/)
+  const scroller = page.locator('.stage-scroller')
+  const { x, width } = (await scroller.boundingBox())!
+  const { y, height } = (await block(page, 's1b1').boundingBox())!
+  await drag(page, block(page, 's1b1'), { x: x + width - 40, y: y + height / 2 }, { release: false })
+  // Three songs on: what is dragged stays in the hand while the ride goes by under it.
+  await expect.poll(() => scroller.evaluate((box) => box.scrollLeft)).toBeGreaterThan(2500)
+  await page.mouse.move(x + width / 2, y + height / 2)
+  await nextFrame(page)
+  await page.mouse.up()
+  await expect(page.getByRole('status').filter({ hasText: /^Moved settle / })).toBeAttached()
+  expect((await names(page)).indexOf('s1b1')).toBeGreaterThan(8)
+})
+
 test('a finding leads to its place, shows its repair while pointed at, and the repair takes it away', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
   const row = page.locator('.findings li').filter({ hasText: '15 s of recovery' }).filter({ hasText: '4:09' })

@@ -175,12 +175,13 @@ export function Stage(props: StageProps) {
   const stretch = useMemo(() => ({ from, to }), [from, to])
   const ground = useMemo(() => ({ lane, scale }), [lane, scale])
   const { setNodeRef } = useDroppable({ id: 'stage' })
-  const holdScroller = useCallback(
+  // What is inside the scroller, and not the scroller itself: the drag library scrolls what a place to drop stands in.
+  const holdLane = useCallback(
     (node: HTMLDivElement | null) => {
-      scroller.current = node
+      lane.current = node
       setNodeRef(node)
     },
-    [setNodeRef],
+    [lane, setNodeRef],
   )
   if (!ride || !report) return null
   const reach = stageReach(report.totals.total, report.totals.slot)
@@ -198,12 +199,12 @@ export function Stage(props: StageProps) {
         <Suspense fallback={null}>
           <LevelLabels />
         </Suspense>
-        <div className="stage-scroller" ref={holdScroller} onScroll={measure}>
+        <div className="stage-scroller" ref={scroller} onScroll={measure}>
           {/* biome-ignore lint/a11y/noStaticElementInteractions: a short cut for the pointer; playing has keys and fields of its own */}
           {/* biome-ignore lint/a11y/useKeyWithClickEvents: as above */}
           <div
             className="stage-content"
-            ref={lane}
+            ref={holdLane}
             style={{ width: toX(scale, reach) }}
             data-seekable={onSeek !== undefined || undefined}
             onClick={onSeek && seek}
