@@ -318,6 +318,20 @@ test('the place of the draft is as high as the window: nothing hidden makes the 
   expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0)
 })
 
+test.describe('by finger', () => {
+  test.use({ hasTouch: true, isMobile: true, viewport: { width: 1024, height: 768 } })
+
+  test('what is done to a block is large enough to be met', async ({ page }) => {
+    await openDemo(page, /^Twenty-Minute Spark/)
+    await block(page, 's1b2').tap({ position: { x: 40, y: 60 } })
+    const size = async (thing: Locator) => (await thing.boundingBox())!
+    expect((await size(block(page, 's1b2').locator('.edge'))).width).toBeGreaterThanOrEqual(24)
+    expect((await size(page.getByRole('button', { name: 'duplicate', exact: true }))).height).toBeGreaterThanOrEqual(44)
+    await page.getByRole('button', { name: 'delete', exact: true }).tap()
+    await expect(block(page, 's1b2')).toHaveCount(0)
+  })
+})
+
 for (const theme of ['light', 'dark'] as const) {
   test(`the draft has no accessibility faults that can be found by machine, ${theme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme: theme })
