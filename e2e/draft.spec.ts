@@ -136,6 +136,23 @@ test('keys are about the block under the focus, also where something else is cho
   await press(page, 'ArrowUp')
   await press(page, 'ArrowDown')
   await expect(block(page, 's1b1').first()).toBeFocused()
+
+  // Out of the set over its edge, and into it again.
+  await press(page, 'Alt+ArrowLeft')
+  await expect(page.locator('[data-stage-stop="set"]')).toBeAttached()
+  await expect(block(page, 's1b1')).toHaveCount(1)
+  await expect(block(page, 's1b2')).toHaveCount(2)
+  await press(page, 'Alt+ArrowRight')
+  await expect(block(page, 's1b1')).toHaveCount(2)
+  expect((await names(page)).slice(0, 4)).toEqual(['s1b1', 's1b2', 's1b1', 's1b2'])
+  for (let place = 0; place < 2; place++) await press(page, 'Alt+ArrowRight')
+  await expect(block(page, 's1b1')).toHaveCount(1)
+  expect((await names(page)).slice(0, 3)).toEqual(['s1b2', 's1b2', 's1b1'])
+  // From a set into the next song.
+  await press(page, 'Alt+ArrowLeft')
+  await expect(block(page, 's1b1')).toHaveCount(2)
+  await press(page, 'Alt+Shift+ArrowRight')
+  await expect(page.getByRole('status').filter({ hasText: /^Moved settle before set-up in Brickworks Elevator/ })).toBeAttached()
 })
 
 test('the curve is another one from step to step of a drag, and is the old one when Escape lets go', async ({ page }) => {

@@ -15,7 +15,7 @@ export const DRAFT_KEYS = [
   {
     title: 'changing',
     rows: [
-      { keys: ['Alt+←', 'Alt+→'], does: 'move by one place' },
+      { keys: ['Alt+←', 'Alt+→'], does: 'move by one place, also into a set and out of it' },
       { keys: ['Alt+Shift+←', 'Alt+Shift+→'], does: 'move to the song before, after' },
       { keys: ['+', '−'], does: 'longer, shorter by an eight (5 s without music)' },
       { keys: ['Alt++', 'Alt+−'], does: 'longer, shorter by a count (1 s without music)' },

@@ -2,11 +2,11 @@ import type { KeyboardEvent } from 'react'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
-import { movePart } from '#plan/commands/movePart.ts'
+import { movePart, type PartTarget } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
-import { isSet, type Ride } from '#plan/model.ts'
+import { isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
 import { findBlock, findItem, findSet } from '#plan/places.ts'
 import type { AppStore } from '#store/state.ts'
 import type { Effort, Seconds } from '#units/units.ts'
@@ -173,22 +173,37 @@ function measureCommand(event: KeyboardEvent, ride: Ride, id: string, step: numb
   }
 }
 
-/** One place on among its neighbours; a block at a song's edge goes over into the next song. */
+/** One place on among its neighbours, as a drag would: into a set and out of it, and over a song's edge into the next song. */
 function moveByOne(ride: Ride, id: string, step: number): Command | null {
-  const part = findBlock(ride, id)
-  if (part?.set) return movePart(ride, { blockId: id, to: { setId: part.set.id, index: Math.max(0, part.index + step) } })
-  const place = findItem(ride, id)
+  const place = findBlock(ride, id) ?? findItem(ride, id)
   if (!place) return null
   const index = place.index + step
-  if (index < 0 || index >= place.section.blocks.length) return moveToNextSection(ride, id, step)
+  if ('set' in place && place.set) {
+    const { parts } = place.set
+    return index >= 0 && index < parts.length
+      ? movePart(ride, { blockId: id, to: { setId: place.set.id, index } })
+      : movePart(ride, { blockId: id, to: besideSet(ride, place.section, place.set, step) })
+  }
+  const neighbour = place.section.blocks[index]
+  if (!neighbour) return moveToNextSection(ride, id, step)
+  if ('block' in place && isSet(neighbour))
+    return movePart(ride, { blockId: id, to: { setId: neighbour.id, index: step > 0 ? 0 : neighbour.parts.length } })
   return moveItem(ride, { itemId: id, sectionId: place.section.id, index })
 }
 
+/** Before or behind a set, for one of its parts: a set that it leaves empty goes, and stands for no place. */
+function besideSet(ride: Ride, section: Section, set: SetBlock, step: number): PartTarget {
+  const { index } = findItem(ride, set.id)!
+  return { sectionId: section.id, index: step > 0 && set.parts.length > 1 ? index + 1 : index }
+}
+
 function moveToNextSection(ride: Ride, id: string, step: number): Command | null {
-  const place = findItem(ride, id)
+  const place = findBlock(ride, id) ?? findItem(ride, id)
   if (!place) return null
   const target = ride.sections[ride.sections.indexOf(place.section) + step]
-  return target ? moveItem(ride, { itemId: id, sectionId: target.id, index: step > 0 ? 0 : target.blocks.length }) : null
+  if (!target) return null
+  const to = { sectionId: target.id, index: step > 0 ? 0 : target.blocks.length }
+  return 'set' in place && place.set ? movePart(ride, { blockId: id, to }) : moveItem(ride, { itemId: id, ...to })
 }
 
 function resizeBy(ride: Ride, id: string, steps: number, fine: boolean): Command | null {

@@ -3,6 +3,7 @@ import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { edgeCommand } from './edgeCommand.ts'
 import type { DragGround } from './StageDrag.tsx'
+import './edge.css'
 
 /**
  * The right edge of a block: pulled to marks, phrases and eights, to counts while Alt is held; Escape lets go of it. What it
