@@ -1,6 +1,6 @@
 import type { Cue } from '#plan/model.ts'
 import type { Claim } from './claim.ts'
-import { type NumberPhrase, numberAt } from './numberPhrase.ts'
+import { fractionAt, type NumberPhrase, numberAt } from './numberPhrase.ts'
 import { singular } from './singular.ts'
 import { type Token, tokensOf, tokensOfCue } from './tokens.ts'
 
@@ -74,8 +74,9 @@ function beforeOption(tokens: readonly Token[]): readonly Token[] {
 
 /** Reads what starts at a token and says where to go on. */
 function readAt(reader: Reader, at: number): number {
-  const number = numberAt(reader.tokens, at)
+  const number = amountAt(reader, at)
   const next =
+    readMinutesAndPart(reader, at) ??
     readStay(reader, at) ??
     readLast(reader, at) ??
     readVerb(reader, at) ??
@@ -97,6 +98,33 @@ function readAt(reader: Reader, at: number): number {
 const wordAt = ({ tokens }: Reader, at: number): string => tokens[at]?.word ?? ''
 const endsAt = ({ tokens }: Reader, at: number): boolean => tokens[at]?.ends ?? true
 const isUnit = ({ unit }: Reader, word: string): boolean => UNITS.has(word) || (word !== '' && (word === unit || word === `${unit}s`))
+
+/** A number, or one with the unit in its middle: "a turn and a half", "two turns and a quarter". */
+function amountAt(reader: Reader, at: number): NumberPhrase | null {
+  return withUnitInside(reader, at, (word) => isUnit(reader, word)) ?? numberAt(reader.tokens, at)
+}
+
+function withUnitInside(reader: Reader, at: number, isMeant: (word: string) => boolean): NumberPhrase | null {
+  const article: NumberPhrase = { value: 1, next: at + 1, figures: false, fraction: false }
+  const whole = wordAt(reader, at) === 'a' && isMeant(wordAt(reader, at + 1)) ? article : numberAt(reader.tokens, at)
+  if (whole === null || whole.fraction || !isMeant(wordAt(reader, whole.next)) || endsAt(reader, whole.next)) return null
+  if (wordAt(reader, whole.next + 1) !== 'and' || whole.next + 2 >= reader.tokens.length) return null
+  const part = fractionAt(reader.tokens, whole.next + 2)
+  return part && { ...whole, value: whole.value + part.value, next: part.next, fraction: true }
+}
+
+/** "a minute and a half", "two minutes and a half". */
+function readMinutesAndPart(reader: Reader, at: number): number | null {
+  const number = EVERY.has(wordAt(reader, at - 1)) ? null : withUnitInside(reader, at, (word) => MINUTES.has(word))
+  if (number === null) return null
+  const bound = BOUNDS[wordAt(reader, at - 1)]
+  return claim<Of<'seconds'>>(reader, at, number.next - 1, {
+    about: 'seconds',
+    value: 60 * number.value,
+    figures: number.figures,
+    ...(bound && { bound }),
+  })
+}
 
 function claim<C extends Claim>(reader: Reader, first: number, last: number, made: Omit<C, 'from' | 'to'>): number {
   reader.claims.push({ ...made, from: reader.tokens[first]!.from, to: reader.tokens[last]!.to } as C)
@@ -139,7 +167,7 @@ function readLast(reader: Reader, at: number): number | null {
 function readVerb(reader: Reader, at: number): number | null {
   const verb = wordAt(reader, at)
   if (verb !== 'add' && verb !== 'take') return null
-  const number = numberAt(reader.tokens, at + 1)
+  const number = amountAt(reader, at + 1)
   if (number === null) return null
   let last = number.next - 1
   if (wordAt(reader, last + 1) === 'a' && isUnit(reader, wordAt(reader, last + 2))) last += 2
@@ -222,6 +250,8 @@ function readSeconds(reader: Reader, at: number, number: NumberPhrase): number |
   const unit = wordAt(reader, number.next + gap)
   const length = SECONDS.has(unit) ? 1 : MINUTES.has(unit) ? 60 : 0
   if (length === 0) return null
+  // "Ten seconds left" is about what is going on when it is said, and "twenty to thirty seconds" leaves it open.
+  if (wordAt(reader, number.next + gap + 1) === 'left' || (before === 'to' && endsInNumber(reader, at - 2))) return null
   const bound = BOUNDS[before]
   return claim<Of<'seconds'>>(reader, at, number.next + gap, {
     about: 'seconds',
@@ -230,6 +260,8 @@ function readSeconds(reader: Reader, at: number, number: NumberPhrase): number |
     ...(bound && { bound }),
   })
 }
+
+const endsInNumber = (reader: Reader, at: number): boolean => at >= 0 && numberAt(reader.tokens, at) !== null
 
 /** "up to two and a half", "back to five to six turns"; a bare "to five" only with the unit after it. */
 function readTotal(reader: Reader, at: number, number: NumberPhrase): number | null {

@@ -56,14 +56,22 @@ function figures(tokens: readonly Token[], at: number): NumberPhrase | null {
   if (match && word !== '') {
     const whole = match[1] === undefined ? 0 : Number(match[1].replace(',', '.'))
     const part = match[2] === undefined ? 0 : SIGNS[match[2]]!
+    const ratio = part === 0 && Number.isInteger(whole) && !tokens[at]!.ends ? ratioOf(tokens[at + 1]?.word ?? '') : null
+    if (ratio !== null && ratio < 1) return { value: whole + ratio, next: at + 2, figures: true, fraction: true }
     return withPart(tokens, { value: whole + part, next: at + 1, figures: true, fraction: part > 0 || !Number.isInteger(whole) })
   }
+  const ratio = ratioOf(word)
+  return ratio === null ? null : { value: ratio, next: at + 1, figures: true, fraction: true }
+}
+
+/** "3/4" as a number. */
+function ratioOf(word: string): number | null {
   const ratio = /^(\d+)\/(\d+)$/.exec(word)
-  return ratio && Number(ratio[2]) > 0 ? { value: Number(ratio[1]) / Number(ratio[2]), next: at + 1, figures: true, fraction: true } : null
+  return ratio && Number(ratio[2]) > 0 ? Number(ratio[1]) / Number(ratio[2]) : null
 }
 
 /** "half", "a half", "a quarter", "three quarters". */
-function fractionAt(tokens: readonly Token[], at: number): NumberPhrase | null {
+export function fractionAt(tokens: readonly Token[], at: number): NumberPhrase | null {
   const article = tokens[at]!.word === 'a' || tokens[at]!.word === 'an'
   const times = article ? 1 : SMALL.get(tokens[at]!.word)
   const named = PARTS.get(tokens[times === undefined ? at : at + 1]?.word ?? '')

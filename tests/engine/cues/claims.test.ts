@@ -40,6 +40,7 @@ describe('numbers as they are spoken', () => {
     ['one hundred thirty-five', 135],
     ['one hundred and a half', 100.5],
     ['five sixths', 5 / 6],
+    ['1 1/4', 1.25],
     ['nought point eight', 0.8],
     ['one point nought five', 1.05],
     ['twelve point three', 12.3],
@@ -62,6 +63,15 @@ describe('numbers as they are spoken', () => {
         expect(readsAs(placeWords(steps, bike), steps / stepsPerUnit)).toBe(tokensOf(placeWords(steps, bike)).length)
       }
     }
+  })
+
+  it.each([
+    ['A turn and a half on.', change(1.5, 'A turn and a half on')],
+    ['Two turns and a quarter off.', change(-2.25, 'Two turns and a quarter off')],
+    ['Add a turn and a quarter.', change(1.25, 'Add a turn and a quarter', true)],
+    ['1 1/4 on.', change(1.25, '1 1/4 on')],
+  ])('reads the unit inside %s', (text, read) => {
+    expect(claims(text)).toEqual([read])
   })
 
   it('stops where a clause ends', () => {
@@ -127,6 +137,8 @@ describe('what a cue claims', () => {
     ['Last thirty.', 30, undefined],
     ['Up, thirty to the top.', 30, undefined],
     ['Over 40 seconds', 40, 'over'],
+    ['A minute and a half.', 90, undefined],
+    ['Under two minutes and a quarter', 135, 'under'],
   ])('reads the time in %j', (text, value, bound) => {
     expect(claims(text).filter(({ about }) => about === 'seconds')).toEqual([expect.objectContaining({ value, ...(bound && { bound }) })])
   })
@@ -157,6 +169,8 @@ describe('what a cue claims', () => {
     'Left four, right four.',
     'Thirty on, forty off.',
     'Every thirty seconds a breath.',
+    'Half way, ten seconds left.',
+    'Twenty to thirty seconds.',
     'Right foot on the one.',
     'Left foot leads this one.',
     'Option: half a turn off, last one.',
