@@ -1,12 +1,13 @@
 import type { Cue } from '#plan/model.ts'
+import { amountAt, withUnitInside } from './amountAt.ts'
 import type { Claim } from './claim.ts'
-import { fractionAt, type NumberPhrase, numberAt } from './numberPhrase.ts'
+import { beforeOption, claim, endsAt, isUnit, type Of, type Reader, wordAt } from './claimReader.ts'
+import { type NumberPhrase, numberAt } from './numberPhrase.ts'
 import { singular } from './singular.ts'
 import { type Token, tokensOf, tokensOfCue } from './tokens.ts'
 
 const ON = new Set(['on', 'up', 'more'])
 const OFF = new Set(['off', 'down', 'less'])
-const UNITS = new Set(['turn', 'turns', 'level', 'levels', 'gear', 'gears', 'notch', 'notches', 'click', 'clicks', 'step', 'steps'])
 const SECONDS = new Set(['s', 'sec', 'secs', 'second', 'seconds'])
 const MINUTES = new Set(['min', 'mins', 'minute', 'minutes'])
 const BOUNDS: Record<string, 'under' | 'over' | 'near'> = { under: 'under', over: 'over', nearly: 'near', almost: 'near', about: 'near' }
@@ -61,17 +62,6 @@ function claimsIn(spoken: readonly Token[], unit: string): Claim[] {
   return reader.claims
 }
 
-interface Reader {
-  tokens: readonly Token[]
-  unit: string
-  claims: Claim[]
-}
-
-function beforeOption(tokens: readonly Token[]): readonly Token[] {
-  const option = tokens.findIndex(({ word }) => word === 'option' || word === 'options')
-  return option < 0 ? tokens : tokens.slice(0, option)
-}
-
 /** Reads what starts at a token and says where to go on. */
 function readAt(reader: Reader, at: number): number {
   const number = amountAt(reader, at)
@@ -95,24 +85,6 @@ function readAt(reader: Reader, at: number): number {
   )
 }
 
-const wordAt = ({ tokens }: Reader, at: number): string => tokens[at]?.word ?? ''
-const endsAt = ({ tokens }: Reader, at: number): boolean => tokens[at]?.ends ?? true
-const isUnit = ({ unit }: Reader, word: string): boolean => UNITS.has(word) || (word !== '' && (word === unit || word === `${unit}s`))
-
-/** A number, or one with the unit in its middle: "a turn and a half", "two turns and a quarter". */
-function amountAt(reader: Reader, at: number): NumberPhrase | null {
-  return withUnitInside(reader, at, (word) => isUnit(reader, word)) ?? numberAt(reader.tokens, at)
-}
-
-function withUnitInside(reader: Reader, at: number, isMeant: (word: string) => boolean): NumberPhrase | null {
-  const article: NumberPhrase = { value: 1, next: at + 1, figures: false, fraction: false }
-  const whole = wordAt(reader, at) === 'a' && isMeant(wordAt(reader, at + 1)) ? article : numberAt(reader.tokens, at)
-  if (whole === null || whole.fraction || !isMeant(wordAt(reader, whole.next)) || endsAt(reader, whole.next)) return null
-  if (wordAt(reader, whole.next + 1) !== 'and' || whole.next + 2 >= reader.tokens.length) return null
-  const part = fractionAt(reader.tokens, whole.next + 2)
-  return part && { ...whole, value: whole.value + part.value, next: part.next, fraction: true }
-}
-
 /** "a minute and a half", "two minutes and a half". */
 function readMinutesAndPart(reader: Reader, at: number): number | null {
   const number = EVERY.has(wordAt(reader, at - 1)) ? null : withUnitInside(reader, at, (word) => MINUTES.has(word))
@@ -125,13 +97,6 @@ function readMinutesAndPart(reader: Reader, at: number): number | null {
     ...(bound && { bound }),
   })
 }
-
-function claim<C extends Claim>(reader: Reader, first: number, last: number, made: Omit<C, 'from' | 'to'>): number {
-  reader.claims.push({ ...made, from: reader.tokens[first]!.from, to: reader.tokens[last]!.to } as C)
-  return last + 1
-}
-
-type Of<About extends Claim['about']> = Extract<Claim, { about: About }>
 
 /** "same gear", "same resistance", "keep it on". */
 function readStay(reader: Reader, at: number): number | null {

@@ -70,6 +70,9 @@ describe('numbers as they are spoken', () => {
     ['Two turns and a quarter off.', change(-2.25, 'Two turns and a quarter off')],
     ['Add a turn and a quarter.', change(1.25, 'Add a turn and a quarter', true)],
     ['1 1/4 on.', change(1.25, '1 1/4 on')],
+    ['A turn on.', change(1, 'A turn on')],
+    ['Add a full turn.', change(1, 'Add a full turn', true)],
+    ['Take a whole turn off.', change(-1, 'Take a whole turn off', true)],
   ])('reads the unit inside %s', (text, read) => {
     expect(claims(text)).toEqual([read])
   })
@@ -170,6 +173,8 @@ describe('what a cue claims', () => {
     'Thirty on, forty off.',
     'Every thirty seconds a breath.',
     'Half way, ten seconds left.',
+    'A step at a time.',
+    'It is your turn on the floor.',
     'Twenty to thirty seconds.',
     'Right foot on the one.',
     'Left foot leads this one.',
