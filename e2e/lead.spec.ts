@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test'
+import { demoRide } from '#tests/support/demoRides.ts'
 import { barriers } from './support/barriers.ts'
 import { press, tabTo } from './support/keyboard.ts'
 import { type KeptRide, paintedFrames, recordFrames, slotTexts, viewAt } from './support/leading.ts'
@@ -337,6 +338,34 @@ test('is read from 1.5 m on a laptop and a tablet: what matters most in capitals
       .evaluateAll((all) => all.map((element) => Number.parseFloat(getComputedStyle(element).fontSize)))
     expect(Math.max(...sizes)).toBe(await slot(page, 'count').evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize)))
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(29.9)
+  }
+})
+
+test('words that are due are read to their end, a speech of three lines too', async ({ page }) => {
+  const text =
+    'Half a minute of this, heavy legs and light hands, shoulders away from the ears, eyes up on the road ahead of us, and when the '
+  const ride = JSON.stringify(demoRide('spark')).replace(
+    'Half turn on. Feel the road.',
+    `${text}chorus comes nobody moves but the legs do.`,
+  )
+  await page.clock.install({ time: '2026-01-15T09:00:00' })
+  await openRidewright(page)
+  const file = { name: 'speech.ride.json', mimeType: 'application/json', buffer: Buffer.from(ride) }
+  await page.locator('input[type="file"]').first().setInputFiles(file)
+  await page.getByRole('link', { name: 'lead', exact: true }).click()
+  await expect(page.getByRole('button', { name: 'the first one is now' })).toBeVisible()
+  await page.clock.pauseAt('2026-01-15T09:10:00')
+  await press(page, 'Space')
+  await pass(page, 88)
+  await expect(slot(page, 'cue')).toHaveText(/the legs do\.$/)
+  for (const [width, height] of [
+    [1366, 768],
+    [1024, 768],
+    [390, 844],
+  ] as const) {
+    await page.setViewportSize({ width, height })
+    // A line's letters may hang over its box by a pixel.
+    expect(await slot(page, 'cue').evaluate((cue) => cue.scrollHeight - cue.clientHeight)).toBeLessThanOrEqual(2)
   }
 })
 

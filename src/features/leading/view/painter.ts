@@ -50,9 +50,9 @@ export function createPainter(root: HTMLElement): Painter {
 
 /** Characters up to which a text keeps its size, then the next smaller one. */
 const NAME_SIZES = [18, 34]
-const CUE_SIZES = [60, 110]
+const CUE_SIZES = [60, 110, 160]
 
-/** 0 for a text at its full size, 1 and 2 for longer ones. */
+/** 0 for a text at its full size, more for longer ones. */
 const sizeOf = (text: string, sizes: readonly number[]): string => `${sizes.filter((most) => text.length > most).length}`
 
 /** Bright on the beat and gone by the next, in twentieths: finer steps nobody sees. */
