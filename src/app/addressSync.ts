@@ -70,8 +70,9 @@ export function tieAddress(store: AppStore, bar: AddressBar): () => void {
     show(store.getState(), 'replaceState')
   }
   show(store.getState(), 'replaceState')
-  const untie = store.subscribe((state) => {
-    if (following === 0) show(state, 'pushState')
+  // The browser changes the address before it says so: what else changes in between must not write the old place over it.
+  const untie = store.subscribe((state, before) => {
+    if (following === 0 && fragmentOf(state) !== fragmentOf(before)) show(state, 'pushState')
   })
   bar.addEventListener('hashchange', followHash)
   return () => {

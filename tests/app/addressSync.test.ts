@@ -146,6 +146,17 @@ describe('the tie between address and store', () => {
     expect(history).toEqual(['#/start', `#/draft/${mine.id}`, '#/start', `#/handover/${mine.id}`])
   })
 
+  it('leaves an address that the browser has gone to, and not yet told of, to what it then says', () => {
+    const { store, state } = aStore()
+    const { bar, history } = anAddressBar('')
+    state().openRide(mine)
+    tieAddress(store, bar)
+    bar.location.hash = '#/start'
+    const before = [...history]
+    state().notify({ kind: 'info', sentence: 'Something else.' })
+    expect([bar.location.hash, history]).toEqual(['#/start', before])
+  })
+
   it('ends', () => {
     const { store, state } = aStore()
     const { bar, history } = anAddressBar('')
