@@ -133,8 +133,7 @@ function Fit({ songs, slot }: { songs: readonly PlaylistSong[]; slot: Seconds })
             {formatClock(total)} of {formatClock(slot)}, {left >= 0 ? `${formatClock(left)} to spare` : `${formatClock(-left)} too long`}
           </span>
           <span className="start-fit-note">
-            {' '}
-            with {DEFAULT_LEAD_IN} s between songs
+            {songs.length > 1 && ` with ${DEFAULT_LEAD_IN} s between songs`}
             {unknown > 0 && `; ${formatClock(USUAL_SONG)} is taken for a length not given`}
           </span>
         </td>

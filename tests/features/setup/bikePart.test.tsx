@@ -24,7 +24,7 @@ describe('the bike of the ride', () => {
     ['base', '2.3', 'This bike has no such step: the nearest are 2¼ and 2½.'],
     ['highest', '1', 'The base (2) has to lie from 0 to 1.'],
     ['lowest', '20', 'The lowest setting (20) has to be under the highest (20).'],
-    ['steps', '0', 'Steps is between 1 and 100 a unit.'],
+    ['steps', '0', 'The number of steps is between 1 and 100 a unit.'],
     ['watts are at', '20', 'A cadence is between 40 and 130 rev/min.'],
     ['watts at 3', '40', 'Watts rise with the setting: 3 cannot have fewer than the 50 at 2.'],
     ['watts at 3', '180', 'Watts rise with the setting: 4 cannot have fewer than the 180 at 3.'],

@@ -7,7 +7,7 @@ import type { Rpm, Setting, Watts } from '#units/units.ts'
 
 /** How the numbers of a bike are read and written. */
 
-const STEPS: NumberRules = { subject: 'Steps', min: 1, max: 100, unit: 'a unit', example: '4 for quarter turns' }
+const STEPS: NumberRules = { subject: 'The number of steps', min: 1, max: 100, unit: 'a unit', example: '4 for quarter turns' }
 export const parseStepsPerUnit = (text: string): Parsed<number> => parseNumber(text, STEPS)
 
 const RPM: NumberRules = {
