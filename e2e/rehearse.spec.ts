@@ -59,7 +59,12 @@ test('the clicks of a song that is heard lie within two milliseconds of its beat
   await openSpark(page)
   await giveClip(page)
   await hearBeat(page).getByRole('button', { name: 'hear the beat' }).click()
-  await expect.poll(async () => (await soundNow(page)).clicks.length, { timeout: 30_000 }).toBeGreaterThanOrEqual(8)
+  // Those that lie ahead are given to the sound card too, and taken back by the stop.
+  const sounded = async () => {
+    const { clicks, time } = await soundNow(page)
+    return clicks.filter((when) => when < time).length
+  }
+  await expect.poll(sounded, { timeout: 30_000 }).toBeGreaterThanOrEqual(8)
   await hearBeat(page).getByRole('button', { name: 'stop' }).click()
   const { clickOnsets, songOnsets } = await renderedOnsets(page, BEATS)
   expect(clickOnsets.length).toBeGreaterThanOrEqual(8)
