@@ -269,6 +269,22 @@ test.describe('by touch', () => {
     await expect.poll(() => events(page)).toHaveLength(2)
     await press(page, 'Space')
     await expect.poll(() => events(page)).toHaveLength(3)
+
+    // An alarm: leaving offers to end the class, and undo goes on with it.
+    await page.getByRole('button', { name: 'leave', exact: true }).tap()
+    await page.getByRole('button', { name: 'end the class here' }).tap()
+    await pass(page, 1)
+    await expect(page.getByRole('button', { name: 'end the class', exact: true })).toBeVisible()
+    expect((await events(page)).at(-1)).toMatchObject({ kind: 'breakOff' })
+    await page.getByRole('button', { name: 'undo' }).tap()
+    await pass(page, 1)
+    await expect(page.getByRole('button', { name: 'on the one now' })).toBeVisible()
+    await press(page, 'e')
+    await expect(page.getByRole('button', { name: 'press again to end it here' })).toBeVisible()
+    await press(page, 'e')
+    await pass(page, 1)
+    await expect(page.getByRole('button', { name: 'end the class', exact: true })).toBeVisible()
+    expect(await events(page)).toHaveLength(4)
   })
 
   for (const [width, height] of [

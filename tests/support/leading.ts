@@ -47,6 +47,7 @@ const plainActs: LeadAct[] = [
   { kind: 'hold' },
   { kind: 'go' },
   { kind: 'skipSong' },
+  { kind: 'breakOff' },
 ]
 
 const arbitraryCut = fc.oneof(

@@ -31,6 +31,8 @@ export type LeadAct =
   | { kind: 'go' }
   /** The rest of this song is left out. */
   | { kind: 'skipSong' }
+  /** The class ends here. */
+  | { kind: 'breakOff' }
   /** Something still to come is left out, to end on time. */
   | { kind: 'cut'; cuts: readonly Cut[] }
 

@@ -2,7 +2,7 @@ import type { Cut, LeadEvent, LeadLog } from './leadLog.ts'
 
 /** Far more than any leader presses in an hour. */
 const MOST_EVENTS = 2000
-const PLAIN = ['one', 'next', 'back', 'again', 'hold', 'go', 'skipSong'] as const
+const PLAIN = ['one', 'next', 'back', 'again', 'hold', 'go', 'skipSong', 'breakOff'] as const
 
 /** The log a value is, or null when it is none: read from a browser's storage, where anything may stand. */
 export function parseLog(value: unknown): LeadLog | null {

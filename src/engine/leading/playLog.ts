@@ -2,6 +2,7 @@ import type { Seconds } from '#units/units.ts'
 import type { Acted, Standing } from './acts/act.ts'
 import { again } from './acts/again.ts'
 import { back } from './acts/back.ts'
+import { breakOff } from './acts/breakOff.ts'
 import { hearOne } from './acts/hearOne.ts'
 import { go, hold } from './acts/hold.ts'
 import { nextBlock } from './acts/nextBlock.ts'
@@ -37,7 +38,7 @@ export function act(plan: Plan, led: Led, event: LeadEvent): Acted {
       return go(standing(led))
     default: {
       const free = led.hold ? go(standing(led)).led : led
-      return { next: nextBlock, back, again, skipSong }[kind](standing(free))
+      return { next: nextBlock, back, again, skipSong, breakOff }[kind](standing(free))
     }
   }
 }

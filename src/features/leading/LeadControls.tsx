@@ -4,6 +4,8 @@ import { FullScreenButton, LeadButton, LeaveButton } from './LeadButton.tsx'
 export interface Presses {
   act: (act: LeadAct, timeStamp: number) => void
   skipSong: (timeStamp: number) => void
+  /** Ends the class where it is; the second press, as the first was for this or for leaving. */
+  breakOff: (timeStamp: number) => void
   leave: () => void
   end: () => void
   undo: () => void
@@ -54,9 +56,16 @@ export function LeadControls({ held, acts, finished, armed, press }: Props) {
       <LeadButton keys="R" onPress={does('again')}>
         once more
       </LeadButton>
-      <LeadButton keys="N" armed={armed === 'skipSong'} onPress={press.skipSong}>
-        {armed === 'skipSong' ? 'press again to skip' : 'skip song'}
-      </LeadButton>
+      {armed === 'leave' || armed === 'breakOff' ? (
+        // Who is about to leave may have to end it: an alarm, an injury. The first press was theirs, so this is the second.
+        <LeadButton keys="E" armed onPress={press.breakOff}>
+          {armed === 'leave' ? 'end the class here' : 'press again to end it here'}
+        </LeadButton>
+      ) : (
+        <LeadButton keys="N" armed={armed === 'skipSong'} onPress={press.skipSong}>
+          {armed === 'skipSong' ? 'press again to skip' : 'skip song'}
+        </LeadButton>
+      )}
       <LeadButton keys="backspace" armed={armed === 'restart'} onPress={press.undo}>
         {acts > 0 ? 'undo' : armed === 'restart' ? 'press again to start over' : 'start over'}
       </LeadButton>

@@ -63,6 +63,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   const press = {
     act,
     skipSong: (timeStamp: number) => confirm.press('skipSong', () => act({ kind: 'skipSong' }, timeStamp)),
+    breakOff: (timeStamp: number) => act({ kind: 'breakOff' }, timeStamp),
     leave: () => confirm.press('leave', actions.leave),
     end: () => confirm.press('end', actions.end),
     undo: () => {
@@ -77,6 +78,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   useLeadKeys((key, timeStamp) => {
     if (key === 'one' || key === 'next' || key === 'back' || key === 'again' || key === 'hold') act({ kind: key }, timeStamp)
     else if (key === 'skipSong') press.skipSong(timeStamp)
+    else if (key === 'breakOff') confirm.press('breakOff', () => press.breakOff(timeStamp))
     else if (key === 'cut') press.cut(timeStamp)
     else if (key === 'other') proposals.other()
     else if (key === 'undo') press.undo()

@@ -1,5 +1,18 @@
 /** What a key does while leading. */
-export type LeadKey = 'one' | 'next' | 'back' | 'again' | 'hold' | 'skipSong' | 'cut' | 'other' | 'undo' | 'screen' | 'brief' | 'leave'
+export type LeadKey =
+  | 'one'
+  | 'next'
+  | 'back'
+  | 'again'
+  | 'hold'
+  | 'skipSong'
+  | 'breakOff'
+  | 'cut'
+  | 'other'
+  | 'undo'
+  | 'screen'
+  | 'brief'
+  | 'leave'
 
 /** The keys of the leading screen, for the key map. Page-turner pedals send page or arrow keys, space or enter. */
 export const LEAD_KEYS = [
@@ -12,6 +25,7 @@ export const LEAD_KEYS = [
       { keys: ['R'], does: 'the round once more' },
       { keys: ['H'], does: 'hold here, and on again' },
       { keys: ['N'], does: 'skip the rest of the song (press twice)' },
+      { keys: ['E'], does: 'end the class here (press twice); the rest counts as skipped' },
       { keys: ['C'], does: 'take the cut that is proposed' },
       { keys: ['X'], does: 'propose another cut' },
       { keys: ['Backspace', 'Ctrl+Z'], does: 'undo the last press; before the first: start over (press twice)' },
@@ -34,6 +48,7 @@ const MEANINGS: Record<string, LeadKey> = {
   r: 'again',
   h: 'hold',
   n: 'skipSong',
+  e: 'breakOff',
   c: 'cut',
   x: 'other',
   backspace: 'undo',

@@ -174,6 +174,36 @@ describe('skip the song', () => {
   })
 })
 
+describe('the class ends here', () => {
+  it('in a song: it ends now, and nothing comes after it', () => {
+    expect(course({ kind: 'breakOff', at: 110.5 })).toEqual(['a 0–32', 'b 32–64', 'c 64–96', 'push 98–110.5'])
+    expect(stateOf(led({ kind: 'breakOff', at: 110.5 }), 110.6).phase).toBe('finished')
+  })
+
+  it('in a gap: what was ridden stays as it was', () => {
+    expect(course({ kind: 'breakOff', at: 97 })).toEqual(['a 0–32', 'b 32–64', 'c 64–96'])
+  })
+
+  it('in a hold: the hold is over with it', () => {
+    const events: LeadEvent[] = [
+      { kind: 'hold', at: 40 },
+      { kind: 'breakOff', at: 60 },
+    ]
+    expect(course(...events)).toEqual(['a 0–32', 'b 32–60'])
+    expect(led(...events).led.hold).toBeUndefined()
+  })
+
+  it('once, and nothing pressed later brings it back but undo', () => {
+    const over: LeadEvent[] = [
+      { kind: 'breakOff', at: 50 },
+      { kind: 'next', at: 52 },
+      { kind: 'breakOff', at: 53 },
+    ]
+    expect(course(...over)).toEqual(['a 0–32', 'b 32–50'])
+    expect(led(...over).said).toBe('No song is left: the class is over.')
+  })
+})
+
 describe('cuts', () => {
   it('take what is still to come, and nothing else', () => {
     expect(course({ kind: 'cut', at: 10, cuts: [{ kind: 'song', section: 1 }] }).slice(2, 5)).toEqual(['c 64–96', 'x 96–126', 'y 126–156'])

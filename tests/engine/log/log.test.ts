@@ -81,6 +81,16 @@ describe('an entry from the plan', () => {
   })
 })
 
+test('of a class that was broken off, what did not come is skipped and the song it ended in is as long as it was', () => {
+  const [second, third] = spark.report.sections.slice(1, 3).map(({ one }) => one) as [number, number]
+  const at = (second + third) / 2
+  const led = ledClass(spark, { slotFrom: 0, startedAt: 0, events: [{ kind: 'breakOff', at }] })
+  const { sections } = taughtOf(spark, when('2026-11-25'), led)
+  expect(sections.map(({ outcome }) => outcome)).toEqual(['taught', 'changed', 'skipped', 'skipped', 'skipped', 'skipped'])
+  expect(sections[1]!.seconds).toBeCloseTo(at - second, 2)
+  expect(sections.slice(2).every(({ seconds }) => seconds === 0)).toBe(true)
+})
+
 describe('novelty (1 − Σ λʲ·shared ÷ Σ λʲ; common practice)', () => {
   const pattern = (songs: string[], moves: string[], arc: number[]): ClassPattern => ({ songs: new Set(songs), moves: new Set(moves), arc })
   const rising = [1, 2, 3, 4]
