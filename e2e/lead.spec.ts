@@ -285,6 +285,21 @@ test.describe('by touch', () => {
     await pass(page, 1)
     await expect(page.getByRole('button', { name: 'end the class', exact: true })).toBeVisible()
     expect(await events(page)).toHaveLength(4)
+
+    // With leaving at hand the key is the second press, and a reload comes back to a class that is over.
+    await page.getByRole('button', { name: 'undo' }).tap()
+    await pass(page, 1)
+    await press(page, 'Escape')
+    await expect(page.getByRole('button', { name: 'end the class here' })).toBeVisible()
+    await press(page, 'e')
+    await pass(page, 1)
+    await expect(page.getByRole('button', { name: 'end the class', exact: true })).toBeVisible()
+    await page.reload()
+    await ready(page)
+    await expect(async () => {
+      await page.clock.runFor(100)
+      await expect(page.getByRole('button', { name: 'end the class', exact: true })).toBeVisible({ timeout: 100 })
+    }).toPass()
   })
 
   for (const [width, height] of [

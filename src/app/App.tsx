@@ -90,7 +90,7 @@ export function App({ now, leadClock, onReload, onOpenFile, onDropFiles }: Props
                 now={now}
                 readPlaylist={readSongList}
                 onOpenFile={onOpenFile}
-                backup={<BackupPart now={now} onOpenFile={onOpenFile} />}
+                backup={<BackupPart today={() => isoDay(now())} onOpenFile={onOpenFile} />}
               />
             )}
             {place === 'draft' && <DraftPlace />}

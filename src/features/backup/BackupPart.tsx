@@ -7,20 +7,20 @@ import { saveTextFile } from '#ui/saveTextFile.ts'
 import './backup.css'
 
 interface Props {
-  /** Milliseconds since 1970. */
-  now: () => number
+  /** The day by the clock on this machine, "2026-11-25". */
+  today: () => string
   onOpenFile: (file: File) => void
 }
 
 /** Everything that is kept on this machine as one file, and the way back. */
-export function BackupPart({ now, onOpenFile }: Props) {
+export function BackupPart({ today, onOpenFile }: Props) {
   const store = useAppStore()
   const [told, setTold] = useState('')
   const files = useApp((state) => state.keptSoundFiles.size)
   const make = async () => {
     const made = await store.getState().makeBackup()
     if (!made) return
-    const name = `ridewright-${new Date(now()).toISOString().slice(0, 10)}.backup.json`
+    const name = `ridewright-${today()}.backup.json`
     saveTextFile(name, `${JSON.stringify(made.file)}\n`)
     setTold(`Saved ${name}: ${made.holds}`)
   }

@@ -78,8 +78,10 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   useLeadKeys((key, timeStamp) => {
     if (key === 'one' || key === 'next' || key === 'back' || key === 'again' || key === 'hold') act({ kind: key }, timeStamp)
     else if (key === 'skipSong') press.skipSong(timeStamp)
-    else if (key === 'breakOff') confirm.press('breakOff', () => press.breakOff(timeStamp))
-    else if (key === 'cut') press.cut(timeStamp)
+    else if (key === 'breakOff') {
+      if (confirm.armed === 'leave') press.breakOff(timeStamp)
+      else confirm.press('breakOff', () => press.breakOff(timeStamp))
+    } else if (key === 'cut') press.cut(timeStamp)
     else if (key === 'other') proposals.other()
     else if (key === 'undo') press.undo()
     else if (key === 'screen') toggle?.()

@@ -24,7 +24,7 @@ const shelf = {
 describe('sound files and a backup', () => {
   it('are said not to be in it, where it is made, once one is kept', () => {
     const { store } = aStore(shelf)
-    page = rendered(store, <BackupPart now={() => 0} onOpenFile={() => undefined} />)
+    page = rendered(store, <BackupPart today={() => '2026-11-25'} onOpenFile={() => undefined} />)
     expect(page.text()).not.toContain('Not in it')
     act(() => store.setState({ keptSoundFiles: new Set(['one', 'two']) }))
     expect(page.text()).toContain('Not in it: 2 sound files you keep here.')
