@@ -3,6 +3,7 @@ import { loadOf } from '#engine/log/weekOf.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { SearchField } from '#ui/SearchField.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
 import { dayWords } from './clock.ts'
 import { findTaught } from './findTaught.ts'
@@ -34,17 +35,7 @@ export function TaughtList({ log, onEdit }: Props) {
       {log.length === 0 && (
         <p className="log-hint">Nothing yet. Open a ride you have taught and log it here; everything stays on this machine.</p>
       )}
-      {log.length > FIRST && (
-        <label className="ui-field">
-          <span className="ui-field-label">find</span>
-          <input
-            type="search"
-            value={search}
-            placeholder="ride, song, day, room or note"
-            onChange={(event) => setSearch(event.currentTarget.value)}
-          />
-        </label>
-      )}
+      {log.length > FIRST && <SearchField value={search} placeholder="ride, song, day, room or note" onChange={setSearch} />}
       {log.length > 0 && found.length === 0 && <p>No class in the log has “{search.trim()}” in it.</p>}
       <ol className="log-list">
         {shown.map((entry) => (

@@ -3,6 +3,7 @@ import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/sh
 import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { SearchField } from '#ui/SearchField.tsx'
 import { Select } from '#ui/Select.tsx'
 import { BringFiles } from './BringFiles.tsx'
 import { BringIn, type ReadList } from './BringIn.tsx'
@@ -51,15 +52,7 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
           <Removed />
           {songs.length > 0 && (
             <div className="shelf-find">
-              <label className="ui-field">
-                <span className="ui-field-label">find</span>
-                <input
-                  type="search"
-                  value={search}
-                  placeholder="title or artist"
-                  onChange={(event) => setSearch(event.currentTarget.value)}
-                />
-              </label>
+              <SearchField value={search} placeholder="title or artist" onChange={setSearch} />
               <Select label="sort by" value={order} choices={ORDERS} onChange={setOrder} />
             </div>
           )}
