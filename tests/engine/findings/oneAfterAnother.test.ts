@@ -31,7 +31,7 @@ describe('fixes taken one after another', () => {
       }),
       { numRuns: 15 },
     )
-  }, 60_000)
+  })
 
   it('come to an end on the demo rides in every length, and leave the class what it is', () => {
     for (const name of ['spark', 'ridge'] as const) {
@@ -45,7 +45,7 @@ describe('fixes taken one after another', () => {
         expect(Math.abs(report.totals.total - before.totals.total)).toBeLessThan(30)
       }
     }
-  }, 60_000)
+  })
 })
 
 const blockIn = (ride: Ride, id: string): Block => ride.sections.flatMap(({ blocks }) => blocks as Block[]).find((one) => one.id === id)!
