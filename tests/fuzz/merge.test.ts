@@ -27,7 +27,7 @@ it('a ride of a hostile link is merged into one that opens, with every differenc
     }
   }
   expect(broken).toEqual([])
-}, 120_000)
+})
 
 function mergeInto(theirs: Ride, chance: Chance): void {
   const mine = chance.pick(RIDES)

@@ -31,7 +31,7 @@ describe('a ride that is one', () => {
       }),
       { numRuns: 150 },
     )
-  }, 60_000)
+  })
 
   it('shares nothing with what it was read from', () => {
     const input = demo()
@@ -326,7 +326,7 @@ describe('what is no ride', () => {
       }),
       { numRuns: 300 },
     )
-  }, 60_000)
+  })
 })
 
 /** Every property of a document, by the object that holds it. */

@@ -96,7 +96,7 @@ describe('when words are spoken', () => {
       }),
       { numRuns: 80 },
     )
-  }, 60_000)
+  })
 })
 
 describe('numbers that are spoken', () => {
@@ -175,7 +175,7 @@ describe('numbers that are spoken', () => {
       ),
       { numRuns: 80 },
     )
-  }, 60_000)
+  })
 })
 
 describe('what is noticed about cues', () => {

@@ -30,7 +30,7 @@ describe('demand', () => {
       }),
       { numRuns: 60 },
     )
-  }, 60_000)
+  })
 
   it('maps shares of the reserve to efforts and back', () => {
     expect([0, 0.3, 0.4, 0.6, 0.9, 1, 1.3].map(effortOfReserve)).toEqual([0, 2, 3, 5, 9, 10, 10])
@@ -65,7 +65,7 @@ describe('demand', () => {
       }),
       { numRuns: 60 },
     )
-  }, 60_000)
+  })
 
   it('adds half for standing and 0.3 more for a move, to effort and not to watts', () => {
     const of = (change: Partial<Block>) => {

@@ -71,7 +71,7 @@ describe('fitting a section to its song', () => {
       }),
       { numRuns: 150 },
     )
-  }, 60_000)
+  })
 })
 
 describe('fitting a ride to its slot', () => {
@@ -150,5 +150,5 @@ describe('the cheapest sum inside bounds', () => {
       }),
       { numRuns: 1000 },
     )
-  }, 60_000)
+  })
 })

@@ -65,7 +65,7 @@ describe('closed forms against an independent integrator', () => {
       }),
       { numRuns: 60 },
     )
-  }, 60_000)
+  })
 
   it('agree on the heart rate, capped at all of the reserve', () => {
     const share = ([a, b, c]: Quadratic): Quadratic => [a / 280, b / 280, c / 280]
@@ -97,7 +97,7 @@ describe('closed forms against an independent integrator', () => {
       }),
       { numRuns: 60 },
     )
-  }, 60_000)
+  })
 
   it('agree on energy', () => {
     fc.assert(
@@ -113,7 +113,7 @@ describe('closed forms against an independent integrator', () => {
       }),
       { numRuns: 60 },
     )
-  }, 60_000)
+  })
 
   it('name the moment the reserve runs out', () => {
     fc.assert(

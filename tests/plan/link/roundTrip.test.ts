@@ -18,7 +18,7 @@ describe('a link', () => {
       }),
       { numRuns: 200 },
     )
-  }, 60_000)
+  })
 
   it('is the same text for equal rides, whatever the order of their keys', () => {
     const backwards = (value: unknown): unknown => {
@@ -36,7 +36,7 @@ describe('a link', () => {
       }),
       { numRuns: 50 },
     )
-  }, 60_000)
+  })
 
   it('holds nothing of the private notes, the findings put aside, the shaky blocks and the named riders', () => {
     fc.assert(
@@ -52,7 +52,7 @@ describe('a link', () => {
       }),
       { numRuns: 50 },
     )
-  }, 60_000)
+  })
 
   it('is short: a 45-minute class with every cue under 1,500 characters', () => {
     expect(encodeLink(demo('ridge-and-return')).length).toBeLessThanOrEqual(1_500)
