@@ -4,14 +4,20 @@ import './EffortPicker.css'
 
 export interface EffortPickerProps {
   label: string
-  /** 0–10, whole or half. */
-  value: number
+  /** 0–10, whole or half; null where there is no one value, as for several things that differ. */
+  value: number | null
   onChange: (value: number) => void
-  /** Called with every value passed while dragging, and with null when the drag ends or Escape drops it. */
+  /** Called with every value passed while dragging, and with null when the drag ends or Escape drops it. What it shows may come back as `value`. */
   onPreview?: (value: number | null) => void
   hideLabel?: boolean
   /** How the value is read out: "7 of 10". */
   say?: (value: number) => string
+}
+
+/** A drag under way. `from` is the value it began at: `value` itself may follow the preview meanwhile. */
+interface Drag {
+  from: number | null
+  to: number
 }
 
 const CELLS = Array.from({ length: EFFORT_LEVELS + 1 }, (_, level) => level)
@@ -25,12 +31,16 @@ const sayLevel = (value: number) => `${Number.isInteger(value) ? value : `${Math
 export function EffortPicker({ label, value, onChange, onPreview, hideLabel, say = sayLevel }: EffortPickerProps) {
   const id = useId()
   const cells = useRef<HTMLDivElement>(null)
-  const [dragged, setDragged] = useState<number | null>(null)
-  const shown = dragged ?? value
+  const [drag, setDrag] = useState<Drag | null>(null)
+  const shown = drag?.to ?? value
 
-  const drag = (level: number | null) => {
-    setDragged(level)
-    onPreview?.(level)
+  const moveTo = (from: number | null, to: number) => {
+    setDrag({ from, to })
+    onPreview?.(to)
+  }
+  const letGo = () => {
+    setDrag(null)
+    onPreview?.(null)
   }
   const levelAt = (event: PointerEvent) => {
     const box = cells.current!.getBoundingClientRect()
@@ -39,25 +49,27 @@ export function EffortPicker({ label, value, onChange, onPreview, hideLabel, say
   const onPointerDown = (event: PointerEvent) => {
     if (event.button !== 0) return
     cells.current!.setPointerCapture(event.pointerId)
-    drag(levelAt(event))
+    // A finger that slides gives no focus of itself; the keys belong to what was touched last.
+    cells.current!.focus({ preventScroll: true })
+    moveTo(value, levelAt(event))
   }
   const onPointerMove = (event: PointerEvent) => {
-    if (dragged === null) return
+    if (drag === null) return
     const level = levelAt(event)
-    if (level !== dragged) drag(level)
+    if (level !== drag.to) moveTo(drag.from, level)
   }
   const onPointerUp = () => {
-    if (dragged === null) return
-    drag(null)
-    if (dragged !== value) onChange(dragged)
+    if (drag === null) return
+    letGo()
+    if (drag.to !== drag.from) onChange(drag.to)
   }
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Escape' && dragged !== null) {
+    if (event.key === 'Escape' && drag !== null) {
       event.stopPropagation()
-      drag(null)
+      letGo()
       return
     }
-    const next = levelForKey(event, value)
+    const next = levelForKey(event, shown ?? 0)
     if (next === null) return
     event.preventDefault()
     if (held(next) !== value) onChange(held(next))
@@ -76,25 +88,22 @@ export function EffortPicker({ label, value, onChange, onPreview, hideLabel, say
         aria-labelledby={id}
         aria-valuemin={0}
         aria-valuemax={EFFORT_LEVELS}
-        aria-valuenow={shown}
-        aria-valuetext={say(shown)}
+        aria-valuenow={shown ?? 0}
+        aria-valuetext={shown === null ? 'mixed' : say(shown)}
         onPointerDown={onPointerDown}
         onPointerMove={onPointerMove}
         onPointerUp={onPointerUp}
-        onPointerCancel={() => drag(null)}
+        onPointerCancel={letGo}
         onKeyDown={onKeyDown}
       >
-        {CELLS.map((level) => (
-          <span
-            key={level}
-            className="ui-effort-cell"
-            data-chosen={Math.round(shown) === level}
-            style={effortPair(level)}
-            aria-hidden="true"
-          >
-            {Math.round(shown) === level ? (Number.isInteger(shown) ? level : `${Math.floor(shown) || ''}½`) : ''}
-          </span>
-        ))}
+        {CELLS.map((level) => {
+          const chosen = shown !== null && Math.round(shown) === level
+          return (
+            <span key={level} className="ui-effort-cell" data-chosen={chosen} style={effortPair(level)} aria-hidden="true">
+              {chosen && (Number.isInteger(shown) ? level : `${Math.floor(shown) || ''}½`)}
+            </span>
+          )
+        })}
       </div>
     </div>
   )

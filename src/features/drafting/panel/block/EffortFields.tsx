@@ -1,4 +1,4 @@
-import { memo } from 'react'
+import { type FocusEvent, memo, useState } from 'react'
 import type { Block } from '#plan/model.ts'
 import { EffortPicker } from '#ui/EffortPicker.tsx'
 import { effortWords } from '#units/effortWords.ts'
@@ -6,7 +6,7 @@ import { formatEffort } from '#units/formatEffort.ts'
 import './effort.css'
 
 export interface EffortFieldsProps {
-  /** Absent where several blocks do not share it. */
+  /** Null where several blocks do not share it. */
   effort: Block['effort'] | null
   onChange: (effort: Block['effort']) => void
   /** Shows a value while it is dragged over; null when the drag is dropped. */
@@ -15,63 +15,62 @@ export interface EffortFieldsProps {
 
 const sayEffort = (effort: number) => `${formatEffort(effort)} of 10, ${effortWords(effort)}`
 
-/** The intended effort: one level, or a straight ramp from one to another. */
+/**
+ * The intended effort: one level, or a straight ramp from one to another. A ramp in the hand stays one while its ends
+ * pass each other, so that neither strip goes from under the pointer or the focus.
+ */
 export const EffortFields = memo(function EffortFields({ effort, onChange, onPreview }: EffortFieldsProps) {
-  if (effort === null || effort.from === effort.to) {
-    const level = effort?.from
-    return (
-      <div className="panel-effort">
-        <EffortPicker
-          label="effort"
-          value={level ?? 0}
-          say={level === undefined ? () => 'mixed' : sayEffort}
-          onChange={(to) => onChange({ from: to, to })}
-          onPreview={(to) => onPreview(to === null ? null : { from: to, to })}
-        />
-        <p className="panel-effort-words">
-          <span>{level === undefined ? 'mixed' : sayEffort(level)}</span>
-          {level !== undefined && (
-            <button
-              type="button"
-              className="panel-link"
-              aria-label="make it a ramp"
-              onClick={() => onChange({ from: level, to: rampEnd(level) })}
-            >
-              ramp
-            </button>
-          )}
-        </p>
-      </div>
-    )
+  const [inHand, setInHand] = useState(false)
+  const isRamp = effort !== null && (inHand || effort.from !== effort.to)
+  const leave = ({ currentTarget, relatedTarget }: FocusEvent) => {
+    if (!currentTarget.contains(relatedTarget)) setInHand(false)
   }
-  const { from, to } = effort
+  const show = (shown: Block['effort'] | null) => {
+    if (isRamp) setInHand(true)
+    onPreview(shown)
+  }
+  const level = (to: number) => ({ from: to, to })
+  const withStart = (from: number) => (isRamp ? { from, to: effort.to } : level(from))
+  const withEnd = (to: number) => ({ from: effort!.from, to })
+  const toggleRamp = () => {
+    setInHand(!isRamp)
+    onChange(isRamp ? level(effort.to) : { from: effort!.from, to: rampEnd(effort!.from) })
+  }
   return (
-    <div className="panel-effort">
+    <div className="panel-effort" onFocus={() => setInHand(isRamp)} onBlur={leave}>
       <EffortPicker
-        label="effort, start"
-        value={from}
+        label={isRamp ? 'effort, start' : 'effort'}
+        value={effort?.from ?? null}
         say={sayEffort}
-        onChange={(next) => onChange({ from: next, to })}
-        onPreview={(next) => onPreview(next === null ? null : { from: next, to })}
+        onChange={(from) => onChange(withStart(from))}
+        onPreview={(from) => show(from === null ? null : withStart(from))}
       />
-      <EffortPicker
-        label="effort, end"
-        value={to}
-        say={sayEffort}
-        onChange={(next) => onChange({ from, to: next })}
-        onPreview={(next) => onPreview(next === null ? null : { from, to: next })}
-      />
+      {isRamp && (
+        <EffortPicker
+          label="effort, end"
+          value={effort.to}
+          say={sayEffort}
+          onChange={(to) => onChange(withEnd(to))}
+          onPreview={(to) => show(to === null ? null : withEnd(to))}
+        />
+      )}
       <p className="panel-effort-words">
-        <span>
-          {formatEffort(from)} to {formatEffort(to)}, {effortWords(from)} to {effortWords(to)}
-        </span>
-        <button type="button" className="panel-link" aria-label="make it level" onClick={() => onChange({ from: to, to })}>
-          level
-        </button>
+        <span>{wordsOf(effort, isRamp)}</span>
+        {effort !== null && (
+          <button type="button" className="panel-link" aria-label={isRamp ? 'make it level' : 'make it a ramp'} onClick={toggleRamp}>
+            {isRamp ? 'level' : 'ramp'}
+          </button>
+        )}
       </p>
     </div>
   )
 })
+
+function wordsOf(effort: Block['effort'] | null, isRamp: boolean): string {
+  if (effort === null) return 'mixed'
+  const { from, to } = effort
+  return isRamp ? `${formatEffort(from)} to ${formatEffort(to)}, ${effortWords(from)} to ${effortWords(to)}` : sayEffort(from)
+}
 
 /** A new ramp goes one level up, or down from the top. */
 const rampEnd = (level: number) => (level < 10 ? Math.min(10, level + 1) : level - 1)
