@@ -14,6 +14,7 @@ import { type Place, standsAlone } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { LiveRegion } from '#ui/LiveRegion.tsx'
+import { useKeptFocus } from '#ui/useKeptFocus.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { Header } from './Header.tsx'
@@ -56,14 +57,16 @@ export function App({ now, leadClock, onReload, onOpenFile, onDropFiles }: Props
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
   const main = useRef<HTMLElement>(null)
+  const whole = useRef<HTMLDivElement>(null)
   useShellKeys(() => setKeysOpen(true))
   useFileDrop(onDropFiles)
   useTheme()
   useDocumentTitle()
   useFocusOnArrival(place, main)
+  useKeptFocus(whole)
 
   return (
-    <div className="app">
+    <div className="app" ref={whole}>
       {/* The leading screen covers all of this: there is nothing to tab into by mistake. */}
       {place !== 'lead' && (
         <>

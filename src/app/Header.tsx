@@ -3,7 +3,7 @@ import { isUnderWay } from '#plan/heardSong.ts'
 import { plural } from '#plan/words.ts'
 import { isReadOnly, type Place } from '#store/placeSlice.ts'
 import type { AppState } from '#store/state.ts'
-import { useApp } from '#store/useApp.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
@@ -74,12 +74,24 @@ export function Header({ onKeys }: Props) {
   )
 }
 
+/** What is open; a press leads to its details, from wherever one is. */
 function Title() {
+  const store = useAppStore()
   const title = useApp((state) => state.shown?.title)
   const meta = useApp(metaLine)
+  const open = () => {
+    const { clearSelection, setPlace, askRideDetails } = store.getState()
+    clearSelection()
+    setPlace('draft')
+    askRideDetails()
+  }
   return (
     <div className="app-title">
-      <h1 title={title}>{title || 'untitled ride'}</h1>
+      <h1>
+        <button type="button" className="app-title-button" title="title, class length, room, riders" onClick={open}>
+          {title || 'untitled ride'}
+        </button>
+      </h1>
       <div className="app-meta">
         <span>{meta} ·</span>
         <ReadOnBike />

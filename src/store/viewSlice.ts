@@ -26,6 +26,8 @@ export interface ViewSlice {
   /** Null shows the whole ride. */
   view: ViewWindow | null
   setupPart: SetupPart
+  /** The details of the ride were asked for and are not shown yet. */
+  rideDetailsAsked: boolean
 
   toggleLine: (line: ChartLine) => void
   showRider: (rider: ShownRider) => void
@@ -33,6 +35,8 @@ export interface ViewSlice {
   showSetupPart: (part: SetupPart) => void
   /** A window that is empty or no stretch of time shows the whole ride. */
   setView: (view: ViewWindow | null) => void
+  askRideDetails: () => void
+  answerRideDetails: () => void
 }
 
 export function createViewSlice(set: SetState): ViewSlice {
@@ -42,10 +46,13 @@ export function createViewSlice(set: SetState): ViewSlice {
     theme: 'auto',
     view: null,
     setupPart: 'bike',
+    rideDetailsAsked: false,
     toggleLine: (line) => set(({ lines }) => ({ lines: { ...lines, [line]: !lines[line] } })),
     showRider: (shownRider) => set({ shownRider }),
     setTheme: (theme) => set({ theme }),
     showSetupPart: (setupPart) => set({ setupPart }),
     setView: (view) => set({ view: view && view.toSeconds > view.fromSeconds ? view : null }),
+    askRideDetails: () => set({ rideDetailsAsked: true }),
+    answerRideDetails: () => set({ rideDetailsAsked: false }),
   }
 }

@@ -1,5 +1,6 @@
-import { type KeyboardEvent, useCallback, useRef, useState } from 'react'
+import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react'
 import type { Finding } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { type BlockPattern, PATTERNS } from '#plan/patterns.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
@@ -21,7 +22,7 @@ import { useRehearsalKeys } from './rehearsal/useRehearsalKeys.ts'
 import { useRehearsing } from './rehearsal/useRehearsing.ts'
 import { Summary } from './Summary.tsx'
 import { type Dragged, StageDrag } from './stage/drag/StageDrag.tsx'
-import { dragCommand } from './stage/dragCommand.ts'
+import { dragCommand, type KeyedCommand } from './stage/dragCommand.ts'
 import { OPENING_SCALE, Stage, type StageView } from './stage/Stage.tsx'
 import { stageKey } from './stageKeys.ts'
 import { Tray } from './Tray.tsx'
@@ -39,6 +40,7 @@ export function DraftPlace() {
   const [scale, setScale] = useState(OPENING_SCALE)
   const [draggedId, setDraggedId] = useState<string | null>(null)
   const { offer, makeOffer, closeOffer } = useOffer()
+  const [note, setNote] = useNoteOnRide()
   const playing = useRehearsing()
   useRehearsalKeys(playing?.rehearsing ?? null)
   const drawn = useRef<(task: () => void) => void>(null)
@@ -83,10 +85,18 @@ export function DraftPlace() {
   const selectSection = useCallback((id: string) => store.getState().selectSection(id), [store])
 
   const add = (pattern: BlockPattern) => {
-    const id = addPattern(store, pattern)
-    if (!id) return
-    store.getState().selectItem(id)
-    afterDrawing(() => reveal(id))
+    const added = addPattern(store, pattern)
+    if (!added) return
+    store.getState().selectItem(added.id)
+    afterDrawing(() => reveal(added.id))
+    setNote(added.note)
+  }
+  const dropped = ({ id, note }: KeyedCommand) => {
+    const { ride, report } = store.getState()
+    if (ride && findSection(ride, id)) selectSection(id)
+    else if (report) store.getState().selectItem(id)
+    focus(id)
+    setNote(note ?? null)
   }
   const addEmptySection = () => {
     const id = addSection(store)
@@ -124,6 +134,21 @@ export function DraftPlace() {
     if (handled) event.preventDefault()
   }
 
+  /** Escape leads from a field or a list back to what it is about, once the field has no text of its own to drop. */
+  const leaveDetails = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape' || event.defaultPrevented || store.getState().previewing !== null) return
+    const { ids, sectionId } = store.getState().selection
+    const id = ids.at(-1) ?? sectionId
+    if (id === null || offer !== null) return
+    event.preventDefault()
+    focus(id)
+  }
+
+  useRideDetails(() => {
+    closeOffer()
+    afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus())
+  })
+
   return (
     <RehearsalContext.Provider value={playing?.rehearsing ?? null}>
       <StageDrag
@@ -136,7 +161,10 @@ export function DraftPlace() {
           if (kind === 'section') selectSection(id)
           else if (kind !== 'pattern') store.getState().selectItem(id)
         }}
-        onFinish={() => setDraggedId(null)}
+        onFinish={(kept) => {
+          setDraggedId(null)
+          if (kept) dropped(kept)
+        }}
       >
         <div className="draft" ref={root}>
           {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the stops inside it */}
@@ -184,14 +212,15 @@ export function DraftPlace() {
               scale={scale}
               onScale={setScale}
               lane={lane}
+              onSelectRide={() => store.getState().clearSelection()}
               playhead={playing?.playhead}
               onSeek={seek}
             />
-            {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} />}
+            {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} note={note} />}
             {!narrow && <Findings readOnly={readOnly} onGo={go} />}
             {playing && <RehearsalBar rehearsal={playing.rehearsing.rehearsal} />}
           </div>
-          <aside className="draft-side" aria-label="details">
+          <aside className="draft-side" aria-label="details" onKeyDown={leaveDetails}>
             {offer === 'slot' && !readOnly ? (
               <SlotFit
                 onShow={(sectionId) => {
@@ -241,6 +270,28 @@ function useOffer() {
     asker.current?.focus({ preventScroll: true })
   }, [])
   return { offer, makeOffer, closeOffer }
+}
+
+/** What there is to say of a change besides what it shows, for as long as the ride is as that change left it. */
+function useNoteOnRide(): [string | null, (note: string | null) => void] {
+  const store = useAppStore()
+  const ride = useApp((state) => state.ride)
+  const [noted, setNoted] = useState<{ ride: Ride | null; note: string } | null>(null)
+  const setNote = useCallback((note: string | null) => setNoted(note === null ? null : { ride: store.getState().ride, note }), [store])
+  return [noted !== null && noted.ride === ride ? noted.note : null, setNote]
+}
+
+/** Does its task when the details of the ride are asked for, also from another place. */
+function useRideDetails(open: () => void) {
+  const asked = useApp((state) => state.rideDetailsAsked)
+  const answer = useApp((state) => state.answerRideDetails)
+  const latest = useRef(open)
+  latest.current = open
+  useEffect(() => {
+    if (!asked) return
+    answer()
+    latest.current()
+  }, [asked, answer])
 }
 
 function DraggedName({ dragged: { kind, id } }: { dragged: Dragged }) {

@@ -54,7 +54,10 @@ export function PreviewButton({ command, onDone, tone = 'action', ...button }: P
       }}
       onPointerMove={point}
       onPointerLeave={leave}
-      onFocus={show}
+      onFocus={({ target }) => {
+        // Focus that follows a press of the pointer, as when the button before it went away, points at nothing yet.
+        if (target.matches(':focus-visible')) show()
+      }}
       onBlur={hide}
       onClick={make}
     />

@@ -3,8 +3,15 @@ import { Figure } from '#ui/figures/Figure.tsx'
 import { blockFigure } from './blockFigure.ts'
 import { DragHandle } from './stage/drag/DragHandle.tsx'
 
+interface Props {
+  onAdd: (pattern: BlockPattern) => void
+  onAddSection: () => void
+  /** What there is to say of what was just added. */
+  note: string | null
+}
+
 /** Patterns to draft with: dragged onto the stage, or pressed to go in after the selection. */
-export function Tray({ onAdd, onAddSection }: { onAdd: (pattern: BlockPattern) => void; onAddSection: () => void }) {
+export function Tray({ onAdd, onAddSection, note }: Props) {
   return (
     <fieldset className="tray">
       <legend className="ui-hidden">blocks to add</legend>
@@ -24,6 +31,7 @@ export function Tray({ onAdd, onAddSection }: { onAdd: (pattern: BlockPattern) =
       <button type="button" className="tray-pattern tray-section" onClick={onAddSection}>
         + section
       </button>
+      {note && <p className="tray-note">{note}</p>}
     </fieldset>
   )
 }

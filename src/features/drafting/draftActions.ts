@@ -1,6 +1,5 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Command } from '#plan/commands/command.ts'
-import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import type { Ride, Section } from '#plan/model.ts'
@@ -10,6 +9,7 @@ import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
+import { patternCommand } from './patternCommand.ts'
 
 /** Runs a command and says in words what it did, where the thing now starts, and what the ride adds up to. */
 export function runAndSay(store: AppStore, command: Command, id?: string): boolean {
@@ -30,18 +30,25 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
   return true
 }
 
+/** What was added, and what there is to say of it besides where it stands. */
+export interface Added {
+  id: string
+  note: string | null
+}
+
 /** Adds a block of a pattern after the selection, else at the end of the chosen, the first open, or the last section; a ride without sections gets one. */
-export function addPattern(store: AppStore, pattern: BlockPattern): string | null {
+export function addPattern(store: AppStore, pattern: BlockPattern): Added | null {
   const { ride, report, selection, newId } = store.getState()
   if (!ride || !report) return null
   const place = insertionPlace(ride, report, selection)
   if (!place) {
     const section = emptySection(ride, newId())
     const block = blockFromPattern(pattern, ride, section, newId)
-    return runAndSay(store, insertSection(ride, { index: 0, section: { ...section, blocks: [block] } }), block.id) ? block.id : null
+    const command = insertSection(ride, { index: 0, section: { ...section, blocks: [block] } })
+    return runAndSay(store, command, block.id) ? { id: block.id, note: null } : null
   }
-  const item = blockFromPattern(pattern, ride, place.section, newId)
-  return runAndSay(store, insertItem(ride, { sectionId: place.section.id, index: place.index, item }), item.id) ? item.id : null
+  const { id, command, grows } = patternCommand(ride, { pattern, ...place, newId })
+  return runAndSay(store, command, id) ? { id, note: grows ?? null } : null
 }
 
 /** Adds an empty section after the chosen one, else at the end. */

@@ -9,6 +9,7 @@ import { joinBlocks } from '#plan/commands/joinBlocks.ts'
 import { splitBlock } from '#plan/commands/splitBlock.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import { isSet, type Ride } from '#plan/model.ts'
+import { newItems } from '#plan/newItems.ts'
 import { findBlock } from '#plan/places.ts'
 import type { AppStore } from '#store/state.ts'
 import { runAndSay } from './draftActions.ts'
@@ -50,32 +51,40 @@ function itemAction(ride: Ride, action: ItemAction, id: string, ids: readonly st
   }
 }
 
-/** Does it to what is chosen, says what it did, and goes to where one goes on: the same block, or the neighbour of what is gone. */
+/** What these make is what one goes on with; the second half of a split block is not. */
+const MAKES_NEW: ReadonlySet<ItemAction> = new Set(['duplicate', 'group', 'ungroup'])
+
+/**
+ * Does it to what is chosen, says what it did, and goes to where one goes on: what it has made, the same block, or
+ * the neighbour of what is gone.
+ */
 export function actOnItem({ store, focus }: StageTools, action: ItemAction, id: string): void {
   const { ride, selection, newId } = store.getState()
   if (!ride) return
   const ids = selection.ids.includes(id) ? selection.ids : [id]
   const command = itemAction(ride, action, id, ids, newId)
   if (!command) return
-  const next = action === 'delete' ? neighbourOf(ride, ids) : id
-  const { sectionId } = selection
-  runAndSay(store, command, id)
+  const done = runAndSay(store, command, id)
   const state = store.getState()
-  if (next === undefined && sectionId !== null) state.selectSection(sectionId)
+  const made = done && MAKES_NEW.has(action) ? newItems(ride, state.ride!) : []
+  const next = made[0] ?? (action === 'delete' ? neighbourOf(ride, ids) : id)
+  const { sectionId } = selection
+  if (made.length > 0) state.selectItems(made)
+  else if (next === undefined && sectionId !== null) state.selectSection(sectionId)
   else if (next !== undefined && next !== id) state.selectItem(next)
   const target = next ?? sectionId
   if (target !== null) focus(target)
 }
 
-/** Copies or deletes a whole section, says so, and goes to the section itself, or to the neighbour of the one that is gone. */
+/** Copies or deletes a whole section, says so, and goes to the copy, or to the neighbour of the one that is gone. */
 export function actOnSection({ store, focus }: StageTools, action: SectionAction, sectionId: string): void {
   const { ride, newId } = store.getState()
   if (!ride) return
   const index = ride.sections.findIndex((section) => section.id === sectionId)
   const neighbour = ride.sections[index + 1] ?? ride.sections[index - 1]
   const copies = action === 'duplicate'
-  runAndSay(store, copies ? duplicateSection(ride, { sectionId, newId }) : deleteSection(ride, { sectionId }), sectionId)
-  const target = copies ? sectionId : neighbour?.id
+  const done = runAndSay(store, copies ? duplicateSection(ride, { sectionId, newId }) : deleteSection(ride, { sectionId }), sectionId)
+  const target = copies ? (done ? store.getState().ride!.sections[index + 1]?.id : sectionId) : neighbour?.id
   if (target === undefined) return
   store.getState().selectSection(target)
   focus(target)

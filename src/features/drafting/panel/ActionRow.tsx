@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { actOnItem, actOnSection, type ItemAction, type SectionAction, type StageTools } from '#features/drafting/stageActions.ts'
+import { actOnItem, actOnSection, type ItemAction, type SectionAction } from '#features/drafting/stageActions.ts'
 import { isSet } from '#plan/model.ts'
 import { type BlockPlace, findBlock } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
@@ -34,7 +34,6 @@ export function ActionRow({ onFocus = () => undefined }: { onFocus?: ((id: strin
   const act = (action: ItemAction) => {
     if (id !== undefined) actOnItem(tools, action, id)
     else if (sectionId !== null && (action === 'duplicate' || action === 'delete')) actOnSection(tools, action, sectionId)
-    if (id !== undefined && action === 'group') showSetOf(id, tools)
   }
   return (
     <div className="panel-actions panel-edit-only">
@@ -60,13 +59,4 @@ function isPossible(action: ItemAction, { block, list, index, set }: BlockPlace)
   if (action === 'split') return amountOf(block.length) > 1
   if (action === 'join') return next !== undefined && !isSet(next)
   return action !== 'group' || set === undefined
-}
-
-/** A new set is shown as a whole: how many rounds it has is what one says of it next. */
-function showSetOf(blockId: string, { store, focus }: StageTools) {
-  const { ride, selectItem } = store.getState()
-  const set = ride && findBlock(ride, blockId)?.set
-  if (!set) return
-  selectItem(set.id)
-  focus(set.id)
 }

@@ -1,6 +1,7 @@
 import { ActionRow } from '#features/drafting/panel/ActionRow.tsx'
 import { BlockPanel } from '#features/drafting/panel/block/BlockPanel.tsx'
 import { BlocksPanel } from '#features/drafting/panel/blocks/BlocksPanel.tsx'
+import { PanelPath } from '#features/drafting/panel/PanelPath.tsx'
 import { RidePanel } from '#features/drafting/panel/ride/RidePanel.tsx'
 import { SectionPanel } from '#features/drafting/panel/section/SectionPanel.tsx'
 import { SetPanel } from '#features/drafting/panel/set/SetPanel.tsx'
@@ -25,6 +26,7 @@ export function SelectionPanel({ onShow, onFocus }: Props) {
   if (!open) return null
   return (
     <aside className="panel" aria-label="details of the selection">
+      <PanelPath />
       <fieldset className="panel-body" disabled={readOnly}>
         <legend className="ui-hidden">details</legend>
         <ActionRow onFocus={onFocus} />

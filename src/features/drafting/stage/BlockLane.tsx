@@ -98,6 +98,7 @@ export const BlockLane = memo(function BlockLane({
         <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
       )}
       {report.spans
+        .filter(isRest)
         .filter((span) => reaches(stretch, span))
         .map((span) => (
           <Rest key={`${span.kind} ${span.sectionId ?? ''}`} span={span} scale={scale} readOnly={readOnly} />
@@ -173,11 +174,13 @@ function lengthOf({ section, from, to, countFrom, countTo }: PlayedBlock, report
 
 const tenth = (x: number): number => Math.round(x * 10) / 10
 
+type RestSpan = Span & { kind: keyof typeof REST_WORDS }
+const isRest = (span: Span): span is RestSpan => span.kind in REST_WORDS
+
 const REST_WORDS = { openTail: 'open', briefing: 'briefing', clearUp: 'clear-up' } as const
 
 /** Time that no block fills: the words before the first song, a song's open end, the wiping down. */
-function Rest({ span, scale, readOnly }: { span: Span; scale: TimeScale; readOnly: boolean }) {
-  if (span.kind === 'block' || span.kind === 'leadIn') return null
+function Rest({ span, scale, readOnly }: { span: RestSpan; scale: TimeScale; readOnly: boolean }) {
   const width = toX(scale, span.to - span.from)
   if (width < 3) return null
   return (

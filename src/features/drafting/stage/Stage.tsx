@@ -35,6 +35,8 @@ export interface StageProps {
   draggedId: string | null
   onSelectSection: (sectionId: string) => void
   onSelectItem: SelectItem
+  /** A press on the stage beside blocks and songs is about the ride itself. */
+  onSelectRide: () => void
   scale: TimeScale
   onScale: (scale: TimeScale) => void
   lane: RefObject<HTMLDivElement | null>
@@ -58,7 +60,7 @@ export interface StageView {
 
 /** One time axis, three rows: the curve, the songs with their rulers, the blocks. Scrolled sideways as one. */
 export function Stage(props: StageProps) {
-  const { readOnly, draggedId, onSelectSection, onSelectItem, scale, onScale, lane, playhead, onSeek, ref } = props
+  const { readOnly, draggedId, onSelectSection, onSelectItem, onSelectRide, scale, onScale, lane, playhead, onSeek, ref } = props
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
   const selection = useApp((state) => state.selection)
@@ -164,10 +166,16 @@ export function Stage(props: StageProps) {
     }
   }, [zoomTo, fitSection, measure])
 
-  const seek = (event: MouseEvent) => {
-    if (!lane.current || !isSeekPlace(event.target as Element)) return
-    const x = event.clientX - lane.current.getBoundingClientRect().left
-    onSeek?.(Math.max(0, toSeconds(scale, x)))
+  const press = (event: MouseEvent) => {
+    const pressed = event.target as Element
+    if (onSeek && lane.current && isSeekPlace(pressed)) {
+      const x = event.clientX - lane.current.getBoundingClientRect().left
+      onSeek(Math.max(0, toSeconds(scale, x)))
+    } else if (!pressed.closest(TAKEN)) {
+      const song = pressed.closest<HTMLElement>('.song')?.dataset.sectionId
+      if (song) onSelectSection(song)
+      else onSelectRide()
+    }
   }
 
   const drawn = drawnStretch(sight, scale)
@@ -200,14 +208,14 @@ export function Stage(props: StageProps) {
           <LevelLabels />
         </Suspense>
         <div className="stage-scroller" ref={scroller} onScroll={measure}>
-          {/* biome-ignore lint/a11y/noStaticElementInteractions: a short cut for the pointer; playing has keys and fields of its own */}
+          {/* biome-ignore lint/a11y/noStaticElementInteractions: short cuts for the pointer; each has a key or a field of its own */}
           {/* biome-ignore lint/a11y/useKeyWithClickEvents: as above */}
           <div
             className="stage-content"
             ref={holdLane}
             style={{ width: toX(scale, reach) }}
             data-seekable={onSeek !== undefined || undefined}
-            onClick={onSeek && seek}
+            onClick={press}
           >
             <div className="chart-place">
               <Suspense fallback={<p className="chart-wait">drawing the curve …</p>}>
@@ -247,6 +255,9 @@ export function Stage(props: StageProps) {
 /** The curve and a song's ruler stand for a time and for nothing else. */
 const isSeekPlace = (pressed: Element): boolean =>
   pressed.closest('.chart-place') !== null || (pressed.closest('.song') !== null && pressed.closest('.song-head') === null)
+
+/** What answers a press itself. */
+const TAKEN = '[data-stage-stop], [data-open-section], .edge, button'
 
 /** Pixels left free at the side of what is brought into sight. */
 const EDGE = 24

@@ -1,10 +1,10 @@
+import { patternCommand } from '#features/drafting/patternCommand.ts'
 import type { Command } from '#plan/commands/command.ts'
-import { insertItem } from '#plan/commands/insertItem.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart, type PartTarget } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import type { NewId } from '#plan/copies.ts'
-import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns.ts'
 import { findBlock, findSection } from '#plan/places.ts'
 import type { Seconds } from '#units/units.ts'
 import type { DragGround, Dragged } from './drag/StageDrag.tsx'
@@ -14,29 +14,33 @@ import { dropTarget, sectionDropIndex } from './dropTarget.ts'
 export interface KeyedCommand {
   key: string
   command: Command
+  /** The section, set or block that is in the hand, by the id it has once it is dropped. */
+  id: string
+  /** What there is to say of it once it is dropped. */
+  note?: string | undefined
 }
 
 /** What dropping `dragged` at a time on the stage would do to the ride as it was when the drag began. */
 export function dragCommand(dragged: Dragged, at: Seconds, { ride, report }: DragGround, ids: NewId): KeyedCommand | null {
   if (dragged.kind === 'section') {
     const index = sectionDropIndex(report, at, dragged.id)
-    return { key: String(index), command: moveSection(ride, { sectionId: dragged.id, index }) }
+    return { key: String(index), id: dragged.id, command: moveSection(ride, { sectionId: dragged.id, index }) }
   }
   const isPart = dragged.kind === 'block' && findBlock(ride, dragged.id)?.set !== undefined
   const target = dropTarget(ride, report, at, new Set([dragged.id]), dragged.kind === 'block')
   if (!target) return null
   const key = `${'setId' in target ? target.setId : target.sectionId} ${target.index}`
-  if (dragged.kind === 'pattern') return withKey(key, patternCommand(dragged.id, target, { ride, report }, ids))
+  if (dragged.kind === 'pattern') return patternDrop(key, dragged.id, target, { ride, report }, ids)
+  const { id } = dragged
   if ('sectionId' in target && !isPart)
-    return { key, command: moveItem(ride, { itemId: dragged.id, sectionId: target.sectionId, index: target.index }) }
-  return { key, command: movePart(ride, { blockId: dragged.id, to: target }) }
+    return { key, id, command: moveItem(ride, { itemId: id, sectionId: target.sectionId, index: target.index }) }
+  return { key, id, command: movePart(ride, { blockId: id, to: target }) }
 }
 
-const withKey = (key: string, command: Command | null): KeyedCommand | null => command && { key, command }
-
-function patternCommand(patternId: string, target: PartTarget, { ride }: DragGround, ids: NewId): Command | null {
+function patternDrop(key: string, patternId: string, target: PartTarget, { ride }: DragGround, newId: NewId): KeyedCommand | null {
   const pattern = PATTERNS.find((other) => other.id === patternId)
   const section = 'sectionId' in target ? findSection(ride, target.sectionId) : undefined
   if (!pattern || !section) return null
-  return insertItem(ride, { sectionId: section.id, index: target.index, item: blockFromPattern(pattern, ride, section, ids) })
+  const { id, command, grows } = patternCommand(ride, { pattern, section, index: target.index, newId })
+  return { key, id, command, note: grows }
 }

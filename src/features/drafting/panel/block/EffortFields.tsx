@@ -37,6 +37,7 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
     onChange(isRamp ? level(effort.to) : { from: effort!.from, to: rampEnd(effort!.from) })
   }
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: it only watches where the focus goes
     <div className="panel-effort" onFocus={() => setInHand(isRamp)} onBlur={leave}>
       <EffortPicker
         label={isRamp ? 'effort, start' : 'effort'}

@@ -28,6 +28,8 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     const { ride, report } = store.getState()
     if (!ride || !report || event.button !== 0) return
     event.stopPropagation()
+    const pulled = report.blocks[index]
+    if (pulled) store.getState().selectItem(pulled.block.id)
     event.currentTarget.setPointerCapture(event.pointerId)
     const onKey = (key: KeyboardEvent) => {
       if (key.key === 'Escape') letGo(false)

@@ -50,12 +50,13 @@ export function StageDrag({
   commandAt: (dragged: Dragged, at: Seconds, ground: DragGround, ids: NewId) => KeyedCommand | null
   describe: (dragged: Dragged) => ReactNode
   onStart: (dragged: Dragged) => void
-  onFinish: () => void
+  /** Told what was dropped, or null where nothing was changed. */
+  onFinish: (dropped: KeyedCommand | null) => void
   children: ReactNode
 }) {
   const store = useAppStore()
   const [dragged, setDragged] = useState<Dragged | null>(null)
-  const ground = useRef<(DragGround & { ids: () => NewId; key: string | null }) | null>(null)
+  const ground = useRef<(DragGround & { ids: () => NewId; found: KeyedCommand | null }) | null>(null)
   const pointer = usePointer()
   const sensors = useSensors(useSensor(MouseSensor, MOUSE), useSensor(TouchSensor, TOUCH))
 
@@ -63,7 +64,7 @@ export function StageDrag({
     const { ride, report, newId } = store.getState()
     if (!ride || !report) return
     // Whatever is new in this drag keeps its ids from the first preview to the drop.
-    ground.current = { ride, report, ids: rememberedIds(newId), key: null }
+    ground.current = { ride, report, ids: rememberedIds(newId), found: null }
     const next = draggedOf(active)
     setDragged(next)
     onStart(next)
@@ -75,18 +76,19 @@ export function StageDrag({
     const { x, y } = pointer.current
     const near = y > box.top - REACH && y < box.bottom + REACH
     const found = near ? commandAt(draggedOf(active), (x - box.left) / pixelsPerSecond, ground.current, ground.current.ids()) : null
-    if ((found?.key ?? null) === ground.current.key) return
-    ground.current.key = found?.key ?? null
+    if (found?.key === ground.current.found?.key) return
+    ground.current.found = found
     if (found) store.getState().preview(found.command)
     else store.getState().dropPreview()
   }
 
   const finish = (keep: boolean) => {
-    if (keep) store.getState().commitPreview()
-    else store.getState().dropPreview()
+    const kept = keep && store.getState().commitPreview()
+    if (!kept) store.getState().dropPreview()
+    const dropped = kept ? (ground.current?.found ?? null) : null
     ground.current = null
     setDragged(null)
-    onFinish()
+    onFinish(dropped)
   }
 
   return (

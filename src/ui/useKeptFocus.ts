@@ -1,0 +1,65 @@
+import { type RefObject, useEffect } from 'react'
+
+/** What takes the focus, whether with Tab or by a script. */
+const FOCUSABLE =
+  'a[href], button:not(:disabled), input:not(:disabled), select:not(:disabled), textarea:not(:disabled), summary, [tabindex="0"]'
+
+/** A place the focus was in, from the innermost outwards, with how many others stood before it there. */
+type Trail = { container: Element; index: number }[]
+
+/**
+ * Keeps the focus where the hand is. When what has it is taken away, as a button is by its own press, the focus goes to
+ * what stands in its place: the same place of the nearest thing around it that is still there.
+ *
+ * @param root everything the focus may be moved within
+ */
+export function useKeptFocus(root: RefObject<HTMLElement | null>): void {
+  useEffect(() => {
+    const { current: whole } = root
+    if (!whole) return
+    let last: HTMLElement | null = null
+    let trail: Trail = []
+    const remember = ({ target }: FocusEvent) => {
+      last = target instanceof HTMLElement ? target : null
+      trail = last ? trailOf(last, whole) : []
+    }
+    // A press beside everything gives the focus up for good. What is taken away loses it too, but is gone a moment later.
+    const forget = ({ target }: FocusEvent) => {
+      queueMicrotask(() => {
+        if (target === last && last?.isConnected && !last.matches(':disabled')) last = null
+      })
+    }
+    const look = () => {
+      if (!last || (last.isConnected && !last.matches(':disabled'))) return
+      const { activeElement } = document
+      if (activeElement !== document.body && activeElement !== last) return
+      last = null
+      for (const { container, index } of trail) {
+        const stops = container.isConnected ? stopsIn(container) : []
+        const next = stops[Math.min(index, stops.length - 1)]
+        if (next) return next.focus({ preventScroll: true })
+      }
+    }
+    const observer = new MutationObserver(look)
+    observer.observe(whole, { childList: true, subtree: true, attributes: true, attributeFilter: ['disabled'] })
+    whole.addEventListener('focusin', remember)
+    whole.addEventListener('focusout', forget)
+    return () => {
+      observer.disconnect()
+      whole.removeEventListener('focusin', remember)
+      whole.removeEventListener('focusout', forget)
+    }
+  }, [root])
+}
+
+function trailOf(element: HTMLElement, whole: Element): Trail {
+  const trail: Trail = []
+  for (let container = element.parentElement; container; container = container.parentElement) {
+    trail.push({ container, index: Math.max(0, stopsIn(container).indexOf(element)) })
+    if (container === whole) break
+  }
+  return trail
+}
+
+const stopsIn = (container: Element): HTMLElement[] =>
+  [...container.querySelectorAll<HTMLElement>(FOCUSABLE)].filter((stop) => stop.tabIndex >= 0)
