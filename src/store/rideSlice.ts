@@ -25,13 +25,15 @@ export interface RideSlice {
   shownReport: RideReport | null
   /** Label of the change being previewed. */
   previewing: string | null
+  /** The preview is an offer that stands to be looked at, and not a passing one under the pointer. */
+  offering: boolean
   past: readonly Step[]
   future: readonly Step[]
 
   /** Applies a command as one undo step; a preview is dropped first. False when it changes nothing or no ride is open for changes. */
   run: (command: Command) => boolean
-  /** Shows what a command would do to the committed ride, in place of any preview before it. */
-  preview: (command: Command) => void
+  /** Shows what a command would do to the committed ride, in place of any preview before it; `offer` where it stands to be looked at. */
+  preview: (command: Command, kind?: 'passing' | 'offer') => void
   /** Makes the preview the ride, as one undo step. False when there is none. */
   commitPreview: () => boolean
   dropPreview: () => void
@@ -47,6 +49,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     shown: null,
     shownReport: null,
     previewing: null,
+    offering: false,
     past: [],
     future: [],
 
@@ -60,12 +63,12 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       return true
     },
 
-    preview: (command) => {
+    preview: (command, kind = 'passing') => {
       const { ride, received } = get()
       if (!ride || received) return
       const next = command.apply(ride)
       if (next === ride) return get().dropPreview()
-      set({ shown: next, shownReport: reportOf(next), previewing: command.label })
+      set({ shown: next, shownReport: reportOf(next), previewing: command.label, offering: kind === 'offer' })
     },
 
     commitPreview: () => {
@@ -77,7 +80,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
 
     dropPreview: () => {
       const { ride, report, previewing } = get()
-      if (previewing !== null) set({ shown: ride, shownReport: report, previewing: null })
+      if (previewing !== null) set(shownAs(ride, report))
     },
 
     undo: () => travel('past', 'future', 'Undone'),
@@ -110,6 +113,7 @@ export const shownAs = (ride: Ride | null, report: RideReport | null) => ({
   shown: ride,
   shownReport: report,
   previewing: null,
+  offering: false,
 })
 
 function committed(state: AppState, step: Step, next: Ride, report: RideReport): Partial<AppState> {

@@ -167,6 +167,6 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, section, amount, pick }) => markSong(ride, { sectionId: section, count: Math.round(amount), label: `mark ${pick}` }),
   ({ ride, section, amount, index }) => quietSong(ride, { sectionId: section, from: Math.round(index), to: Math.round(amount) }),
   ({ ride, section, pick }) => setBars(ride, { sectionId: section, beatsPerBar: pick % 2 === 0 ? 4 : 3, shift: (pick % 7) - 3 }),
-  ({ pick }) => putAside(`rule:${pick}`),
+  ({ pick }) => putAside([`rule:${pick}`, `rule:${pick + 1}`].slice(0, 1 + (pick % 2))),
   ({ ride, pick }) => bringBack(ride.setAside?.[pick] ?? `rule:${pick}`),
 ]

@@ -10,7 +10,7 @@ export function useHeldPreview(command: Command | null): void {
   const store = useAppStore()
   const idle = useApp((state) => state.previewing === null)
   useEffect(() => {
-    if (command && idle) store.getState().preview(command)
+    if (command && idle) store.getState().preview(command, 'offer')
   }, [store, command, idle])
   // Another command, or none, takes this one's place.
   useEffect(() => {

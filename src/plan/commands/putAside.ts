@@ -2,11 +2,13 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { patched } from '#plan/edits.ts'
 
-/** Puts a finding aside, because it is meant so; what was put aside longest ago is let go when the list is full. */
-export function putAside(findingId: string): Command {
-  return makeCommand('Put a finding aside', (ride) => {
+/** Puts findings aside, because they are meant so; what was put aside longest ago is let go when the list is full. */
+export function putAside(findingIds: readonly string[]): Command {
+  const label = findingIds.length === 1 ? 'Put a finding aside' : `Put ${findingIds.length} findings aside`
+  return makeCommand(label, (ride) => {
     const { setAside = [] } = ride
-    return setAside.includes(findingId) ? ride : { ...ride, setAside: [...setAside, findingId].slice(-MOST) }
+    const more = findingIds.filter((id) => !setAside.includes(id))
+    return more.length === 0 ? ride : { ...ride, setAside: [...setAside, ...more].slice(-MOST) }
   })
 }
 

@@ -37,9 +37,9 @@ describe('addCues', () => {
 describe('putAside and bringBack', () => {
   it('keep a list of ids, each once, and leave no empty list behind', () => {
     const ride = smallRide()
-    const one = putAside('water:ride').apply(ride)
+    const one = putAside(['water:ride']).apply(ride)
     expect(one.setAside).toEqual(['water:ride'])
-    expect(putAside('water:ride').apply(one)).toBe(one)
+    expect(putAside(['water:ride']).apply(one)).toBe(one)
     expect(bringBack('other:ride').apply(one)).toBe(one)
     expect(bringBack('water:ride').apply(ride)).toBe(ride)
     const back = bringBack('water:ride').apply(one)
@@ -47,9 +47,16 @@ describe('putAside and bringBack', () => {
     expect(back).not.toHaveProperty('setAside')
   })
 
+  it('take several at once, and only those that are not aside yet', () => {
+    const one = putAside(['water:ride']).apply(smallRide())
+    const all = putAside(['hearing:ride', 'water:ride', 'newcomers:ride']).apply(one)
+    expect(all.setAside).toEqual(['water:ride', 'hearing:ride', 'newcomers:ride'])
+    expect(putAside(['hearing:ride', 'water:ride']).label).toBe('Put 2 findings aside')
+  })
+
   it('let go of the oldest when the list is full', () => {
     const full = { ...smallRide(), setAside: Array.from({ length: 500 }, (_, i) => `rule:${i}`) }
-    const next = putAside('new:ride').apply(full)
+    const next = putAside(['new:ride']).apply(full)
     expect(next.setAside).toHaveLength(500)
     expect([next.setAside![0], next.setAside!.at(-1)]).toEqual(['rule:1', 'new:ride'])
   })

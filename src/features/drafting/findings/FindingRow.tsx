@@ -35,7 +35,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
             tone="quiet"
             className="finding-aside"
             label="it is meant so: put this finding aside"
-            onClick={() => store.getState().run(putAside(finding.id))}
+            onClick={() => store.getState().run(putAside([finding.id]))}
           >
             ×
           </IconButton>

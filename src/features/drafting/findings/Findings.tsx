@@ -3,13 +3,14 @@ import type { Finding } from '#engine/report.ts'
 import { FindingFilter } from '#features/drafting/findings/FindingFilter.tsx'
 import { FindingRow } from '#features/drafting/findings/FindingRow.tsx'
 import { FoldedFindings } from '#features/drafting/findings/FoldedFindings.tsx'
-import { EVERYTHING, filtered, SEVERITIES, sortFindings } from '#features/drafting/findings/sorting.ts'
+import { KindRow } from '#features/drafting/findings/KindRow.tsx'
+import { byKind, EVERYTHING, filtered, SEVERITIES, sortFindings } from '#features/drafting/findings/sorting.ts'
 import { bringBack } from '#plan/commands/putAside.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import './findings.css'
 
-/** Rows shown before the rest is asked for. */
+/** Rows shown before the rest is asked for; a kind of finding takes one, however many places it has. */
 const FIRST = 8
 
 export interface FindingsProps {
@@ -18,42 +19,59 @@ export interface FindingsProps {
 }
 
 /**
- * What the engine noticed, in the order of the ride, the weightier first where two share a moment. A row
- * leads to its place; a repair shows itself on the curve while it is pointed at, and is one undo step when
- * taken. What is meant so is put aside, and what only a filled ride can be judged by waits, both at the end.
+ * What the engine noticed, the weightiest first, one row for one kind. A row leads to its place; a repair shows itself
+ * on the curve while it is pointed at, and is one undo step when taken. What is meant so is put aside, and what only a
+ * filled ride can be judged by waits, both at the end. While a change stands offered, it is the offer that is judged.
  */
 export function Findings({ readOnly, onGo }: FindingsProps) {
   const store = useAppStore()
-  // Of the committed ride or of the one received, never of a preview: rows that came and went during a drag could not be read.
-  const noticed = useApp((state) => (state.received ?? state).report?.findings)
-  const judged = useApp((state) => (state.received ?? state).ride)
+  // Of an offer, of the ride received or of the committed one; never of a passing preview, whose rows could not be read.
+  const offering = useApp((state) => state.offering)
+  const noticed = useApp((state) => (state.offering ? state.shownReport : (state.received ?? state).report)?.findings)
+  const judged = useApp((state) => (state.offering ? state.shown : (state.received ?? state).ride))
   // The stage shows a change first.
   const { findings, ride } = useDeferredValue(useMemo(() => ({ findings: noticed, ride: judged }), [noticed, judged]))
   const setAside = ride?.setAside
   const { open, later, aside } = useMemo(() => sortFindings(findings ?? [], setAside), [findings, setAside])
   const [filter, setFilter] = useState(EVERYTHING)
   const [all, setAll] = useState(false)
+  const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(NONE)
   if (!findings) return null
 
-  const many = open.length > FIRST
+  const many = byKind(open).length > FIRST
   // A filter that was set while there were many must not hide the few that are left, nor one for a song that is gone.
   const gone = filter.place !== 'everywhere' && filter.place !== 'ride' && !ride?.sections.some(({ id }) => id === filter.place)
   const held = gone ? { ...filter, place: 'everywhere' } : filter
-  const chosen = many ? filtered(open, held) : open
-  const shown = all ? chosen : chosen.slice(0, FIRST)
+  const kinds = byKind(many ? filtered(open, held) : open)
+  const shown = all ? kinds : kinds.slice(0, FIRST)
+  const fixed = readOnly || offering
   return (
     <section className="findings" aria-label="findings">
-      <h2>findings {!many && <span className="findings-count">{summary(open) || (aside.length > 0 ? 'none left' : NOTHING)}</span>}</h2>
+      <h2>
+        {offering ? 'findings of what is offered' : 'findings'}{' '}
+        {!many && <span className="findings-count">{summary(open) || (aside.length > 0 ? 'none left' : NOTHING)}</span>}
+      </h2>
       {many && <FindingFilter findings={open} filter={held} onFilter={setFilter} />}
       <ul>
-        {shown.map((finding) => (
-          <FindingRow key={finding.id} finding={finding} readOnly={readOnly} onGo={onGo} />
-        ))}
+        {shown.map((kind) =>
+          kind.findings.length === 1 ? (
+            <FindingRow key={kind.key} finding={kind.findings[0]!} readOnly={fixed} onGo={onGo} />
+          ) : (
+            <KindRow
+              key={kind.key}
+              kind={kind}
+              open={unfolded.has(kind.key)}
+              onToggle={() => setUnfolded(toggled(unfolded, kind.key))}
+              readOnly={fixed}
+              onGo={onGo}
+            />
+          ),
+        )}
       </ul>
-      {many && chosen.length === 0 && <p className="findings-none">None of these here.</p>}
-      {chosen.length > FIRST && (
+      {many && kinds.length === 0 && <p className="findings-none">None of these here.</p>}
+      {kinds.length > FIRST && (
         <Button tone="quiet" onClick={() => setAll(!all)}>
-          {all ? 'show fewer' : `show all ${chosen.length}`}
+          {all ? 'show fewer' : `show all ${kinds.length} kinds`}
         </Button>
       )}
       <FoldedFindings title="when the ride is filled" findings={later} onGo={onGo} />
@@ -62,7 +80,7 @@ export function Findings({ readOnly, onGo }: FindingsProps) {
         findings={aside}
         onGo={onGo}
         action={
-          readOnly
+          fixed
             ? undefined
             : (finding) => (
                 <Button tone="quiet" onClick={() => store.getState().run(bringBack(finding.id))}>
@@ -74,6 +92,11 @@ export function Findings({ readOnly, onGo }: FindingsProps) {
     </section>
   )
 }
+
+const NONE: ReadonlySet<string> = new Set()
+
+const toggled = (keys: ReadonlySet<string>, key: string): ReadonlySet<string> =>
+  new Set(keys.has(key) ? [...keys].filter((other) => other !== key) : [...keys, key])
 
 const NOTHING = 'nothing to mend: the ride adds up'
 

@@ -33,6 +33,28 @@ export function sortFindings(findings: readonly Finding[], setAside: readonly st
   return sorted
 }
 
+/** Findings of one rule and one weight: one row of the list. */
+export interface Kind {
+  key: string
+  rule: string
+  severity: Severity
+  /** In the order of the ride; one at least. */
+  findings: Finding[]
+}
+
+/** Findings by what they are about: the weightiest first, then in the order of the ride by the first of each. */
+export function byKind(findings: readonly Finding[]): Kind[] {
+  const kinds = new Map<string, Kind>()
+  for (const finding of findings) {
+    const { rule, severity } = finding
+    const key = `${severity}:${rule}`
+    const kind = kinds.get(key)
+    if (kind) kind.findings.push(finding)
+    else kinds.set(key, { key, rule, severity, findings: [finding] })
+  }
+  return SEVERITIES.flatMap(({ severity }) => [...kinds.values()].filter((kind) => kind.severity === severity))
+}
+
 /** Those a filter leaves. */
 export const filtered = (findings: readonly Finding[], { severity, place }: Filter): Finding[] =>
   findings.filter(
