@@ -24,8 +24,7 @@ export const test = base.extend<Fixtures>({
 })
 
 /** Fills as the context's pages complain. */
-function complaintsOf(context: BrowserContext): string[] {
-  const complaints: string[] = []
+export function complaintsOf(context: BrowserContext, complaints: string[] = []): string[] {
   context.on('console', (message) => {
     if (message.type() === 'warning' || message.type() === 'error') complaints.push(`${message.type()}: ${message.text()}`)
   })

@@ -47,7 +47,7 @@ export function Header({ onKeys }: Props) {
   const inRide = hasRide && place !== 'start'
   return (
     <header className="app-head">
-      <PlaceLink place="start" className="app-name">
+      <PlaceLink place="start" className="app-name" current={place === 'start'}>
         {place === 'start' ? 'Ridewright' : 'all rides'}
       </PlaceLink>
       {inRide && <Title />}

@@ -3,16 +3,17 @@ import type { Command } from '#plan/commands/command.ts'
 import type { Ride } from '#plan/model.ts'
 import { announced } from './noticeSlice.ts'
 import type { ReportOf } from './reportCache.ts'
-import { prunedSelection } from './selectionSlice.ts'
+import { prunedSelection, type Selection } from './selectionSlice.ts'
 import type { AppState, GetState, SetState } from './state.ts'
 
 /** Steps that can be undone. */
 export const UNDO_LIMIT = 200
 
-/** A change that was made, and the ride as it stood on the other side of it. */
+/** A change that was made, and the ride on the other side of it with what was chosen in it. */
 export interface Step {
   label: string
   ride: Ride
+  selection: Selection
 }
 
 /** The open ride, what is shown of it, and the way back. */
@@ -55,11 +56,11 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
 
     run: (command) => {
       get().dropPreview()
-      const { ride, received } = get()
+      const { ride, received, selection } = get()
       if (!ride || received) return false
       const next = command.apply(ride)
       if (next === ride) return false
-      set(committed(get(), { label: command.label, ride }, next, reportOf(next)))
+      set(committed(get(), { label: command.label, ride, selection }, next, reportOf(next)))
       return true
     },
 
@@ -72,9 +73,9 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     },
 
     commitPreview: () => {
-      const { ride, shown, shownReport, previewing } = get()
+      const { ride, shown, shownReport, previewing, selection } = get()
       if (previewing === null || !ride || !shown || !shownReport) return false
-      set(committed(get(), { label: previewing, ride }, shown, shownReport))
+      set(committed(get(), { label: previewing, ride, selection }, shown, shownReport))
       return true
     },
 
@@ -98,8 +99,9 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       past: state.past,
       future: state.future,
       [from]: state[from].slice(0, -1),
-      [to]: [...state[to], { label: step.label, ride: state.ride }],
-      selection: prunedSelection(state.selection, step.ride),
+      [to]: [...state[to], { label: step.label, ride: state.ride, selection: state.selection }],
+      // Back to what the step was about: what was deleted is chosen again as it comes back.
+      selection: prunedSelection(step.selection.sectionId === null ? state.selection : step.selection, step.ride),
       ...announced(state, `${word}: ${step.label}`),
     })
     return true

@@ -226,12 +226,23 @@ describe('the selection', () => {
     expect(state().selection).toEqual({ sectionId: 'song', ids: [], anchor: null })
   })
 
-  it('loses on undo what the undone command had brought', () => {
+  it('stays on undo where the undone step was about nothing chosen', () => {
     const { state } = open()
     state().run(toFront('c'))
     state().selectItem('c')
     state().undo()
     expect(state().selection.ids).toEqual(['c'])
+  })
+
+  it('goes back with undo and redo to what the step was about', () => {
+    const { state } = select('a', 'b')
+    state().run(deleteItems(ride, ['a', 'b']))
+    state().selectItem('z')
+    state().undo()
+    expect(state().selection.ids).toEqual(['a', 'b'])
+    state().selectItem('x')
+    state().redo()
+    expect(state().selection.ids).toEqual(['z'])
   })
 
   it('follows an item into another section', () => {

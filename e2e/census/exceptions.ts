@@ -1,0 +1,22 @@
+import type { Control } from './controls.ts'
+import type { Hand } from './operate.ts'
+
+interface Exception {
+  role?: string
+  name: string | RegExp
+  hand?: Hand
+  reason: string
+}
+
+/** What nothing on the page follows when it is operated, and why that is right. */
+const EXCEPTIONS: readonly Exception[] = [
+  { role: 'button', name: 'skip to the page', reason: 'It moves the focus past the header, which only the next Tab shows.' },
+]
+
+export const reasonFor = ({ role, name }: Control, hand: Hand): string | undefined =>
+  EXCEPTIONS.find(
+    (exception) =>
+      (exception.role === undefined || exception.role === role) &&
+      (exception.hand === undefined || exception.hand === hand) &&
+      (typeof exception.name === 'string' ? exception.name === name : exception.name.test(name)),
+  )?.reason

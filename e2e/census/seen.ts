@@ -1,0 +1,83 @@
+import type { Page } from '@playwright/test'
+
+/** What a person would find on the page, in lines, so that two moments can be told apart and the difference shown. */
+export interface Seen {
+  lines: string[]
+  /** What the next undo would take back; null where nothing is to be undone. */
+  undo: string | null
+  fragment: string
+}
+
+/**
+ * Everything that can be seen, heard or come back to: texts, values, states, drawings, places, and what went out of the
+ * page. The focus by itself is no answer, and neither is the note that a change is being saved.
+ */
+export async function seen(page: Page): Promise<Seen> {
+  return page.evaluate(() => {
+    const lines: string[] = []
+    const states = ['d', 'style', 'x', 'width', 'points', 'open', 'disabled', 'href', 'placeholder', 'title', 'data-lead']
+    const ofState = (name: string) => states.includes(name) || name.startsWith('aria-') || name.startsWith('data-')
+    // Which stop Tab comes back to, and ids that name another element, tell a person nothing.
+    const silent = new Set(['aria-labelledby', 'aria-describedby', 'aria-controls', 'data-turn'])
+    const walk = (element: Element) => {
+      // How far undo and redo go is told apart by itself.
+      if (element.matches('script, style, .app-saved, .app-saved ~ button')) return
+      const spoken = element.closest('[aria-live]') !== null
+      if (!spoken && !element.checkVisibility({ visibilityProperty: true })) return
+      const parts = [element.tagName.toLowerCase()]
+      for (const { name, value } of element.attributes) if (ofState(name) && !silent.has(name)) parts.push(`${name}=${value}`)
+      if (element instanceof HTMLInputElement && ['checkbox', 'radio'].includes(element.type)) parts.push(`checked=${element.checked}`)
+      else if (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement || element instanceof HTMLSelectElement)
+        parts.push(`value=${element.value}`)
+      if (element.scrollLeft > 0 || element.scrollTop > 0)
+        parts.push(`scrolled=${Math.round(element.scrollLeft)},${Math.round(element.scrollTop)}`)
+      for (const node of element.childNodes)
+        if (node.nodeType === Node.TEXT_NODE && node.textContent!.trim()) parts.push(node.textContent!.trim())
+      if (parts.length > 1) lines.push(parts.join(' '))
+      for (const child of element.children) walk(child)
+    }
+    walk(document.body)
+    lines.push(
+      `page ${document.title} ${location.hash} ${document.documentElement.dataset.theme ?? ''} ${document.fullscreenElement !== null}`,
+    )
+    lines.push(`out ${JSON.stringify((window as unknown as { wentOut?: unknown }).wentOut ?? null)}`)
+    const undo = [...document.querySelectorAll<HTMLButtonElement>('.app-head button')].find(({ title }) => title.startsWith('undo: '))
+    return { lines, undo: undo?.title ?? null, fragment: location.hash }
+  })
+}
+
+/** Counts what leaves the page and would be lost in a test: prints, what is copied, what is opened. To be put into a page before it is loaded. */
+export function watchWhatGoesOut(): void {
+  const out = { printed: 0, copied: 0, opened: 0, spoken: 0 }
+  Object.assign(window, { wentOut: out })
+  window.print = () => void out.printed++
+  window.open = () => {
+    out.opened++
+    return null
+  }
+  const { clipboard } = navigator
+  if (clipboard)
+    clipboard.writeText = async () => {
+      out.copied++
+    }
+}
+
+/** The first lines two moments differ in. */
+export function differences(before: readonly string[], after: readonly string[], most = 6): string[] {
+  const had = new Set(before)
+  const has = new Set(after)
+  return [
+    ...before
+      .filter((line) => !has.has(line))
+      .map((line) => `- ${line.slice(0, 160)}`)
+      .slice(0, most),
+    ...after
+      .filter((line) => !had.has(line))
+      .map((line) => `+ ${line.slice(0, 160)}`)
+      .slice(0, most),
+  ]
+}
+
+/** The lines that undo has to bring back: not what was said of it, nor how far one has scrolled. */
+export const toBeBroughtBack = (lines: readonly string[]): string[] =>
+  lines.filter((line) => !/^(out |page )/.test(line) && !/ aria-live=/.test(line)).map((line) => line.replace(/ scrolled=\S+/, ''))
