@@ -2,6 +2,7 @@ import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { nextFrame } from '#e2e/support/drag.ts'
 import { complaintsOf, expect, test } from '#e2e/support/test.ts'
 import { type Control, controlsOf } from './controls.ts'
+import { type Drawn, keepDrawn, startWatching, stopWatching } from './coverage.ts'
 import { reasonFor } from './exceptions.ts'
 import { type Hand, operate } from './operate.ts'
 import { SCENES, type Scene } from './scenes.ts'
@@ -15,9 +16,10 @@ for (const hand of ['mouse', 'touch', 'key'] as const) {
     // One after another, so that what stands on every screen is operated once and not on each.
     test.describe.configure({ mode: 'default', timeout: 600_000 })
     const known = new Set<string>()
+    const drawn: Drawn = new Map()
     for (const scene of SCENES) {
       test(scene.name, async ({ browser }) => {
-        const stage = await opened(browser, scene, hand)
+        const stage = await opened(browser, scene, hand, drawn)
         const faults: string[] = []
         const baseline = await controlsOf(stage.page)
         const own = scene.own ? await ownPaths(stage.page, scene.own) : new Set<string>()
@@ -28,11 +30,14 @@ for (const hand of ['mouse', 'touch', 'key'] as const) {
           known.add(keyOf(control))
           if (reasonFor(control, hand)) continue
           const fault = await stage.tried(control, baseline).catch((error: Error) => error.message.split('\n')[0]!)
-          if (fault) faults.push(`${control.role} “${control.name}” in ${control.where || 'the page'}: ${fault}`)
+          if (!fault) continue
+          faults.push(`${control.role} “${control.name}” in ${control.where || 'the page'}: ${fault}`)
+          if (process.env.CENSUS) console.log(faults.at(-1))
         }
         test.info().annotations.push({ type: 'controls', description: String(due.length) })
         if (process.env.CENSUS) console.log(`${hand}, ${scene.name}: ${due.length} controls, ${stage.reopenings} reopenings`)
         await stage.close()
+        await keepDrawn(hand, drawn)
         expect(faults, `${hand}: of ${due.length} controls`).toEqual([])
         expect(stage.complaints, 'warnings and errors in the console').toEqual([])
       })
@@ -55,7 +60,7 @@ const ownPaths = async (page: Page, selector: string): Promise<Set<string>> => {
 }
 
 /** A scene that can be brought back after every press. */
-async function opened(browser: Browser, scene: Scene, hand: Hand) {
+async function opened(browser: Browser, scene: Scene, hand: Hand, drawn: Drawn) {
   const options = {
     viewport: VIEWPORT[hand],
     hasTouch: hand === 'touch',
@@ -75,6 +80,7 @@ async function opened(browser: Browser, scene: Scene, hand: Hand) {
     complaintsOf(context, complaints)
     page = await context.newPage()
     await page.addInitScript(watchWhatGoesOut)
+    await startWatching(page)
     page.on('download', () => wentOut++)
     page.on('filechooser', () => wentOut++)
     page.on('dialog', (dialog) => void dialog.accept())
@@ -95,14 +101,18 @@ async function opened(browser: Browser, scene: Scene, hand: Hand) {
     if (scene.clock) await page.clock.runFor(200)
     else await nextFrame(page)
   }
-  const reopened = async () => {
+  const close = async () => {
+    await stopWatching(page, drawn)
     await context.close()
+  }
+  const reopened = async () => {
+    await close()
     await fresh(stored)
     await page.goto(address)
     await page.evaluate(() => document.fonts.ready)
     await shown()
   }
-  await context!.close()
+  await close()
   await fresh(stored)
   await page!.goto(address)
   await page!.evaluate(() => document.fonts.ready)
@@ -134,7 +144,7 @@ async function opened(browser: Browser, scene: Scene, hand: Hand) {
             after = await seen(page)
             return wentOut > out || after.lines.join('\n') !== before.lines.join('\n')
           },
-          { timeout: 1500, intervals: [20, 50, 100, 200] },
+          { timeout: 8000, intervals: [20, 50, 100, 200] },
         )
         .toBe(true)
         .catch(() => {
@@ -162,7 +172,7 @@ async function opened(browser: Browser, scene: Scene, hand: Hand) {
           left = differences(toBeBroughtBack(before.lines), toBeBroughtBack((await seen(page)).lines), 3)
           return left.length
         },
-        { timeout: 1500, intervals: [20, 100, 300] },
+        { timeout: 8000, intervals: [20, 100, 300] },
       )
       .toBe(0)
       .catch(() => undefined)
@@ -178,7 +188,7 @@ async function opened(browser: Browser, scene: Scene, hand: Hand) {
     },
     complaints,
     tried,
-    close: () => context.close(),
+    close,
   }
 }
 

@@ -20,3 +20,6 @@ export const reasonFor = ({ role, name }: Control, hand: Hand): string | undefin
       (exception.hand === undefined || exception.hand === hand) &&
       (typeof exception.name === 'string' ? exception.name === name : exception.name.test(name)),
   )?.reason
+
+/** Controls of the source that no scene brings to the screen, by file and what follows it, and why. */
+export const NOT_DRAWN: readonly { control: string; reason: string }[] = []
