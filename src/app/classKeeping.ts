@@ -11,7 +11,7 @@ export interface ClassShelf {
 }
 
 /** What was left of classes. */
-export interface LeftClass {
+interface LeftClass {
   /** The one that was under way. */
   kept: KeptClass | null
   /** Whether it was on the screen. */

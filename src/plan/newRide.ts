@@ -20,7 +20,7 @@ export function blankRide({ newId, title, slotMinutes = DEFAULT_SLOT, level = DE
 }
 
 /** What a blank ride starts from. */
-export interface BlankRide {
+interface BlankRide {
   newId: NewId
   title: string
   slotMinutes?: number

@@ -177,7 +177,7 @@ export const setSchema = group({
   perRound: v.optional(group({ steps })),
 })
 
-export const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
+const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
 
 /** Far beyond the song: a tempo with decimals is written as its whole beats in a thousand minutes. */
 const anchor = pair(whole(-LIMITS.anchor, LIMITS.anchor, 'counts'), number(-LIMITS.anchor, LIMITS.anchor, 'seconds'))

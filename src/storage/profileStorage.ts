@@ -4,7 +4,7 @@ import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'
 
 /** The bikes, riders and house rules kept in this browser, listed by name. */
-export type ProfileStorage = SealedStore<Profile>
+type ProfileStorage = SealedStore<Profile>
 
 /** What profile storage needs of the browser. */
 export type ProfileWorld = SealedWorld

@@ -4,7 +4,7 @@ import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'
 
 /** The songs kept in this browser, in no order. */
-export type SongStorage = SealedStore<ShelfSong>
+type SongStorage = SealedStore<ShelfSong>
 
 const browserWorld: SealedWorld = {
   now: () => Date.now(),

@@ -4,7 +4,7 @@ import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'
 
 /** The log of classes taught, kept in this browser, newest day first. */
-export type TaughtStorage = SealedStore<TaughtClass>
+type TaughtStorage = SealedStore<TaughtClass>
 
 const browserWorld: SealedWorld = {
   now: () => Date.now(),

@@ -7,7 +7,7 @@ import { makeRecord } from './rideRecord.ts'
 import { serialQueue } from './serialQueue.ts'
 
 /** The versions of rides kept in this browser. Calls are carried out one after the other. */
-export interface VersionStorage {
+interface VersionStorage {
   /** Of all rides, newest first. Those that cannot be read are left where they are and not listed. */
   heads: () => Promise<VersionHead[]>
   /** Null where there is none or it cannot be read. */
@@ -26,7 +26,7 @@ export interface VersionWorld {
 
 /** Versions the program keeps by itself: of one ride, and of all. The oldest go first; named ones stay until they are deleted. */
 export const MOST_OF_RIDE = 24
-export const MOST_OF_ALL = 240
+const MOST_OF_ALL = 240
 
 const browserWorld: VersionWorld = {
   now: () => Date.now(),

@@ -10,7 +10,7 @@ import type { AppState, GetState, SetState } from './state.ts'
 export const UNDO_LIMIT = 200
 
 /** A change that was made, and the ride as it stood on the other side of it. */
-export interface Step {
+interface Step {
   label: string
   ride: Ride
 }

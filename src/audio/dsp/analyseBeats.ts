@@ -8,7 +8,7 @@ import { openingInSteps } from './openingInSteps.ts'
 import { scaled } from './scaled.ts'
 
 /** Seconds a song needs to be given a beat. */
-export const SHORTEST = 4
+const SHORTEST = 4
 /** Shares of the work: hearing where it starts, onsets, and chords. */
 const OPENING = 0.05
 const ONSETS = 0.55

@@ -18,7 +18,7 @@ const EARLY = 0.07
 const PULSE = 0.7
 
 /** What is known of a song besides what is heard. */
-export interface Known {
+interface Known {
   /** Seconds. */
   length: number
   /** Second at which it starts to sound. */

@@ -23,7 +23,7 @@ export interface Nearest {
   above: number | null
 }
 
-export type FitResult = { ok: true; fitted: Fitted } | { ok: false; nearest: Nearest }
+type FitResult = { ok: true; fitted: Fitted } | { ok: false; nearest: Nearest }
 
 /** What an item costs at a length: weight × ((n − d) ÷ d)². */
 export const costOf = ({ drafted, weight }: FitItem, length: number): number => weight * ((length - drafted) / drafted) ** 2

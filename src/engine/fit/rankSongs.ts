@@ -8,7 +8,7 @@ import { assignment } from './assignment.ts'
 import { partsSeconds } from './sectionSeconds.ts'
 
 /** How much each difference counts against a song (common practice; together 1). */
-export const WEIGHTS = { cadence: 0.4, length: 0.27, pattern: 0.18, energy: 0.1, recent: 0.05 } as const
+const WEIGHTS = { cadence: 0.4, length: 0.27, pattern: 0.18, energy: 0.1, recent: 0.05 } as const
 /** Differences from which a song counts as wholly other: rev/min, eights, and steps of energy. */
 const FULL = { rpm: 4, eights: 16, energy: 3 } as const
 
@@ -24,7 +24,7 @@ export interface RankedSong {
   recent: boolean
 }
 
-export interface RankOptions {
+interface RankOptions {
   /** Leave out songs not marked as clean. */
   cleanOnly?: boolean
   /** Ids of songs played in this slot lately. */

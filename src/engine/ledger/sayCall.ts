@@ -31,7 +31,7 @@ export function sayTotal(from: KnobSteps, to: KnobSteps, scale: Scale, datum: 'b
 }
 
 /** The words and the small form of a call, from the states before and after it. */
-export interface SaidCall {
+interface SaidCall {
   call: string
   change: string
 }

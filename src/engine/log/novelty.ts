@@ -6,7 +6,7 @@ const WEIGHTS = { songs: 0.5, moves: 0.3, arc: 0.2 } as const
 export const FADING = 0.7
 
 /** What a class shares with one before it, each from 0 to 1. */
-export interface Shared {
+interface Shared {
   songs: number
   moves: number
   arc: number

@@ -1,7 +1,7 @@
 import type { Seconds } from '#units/units.ts'
 
 /** A row of the handbook's work-to-rest table; `verified` is false where its power share could only be recalled. */
-export interface HandbookRow {
+interface HandbookRow {
   system: string
   work: { from: Seconds; to: Seconds }
   restPerWork: { low: number; high: number }

@@ -12,10 +12,10 @@ export const INTENSITY_CLASSES = [
 ] as const
 
 export type IntensityClass = (typeof INTENSITY_CLASSES)[number]['name']
-export type IntensityScale = 'hrr' | 'hrmax' | 'vo2max' | 'rpe6_20'
+type IntensityScale = 'hrr' | 'hrmax' | 'vo2max' | 'rpe6_20'
 
 /** Highest value of each scale. */
-export const SCALE_TOP: Record<IntensityScale, number> = { hrr: 100, hrmax: 100, vo2max: 100, rpe6_20: 20 }
+const SCALE_TOP: Record<IntensityScale, number> = { hrr: 100, hrmax: 100, vo2max: 100, rpe6_20: 20 }
 
 /** The class a value falls in: the highest whose lower bound it reaches. */
 export function intensityClassOf(value: number, scale: IntensityScale = 'hrr'): IntensityClass {

@@ -3,7 +3,7 @@ import type { PlayedBlock, RecoveryReport, StrainCurve, Totals } from '#engine/r
 import type { Seconds } from '#units/units.ts'
 import { type Wave, wavesOf } from './waves.ts'
 
-export type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'
+type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'
 
 /** The arc of a class. */
 export interface ShapeReport {

@@ -26,7 +26,7 @@ const ACTIONS: Readonly<Record<string, ItemAction>> = {
   Backspace: 'delete',
 }
 
-export interface KeyTools extends StageTools {
+interface KeyTools extends StageTools {
   readOnly: boolean
   openDetails: () => void
   fitRide: () => void

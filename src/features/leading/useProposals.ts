@@ -4,7 +4,7 @@ import type { LedClass } from '#engine/leading/ledClass.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'
 
-export interface Proposals {
+interface Proposals {
   shown: Proposal | undefined
   /** Whether there is another one. */
   more: boolean

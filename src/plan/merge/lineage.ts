@@ -11,7 +11,7 @@ import { LIMITS } from '#plan/schema.ts'
  * who pass a ride back and forth therefore always have an edition in common, the last that
  * either has had from the other, and need nobody to keep count.
  */
-export type Lineage = readonly string[]
+type Lineage = readonly string[]
 
 /**
  * Two lineages as one that keeps the order of both. Where they tell nothing of each other's

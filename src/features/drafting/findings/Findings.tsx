@@ -12,7 +12,7 @@ import './findings.css'
 /** Rows shown before the rest is asked for. */
 const FIRST = 8
 
-export interface FindingsProps {
+interface FindingsProps {
   readOnly: boolean
   onGo: (finding: Finding) => void
 }

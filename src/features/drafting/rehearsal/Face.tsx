@@ -10,7 +10,7 @@ import { createSlots } from './slots.ts'
 /** A class that goes as planned. */
 const AS_PLANNED = { slotFrom: 0, startedAt: 0, events: [] }
 
-export interface FaceProps {
+interface FaceProps {
   rehearsal: Rehearsal
   /** Told the block that is ridden whenever it is another one; null between blocks. */
   onBlock: (blockId: string | null) => void

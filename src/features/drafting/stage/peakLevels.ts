@@ -42,7 +42,7 @@ export function levelsOf(sound: SongSound): PeakLevel[] {
 }
 
 /** A bar of the wave: how far it reaches at its loudest and throughout, 0 to 255. */
-export interface WaveBar {
+interface WaveBar {
   top: number
   body: number
 }

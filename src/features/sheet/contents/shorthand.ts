@@ -32,7 +32,7 @@ export function readShorthand(text: string): { ok: true; terms: Short[] } | { ok
 const sameWords = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase()
 
 /** Shortens texts, and remembers which short forms it has used: they are what the legend explains. */
-export interface Shortener {
+interface Shortener {
   shorten: (text: string) => string
   used: () => Short[]
 }
