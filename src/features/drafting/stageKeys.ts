@@ -22,6 +22,7 @@ const ACTIONS: Readonly<Record<string, ItemAction>> = {
   j: 'join',
   g: 'group',
   u: 'ungroup',
+  c: 'section',
   Delete: 'delete',
   Backspace: 'delete',
 }
