@@ -5,7 +5,7 @@ import type { AppStore } from '#store/state.ts'
 import type { Notes } from './leavingNotes.ts'
 
 /** Where the second copy of a class under way is: one that a killed browser keeps. */
-export interface ClassShelf {
+interface ClassShelf {
   keepClass: (text: string) => Promise<void>
   keptClass: () => Promise<string | null>
 }

@@ -29,4 +29,4 @@ interface BlankRide {
 }
 
 /** A section without a song and without blocks, measured in seconds. */
-export const emptySection = (newId: NewId): Section => ({ id: newId(), song: null, leadInSeconds: 0, blocks: [] })
+const emptySection = (newId: NewId): Section => ({ id: newId(), song: null, leadInSeconds: 0, blocks: [] })

@@ -43,7 +43,7 @@ export interface RideStorage {
 }
 
 /** What storage needs of the browser. */
-export interface StorageWorld {
+interface StorageWorld {
   now: () => number
   database: () => Promise<RideDatabase | null>
   files: () => Promise<RideCopy | null>

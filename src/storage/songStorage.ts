@@ -13,7 +13,7 @@ const browserWorld: SealedWorld = {
 }
 
 /** The first copy of the songs, apart from the rides: neither can harm the other. */
-export function openSongDatabase() {
+function openSongDatabase() {
   return openKeyedDatabase('ridewright.songs', 'songs')
 }
 

@@ -13,7 +13,7 @@ const browserWorld: SealedWorld = {
 }
 
 /** The first copy of the log, apart from the rides: neither can harm the other. */
-export function openTaughtDatabase() {
+function openTaughtDatabase() {
   return openKeyedDatabase('ridewright.taught', 'taught')
 }
 

@@ -18,14 +18,14 @@ interface VersionStorage {
 }
 
 /** What version storage needs of the browser. */
-export interface VersionWorld {
+interface VersionWorld {
   now: () => number
   database: () => Promise<RideCopy | null>
   files: () => Promise<RideCopy | null>
 }
 
 /** Versions the program keeps by itself: of one ride, and of all. The oldest go first; named ones stay until they are deleted. */
-export const MOST_OF_RIDE = 24
+const MOST_OF_RIDE = 24
 const MOST_OF_ALL = 240
 
 const browserWorld: VersionWorld = {
@@ -35,7 +35,7 @@ const browserWorld: VersionWorld = {
 }
 
 /** The first copy of the versions, apart from the rides: neither can harm the other. */
-export function openVersionDatabase() {
+function openVersionDatabase() {
   return openKeyedDatabase('ridewright.versions', 'versions')
 }
 

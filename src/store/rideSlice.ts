@@ -7,7 +7,7 @@ import { prunedSelection } from './selectionSlice.ts'
 import type { AppState, GetState, SetState } from './state.ts'
 
 /** Steps that can be undone. */
-export const UNDO_LIMIT = 200
+const UNDO_LIMIT = 200
 
 /** A change that was made, and the ride as it stood on the other side of it. */
 interface Step {

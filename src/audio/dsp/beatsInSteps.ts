@@ -27,7 +27,7 @@ interface Known {
 }
 
 /** How guesses are weighed. */
-export type BeatWeights = { pulse: Weights } & CountWeights
+type BeatWeights = { pulse: Weights } & CountWeights
 
 /**
  * Tempo, beats, bars and eights of what is heard of a song, by the weights given; else by those of this build. Yields

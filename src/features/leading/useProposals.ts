@@ -1,5 +1,5 @@
 import { useEffect, useEffectEvent, useState } from 'react'
-import { needOf, type Proposal, weighCuts } from '#engine/leading/cuts/proposeCuts.ts'
+import { needOf, type Proposal, weighCuts } from '#engine/leading/cuts/weighCuts.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'

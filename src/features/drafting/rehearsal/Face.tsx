@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react'
-import { stateOf } from '#engine/leading/leadStateAt.ts'
 import type { Plan } from '#engine/leading/led.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import type { Rehearsal } from './rehearsal.ts'
 import { rehearsalView, type Slot } from './rehearsalView.ts'

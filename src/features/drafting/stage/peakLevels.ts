@@ -12,7 +12,7 @@ export interface PeakLevel {
  * A sound's peaks at every coarseness: the peaks themselves, then bins of two, four, … of them, down to one bin for all.
  * A bin at the end that is not full is judged by what is in it. Twice the peaks in memory, however often it is drawn.
  */
-export function peakLevels(peaks: Uint8Array): PeakLevel[] {
+function peakLevels(peaks: Uint8Array): PeakLevel[] {
   const levels: PeakLevel[] = [{ top: peaks, body: peaks }]
   for (let level = levels[0]!; level.top.length > 1; ) {
     level = halved(level)

@@ -5,7 +5,7 @@ export interface Short {
 }
 
 /** Terms of a person's dictionary; enough for any shorthand, and few enough to be looked for in every line. */
-export const MOST_TERMS = 60
+const MOST_TERMS = 60
 const LONGEST = 40
 
 /** One entry a line: "TB = travel-back". */
