@@ -223,6 +223,25 @@ test('a block is split, joined again, and deleted', async ({ page }) => {
   await expect(block(page, 's1b2')).toHaveCount(0)
 })
 
+test('a section is cut in two before a block, by key and by button, and the song goes on with the same foot', async ({ page }) => {
+  await openDemo(page, /^Twenty-Minute Spark/)
+  const heads = page.locator('.song-head')
+  const count = await heads.count()
+  const before = (await total(page).getAttribute('data-total'))!
+  await block(page, 's1b3').click()
+  await press(page, 'c')
+  await expect(heads).toHaveCount(count + 1)
+  await expect(heads.nth(1)).toContainText(/2\. Paper Comets.*right foot/)
+  await expect(block(page, 's1b3')).toBeFocused()
+  await expect(total(page)).toHaveAttribute('data-total', before)
+  await expect(page.getByRole('button', { name: 'new section' })).toBeDisabled()
+  await page.getByRole('button', { name: 'undo' }).click()
+  await expect(heads).toHaveCount(count)
+  await block(page, 's1b4').click()
+  await page.getByRole('button', { name: 'new section' }).click()
+  await expect(heads).toHaveCount(count + 1)
+})
+
 test('what keys do to a block and a section, buttons do as well', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
   const count = await blocks(page).count()

@@ -2,7 +2,7 @@ import { Dialog } from '#ui/Dialog.tsx'
 import './KeyMap.css'
 
 /** One line of the key map. */
-export interface KeyRow {
+interface KeyRow {
   /** Keys pressed together joined by "+", ways to the same end one after another. */
   keys: readonly string[]
   does: string

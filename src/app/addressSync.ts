@@ -4,7 +4,7 @@ import type { AppState, AppStore } from '#store/state.ts'
 import { placeFragment, readFragment } from './fragment.ts'
 
 /** The part of a window that page addresses need. */
-export type AddressBar = Pick<Window, 'location' | 'history' | 'addEventListener' | 'removeEventListener'>
+type AddressBar = Pick<Window, 'location' | 'history' | 'addEventListener' | 'removeEventListener'>
 
 /**
  * Follows the page address: a place is gone to, a ride is opened, a link is shown read-only.

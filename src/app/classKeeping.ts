@@ -5,13 +5,13 @@ import type { AppStore } from '#store/state.ts'
 import type { Notes } from './leavingNotes.ts'
 
 /** Where the second copy of a class under way is: one that a killed browser keeps. */
-export interface ClassShelf {
+interface ClassShelf {
   keepClass: (text: string) => Promise<void>
   keptClass: () => Promise<string | null>
 }
 
 /** What was left of classes. */
-export interface LeftClass {
+interface LeftClass {
   /** The one that was under way. */
   kept: KeptClass | null
   /** Whether it was on the screen. */

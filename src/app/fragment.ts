@@ -4,7 +4,7 @@ import type { Place } from '#store/placeSlice.ts'
 export const PLACES = ['start', 'draft', 'sheet', 'lead', 'handover', 'setup', 'log', 'songs'] as const satisfies readonly Place[]
 
 /** What stands after the "#" of the page address. */
-export type Fragment = { kind: 'none' } | { kind: 'place'; place: Place; rideId?: string } | { kind: 'link'; text: string }
+type Fragment = { kind: 'none' } | { kind: 'place'; place: Place; rideId?: string } | { kind: 'link'; text: string }
 
 /**
  * Reads the fragment of the page address. `#/sheet/abc` is a place and the ride it shows;

@@ -1,7 +1,7 @@
 import type { LeadClock } from '#store/leadClock.ts'
 
 /** The clocks of a browser. */
-export interface Clocks {
+interface Clocks {
   /** Milliseconds since 1970 at the zero of the page's timestamps. */
   timeOrigin: number
   /** The page's own monotonic clock: what frames and events are stamped with. */

@@ -6,7 +6,7 @@ import type { AppStore } from '#store/state.ts'
 /** Milliseconds of rest after a change before it is saved: browsers killed in the middle of writes that follow each other closely have lost them. */
 export const PAUSE = 300
 /** Milliseconds before another try after a save failed. */
-export const RETRY = 5000
+const RETRY = 5000
 
 /** The clock and the page's signs that it may be about to go. */
 export interface SavingWorld {

@@ -2,6 +2,7 @@ import { useEffect, useEffectEvent } from 'react'
 import { useAppStore } from '#store/useApp.ts'
 import { isTyping } from '#ui/isTyping.ts'
 import type { KeyGroup } from './KeyMap.tsx'
+import { meaningOf } from './meaningOf.ts'
 
 /** The keys that work in every place, for the key map. */
 export const SHELL_KEYS: readonly KeyGroup[] = [
@@ -30,21 +31,4 @@ export function useShellKeys(openKeys: () => void): void {
     window.addEventListener('keydown', press)
     return () => window.removeEventListener('keydown', press)
   }, [])
-}
-
-/** What a key means everywhere. */
-export function meaningOf({
-  key,
-  ctrlKey,
-  metaKey,
-  altKey,
-  shiftKey,
-}: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>): 'undo' | 'redo' | 'keys' | null {
-  if (altKey) return null
-  const letter = key.toLowerCase()
-  if (ctrlKey || metaKey) {
-    if (letter === 'z') return shiftKey ? 'redo' : 'undo'
-    return letter === 'y' && ctrlKey && !shiftKey ? 'redo' : null
-  }
-  return key === '?' ? 'keys' : null
 }

@@ -3,7 +3,7 @@ import type { Seconds } from '#units/units.ts'
 import { clickSamples } from './clickSounds.ts'
 
 /** Clicks that were given to the sound card ahead of time, and can be taken back until they sound. */
-export interface ClickTrack {
+interface ClickTrack {
   /** Sounds a click on the sample of a time of the sound card. */
   add: (kind: ClickKind, when: Seconds) => void
   /** Takes back those that would begin at a time or later. */

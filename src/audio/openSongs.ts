@@ -2,7 +2,7 @@
 const MOST_OPEN = 2
 
 /** The decoded songs a player holds. */
-export interface OpenSongs {
+interface OpenSongs {
   /** The song, once it is decoded. */
   get: (song: string) => AudioBuffer | null
   /** Decodes it unless it is; null where its file is gone or cannot be read, which is said once. */

@@ -14,7 +14,7 @@ export interface PlayerWorld {
   horizon: () => Seconds
 }
 
-export interface PlayerEvents {
+interface PlayerEvents {
   /** Often while it plays, with the place in the score that is heard. */
   onTick: (at: Seconds) => void
   /** The score is over. */
@@ -40,8 +40,6 @@ interface Run {
   clicked: Seconds
   voices: Map<string, SongVoice>
 }
-
-export type Player = ReturnType<typeof createPlayer>
 
 /**
  * Plays scores on the clock of the sound card. Clicks and songs are given to it a fraction of a second

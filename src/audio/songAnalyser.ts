@@ -20,7 +20,7 @@ export interface SoundWorld {
   startWorker: () => Worker
 }
 
-export interface HearOptions {
+interface HearOptions {
   /** Whether all that hearing the file would give is there already, by its fingerprint; such a file is not listened to. */
   isKnown?: (fingerprint: string) => Promise<boolean>
   /** Goes before the files that wait: somebody is looking at it. */

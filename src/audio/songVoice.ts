@@ -74,7 +74,7 @@ export function startVoice(
 }
 
 /** How loud a stretch is at a place of its score, 0 to 1. */
-export const levelAt = ({ from, to, fadeIn, fadeOut }: Sounding, at: Seconds): number =>
+const levelAt = ({ from, to, fadeIn, fadeOut }: Sounding, at: Seconds): number =>
   Math.max(0, Math.min(1, fadeIn > 0 ? (at - from) / fadeIn : 1, fadeOut > 0 ? (to - at) / fadeOut : 1))
 
 /** The rest of a stretch's rise and fall, from a time on. */

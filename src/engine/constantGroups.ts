@@ -1,6 +1,6 @@
 import { CONSTANTS, type ConstantName } from './constants.ts'
 
-export interface ConstantGroup {
+interface ConstantGroup {
   title: string
   names: readonly ConstantName[]
 }

@@ -39,7 +39,7 @@ export interface RideReport {
   shownOn?: ShownOn
 }
 
-export type SpanKind = 'briefing' | 'leadIn' | 'block' | 'openTail' | 'clearUp'
+type SpanKind = 'briefing' | 'leadIn' | 'block' | 'openTail' | 'clearUp'
 
 export interface Span {
   kind: SpanKind
@@ -105,7 +105,7 @@ export interface LedgerEntry {
 }
 
 /** An entry as it reads on another bike: its call, total and change are in that bike's words, its numbers still in the ride's steps. */
-export interface LedgerReading {
+interface LedgerReading {
   /** The total written smallest: "~13", "~11–13", "feel". */
   small: string
   /** What the total feels like: "solid hill". */
@@ -190,7 +190,7 @@ export interface CurvePoint {
   value: number
 }
 
-export interface Curves {
+interface Curves {
   /** Intended effort; gaps (lead-ins, open tails) break it into runs. */
   intent: CurvePoint[][]
   strain: StrainCurve
@@ -281,7 +281,7 @@ export interface RiderReport {
 }
 
 /** Predicted heart rate as shares of the rider's reserve, with what turns them into beats a minute. */
-export interface ResponseReport extends HeartCurve {
+interface ResponseReport extends HeartCurve {
   range: HeartRange
   secondsByClass: Record<IntensityClass, Seconds>
 }

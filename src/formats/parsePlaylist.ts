@@ -5,7 +5,7 @@ import { type FirstOfLine, songOfLine } from './playlist/songOfLine.ts'
 import { songOfRow } from './playlist/songOfRow.ts'
 
 /** A line that did not become a song; lines count from 1. */
-export interface LineProblem {
+interface LineProblem {
   line: number
   text: string
   sentence: string

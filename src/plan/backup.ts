@@ -12,7 +12,7 @@ import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
 import { readVersion, type Version, type VersionHead, writeVersion } from '#plan/version.ts'
 
 /** The form of backups this build writes. */
-export const CURRENT_BACKUP = 1
+const CURRENT_BACKUP = 1
 
 /** A ride with when it was last changed, in milliseconds since 1970. */
 export interface KeptRide {
@@ -65,7 +65,7 @@ export function writeBackup({ rides, versions, profiles, taught, songs, formPoin
 export const isBackup = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && 'ridewright' in value && 'backup' in value
 
-export type ReadBackup = { ok: true; backup: Backup; unreadable: number } | { ok: false; sentence: string }
+type ReadBackup = { ok: true; backup: Backup; unreadable: number } | { ok: false; sentence: string }
 
 /**
  * Reads a backup. What in it cannot be read is left out and counted, and spoils nothing else.

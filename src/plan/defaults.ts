@@ -29,7 +29,7 @@ export const DEFAULT_BIKE: Bike = {
  * A bike whose resistance is read off it in whole levels from 1 to 24. Watts at 80 rev/min;
  * common practice, no source, meant to be replaced by the studio's own.
  */
-export const LEVELS_BIKE: Bike = {
+const LEVELS_BIKE: Bike = {
   id: 'levels',
   name: 'levels 1 to 24',
   unit: 'level',

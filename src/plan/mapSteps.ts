@@ -4,7 +4,7 @@ import { wholeStep } from '#plan/tidyBlock.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** How steps are read anew: those counted from the datum, and those that are a change. */
-export interface StepReading {
+interface StepReading {
   total: (steps: KnobSteps) => number
   change: (steps: KnobSteps) => number
 }

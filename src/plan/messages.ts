@@ -78,7 +78,7 @@ export const RULES = {
 }
 
 /** A value found, short enough for a sentence. */
-export function shown(value: unknown): string {
+function shown(value: unknown): string {
   if (typeof value === 'string') return value.length > 40 ? `“${[...value].slice(0, 40).join('')}…”` : `“${value}”`
   if (typeof value === 'number') return Number.isNaN(value) ? 'no number at all' : Number.isFinite(value) ? String(value) : 'endless'
   if (typeof value === 'boolean') return String(value)

@@ -20,7 +20,7 @@ export function blankRide({ newId, title, slotMinutes = DEFAULT_SLOT, level = DE
 }
 
 /** What a blank ride starts from. */
-export interface BlankRide {
+interface BlankRide {
   newId: NewId
   title: string
   slotMinutes?: number
@@ -29,4 +29,4 @@ export interface BlankRide {
 }
 
 /** A section without a song and without blocks, measured in seconds. */
-export const emptySection = (newId: NewId): Section => ({ id: newId(), song: null, leadInSeconds: 0, blocks: [] })
+const emptySection = (newId: NewId): Section => ({ id: newId(), song: null, leadInSeconds: 0, blocks: [] })

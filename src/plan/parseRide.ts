@@ -9,7 +9,7 @@ import type { Fault, Path } from './rules/rule.ts'
 import { rideSchema } from './schema.ts'
 
 /** What is wrong with a document: where (empty for the whole of it) and a whole sentence for the reader. */
-export interface Problem {
+interface Problem {
   path: string
   sentence: string
 }

@@ -1,7 +1,7 @@
 import { type Block, type Item, isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
 
 /** Where an item stands in a ride. */
-export interface ItemPlace {
+interface ItemPlace {
   section: Section
   item: Item
   /** Index in the section's blocks. */

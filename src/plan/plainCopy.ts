@@ -10,7 +10,7 @@ const MAX_CHARACTERS = 1_000_000
 /** Why a value could not be read as a document. */
 export type Unreadable = 'tooDeep' | 'tooLarge' | 'unreadable'
 
-export type PlainCopy = { ok: true; value: unknown } | { ok: false; reason: Unreadable }
+type PlainCopy = { ok: true; value: unknown } | { ok: false; reason: Unreadable }
 
 const LONE_SURROGATE = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g
 

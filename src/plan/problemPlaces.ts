@@ -131,7 +131,7 @@ const SUBJECTS: Record<string, string> = {
 }
 
 /** A path in words: where ("section 3, set 2, part 1") and what of it ("the effort"). */
-export interface Place {
+interface Place {
   place: string
   subject: string
 }

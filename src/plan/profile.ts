@@ -5,7 +5,7 @@ import { riderFaults } from './rules/ridersInOrder.ts'
 import { avoidMovesSchema, bikeSchema, houseRulesSchema, LIMITS, ridersSchema } from './schema.ts'
 
 /** The version of profiles this build writes. */
-export const CURRENT_PROFILE = 1
+const CURRENT_PROFILE = 1
 
 interface Named {
   id: string

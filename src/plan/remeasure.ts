@@ -1,16 +1,16 @@
 import { eightOf } from '#plan/beatGrid.ts'
 import { editBlocksIn } from '#plan/edits.ts'
-import { type BeatGrid, type Block, type Cue, type Item, isCounted, type Length, type Section, type Song, tempoOf } from '#plan/model.ts'
+import { type BeatGrid, type Block, type Cue, type Item, type Length, type Section, type Song, tempoOf } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 
 /** What measures a stretch of the ride: the song with its beats, or the clock. */
-export type Measure = Pick<Section, 'song'>
+type Measure = Pick<Section, 'song'>
 
 /** Seconds of a number of counts at a grid's tempo: to the nearest whole second, at least one. */
-export const wholeSeconds = (counts: Counts, grid: BeatGrid): Seconds => Math.max(1, Math.round((counts * 60) / tempoOf(grid)))
+const wholeSeconds = (counts: Counts, grid: BeatGrid): Seconds => Math.max(1, Math.round((counts * 60) / tempoOf(grid)))
 
 /** Counts of a stretch of time at a grid's tempo: to the nearest whole eight, at least one. */
-export function wholeEights(seconds: Seconds, grid: BeatGrid): Counts {
+function wholeEights(seconds: Seconds, grid: BeatGrid): Counts {
   const eight = eightOf(grid)
   return Math.max(1, Math.round((seconds * tempoOf(grid)) / 60 / eight)) * eight
 }
@@ -43,9 +43,6 @@ export function lengthFor(section: Section, length: Length): Length {
 
 /** Counts or seconds, whichever the length is in. */
 export const amountOf = (length: Length): number => ('counts' in length ? length.counts : length.seconds)
-
-/** A length of the kind the section is measured in. */
-export const lengthOf = (section: Section, amount: number): Length => (isCounted(section) ? { counts: amount } : { seconds: amount })
 
 /** The longest single block a command makes: far past any class, short of overflow. */
 const LONGEST = 20_000

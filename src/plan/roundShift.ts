@@ -2,7 +2,7 @@ import type { Resistance, SetBlock } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** How far the running total already sits above the same moment of the first round. */
-export interface RoundCarry {
+interface RoundCarry {
   set: SetBlock | undefined
   steps: KnobSteps
 }

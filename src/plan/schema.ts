@@ -6,7 +6,7 @@
 
 import * as v from 'valibot'
 import { say } from './messages.ts'
-import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, type Ride, TERRAINS } from './model.ts'
+import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, TERRAINS } from './model.ts'
 
 /** The bounds of a document, in one place: far above any class, low enough that opening one stays quick. */
 export const LIMITS = {
@@ -90,12 +90,12 @@ const inSeconds = (input: unknown) => has(input, 'seconds')
 const measured = <A extends v.GenericSchema, B extends v.GenericSchema>(inCountsSchema: A, inSecondsSchema: B) =>
   either(inBoth, either(inSeconds, inCountsSchema, inSecondsSchema), notBoth)
 
-export const lengthSchema = measured(
+const lengthSchema = measured(
   group({ counts: whole(1, LIMITS.counts, 'counts') }),
   group({ seconds: numberAbove(0, LIMITS.seconds, 'seconds') }),
 )
 
-export const cueSchema = group({
+const cueSchema = group({
   id,
   moment: oneOf(CUE_MOMENTS),
   lead: measured(group({ counts: whole(0, 1_000, 'counts') }), group({ seconds: number(0, 600, 'seconds') })),
@@ -105,7 +105,7 @@ export const cueSchema = group({
 
 const range = { from: steps, to: steps }
 
-export const resistanceSchema = v.variant(
+const resistanceSchema = v.variant(
   'kind',
   [
     group({ kind: v.literal('keep') }),
@@ -132,7 +132,7 @@ const cadenceSchema = either(
 const effort = number(0, 10)
 const eights = whole(1, 1_000, 'eights')
 
-export const blockSchema = group({
+const blockSchema = group({
   id,
   label: v.optional(text(LIMITS.name)),
   terrain: oneOf(TERRAINS),
@@ -169,7 +169,7 @@ export const blockSchema = group({
   notes: v.optional(text(LIMITS.notes)),
 })
 
-export const setSchema = group({
+const setSchema = group({
   id,
   label: v.optional(text(LIMITS.name)),
   rounds: whole(1, LIMITS.rounds, 'rounds'),
@@ -177,7 +177,7 @@ export const setSchema = group({
   perRound: v.optional(group({ steps })),
 })
 
-export const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
+const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
 
 /** Far beyond the song: a tempo with decimals is written as its whole beats in a thousand minutes. */
 const anchor = pair(whole(-LIMITS.anchor, LIMITS.anchor, 'counts'), number(-LIMITS.anchor, LIMITS.anchor, 'seconds'))
@@ -280,9 +280,14 @@ export const rideSchema = group({
   privateNotes: v.optional(text(LIMITS.notes)),
 })
 
-/** A type without its unit tags, to compare field by field. */
-type Untagged<T> = T extends number ? (number extends T ? number : T) : { [Key in keyof T]: Untagged<T[Key]> }
-type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : false
-
-/** Compiles only while schema and model have the same fields of the same kinds. */
-export const SCHEMA_IS_MODEL: Same<Untagged<v.InferOutput<typeof rideSchema>>, Untagged<Ride>> = true
+/** The parts of a ride by the names they have in the published JSON Schema. */
+export const SCHEMA_PARTS = {
+  bike: bikeSchema,
+  block: blockSchema,
+  cue: cueSchema,
+  length: lengthSchema,
+  resistance: resistanceSchema,
+  section: sectionSchema,
+  set: setSchema,
+  song: songSchema,
+}

@@ -7,7 +7,7 @@ import { tempoOf } from './model.ts'
 import { LIMITS, songSchema } from './schema.ts'
 
 /** The form of kept songs this build writes. */
-export const CURRENT_SHELF_SONG = 1
+const CURRENT_SHELF_SONG = 1
 
 /** A song kept apart from rides, to be used in any of them. The song's id is the shelf's own. */
 export interface ShelfSong {

@@ -9,7 +9,7 @@ export interface SongTags {
   bpm?: Bpm
 }
 
-export interface SongName {
+interface SongName {
   title: string
   artist?: string
 }

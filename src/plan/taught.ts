@@ -5,7 +5,7 @@ import { POSTURES, type Posture, TERRAINS, type Terrain } from './model.ts'
 import { LIMITS } from './schema.ts'
 
 /** The form of log entries this build writes. */
-export const CURRENT_TAUGHT = 1
+const CURRENT_TAUGHT = 1
 
 /**
  * A class as it was taught: apart from its plan, which may change or go, and complete in itself.
@@ -31,7 +31,7 @@ export interface TaughtClass {
   sections: TaughtSection[]
 }
 
-export const OUTCOMES = ['taught', 'changed', 'skipped'] as const
+const OUTCOMES = ['taught', 'changed', 'skipped'] as const
 export type Outcome = (typeof OUTCOMES)[number]
 
 /** A song, or a stretch without one, and what became of it. */

@@ -5,7 +5,7 @@ import { parseRide } from '#plan/parseRide.ts'
 import { LIMITS } from '#plan/schema.ts'
 
 /** The form of kept versions this build writes. */
-export const CURRENT_VERSION = 1
+const CURRENT_VERSION = 1
 
 /**
  * A ride as it stood at one moment: kept under a name by whoever works on it, or by the

@@ -12,7 +12,7 @@ import { serialQueue } from './serialQueue.ts'
 import { openWindowChannel, type WindowChannel } from './windowChannel.ts'
 
 /** What came of a save. */
-export interface SavedNow {
+interface SavedNow {
   updated: number
   /** Another window had saved this ride since this one last did; what was just saved stands now. */
   overOther: boolean
@@ -43,7 +43,7 @@ export interface RideStorage {
 }
 
 /** What storage needs of the browser. */
-export interface StorageWorld {
+interface StorageWorld {
   now: () => number
   database: () => Promise<RideDatabase | null>
   files: () => Promise<RideCopy | null>

@@ -20,7 +20,7 @@ export interface SealedWorld {
 }
 
 /** How a kind of thing is written and read. */
-export interface Kind<Thing> {
+interface Kind<Thing> {
   write: (thing: Thing) => string
   /** Null for what is none, or of a form to come. */
   read: (text: string) => Thing | null

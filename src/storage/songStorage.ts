@@ -4,7 +4,7 @@ import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'
 
 /** The songs kept in this browser, in no order. */
-export type SongStorage = SealedStore<ShelfSong>
+type SongStorage = SealedStore<ShelfSong>
 
 const browserWorld: SealedWorld = {
   now: () => Date.now(),
@@ -13,7 +13,7 @@ const browserWorld: SealedWorld = {
 }
 
 /** The first copy of the songs, apart from the rides: neither can harm the other. */
-export function openSongDatabase() {
+function openSongDatabase() {
   return openKeyedDatabase('ridewright.songs', 'songs')
 }
 

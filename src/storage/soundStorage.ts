@@ -2,7 +2,7 @@ import { isSongSound, type SongSound } from '#plan/songSound.ts'
 import { type KeyedDatabase, openKeyedDatabase } from './keyedDatabase.ts'
 
 /** Looks of sounds, and the files their user asked to keep; both by fingerprint. */
-export interface SoundStorage {
+interface SoundStorage {
   load: (id: string) => Promise<SongSound | null>
   save: (sound: SongSound) => Promise<void>
   listFiles: () => Promise<string[]>
@@ -12,7 +12,7 @@ export interface SoundStorage {
 }
 
 /** What it needs of the browser; each null where there is none. */
-export interface SoundWorld {
+interface SoundWorld {
   looks: () => Promise<KeyedDatabase | null>
   files: () => Promise<KeyedDatabase | null>
 }

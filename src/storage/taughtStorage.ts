@@ -4,7 +4,7 @@ import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'
 
 /** The log of classes taught, kept in this browser, newest day first. */
-export type TaughtStorage = SealedStore<TaughtClass>
+type TaughtStorage = SealedStore<TaughtClass>
 
 const browserWorld: SealedWorld = {
   now: () => Date.now(),
@@ -13,7 +13,7 @@ const browserWorld: SealedWorld = {
 }
 
 /** The first copy of the log, apart from the rides: neither can harm the other. */
-export function openTaughtDatabase() {
+function openTaughtDatabase() {
   return openKeyedDatabase('ridewright.taught', 'taught')
 }
 

@@ -7,7 +7,7 @@ import { makeRecord } from './rideRecord.ts'
 import { serialQueue } from './serialQueue.ts'
 
 /** The versions of rides kept in this browser. Calls are carried out one after the other. */
-export interface VersionStorage {
+interface VersionStorage {
   /** Of all rides, newest first. Those that cannot be read are left where they are and not listed. */
   heads: () => Promise<VersionHead[]>
   /** Null where there is none or it cannot be read. */
@@ -18,15 +18,15 @@ export interface VersionStorage {
 }
 
 /** What version storage needs of the browser. */
-export interface VersionWorld {
+interface VersionWorld {
   now: () => number
   database: () => Promise<RideCopy | null>
   files: () => Promise<RideCopy | null>
 }
 
 /** Versions the program keeps by itself: of one ride, and of all. The oldest go first; named ones stay until they are deleted. */
-export const MOST_OF_RIDE = 24
-export const MOST_OF_ALL = 240
+const MOST_OF_RIDE = 24
+const MOST_OF_ALL = 240
 
 const browserWorld: VersionWorld = {
   now: () => Date.now(),
@@ -35,7 +35,7 @@ const browserWorld: VersionWorld = {
 }
 
 /** The first copy of the versions, apart from the rides: neither can harm the other. */
-export function openVersionDatabase() {
+function openVersionDatabase() {
   return openKeyedDatabase('ridewright.versions', 'versions')
 }
 

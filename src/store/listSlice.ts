@@ -4,7 +4,7 @@ import type { GetState, SetState } from './state.ts'
 export type ListPlace = 'start' | 'songs'
 
 /** A list of songs as it stands in a file. */
-export interface SongListText {
+interface SongListText {
   text: string
   for: ListPlace
 }

@@ -37,7 +37,7 @@ export interface Ports {
 }
 
 /** A song's file by its fingerprint; null where it is not at hand. */
-export type FileOf = (fingerprint: string) => Promise<Blob | null>
+type FileOf = (fingerprint: string) => Promise<Blob | null>
 
 /** What a player tells. */
 export interface PlayerEvents {
@@ -72,7 +72,7 @@ export interface SongPlayer {
 /** Hears one file of music after another, and says of each where it stands, until it is heard, known, failed or aborted. */
 export type HearSong = (file: File, hints: BeatHints, onChange: (hearing: Hearing) => void, options?: HearOptions) => HearingOf
 
-export interface HearOptions {
+interface HearOptions {
   /** Whether all that hearing the file would give is there already, by its fingerprint; such a file is not listened to. */
   isKnown?: (fingerprint: string) => Promise<boolean>
   /** Goes before the files that wait: somebody is looking at it. */

@@ -7,10 +7,10 @@ import { prunedSelection, type Selection } from './selectionSlice.ts'
 import type { AppState, GetState, SetState } from './state.ts'
 
 /** Steps that can be undone. */
-export const UNDO_LIMIT = 200
+const UNDO_LIMIT = 200
 
 /** A change that was made, and the ride on the other side of it with what was chosen in it. */
-export interface Step {
+interface Step {
   label: string
   ride: Ride
   selection: Selection

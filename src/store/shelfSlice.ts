@@ -4,7 +4,7 @@ import { copyOfRide } from './copyOfRide.ts'
 import type { RideShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
-export type Saved = 'saved' | 'saving' | 'failed'
+type Saved = 'saved' | 'saving' | 'failed'
 
 /** The saved rides, and whether the open one is among them as it stands. */
 export interface ShelfSlice {

@@ -27,7 +27,7 @@ export interface SongSlice {
 }
 
 /** A song that was on the shelf, and its file where that was kept. */
-export interface RemovedSong {
+interface RemovedSong {
   kept: ShelfSong
   file: Blob | null
 }

@@ -42,7 +42,7 @@ export type AppState = RideSlice &
   Makers
 
 /** For the parts of a command that the one who gives it has to bring. */
-export interface Makers {
+interface Makers {
   /** Another id at every call. */
   newId: () => string
 }

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react'
 import { useApp, useAppStore } from './useApp.ts'
 
 /** The file of a song on this machine. */
-export interface KeptFile {
+interface KeptFile {
   /** In bytes; null where the file is neither at hand nor kept, or where none can be kept. */
   size: number | null
   /** Whether it is kept, or is being kept. */

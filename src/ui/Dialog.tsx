@@ -2,7 +2,7 @@ import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react
 import { Button } from './Button.tsx'
 import './Dialog.css'
 
-export interface DialogProps {
+interface DialogProps {
   open: boolean
   title: string
   /** Asked to close: Escape, the close button, or a press outside. */

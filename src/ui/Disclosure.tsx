@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import './Disclosure.css'
 
-export interface DisclosureProps {
+interface DisclosureProps {
   summary: ReactNode
   children: ReactNode
   /** Open at first, or always as told when `onToggle` is given. */

@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from '
 import { EFFORT_LEVELS, effortPair } from './effort.ts'
 import './EffortPicker.css'
 
-export interface EffortPickerProps {
+interface EffortPickerProps {
   label: string
   /** 0–10, whole or half; null where there is no one value, as for several things that differ. */
   value: number | null

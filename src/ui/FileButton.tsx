@@ -8,7 +8,7 @@ interface Common {
   children: ReactNode
 }
 
-export interface FileButtonProps extends Common {
+interface FileButtonProps extends Common {
   onFile: (file: File) => void
 }
 
@@ -17,7 +17,7 @@ export function FileButton({ onFile, ...rest }: FileButtonProps) {
   return <Chooser {...rest} onFiles={([file]) => onFile(file!)} />
 }
 
-export interface FilesButtonProps extends Common {
+interface FilesButtonProps extends Common {
   /** Asks for a folder, and gives all files in it at any depth, of whatever kind. */
   folder?: boolean
   onFiles: (files: File[]) => void

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { Button, type ButtonProps } from './Button.tsx'
 
-export interface IconButtonProps extends Omit<ButtonProps, 'figure' | 'children' | 'aria-label'> {
+interface IconButtonProps extends Omit<ButtonProps, 'figure' | 'children' | 'aria-label'> {
   /** What the button does, for screen readers and as its tooltip. */
   label: string
   children: ReactNode

@@ -1,4 +1,4 @@
-export interface LiveRegionProps {
+interface LiveRegionProps {
   /** What to say, in words and never by an id; empty says nothing. */
   message: string
   /** Rises with every message, so that the same words said twice are heard twice. */

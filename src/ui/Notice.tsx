@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import { Button } from './Button.tsx'
 import './Notice.css'
 
-export interface NoticeProps {
+interface NoticeProps {
   /** Whole sentences: what happened, and what can be done. */
   children: ReactNode
   /** Interrupts a screen reader; for what went wrong. */

@@ -2,9 +2,9 @@ import type { KeyboardEvent } from 'react'
 import { Field, type FieldProps } from './Field.tsx'
 
 /** A parsed quantity, or one sentence that says why the text is none. */
-export type Parsed<T> = { ok: true; value: T } | { ok: false; problem: string }
+type Parsed<T> = { ok: true; value: T } | { ok: false; problem: string }
 
-export interface NumberFieldProps<T> extends Omit<FieldProps, 'value' | 'onCommit' | 'onKeyDown' | 'rows'> {
+interface NumberFieldProps<T> extends Omit<FieldProps, 'value' | 'onCommit' | 'onKeyDown' | 'rows'> {
   value: T
   /** How the value is written in the field: "1½", "3:45". */
   format: (value: T) => string

@@ -2,7 +2,7 @@ import { type ReactNode, useId } from 'react'
 import type { Choice } from './Select.tsx'
 import './Segmented.css'
 
-export interface SegmentedProps<V extends string> {
+interface SegmentedProps<V extends string> {
   label: string
   value: V
   choices: readonly (Choice<V> & { figure?: ReactNode })[]

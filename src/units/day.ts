@@ -26,7 +26,7 @@ export function dayNumber(day: Day): number {
 }
 
 /** The day so many days after 1 January 1970. */
-export function dayOfNumber(number: number): Day {
+function dayOfNumber(number: number): Day {
   const shifted = number + 719_468
   const era = Math.floor(shifted / 146_097)
   const ofEra = shifted - era * 146_097

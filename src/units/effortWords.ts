@@ -1,7 +1,7 @@
 import type { Effort } from '#units/units.ts'
 
 /** What each level of effort is called here: how a rider at it sits, and then talks. Not taken from any rating scale. */
-export const EFFORT_WORDS = [
+const EFFORT_WORDS = [
   'off the pedals',
   'drifting',
   'loose',

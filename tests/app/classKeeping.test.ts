@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { backToClass, type ClassShelf, keepClass, readClass } from '#app/classKeeping.ts'
+import { backToClass, keepClass, readClass } from '#app/classKeeping.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { leadRide } from '#tests/support/leading.ts'
 import { memoryNotes } from '#tests/support/memoryNotes.ts'
@@ -7,7 +7,7 @@ import { countedIds } from '#tests/support/smallRide.ts'
 
 const T = 1_780_000_000_000
 const aStore = () => createAppStore({ newId: countedIds(), shelf: null })
-const aShelf = (): ClassShelf & { text: string | null } => {
+const aShelf = (): NonNullable<Parameters<typeof keepClass>[2]> & { text: string | null } => {
   const shelf = {
     text: null as string | null,
     keepClass: async (text: string) => {

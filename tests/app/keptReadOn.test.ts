@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { keepReadOn } from '#app/keptReadOn.ts'
-import { LEVELS_BIKE } from '#plan/defaults.ts'
 import { aStore } from '#tests/support/aStore.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { memoryNotes } from '#tests/support/memoryNotes.ts'
 
 it('the bike rides are read on is there at the next visit, until rides are on their own again', () => {

@@ -1,11 +1,14 @@
 import { describe, expect, it, vi } from 'vitest'
-import { PAUSE, RETRY, startSaving } from '#app/saving.ts'
+import { PAUSE, startSaving } from '#app/saving.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import type { Ride } from '#plan/model.ts'
 import { SAYS } from '#storage/messages.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+
+/** A save that failed is tried again after so long. */
+const FIVE_SECONDS = 5000
 
 const ride = smallRide()
 const retitle = (title: string) => patchRide({ title })
@@ -121,9 +124,9 @@ describe('saving', () => {
     await pass(PAUSE)
     expect(state()).toMatchObject({ saved: 'failed', notice: { kind: 'problem', sentence: SAYS.full } })
     state().dismissNotice()
-    await pass(RETRY)
+    await pass(FIVE_SECONDS)
     expect(state()).toMatchObject({ saved: 'failed', notice: null })
-    await pass(RETRY)
+    await pass(FIVE_SECONDS)
     expect(saved).toEqual([ride])
     expect(state().saved).toBe('saved')
   })

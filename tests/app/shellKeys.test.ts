@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { meaningOf } from '#app/useShellKeys.ts'
+import { meaningOf } from '#app/meaningOf.ts'
 
 const NONE = { ctrlKey: false, metaKey: false, altKey: false, shiftKey: false }
 

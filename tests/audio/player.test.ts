@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { clickSamples } from '#audio/clickSounds.ts'
-import { createPlayer, type Player } from '#audio/player.ts'
+import { createPlayer } from '#audio/player.ts'
 import { songScore } from '#engine/rehearsal/songScore.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { BeatGrid } from '#plan/model.ts'
@@ -253,7 +253,7 @@ describe('what is heard', () => {
   })
 
   it('closes with everything it opened', async () => {
-    const { card, player }: { card: ReturnType<typeof fakeSoundCard>; player: Player } = playing()
+    const { card, player }: { card: ReturnType<typeof fakeSoundCard>; player: ReturnType<typeof createPlayer> } = playing()
     await player.play(score(), 0)
     player.close()
     expect(card.state.closed).toBe(true)

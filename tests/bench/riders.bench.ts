@@ -2,7 +2,7 @@ import { reportRiders } from '#engine/assembly/reportRiders.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import { constantsOf } from '#engine/constants.ts'
 import { manyBlocks } from '#tests/support/manyBlocks.ts'
-import { stepRiders } from '#tests/support/stepping.ts'
+import { stepRiders } from '#tests/support/reference/stepping.ts'
 import { type Row, spread } from './row.ts'
 
 const BLOCKS = 200

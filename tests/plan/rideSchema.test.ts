@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs'
 import Ajv2020 from 'ajv/dist/2020.js'
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import type * as v from 'valibot'
+import { describe, expect, expectTypeOf, it } from 'vitest'
+import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
+import type { rideSchema } from '#plan/schema.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { rideJsonSchema } from '#tests/support/rideJsonSchema.ts'
 
@@ -10,6 +13,13 @@ const PUBLISHED = 'public/ride.schema.json'
 
 const read = (path: string) => JSON.parse(readFileSync(path, 'utf8'))
 const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(rideJsonSchema())
+
+/** A type without its unit tags, to compare field by field. */
+type Untagged<T> = T extends number ? (number extends T ? number : T) : { [Key in keyof T]: Untagged<T[Key]> }
+
+it('has the same fields of the same kinds as the model, or this does not compile', () => {
+  expectTypeOf<Untagged<v.InferOutput<typeof rideSchema>>>().toEqualTypeOf<Untagged<Ride>>()
+})
 
 describe('the published schema', () => {
   it('is what the application reads by (to write it anew: npx vitest run tests/plan/rideSchema.test.ts -u)', async () => {

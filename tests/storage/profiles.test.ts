@@ -3,27 +3,32 @@ import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import { DEFAULT_BIKE, DEFAULT_RIDERS } from '#plan/defaults.ts'
 import { type Profile, profileOfBike, readProfile, writeProfile } from '#plan/profile.ts'
-import { openProfileDatabase, openProfileStorage, type ProfileWorld } from '#storage/profileStorage.ts'
+import { openKeyedDatabase } from '#storage/keyedDatabase.ts'
+import { openProfileStorage } from '#storage/profileStorage.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
 import { makeRecord } from '#storage/rideRecord.ts'
+import type { SealedWorld } from '#storage/sealedStore.ts'
 import { type MemoryFiles, memoryFiles, WritableFileHandle } from '#tests/support/memoryFiles.ts'
+
+/** The database this browser has had from the first version on; its name is never changed. */
+const openDatabase = () => openKeyedDatabase('ridewright.profiles', 'profiles')
 
 const bike = profileOfBike({ ...DEFAULT_BIKE, id: 'b1', name: 'back room' })
 const riders: Profile = { kind: 'riders', id: 'r1', name: 'over sixties', riders: [...DEFAULT_RIDERS] }
 const rules: Profile = { kind: 'rules', id: 'h1', name: 'the barn', houseRules: { longestStanding: 200 }, avoidMoves: ['jump'] }
 
 let files: MemoryFiles
-let world: ProfileWorld
+let world: SealedWorld
 
 beforeAll(() => vi.stubGlobal('FileSystemFileHandle', WritableFileHandle))
 afterAll(() => vi.unstubAllGlobals())
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
   files = memoryFiles()
-  world = { now: () => 1000, database: openProfileDatabase, files: () => openRideFiles(files.root, 'profiles') }
+  world = { now: () => 1000, database: openDatabase, files: () => openRideFiles(files.root, 'profiles') }
 })
 
-const opened = async (change: Partial<ProfileWorld> = {}) => (await openProfileStorage({ ...world, ...change }))!
+const opened = async (change: Partial<SealedWorld> = {}) => (await openProfileStorage({ ...world, ...change }))!
 const none = async () => null
 
 describe('profiles', () => {
@@ -59,7 +64,7 @@ describe('profiles', () => {
     expect(await storage.list()).toEqual([bike])
 
     const later = makeRecord({ id: bike.id, title: 'later' }, '{"profile":2,"kind":"bike"}', 7, 2000)
-    const database = (await openProfileDatabase())!
+    const database = (await openDatabase())!
     await database.write(bike.id, later)
     files.texts.clear()
     expect(await storage.list()).toEqual([])

@@ -2,12 +2,16 @@ import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { ShelfSong } from '#plan/shelfSong.ts'
+import { openKeyedDatabase } from '#storage/keyedDatabase.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
 import type { SealedWorld } from '#storage/sealedStore.ts'
-import { openSongDatabase, openSongStorage } from '#storage/songStorage.ts'
+import { openSongStorage } from '#storage/songStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { memoryFiles, WritableFileHandle } from '#tests/support/memoryFiles.ts'
 import { aSong, countedIds } from '#tests/support/smallRide.ts'
+
+/** The database this browser has had from the first version on; its name is never changed. */
+const openDatabase = () => openKeyedDatabase('ridewright.songs', 'songs')
 
 const song: ShelfSong = { id: 'a', song: aSong('a', { title: 'Low Tide' }), energy: 3 }
 let world: SealedWorld
@@ -17,7 +21,7 @@ afterAll(() => vi.unstubAllGlobals())
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
   const files = memoryFiles()
-  world = { now: () => 1000, database: openSongDatabase, files: () => openRideFiles(files.root, 'songs') }
+  world = { now: () => 1000, database: openDatabase, files: () => openRideFiles(files.root, 'songs') }
 })
 
 describe('the songs kept in this browser', () => {

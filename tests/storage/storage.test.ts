@@ -3,13 +3,15 @@ import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Ride } from '#plan/model.ts'
 import { SAYS, saySaveFailed } from '#storage/messages.ts'
-import { openStorage, type RideStorage, type StorageWorld } from '#storage/openStorage.ts'
+import { openStorage, type RideStorage } from '#storage/openStorage.ts'
 import { openRideDatabase } from '#storage/rideDatabase.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
 import { makeRecord, readRecord } from '#storage/rideRecord.ts'
 import type { WindowChannel } from '#storage/windowChannel.ts'
 import { type MemoryFiles, memoryFiles, WritableFileHandle } from '#tests/support/memoryFiles.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+
+type StorageWorld = NonNullable<Parameters<typeof openStorage>[0]>
 
 const ride = smallRide()
 const titled = (title: string, id = ride.id): Ride => ({ ...ride, id, title })

@@ -3,11 +3,15 @@ import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { taughtOf } from '#engine/log/taughtOf.ts'
+import { openKeyedDatabase } from '#storage/keyedDatabase.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
 import type { SealedWorld } from '#storage/sealedStore.ts'
-import { openTaughtDatabase, openTaughtStorage } from '#storage/taughtStorage.ts'
+import { openTaughtStorage } from '#storage/taughtStorage.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { type MemoryFiles, memoryFiles, WritableFileHandle } from '#tests/support/memoryFiles.ts'
+
+/** The database this browser has had from the first version on; its name is never changed. */
+const openDatabase = () => openKeyedDatabase('ridewright.taught', 'taught')
 
 const ride = demoRide('spark')
 const entryOn = (day: string, startedAt?: string) =>
@@ -22,7 +26,7 @@ afterAll(() => vi.unstubAllGlobals())
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
   files = memoryFiles()
-  world = { now: () => 1000, database: openTaughtDatabase, files: () => openRideFiles(files.root, 'taught') }
+  world = { now: () => 1000, database: openDatabase, files: () => openRideFiles(files.root, 'taught') }
 })
 
 describe('the log', () => {
@@ -41,7 +45,7 @@ describe('the log', () => {
     expect(await storage.list()).toEqual([{ ...monday, headCount: 18 }])
     await storage.remove(monday.id)
     expect(await storage.list()).toEqual([])
-    const database = (await openTaughtDatabase())!
+    const database = (await openDatabase())!
     await database.write('x', { half: true })
     expect(await storage.list()).toEqual([])
     database.close()

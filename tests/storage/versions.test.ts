@@ -3,10 +3,16 @@ import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Ride } from '#plan/model.ts'
 import { namedVersion, receivedVersion, sentVersion } from '#plan/version.ts'
+import { openKeyedDatabase } from '#storage/keyedDatabase.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
-import { MOST_OF_RIDE, openVersionDatabase, openVersionStorage, type VersionWorld } from '#storage/versionStorage.ts'
+import { openVersionStorage } from '#storage/versionStorage.ts'
 import { type MemoryFiles, memoryFiles, WritableFileHandle } from '#tests/support/memoryFiles.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+
+type VersionWorld = NonNullable<Parameters<typeof openVersionStorage>[0]>
+
+/** The database this browser has had from the first version on; its name is never changed. */
+const openDatabase = () => openKeyedDatabase('ridewright.versions', 'versions')
 
 let files: MemoryFiles
 let world: VersionWorld
@@ -18,7 +24,7 @@ beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
   files = memoryFiles()
   clock = 0
-  world = { now: () => ++clock, database: openVersionDatabase, files: () => openRideFiles(files.root, 'versions') }
+  world = { now: () => ++clock, database: openDatabase, files: () => openRideFiles(files.root, 'versions') }
 })
 
 const opened = async (change: Partial<VersionWorld> = {}) => (await openVersionStorage({ ...world, ...change }))!
@@ -52,10 +58,10 @@ describe('versions', () => {
     const storage = await opened()
     await storage.save(namedVersion(ride, 'dear', 'v1'))
     await storage.save(receivedVersion(titled('from elsewhere', 'theirs'), 'another'))
-    for (let time = 0; time < MOST_OF_RIDE + 3; time++) await storage.save(sentVersion(titled(String(time))))
+    for (let time = 0; time < 24 + 3; time++) await storage.save(sentVersion(titled(String(time))))
     const heads = await storage.heads()
     expect(heads.filter(({ kind }) => kind === 'sent').map(({ name }) => name)).toEqual(
-      Array.from({ length: MOST_OF_RIDE }, (_, age) => String(MOST_OF_RIDE + 2 - age)),
+      Array.from({ length: 24 }, (_, age) => String(24 + 2 - age)),
     )
     expect(heads.map(({ id }) => id)).toContain('v1')
     expect(heads.filter(({ rideId }) => rideId === 'another')).toHaveLength(1)

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { patchBlocks } from '#plan/commands/patchBlocks.ts'
-import { DEFAULT_BIKE, LEVELS_BIKE } from '#plan/defaults.ts'
+import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { keptOf } from '#store/leadSlice.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
 

@@ -7,7 +7,6 @@ import { patchRide } from '#plan/commands/patchRide.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { createAppStore } from '#store/createAppStore.ts'
-import { UNDO_LIMIT } from '#store/rideSlice.ts'
 import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aStore } from '#tests/support/aStore.ts'
@@ -157,13 +156,13 @@ describe('undo and redo', () => {
     expect(state().redo()).toBe(false)
   })
 
-  it(`keep ${UNDO_LIMIT} steps`, () => {
+  it('keep 200 steps', () => {
     const { state } = open()
-    for (let counts = 1; counts <= UNDO_LIMIT + 5; counts++) state().run(resizeBlock(ride, { blockId: 'a', length: { counts } }))
+    for (let counts = 1; counts <= 205; counts++) state().run(resizeBlock(ride, { blockId: 'a', length: { counts } }))
     // One of them is the length the block has already.
-    expect(state().past).toHaveLength(UNDO_LIMIT)
+    expect(state().past).toHaveLength(200)
     while (state().undo());
-    expect(state().future).toHaveLength(UNDO_LIMIT)
+    expect(state().future).toHaveLength(200)
     expect(state().ride).not.toBe(ride)
   })
 

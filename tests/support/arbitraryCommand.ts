@@ -38,9 +38,9 @@ import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import { isSet, type Ride, type Song } from '#plan/model.ts'
-import { emptySection } from '#plan/newRide.ts'
 import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
+import { aSection } from '#tests/support/smallRide.ts'
 import { aSong } from './smallRide.ts'
 
 /** What to do, told without ids: numbers pick among what a ride has. In and out of every range. */
@@ -117,7 +117,7 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, block, amount }) => resizeBlock(ride, { blockId: block, length: { counts: amount } }),
   ({ ride, block, amount }) => resizeBlock(ride, { blockId: block, length: { seconds: amount } }),
   ({ ride, section, pick, index, newId }) => {
-    const target = ride.sections.find(({ id }) => id === section) ?? emptySection(newId)
+    const target = ride.sections.find(({ id }) => id === section) ?? aSection(newId())
     const item = blockFromPattern(PATTERNS[pick % PATTERNS.length]!, ride, target, newId)
     return insertItem(ride, { sectionId: section, index, item })
   },
@@ -143,10 +143,10 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, section, amount, index }) =>
     patchSection(ride, { sectionId: section, patch: { inCount: index, outCount: amount, leadInSeconds: index } }),
   ({ amount, index }) => patchRide({ slotMinutes: amount, briefingSeconds: index, aim: undefined }),
-  ({ ride, index, newId }) => insertSection(ride, { index, section: emptySection(newId) }),
+  ({ ride, index, newId }) => insertSection(ride, { index, section: aSection(newId()) }),
   ({ ride, section, newId }) => duplicateSection(ride, { sectionId: section, newId }),
   ({ ride, section }) => deleteSection(ride, { sectionId: section }),
-  ({ ride, item, newId }) => splitSection(ride, { itemId: item, newId }),
+  ({ ride, item, newId }) => splitSection(ride, { itemId: item, foot: null, newId }),
   ({ ride, section, amount }) => setSong(ride, { sectionId: section, song: songFrom(amount) }),
   ({ ride, section }) => setSong(ride, { sectionId: section, song: null }),
   ({ ride, amount, newId }) => linkSongs(ride, { shelf: shelfOf(ride, amount), newId }),

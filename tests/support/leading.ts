@@ -1,10 +1,15 @@
 import fc from 'fast-check'
 import { computeRide } from '#engine/computeRide.ts'
+import { type Proposal, weighCuts } from '#engine/leading/cuts/weighCuts.ts'
 import type { LeadAct, LeadEvent, LeadLog } from '#engine/leading/leadLog.ts'
+import type { LeadState } from '#engine/leading/leadState.ts'
 import type { Plan } from '#engine/leading/led.ts'
+import { type LedClass, ledClass } from '#engine/leading/ledClass.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { finished } from './finished.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds } from './smallRide.ts'
 
 export const planOf = (ride: Ride): Plan => ({ ride, report: computeRide(ride) })
@@ -14,6 +19,12 @@ export const logOf = (...events: LeadEvent[]): LeadLog => ({ slotFrom: 0, starte
 
 /** A class that began so many seconds late. */
 export const lateLog = (late: number, ...events: LeadEvent[]): LeadLog => ({ slotFrom: 0, startedAt: late * 1000, events })
+
+/** The state of a class at a time, from its log: what had happened by then decides, nothing later. */
+export const leadStateAt = (plan: Plan, log: LeadLog, at: number): LeadState => stateOf(ledClass(plan, log, at), at)
+
+/** What to leave out, all steps of weighing it at once. */
+export const proposeCuts = (led: LedClass, at: number): Proposal[] => finished(weighCuts(led, at))
 
 /**
  * Four sections at 120 beats a minute, an eight in four seconds: "one" (0–96 s: a, b, c of 8 eights), two seconds of

@@ -1,6 +1,6 @@
-import { sayChange } from '#engine/ledger/sayCall.ts'
 import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
 import { type Block, CURRENT_SCHEMA, POSTURES, type Ride, type Section, TERRAINS } from '#plan/model.ts'
+import { sayChange } from '#tests/support/sayChange.ts'
 
 const BPM = 128
 const BLOCKS_A_SONG = 8

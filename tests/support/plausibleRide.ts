@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { applyCall } from '#engine/ledger/applyCall.ts'
 import { limitsOf, startOf } from '#engine/ledger/limits.ts'
-import { sayChange } from '#engine/ledger/sayCall.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
-import { DEFAULT_BIKE, DEFAULT_LEADER, LEVELS_BIKE } from '#plan/defaults.ts'
+import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
 import type { Block, Cue, Ride, Section, Terrain } from '#plan/model.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
+import { sayChange } from '#tests/support/sayChange.ts'
 
 /**
  * Rides as people write them, from a number: six to twelve songs, blocks of whole eights whose

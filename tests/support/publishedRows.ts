@@ -22,14 +22,19 @@ export type Computations = Record<string, (inputs: never, row: PublishedRow) => 
 /**
  * One test a row, its source in the title. A row nobody computes fails, so that none is
  * passed over in silence; rows of use "context" are facts without a computation.
+ *
+ * @param product what a user gets: `computeRide`, or the very function that it or the page calls
+ * @param yardsticks functions of tests/support/reference that only tests have; their tests say so in their names
  */
-export function checkRows(topic: string, rows: readonly PublishedRow[], computations: Computations): void {
+export function checkRows(topic: string, rows: readonly PublishedRow[], product: Computations, yardsticks: Computations = {}): void {
+  const computations = { ...product, ...yardsticks }
   const keys = Object.keys(computations).sort((a, b) => b.length - a.length)
   describe(topic, () => {
     for (const row of rows.filter(({ use }) => use !== 'context')) {
       const label = row.checked === 'from memory' ? `${row.source}; from memory` : row.source
-      it(`${row.id}: ${row.quantity} (${label})`, () => {
-        const key = keys.find((candidate) => row.id.startsWith(candidate))
+      const key = keys.find((candidate) => row.id.startsWith(candidate))
+      const isYardstick = key !== undefined && key in yardsticks
+      it(`${row.id}: ${row.quantity} (${label})${isYardstick ? ', a yardstick against its source only' : ''}`, () => {
         if (key === undefined) throw new Error(`Nothing computes ${row.id}.`)
         const value = computations[key]!(row.inputs as never, row)
         if (row.use === 'negative') expect(isNear(value, row.expected, row.tolerance)).toBe(false)

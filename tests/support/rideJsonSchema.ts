@@ -1,28 +1,6 @@
 import { type ConversionConfig, type JsonSchema, toJsonSchema } from '@valibot/to-json-schema'
 import type * as v from 'valibot'
-import {
-  bikeSchema,
-  blockSchema,
-  cueSchema,
-  lengthSchema,
-  resistanceSchema,
-  rideSchema,
-  sectionSchema,
-  setSchema,
-  songSchema,
-} from '#plan/schema.ts'
-
-/** Parts of the schema that get a name of their own. */
-const DEFINITIONS = {
-  bike: bikeSchema,
-  block: blockSchema,
-  cue: cueSchema,
-  length: lengthSchema,
-  resistance: resistanceSchema,
-  section: sectionSchema,
-  set: setSchema,
-  song: songSchema,
-}
+import { rideSchema, SCHEMA_PARTS } from '#plan/schema.ts'
 
 /** An either-or of the schema, which chooses by looking, becomes an anyOf. */
 const overrideSchema: ConversionConfig['overrideSchema'] = ({ valibotSchema }) => {
@@ -32,8 +10,8 @@ const overrideSchema: ConversionConfig['overrideSchema'] = ({ valibotSchema }) =
 
 /** The JSON Schema (2020-12) of a ride file: shapes and bounds. What holds between values is the application's to check. */
 export function rideJsonSchema(): JsonSchema {
-  const schema = toJsonSchema(rideSchema, { target: 'draft-2020-12', definitions: DEFINITIONS, overrideSchema })
-  const named = Object.entries(schema.$defs ?? {}).filter(([name]) => name in DEFINITIONS)
+  const schema = toJsonSchema(rideSchema, { target: 'draft-2020-12', definitions: SCHEMA_PARTS, overrideSchema })
+  const named = Object.entries(schema.$defs ?? {}).filter(([name]) => name in SCHEMA_PARTS)
   return {
     ...schema,
     title: 'Ridewright ride',
@@ -51,7 +29,7 @@ function choicesOf(schema: unknown): v.GenericSchema[] {
 }
 
 function partOf(schema: v.GenericSchema): JsonSchema {
-  const name = Object.entries(DEFINITIONS).find(([, held]) => held === schema)?.[0]
+  const name = Object.entries(SCHEMA_PARTS).find(([, held]) => held === schema)?.[0]
   if (name) return { $ref: `#/$defs/${name}` }
   const { $schema: _schema, $defs: _defs, ...part } = toJsonSchema(schema, { target: 'draft-2020-12', overrideSchema })
   return part

@@ -5,7 +5,7 @@ import { nameOfSection } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
 
 /** When a class is held and when its entry is written. */
-export interface ClassDay {
+interface ClassDay {
   /** "2026-11-25" */
   day: string
   /** "18:30" */

@@ -16,7 +16,7 @@ import { csvOf } from './csvOf.ts'
 import { listingOf } from './listingOf.ts'
 import { tracksOf } from './tracksOf.ts'
 
-export interface ExportMoment extends ExportDay {
+interface ExportMoment extends ExportDay {
   /** Milliseconds since 1970. */
   now: number
   /** The same day, ready to read. */

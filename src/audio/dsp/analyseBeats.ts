@@ -1,6 +1,5 @@
 import type { BeatHints, Beats } from '#plan/heardSong.ts'
 import { beatsInSteps } from './beatsInSteps.ts'
-import { finished } from './finished.ts'
 import { harmonyInSteps } from './harmony.ts'
 import { heardOf } from './heard.ts'
 import { onsetsInSteps } from './onsets.ts'
@@ -8,7 +7,7 @@ import { openingInSteps } from './openingInSteps.ts'
 import { scaled } from './scaled.ts'
 
 /** Seconds a song needs to be given a beat. */
-export const SHORTEST = 4
+const SHORTEST = 4
 /** Shares of the work: hearing where it starts, onsets, and chords. */
 const OPENING = 0.05
 const ONSETS = 0.55
@@ -24,12 +23,9 @@ const REST = 1 - OPENING - ONSETS - CHORDS
  *
  * @param samples mono, about −1 to 1
  * @param sampleRate Hz, 8000 or more
- * @returns null for a song too short or too quiet to have a beat
+ * @returns steps of some milliseconds, each yielding the share done, 0 to 1, and in the end the beats; null for a song too
+ *   short or too quiet to have one. Dropping the generator aborts it.
  */
-export const analyseBeats = (samples: Float32Array, sampleRate: number, hints: BeatHints = {}): Beats | null =>
-  finished(analyseInSteps(samples, sampleRate, hints))
-
-/** `analyseBeats` in steps of some milliseconds, each yielding the share done, 0 to 1; dropping the generator aborts it. */
 export function* analyseInSteps(samples: Float32Array, sampleRate: number, hints: BeatHints = {}): Generator<number, Beats | null> {
   const length = samples.length / sampleRate
   if (!(length >= SHORTEST)) return null

@@ -5,8 +5,8 @@ const HIGHEST = 10_000
 const PER_OCTAVE = 3
 
 /** The kick's and the bass's bands end here, the voice's and the chords' here; Hz (common practice). */
-export const LOW_ENDS = 160
-export const MID_ENDS = 2500
+const LOW_ENDS = 160
+const MID_ENDS = 2500
 
 /** A band's bins of a spectrum, from the first to the one after the last. */
 export interface Band {

@@ -2,8 +2,8 @@ import type { Accents } from './accents.ts'
 import { meanAt } from './meanAt.ts'
 
 /** Beats of a bar as it is felt: three, four, or the two of six eighths. */
-export const BARS = [4, 3, 2] as const
-export type Bar = (typeof BARS)[number]
+const BARS = [4, 3, 2] as const
+type Bar = (typeof BARS)[number]
 
 /** Which beats are ones: every `bar`-th from beat `one` of the grid. */
 export interface BarGuess {

@@ -18,7 +18,7 @@ const EARLY = 0.07
 const PULSE = 0.7
 
 /** What is known of a song besides what is heard. */
-export interface Known {
+interface Known {
   /** Seconds. */
   length: number
   /** Second at which it starts to sound. */
@@ -27,7 +27,7 @@ export interface Known {
 }
 
 /** How guesses are weighed. */
-export type BeatWeights = { pulse: Weights } & CountWeights
+type BeatWeights = { pulse: Weights } & CountWeights
 
 /**
  * Tempo, beats, bars and eights of what is heard of a song, by the weights given; else by those of this build. Yields

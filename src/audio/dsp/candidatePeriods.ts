@@ -2,8 +2,8 @@ import type { Rhythm } from './rhythm.ts'
 import { valueAt } from './valueAt.ts'
 
 /** Slowest and fastest beat looked for, beats a minute. */
-export const SLOWEST = 48
-export const FASTEST = 215
+const SLOWEST = 48
+const FASTEST = 215
 
 /** Steps of the search, each this much faster than the one before. */
 const STEP = 1.004

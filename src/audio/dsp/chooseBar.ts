@@ -7,7 +7,7 @@ import type { Heard } from './heard.ts'
 import { choose, scoreOf, type Weights } from './scoreOf.ts'
 
 /** How beats are counted: the beats of a bar, a beat that starts one, and one that starts an eight, or a bar where eights do not fit. */
-export interface Count extends BarGuess {
+interface Count extends BarGuess {
   eight: number
   /** The bar's odds against all others, 0 to 1. */
   odds: number

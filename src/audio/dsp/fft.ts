@@ -1,5 +1,5 @@
 /** A discrete Fourier transform of one size, in place on the real and imaginary halves of its values. */
-export type Fft = (re: Float64Array, im: Float64Array) => void
+type Fft = (re: Float64Array, im: Float64Array) => void
 
 /**
  * The fast transform of a power of two: radix 2, decimation in time (Cooley and Tukey 1965), two of its rounds made as

@@ -1,5 +1,5 @@
 /** A filter of second order: `y = b0·x + b1·x′ + b2·x″ − a1·y′ − a2·y″`, where each prime is one sample earlier. */
-export interface Biquad {
+interface Biquad {
   b: readonly [number, number, number]
   a: readonly [number, number]
 }

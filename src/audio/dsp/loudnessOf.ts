@@ -1,7 +1,7 @@
 import { kWeighting } from './kWeighting.ts'
 
 /** What silence and anything quieter is said to be, LUFS: the absolute gate of ITU-R BS.1770-5. */
-export const QUIETEST = -70
+const QUIETEST = -70
 /** Makes up for the weighting's gain at 997 Hz; dB, ITU-R BS.1770-5, annex 1, equation 2. */
 const OFFSET = -0.691
 

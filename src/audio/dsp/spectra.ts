@@ -5,7 +5,7 @@ import { makeFft } from './fft.ts'
 const STEP = 1000
 
 /** How a sound is cut into frames. */
-export interface Framing {
+interface Framing {
   /** Samples in a frame, a power of two; the middle of frame `i` is at `i / rate` seconds. */
   size: number
   /** Frames a second, about. */
@@ -13,7 +13,7 @@ export interface Framing {
 }
 
 /** Frames a second as they are, and how many there are. */
-export interface Frames {
+interface Frames {
   rate: number
   count: number
 }

@@ -5,7 +5,7 @@ import type { BeatGrid } from '#plan/model.ts'
 import type { Counts } from '#units/units.ts'
 
 /** How far a beat may be missed and still be met: mir_eval's window for beat tracking, 70 ms (Raffel et al., ISMIR 2014). */
-export const BEAT_TOLERANCE_MS = 70
+const BEAT_TOLERANCE_MS = 70
 
 /**
  * How a change at a count of the song sits on the music: its distance from the nearest count,

@@ -5,7 +5,7 @@ import type { TappedTempo } from './tapTempo.ts'
 import { driftSeconds } from './tempoError.ts'
 
 /** What taps are worth: good to plan by, to be gone on with, or too shaky. */
-export interface TapVerdict {
+interface TapVerdict {
   grade: 'steady' | 'rough' | 'shaky'
   text: string
 }

@@ -3,7 +3,7 @@ import type { BeatGrid } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 
 /** What taps on the ones say of a song's bars. */
-export interface TappedOnes {
+interface TappedOnes {
   beatsPerBar: BeatGrid['beatsPerBar']
   /** The beat that becomes the first one, as it is counted now; none is nought. */
   shift: Counts

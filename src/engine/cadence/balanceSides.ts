@@ -50,7 +50,7 @@ export function accentsOf(played: Placed, footing: Footing): Sides {
  * `count` accents, the first on `foot`, `strikes` strikes apart: all on one foot where they
  * are even, turn about where odd; half a strike apart only every second one meets a foot.
  */
-export function spreadAccents(foot: Foot, count: number, strikes: number): Sides {
+function spreadAccents(foot: Foot, count: number, strikes: number): Sides {
   const sides = { right: 0, left: 0 }
   // The pattern repeats after four accents at the latest (strikes come in halves).
   for (let i = 0; i < 4; i++) {

@@ -5,7 +5,7 @@ import type { BeatGrid, Block, Section, StrikesPerBeat } from '#plan/model.ts'
 import { type Bpm, type Counts, EIGHT, type Rpm } from '#units/units.ts'
 
 /** Cadence that strikes on the beat: tempo × strikes per beat ÷ 2, one turn being two strikes. */
-export const cadenceOnBeat = (bpm: Bpm, strikesPerBeat: number): Rpm => (bpm * strikesPerBeat) / 2
+const cadenceOnBeat = (bpm: Bpm, strikesPerBeat: number): Rpm => (bpm * strikesPerBeat) / 2
 
 /** Strikes per beat of a block: its own, else its song's; null rides off the beat. */
 export function strikesOf(block: Block, section: Section): StrikesPerBeat {
@@ -43,7 +43,7 @@ export function beatCadence({ block, countFrom, countTo }: Laid, section: Sectio
  * Mean tempo between two counts of a song. Inside one stretch of the grid it is that
  * stretch's own, so that a song of constant tempo gives the same number everywhere.
  */
-export function tempoBetween(grid: BeatGrid, from: Counts, to: Counts): Bpm {
+function tempoBetween(grid: BeatGrid, from: Counts, to: Counts): Bpm {
   const [[c0, s0], [c1, s1]] = stretchAt(grid, from, 0)
   if (to <= c1 || c1 === grid.anchors.at(-1)![0]) return (60 * (c1 - c0)) / (s1 - s0)
   return (60 * (to - from)) / (secondAt(grid, to) - secondAt(grid, from))

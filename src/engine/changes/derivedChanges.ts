@@ -21,16 +21,7 @@ export type DerivedChange =
   | { kind: 'foundNow' | 'foundNoMore'; findingId: string; at: Seconds; text: string }
 
 /** Figures of a ride that are compared, in the order in which they are told. */
-export const FIGURES = [
-  'total',
-  'slack',
-  'workSeconds',
-  'easySeconds',
-  'meanEffort',
-  'sessionLoad',
-  'longestStanding',
-  'highestTotal',
-] as const
+const FIGURES = ['total', 'slack', 'workSeconds', 'easySeconds', 'meanEffort', 'sessionLoad', 'longestStanding', 'highestTotal'] as const
 export type Figure = (typeof FIGURES)[number] & keyof Totals
 
 /** Differences below this are rounding, not change. */

@@ -5,7 +5,7 @@ import type { Counts, Rpm } from '#units/units.ts'
 export type ChangeKind = 'section' | 'set' | 'resistance' | 'posture' | 'hands' | 'move' | 'pace' | 'foot'
 
 /** A call for the legs alone: the knob is not touched. */
-export interface PaceCall {
+interface PaceCall {
   from: Rpm | null
   to: Rpm
   /** "faster, to 90", "double time", "pick it up to 100 over the block". */

@@ -17,7 +17,7 @@ export interface Mismatch {
 }
 
 /** What claims are checked against. */
-export interface ClaimContext {
+interface ClaimContext {
   bike: Bike
   /** The played blocks of the cue's section. */
   section: readonly PlayedBlock[]

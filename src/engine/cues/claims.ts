@@ -4,7 +4,7 @@ import type { Claim } from './claim.ts'
 import { beforeOption, claim, endsAt, isUnit, type Of, type Reader, wordAt } from './claimReader.ts'
 import { type NumberPhrase, numberAt } from './numberPhrase.ts'
 import { singular } from './singular.ts'
-import { type Token, tokensOf, tokensOfCue } from './tokens.ts'
+import { type Token, tokensOfCue } from './tokens.ts'
 
 const ON = new Set(['on', 'up', 'more'])
 const OFF = new Set(['off', 'down', 'less'])
@@ -37,7 +37,12 @@ interface Cached {
 }
 const known = new WeakMap<Cue, Cached>()
 
-/** The numbers a cue speaks; parsed once for each cue object. */
+/**
+ * The numbers a cue speaks; parsed once for each cue object. Nothing is claimed where the words leave it open: a bare
+ * "four" may be a count-in. What comes after "option" is about another version and is not read.
+ *
+ * @param unit the bike's own unit, understood beside the common ones
+ */
 export function claimsOf(cue: Cue, unit: string): readonly Claim[] {
   const held = known.get(cue)
   if (held?.unit === unit) return held.claims
@@ -45,14 +50,6 @@ export function claimsOf(cue: Cue, unit: string): readonly Claim[] {
   known.set(cue, { unit, claims })
   return claims
 }
-
-/**
- * The numbers a text speaks. Nothing is claimed where the words leave it open: a bare "four"
- * may be a count-in. What comes after "option" is about another version and is not read.
- *
- * @param unit the bike's own unit, understood beside the common ones
- */
-export const readClaims = (text: string, unit: string): Claim[] => claimsIn(tokensOf(text), unit)
 
 function claimsIn(spoken: readonly Token[], unit: string): Claim[] {
   const tokens = beforeOption(spoken)

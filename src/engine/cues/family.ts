@@ -3,7 +3,7 @@ import { singular } from './singular.ts'
 import { tokensOf } from './tokens.ts'
 
 /** A name's words, and the number it counts by, if it ends in one: "seated hill 3". */
-export interface NumberedName {
+interface NumberedName {
   words: readonly string[]
   number?: number
   /** The word the number belongs to, or the one that says most: the last. */
@@ -16,7 +16,7 @@ const named = new Map<string, NumberedName>()
 const MOST_NAMES = 5000
 
 /** What a block's label counts as; parsed once for each label. */
-export function numberedName(label: string): NumberedName {
+function numberedName(label: string): NumberedName {
   let name = named.get(label)
   if (name === undefined) {
     if (named.size >= MOST_NAMES) named.clear()
@@ -37,7 +37,7 @@ function readName(label: string): NumberedName {
 export const nameOf = ({ block }: PlayedBlock): NumberedName => numberedName(block.label ?? block.terrain)
 
 /** One of a kind as people count them: neighbouring blocks of one number, or of none, are one. */
-export interface Member {
+interface Member {
   from: number
   to: number
   number?: number

@@ -15,7 +15,7 @@ export const FORM_POINTS: readonly string[] = [
 ]
 
 /** A form point offered for a block that has none. */
-export interface OfferedPoint {
+interface OfferedPoint {
   block: number
   text: string
 }

@@ -1,23 +1,4 @@
-import type { Bpm, Counts, Seconds } from '#units/units.ts'
-
-/** Words that can be said in a number of counts at a rate in words a minute. */
-export const wordsThatFit = (wordsPerMinute: number, counts: Counts, bpm: Bpm): number => (wordsPerMinute / 60) * ((counts * 60) / bpm)
-
-/** Rate advised for radio, words a minute. Source: Rodero E, Text & Talk 2012;32(3):391-411. */
-export const RADIO_RATE: readonly [from: number, to: number] = [160, 180]
-
-/**
- * Moderate rates of spoken English, words a minute, with their mean.
- * Source: Tauroza S, Allison D, Applied Linguistics 1990;11(1):90-105 (from memory).
- */
-export const SPEECH_RATES = {
-  lecture: { from: 125, to: 160, mean: 140 },
-  interview: { from: 160, to: 210, mean: 190 },
-  conversation: { from: 190, to: 230, mean: 210 },
-} as const
-
-/** Counts before the change at which a basic call stands. Source: group-exercise instructor course, transitions lesson. */
-export const CALL_PLACE: readonly [from: Counts, to: Counts] = [2, 4]
+import type { Seconds } from '#units/units.ts'
 
 /** The constants speech is timed by. */
 export interface SpeechRules {

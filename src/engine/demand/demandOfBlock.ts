@@ -12,7 +12,7 @@ export interface DemandPiece {
 }
 
 /** Effort that standing adds, and a move while standing beyond it; to effort only, never to watts (common practice). */
-export const STANDING = { standing: 0.5, move: 0.3 } as const
+const STANDING = { standing: 0.5, move: 0.3 } as const
 
 export function standingBonus(block: Pick<Block, 'posture' | 'move'>): Effort {
   if (block.posture !== 'standing') return 0

@@ -28,12 +28,6 @@ export function lineOf(stretch: number): { from: number; base: Effort; rise: num
   return { from, base, rise: next === undefined ? 0 : (next[1] - base) / (next[0] - from) }
 }
 
-/** Effort of a share of the reserve, 0–10. */
-export function effortOfReserve(share: number): Effort {
-  const { from, base, rise } = lineOf(stretchOf(Math.max(0, share)))
-  return base + rise * (Math.max(0, share) - from)
-}
-
 /** The share of the reserve that reads as an effort; the inverse, 1 from effort 10 on. */
 export function reserveOfEffort(effort: Effort): number {
   if (effort <= 0) return 0

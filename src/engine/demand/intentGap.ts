@@ -4,7 +4,7 @@ import type { DemandPiece } from './demandOfBlock.ts'
 import { areaUnder, cutAt, isConstant, type Quadratic, quadraticAt } from './quadratic.ts'
 
 /** An unbroken stretch on which demand and intent part by more than the limit, the same way throughout. */
-export interface Apart {
+interface Apart {
   from: Seconds
   to: Seconds
   /** 1 where the bike asks for more than the plan, −1 where for less. */
@@ -63,7 +63,7 @@ function join(found: Apart[], next: Apart): void {
 }
 
 /** A stretch apart that may run over several blocks, and the blocks it touches. */
-export interface ApartRun extends Apart {
+interface ApartRun extends Apart {
   /** Indices into the report's blocks. */
   blocks: number[]
 }

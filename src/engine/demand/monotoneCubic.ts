@@ -1,4 +1,4 @@
-import { harmonicSlopes, type SlopeRule } from './slopes.ts'
+import { harmonicSlopes } from './harmonicSlopes.ts'
 
 /** A cubic through points of rising x, held flat beyond the outer two. */
 export interface MonotoneCubic {
@@ -13,9 +13,8 @@ export interface MonotoneCubic {
  * two it joins, unlike a plain cubic spline.
  *
  * @param points at least one, by strictly rising x
- * @param rule how slopes are chosen; the harmonic mean unless given
  */
-export function monotoneCubic(points: readonly (readonly [x: number, y: number])[], rule: SlopeRule = harmonicSlopes): MonotoneCubic {
+export function monotoneCubic(points: readonly (readonly [x: number, y: number])[]): MonotoneCubic {
   if (points.length === 0) throw new Error('A curve needs at least one point.')
   const x = points.map((point) => point[0])
   const y = points.map((point) => point[1])
@@ -23,7 +22,7 @@ export function monotoneCubic(points: readonly (readonly [x: number, y: number])
   const widths = x.slice(1).map((right, i) => right - x[i]!)
   if (widths.some((width) => !(width > 0))) throw new Error('The points of a curve stand by rising x.')
   const secants = widths.map((width, i) => (y[i + 1]! - y[i]!) / width)
-  return { x, y, slope: rule(widths, secants) }
+  return { x, y, slope: harmonicSlopes(widths, secants) }
 }
 
 /** The curve's value; beyond the outer points the nearest of them. */

@@ -25,7 +25,7 @@ export const isConstant = (q: Quadratic): boolean => q[1] === 0 && q[2] === 0
 const NONE: readonly number[] = []
 
 /** The times strictly inside (0, length) at which the curve meets a level, rising. */
-export function timesAt([a, b, c]: Quadratic, level: number, length: number): readonly number[] {
+function timesAt([a, b, c]: Quadratic, level: number, length: number): readonly number[] {
   if (b === 0 && c === 0) return NONE
   const d = a - level
   if (c === 0) return inside([-d / b], length)

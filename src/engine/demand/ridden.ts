@@ -55,7 +55,7 @@ export function riddenBy(rider: Rider, planned: readonly Span[], context: Riding
 }
 
 /** One rider's uptake and reserve, as lines over power. */
-export interface Legs {
+interface Legs {
   massKg: number
   reserve: number
   uptakePerWatt: number

@@ -9,7 +9,7 @@ import { legsOf, levelShare, pedalling } from './ridden.ts'
 import { riderSetting } from './riderSetting.ts'
 
 /** Why whole steps do not close a difference. */
-export type Prevented = 'step' | 'room' | 'calibration' | 'ramp' | 'still'
+type Prevented = 'step' | 'room' | 'calibration' | 'ramp' | 'still'
 
 /** The totals a played block may be brought to, and in words what ends them. */
 export interface Room {

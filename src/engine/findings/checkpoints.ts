@@ -35,7 +35,7 @@ export function checkpoints(facts: Facts): Finding[] {
 }
 
 /** The least whole steps that bring a nominal value inside a checkpoint; 0 inside it. */
-export function checkpointRepair(nominal: KnobSteps, { from, to }: { from: KnobSteps; to: KnobSteps }): KnobSteps {
+function checkpointRepair(nominal: KnobSteps, { from, to }: { from: KnobSteps; to: KnobSteps }): KnobSteps {
   if (nominal < from) return from - nominal
   return nominal > to ? to - nominal : 0
 }

@@ -8,7 +8,7 @@ import { blockFix } from './fixes/blockFix.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** What an edit that eases a class looks at. */
-export type Rated = Pick<Facts, 'blocks' | 'recovery' | 'rules' | 'difficulty' | 'sections' | 'standing'>
+type Rated = Pick<Facts, 'blocks' | 'recovery' | 'rules' | 'difficulty' | 'sections' | 'standing'>
 
 /** The edit that eases one part; undefined where no single one does. */
 export function easeDifficulty(facts: Rated, part: DifficultyPart): Fix | undefined {

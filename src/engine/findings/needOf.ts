@@ -6,7 +6,7 @@ import { COMMON_PRACTICE } from './finding.ts'
 const POSITION = "an instructor-training body's public position statement: resistance before standing and sprinting; amount common practice"
 
 /** What a block needs resistance for, and how much. */
-export interface Need {
+interface Need {
   rule: string
   /** Turns over base. */
   turns: number

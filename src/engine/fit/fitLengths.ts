@@ -12,7 +12,7 @@ export interface FitItem {
 }
 
 /** Whole eights for every item, with what the change costs. */
-export interface Fitted {
+interface Fitted {
   lengths: number[]
   cost: number
 }
@@ -23,10 +23,10 @@ export interface Nearest {
   above: number | null
 }
 
-export type FitResult = { ok: true; fitted: Fitted } | { ok: false; nearest: Nearest }
+type FitResult = { ok: true; fitted: Fitted } | { ok: false; nearest: Nearest }
 
 /** What an item costs at a length: weight × ((n − d) ÷ d)². */
-export const costOf = ({ drafted, weight }: FitItem, length: number): number => weight * ((length - drafted) / drafted) ** 2
+const costOf = ({ drafted, weight }: FitItem, length: number): number => weight * ((length - drafted) / drafted) ** 2
 
 /** Costs nearer than this are the same; ties are then broken by rule and not by rounding. */
 const SAME = 1e-9

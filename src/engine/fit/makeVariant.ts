@@ -15,7 +15,7 @@ import { isLocked, rolesOf, sectionShapes } from './shapeOf.ts'
 import { variantTitle } from './variantTitle.ts'
 
 /** One thing a variant has otherwise than its parent, in one sentence. */
-export interface VariantChange {
+interface VariantChange {
   kind: 'slot' | 'dropped' | 'repeated' | 'trimmed' | 'total'
   sectionId?: string
   text: string

@@ -11,7 +11,7 @@ import type { Counts } from '#units/units.ts'
 import { type LengthChange, lengthsFor, withLengths } from './sectionFit.ts'
 
 /** A stretch of the song next to the one ridden that the blocks can fill. */
-export interface NearFit {
+interface NearFit {
   /** Counts ridden then. */
   counts: Counts
   changes: LengthChange[]

@@ -3,7 +3,7 @@ import type { Seconds } from '#units/units.ts'
 import { type Role, type SectionShape, shapeDistance, shareOf } from './shapeOf.ts'
 
 /** A choice of sections by their index in the parent, in order; an index may come twice. */
-export interface Selection {
+interface Selection {
   sections: number[]
   score: number
 }

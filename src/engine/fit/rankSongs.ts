@@ -4,11 +4,10 @@ import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import { countsOf, eightOf } from '#plan/beatGrid.ts'
 import { isSet, type Section, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import type { Rpm } from '#units/units.ts'
-import { assignment } from './assignment.ts'
 import { partsSeconds } from './sectionSeconds.ts'
 
 /** How much each difference counts against a song (common practice; together 1). */
-export const WEIGHTS = { cadence: 0.4, length: 0.27, pattern: 0.18, energy: 0.1, recent: 0.05 } as const
+const WEIGHTS = { cadence: 0.4, length: 0.27, pattern: 0.18, energy: 0.1, recent: 0.05 } as const
 /** Differences from which a song counts as wholly other: rev/min, eights, and steps of energy. */
 const FULL = { rpm: 4, eights: 16, energy: 3 } as const
 
@@ -24,7 +23,7 @@ export interface RankedSong {
   recent: boolean
 }
 
-export interface RankOptions {
+interface RankOptions {
   /** Leave out songs not marked as clean. */
   cleanOnly?: boolean
   /** Ids of songs played in this slot lately. */
@@ -43,14 +42,6 @@ export function rankSongs(section: Section, songs: readonly Song[], options: Ran
     .filter((song) => song.grid !== undefined && (!options.cleanOnly || song.clean === true))
     .map((song) => rank(section, song, options))
     .sort((a, b) => b.fit - a.fit)
-}
-
-/** One song for every section so that the fits add up to the most; null where songs run out. Cost: cubic in the larger number. */
-export function assignSongs(sections: readonly Section[], songs: readonly Song[], options: RankOptions = {}): (RankedSong | null)[] {
-  const usable = songs.filter((song) => song.grid !== undefined && (!options.cleanOnly || song.clean === true))
-  if (usable.length === 0) return sections.map(() => null)
-  const ranks = sections.map((section) => usable.map((song) => rank(section, song, options)))
-  return assignment(ranks.map((row) => row.map(({ fit }) => 1 - fit))).map((column, i) => (column === null ? null : ranks[i]![column]!))
 }
 
 function rank(section: Section, song: Song, { recent, energies, wanted, rules }: RankOptions): RankedSong {

@@ -12,7 +12,7 @@ import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Rpm, Seconds } from '#units/units.ts'
 
 /** A block that no longer has its music, wholly or in part. */
-export interface FallenBlock {
+interface FallenBlock {
   blockId: string
   name: string
   /** Round of its set, from 1. */
@@ -23,7 +23,7 @@ export interface FallenBlock {
 }
 
 /** What another song does to a section whose counts stay. */
-export interface Replacement {
+interface Replacement {
   /** Counts the blocks need and the song has. */
   needed: Counts
   offered: Counts

@@ -34,7 +34,7 @@ export interface RideTrim {
   command: Command
 }
 
-export type RideFit = ({ ok: true } & RideTrim) | { ok: false; reason: string; nearest: RideTrim[] }
+type RideFit = ({ ok: true } & RideTrim) | { ok: false; reason: string; nearest: RideTrim[] }
 
 /** A song cut below this share of what it plays is another song (common practice). */
 const LEAST_SHARE = 0.5

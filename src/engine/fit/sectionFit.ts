@@ -20,7 +20,7 @@ export interface LengthChange {
 }
 
 /** New lengths for the blocks of a section, in counts, by block id. */
-export interface SectionLengths {
+interface SectionLengths {
   lengths: ReadonlyMap<string, Counts>
   changes: LengthChange[]
   cost: number
@@ -29,13 +29,13 @@ export interface SectionLengths {
 }
 
 /** Why a number of counts cannot be filled, and the numbers of counts next to it that can. */
-export interface Unfit {
+interface Unfit {
   ok: false
   reason: string
   nearest?: Counts[]
 }
 
-export type SectionFit = (SectionLengths & { ok: true; command: Command }) | Unfit
+type SectionFit = (SectionLengths & { ok: true; command: Command }) | Unfit
 
 /**
  * Gives the blocks of a section the whole eights that fill its song with the least change.

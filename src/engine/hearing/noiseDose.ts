@@ -13,12 +13,6 @@ export const allowedMinutes = (level: number): number => NIOSH.minutes / 2 ** ((
 /** Per cent of the daily dose taken in by a time at a level; doses of several stretches add up. Source: as `allowedMinutes`. */
 export const noiseDose = (level: number, minutes: number): number => (100 * minutes) / allowedMinutes(level)
 
-/** The steady eight-hour level of a dose: 10·log₁₀(D/100) + 85. Source: AIHA calculator for NIOSH doses. */
-export const averageLevel = (dose: number): number => 10 * Math.log10(dose / 100) + NIOSH.level
-
-/** A dose projected over eight hours, brought back to the minutes it was measured in. */
-export const doseOfProjection = (projected: number, minutes: number): number => (projected * minutes) / NIOSH.minutes
-
 /** Per cent of the weekly allowance used by a time at a level. Source: WHO-ITU H.870 safe-listening allowance (2019). */
 export const weeklyShare = (level: number, minutes: number): number =>
   (100 * minutes * 2 ** ((level - WEEKLY.level) / WEEKLY.exchange)) / WEEKLY.minutes

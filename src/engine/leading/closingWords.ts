@@ -5,7 +5,7 @@ import type { Seconds } from '#units/units.ts'
 import type { LedClass } from './ledClass.ts'
 
 /** The last words, and when they are said so that they are over when the riding is. */
-export interface ClosingWords {
+interface ClosingWords {
   text: string
   from: Seconds
   to: Seconds

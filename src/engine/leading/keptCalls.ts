@@ -4,7 +4,7 @@ import type { LedgerState } from '#engine/report.ts'
 import type { Resistance } from '#plan/model.ts'
 import type { Led, Plan } from './led.ts'
 
-export interface Calls {
+interface Calls {
   /** The call of every block of the plan in its very round, by index in the plan's report. */
   planned: Resistance[]
   /** The calls of the led class, section by section and item by item; the planned object where it arrives where it should. */

@@ -2,7 +2,7 @@ import type { Span } from '#engine/report.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { Round } from './ledClass.ts'
 
-export type LeadPhase = Span['kind'] | 'finished'
+type LeadPhase = Span['kind'] | 'finished'
 
 /** All that is true at one moment of a class. Indices into the report of the class as it comes. */
 export interface LeadState {

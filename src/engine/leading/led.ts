@@ -54,7 +54,7 @@ export interface Led {
 }
 
 /** Something held: since when, where in the class that was, and the start of the eight that comes again and again; without beats the clock stands still. */
-export interface Held {
+interface Held {
   at: Seconds
   moment: Moment
   eight?: Measure

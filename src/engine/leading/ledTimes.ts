@@ -13,7 +13,7 @@ export interface LedTimes {
 }
 
 /** Places of a section in its own measure and on the class clock. */
-export interface MeasureClock {
+interface MeasureClock {
   at: (place: Measure) => Seconds
   placeAt: (moment: Seconds) => Measure
 }

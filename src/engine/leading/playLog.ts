@@ -23,7 +23,7 @@ export function playLog(plan: Plan, { events }: Pick<LeadLog, 'events'>, until: 
 }
 
 /** One act. Whatever moves on ends a hold first; so does a one that is heard when the held song is over. */
-export function act(plan: Plan, led: Led, event: LeadEvent): Acted {
+function act(plan: Plan, led: Led, event: LeadEvent): Acted {
   const standing = (now: Led, at = event.at): Standing => ({ plan, led: now, times: ledTimes(plan, now), at })
   const { kind } = event
   switch (kind) {

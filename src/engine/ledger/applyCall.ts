@@ -4,7 +4,7 @@ import type { KnobSteps } from '#units/units.ts'
 import type { Limits } from './limits.ts'
 
 /** Where a call leaves the riders, and by how many steps it asked for more than the knob has. */
-export interface Called {
+interface Called {
   after: LedgerState
   /** Steps by which the lowest rider or the nominal one would fall below the loosest setting. */
   under: KnobSteps

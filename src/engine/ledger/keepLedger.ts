@@ -8,7 +8,7 @@ import { type Limits, limitsOf, startOf } from './limits.ts'
 import { formatTotal, sayCall } from './sayCall.ts'
 
 /** One line of the ledger with what its findings need. */
-export interface LedgerLine {
+interface LedgerLine {
   entry: LedgerEntry
   /** The call of this very round. */
   call: Resistance

@@ -6,7 +6,7 @@ import type { Limits } from './limits.ts'
 import { placeWords, type Scale, sizeWords } from './settingWords.ts'
 
 /** A change as it is spoken: "one and a quarter on", "half a turn off", "two levels on"; "stay" for none. */
-export function sayChange(steps: KnobSteps, scale: Scale): string {
+function sayChange(steps: KnobSteps, scale: Scale): string {
   return steps === 0 ? 'stay' : `${sizeWords(Math.abs(steps), scale)} ${steps > 0 ? 'on' : 'off'}`
 }
 
@@ -31,7 +31,7 @@ export function sayTotal(from: KnobSteps, to: KnobSteps, scale: Scale, datum: 'b
 }
 
 /** The words and the small form of a call, from the states before and after it. */
-export interface SaidCall {
+interface SaidCall {
   call: string
   change: string
 }

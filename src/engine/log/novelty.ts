@@ -3,10 +3,10 @@ import type { ClassPattern } from './pattern.ts'
 /** How much each of the things riders would know again counts. Common practice, no source. */
 const WEIGHTS = { songs: 0.5, moves: 0.3, arc: 0.2 } as const
 /** How much less each class further back counts. Common practice, no source. */
-export const FADING = 0.7
+const FADING = 0.7
 
 /** What a class shares with one before it, each from 0 to 1. */
-export interface Shared {
+interface Shared {
   songs: number
   moves: number
   arc: number
@@ -32,7 +32,7 @@ export function novelty(pattern: ClassPattern, before: readonly ClassPattern[]):
   return 1 - sum / whole
 }
 
-export function sharedWith(pattern: ClassPattern, other: ClassPattern): Shared & { total: number } {
+function sharedWith(pattern: ClassPattern, other: ClassPattern): Shared & { total: number } {
   const songs = shareOf(pattern.songs, other.songs)
   const moves = shareOf(pattern.moves, other.moves)
   const arc = Math.max(0, correlation(pattern.arc, other.arc))

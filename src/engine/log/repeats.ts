@@ -4,12 +4,12 @@ import { novelty } from './novelty.ts'
 import { patternOf, songKey } from './pattern.ts'
 
 /** Classes before this one that are looked at: regulars remember no further (common practice). */
-export const LOOKED_AT = 6
+const LOOKED_AT = 6
 /** A song played in so many of the last classes, or in the last one, should rest (common practice). */
 const OFTEN = 3
 
 /** What regulars of a slot have met before. */
-export interface Repeats {
+interface Repeats {
   /** 0 for a repeat, 1 for all new; null where the slot has no class before. */
   novelty: number | null
   /** Classes compared, at most six. */
@@ -18,7 +18,7 @@ export interface Repeats {
   songs: RepeatedSong[]
 }
 
-export interface RepeatedSong {
+interface RepeatedSong {
   title: string
   artist?: string
   /** In how many of the classes compared. */

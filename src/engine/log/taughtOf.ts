@@ -7,7 +7,7 @@ import type { Day } from '#units/day.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** What an entry says besides what the plan does. */
-export interface TaughtWhen {
+interface TaughtWhen {
   id: string
   day: Day
   bookedAt?: string

@@ -4,7 +4,7 @@ import type { TaughtClass } from '#plan/taught.ts'
 import { type Day, daysAfter, mondayOf } from '#units/day.ts'
 
 /** A leader's week from Monday to Sunday: their own rides count as anyone's do. */
-export interface LeaderWeek extends WeeklyLoad {
+interface LeaderWeek extends WeeklyLoad {
   monday: Day
   /** Load and classes of each day, Monday first. */
   days: { day: Day; load: number; classes: number }[]

@@ -8,7 +8,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { gapsOf } from './gapsOf.ts'
 
 /** Something to see to before the doors open. */
-export interface CheckItem {
+interface CheckItem {
   /** Stable while the ride keeps its shape, so that a tick stays where it was made. */
   id: string
   text: string

@@ -4,7 +4,7 @@ import type { Seconds } from '#units/units.ts'
 import { wallClockAfter } from '#units/wallClockAfter.ts'
 
 /** A song start to look at the clock by. */
-export interface Checkpoint {
+interface Checkpoint {
   /** Index of the section. */
   section: number
   /** Its count one on the ride clock. */
@@ -14,7 +14,7 @@ export interface Checkpoint {
 }
 
 /** Shares of the class at which leaders check the clock. Common practice. */
-export const CHECKPOINT_SHARES = [0.25, 0.5, 0.75, 0.9] as const
+const CHECKPOINT_SHARES = [0.25, 0.5, 0.75, 0.9] as const
 
 /**
  * The section starts nearest to 25, 50, 75 and 90 % of the class, each once, in order. The first

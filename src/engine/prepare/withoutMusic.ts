@@ -13,7 +13,7 @@ export interface PlainStretch {
 }
 
 /** Lines a leader can take in while nothing plays. */
-export const PLAIN_LINES = 10
+const PLAIN_LINES = 10
 /** Shorter than this nobody times by a wall clock. */
 const SHORTEST: Seconds = 60
 /** No stretch is longer than so many times its even share: a line that says little about a quarter of the class is no help. */

@@ -4,7 +4,7 @@ import type { Effort, Seconds } from '#units/units.ts'
 import { handbookRest } from './handbookRest.ts'
 
 /** Least recovery after any hard bout, by the level of the class. */
-export function recoveryFloor(level: Level, rules: Constants): Seconds {
+function recoveryFloor(level: Level, rules: Constants): Seconds {
   switch (level) {
     case 'beginner':
       return rules.recoveryFloorBeginner

@@ -26,7 +26,7 @@ export function courseOfBlock({ from, to }: PlayedBlock): Course {
 }
 
 /** A block on a course, and where it stands in the ride. */
-export interface ShakyLeg extends Leg {
+interface ShakyLeg extends Leg {
   blockId: string
   /** Index in the report's blocks: of a part of a set, the first round. */
   block: number

@@ -3,7 +3,7 @@ import type { Seconds } from '#units/units.ts'
 import { songSecondAtOne } from './songsOf.ts'
 
 /** A place of a ride that stays the same while the ride around it is changed. */
-export type RidePlace =
+type RidePlace =
   /** A second of a song's file; of the section itself where it has no song. */
   | { kind: 'section'; sectionId: string; songSecond: Seconds }
   /** Before the first section, on the ride's clock. */

@@ -5,7 +5,7 @@ import { clicksOf } from './clicksOf.ts'
 import { type Course, lengthOf, type Piece, piecesOf } from './course.ts'
 import { SOFT_EDGE, songsOf } from './songsOf.ts'
 
-export interface Rehearsed {
+interface Rehearsed {
   /** Whether a song's file can be played, by its fingerprint. */
   isThere: (fingerprint: string) => boolean
   /** Clicks over the songs that play; where no song plays, beats click anyway. */

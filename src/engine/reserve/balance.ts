@@ -69,6 +69,3 @@ export function drainsTo(piece: BalancePiece, wPrime: number, level: number): Se
   if (b === 0 && c === 0) return from + work / a
   return from + bisect((t) => areaUnder(excess, t) - work, 0, to - from)
 }
-
-/** Share of what is missing that comes back in a time at a power below critical: 1 − e^(−(CP − P)·t ÷ W′). */
-export const refilledShare = (below: Watts, seconds: Seconds, wPrime: number): number => -Math.expm1((-below * seconds) / wPrime)

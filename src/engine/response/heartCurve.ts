@@ -43,12 +43,6 @@ function see(maximum: HeartCurve['maximum'], at: Seconds, share: number): void {
   maximum.share = share
 }
 
-/** The share at a moment; outside the curve its nearest end. */
-export function heartShareAt({ pieces }: HeartCurve, at: Seconds): number {
-  const piece = pieces[indexAt(pieces, at)]
-  return piece === undefined ? 0 : relaxedAt(piece, Math.min(piece.to, Math.max(piece.from, at)))
-}
-
 /** Index of the piece a moment lies in, by halving; the nearest end outside. */
 export function indexAt(pieces: readonly { from: Seconds; to: Seconds }[], at: Seconds): number {
   let low = 0

@@ -93,9 +93,3 @@ export function crossings(piece: Relaxation, level: number): Seconds[] {
     return above(start) * above(end) < 0 ? [bisect(above, start, end)] : []
   })
 }
-
-/** Share of the step reached at the end of an even alternation's on time, once it repeats itself: (1 − e^(−on/tau)) ÷ (1 − e^(−(on+off)/tau)). */
-export const alternationPeak = (on: Seconds, off: Seconds, tau: Seconds): number => Math.expm1(-on / tau) / Math.expm1(-(on + off) / tau)
-
-/** The share left at the end of the off time. */
-export const alternationTrough = (on: Seconds, off: Seconds, tau: Seconds): number => alternationPeak(on, off, tau) * Math.exp(-off / tau)

@@ -5,7 +5,7 @@ import type { Seconds } from '#units/units.ts'
 import type { Stretch } from './stretches.ts'
 
 /** What a song is for in the arc of a class. */
-export type Role = 'warmUp' | 'work' | 'recovery' | 'finish' | 'coolDown'
+type Role = 'warmUp' | 'work' | 'recovery' | 'finish' | 'coolDown'
 
 /** One song's place in the arc. */
 export interface Place {

@@ -15,7 +15,7 @@ export interface Part {
   onBeat: boolean
 }
 
-export interface Casting {
+interface Casting {
   stretches: readonly Stretch[]
   places: readonly Place[]
   ride: Pick<Ride, 'avoidMoves'>

@@ -13,7 +13,7 @@ export interface Chunk {
 }
 
 /** Rounds of the same chunks. */
-export interface Rounds {
+interface Rounds {
   rounds: number
   parts: Chunk[]
 }

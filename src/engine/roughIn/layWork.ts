@@ -9,7 +9,7 @@ import { SHORTEST_BLOCK } from './segments.ts'
 import { PARTS, type Style } from './styles.ts'
 
 /** A song of work as it is to be laid. */
-export interface WorkSong {
+interface WorkSong {
   style: Style
   segments: readonly Segment[]
   /** 0 to 1: how hard it may become. */

@@ -3,7 +3,7 @@ import type { Effort, Seconds } from '#units/units.ts'
 import type { Form } from './segments.ts'
 
 /** How far a rough draft goes at a level. Common practice; the lengths are the trade's habits for pushes and for riding out of the saddle. */
-export interface LevelPlan {
+interface LevelPlan {
   /** Effort of a song's louder stretches, in the easiest song of work and in the hardest. */
   up: { easiest: Effort; hardest: Effort }
   /** Effort of pushes, and of the last of the finish. */

@@ -8,7 +8,7 @@ import { type Chunk, isRounds, type Planned, steadier } from './chunks.ts'
 import type { Stretch } from './stretches.ts'
 import type { TotalFinder } from './totals.ts'
 
-export interface Making {
+interface Making {
   ride: Ride
   rules: Constants
   totalFor: TotalFinder
@@ -16,7 +16,7 @@ export interface Making {
 }
 
 /** A song filled with blocks, and the total it leaves riders at. */
-export interface Filled {
+interface Filled {
   blocks: Item[]
   total: KnobSteps | null
 }

@@ -25,7 +25,7 @@ import { isOpen, type Stretch, stretchesOf, trimToSlot } from './stretches.ts'
 import { doesLeans, PARTS } from './styles.ts'
 import { totalFinder } from './totals.ts'
 
-export interface RoughInOptions {
+interface RoughInOptions {
   /** The same seed gives the same draft; another one another. */
   seed: number
   /** Read from the ride's own words unless given. */
@@ -35,7 +35,7 @@ export interface RoughInOptions {
 }
 
 /** A proposed first draft. */
-export interface RoughDraft {
+interface RoughDraft {
   ride: Ride
   /** Makes the draft the ride, as one change. */
   command: Command

@@ -35,7 +35,7 @@ export function segmentsOf(stretch: Stretch, eights: number, form: Form, random:
 }
 
 /** The quieter and louder stretches of a song, and whether they are those of its sound. */
-export interface SongForm {
+interface SongForm {
   segments: Segment[]
   heard: boolean
 }

@@ -23,7 +23,7 @@ export const PARTS: Record<Style, { down: string; up: string }> = {
 }
 
 /** Styles for the work of a class, and those for before, between and after it. */
-export const WORK_STYLES = ['climb', 'jumps', 'run', 'tempo', 'surge', 'push'] as const satisfies readonly Style[]
+const WORK_STYLES = ['climb', 'jumps', 'run', 'tempo', 'surge', 'push'] as const satisfies readonly Style[]
 export const WARM_UP_STYLES = ['warmUp', 'lowHill'] as const satisfies readonly Style[]
 
 /** Rolling out is wanted slower than the legs worked (common practice). */
@@ -39,7 +39,7 @@ interface Window {
 }
 
 /** The cadence in which everything of a style is usually ridden. */
-export function windowOf(style: Style, rules: Constants): Window {
+function windowOf(style: Style, rules: Constants): Window {
   if (style === 'coolDown') return COOL_DOWN
   if (style === 'recover') return RECOVERY
   if (style === 'warmUp') return WARM_UP

@@ -11,7 +11,7 @@ import type { Block, Ride } from '#plan/model.ts'
 import type { Effort, KnobSteps, Rpm } from '#units/units.ts'
 
 /** The total a block is ridden at, and what that demands of the rider the class is judged for; null with the legs still. */
-export interface ChosenTotal {
+interface ChosenTotal {
   total: KnobSteps
   demand: Effort | null
 }

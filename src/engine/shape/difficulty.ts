@@ -24,7 +24,7 @@ export interface DifficultyFigures {
 export type DifficultyPart = keyof DifficultyFigures
 
 /** Weights, together 1 (common practice). */
-export const DIFFICULTY_WEIGHTS: Record<DifficultyPart, number> = {
+const DIFFICULTY_WEIGHTS: Record<DifficultyPart, number> = {
   hardShare: 0.2,
   longestHard: 0.15,
   shortestRecovery: 0.15,

@@ -8,7 +8,7 @@ import type { DifficultyReport } from './rateDifficulty.ts'
 import { openSections, standingRuns } from './standingRuns.ts'
 
 /** One of the biggest reasons for a difficulty, with the edit that would move it and the difficulty after it. */
-export type Easing = DifficultyReport['reasons'][number] & { edit?: { fix: Fix; points: number } }
+type Easing = DifficultyReport['reasons'][number] & { edit?: { fix: Fix; points: number } }
 
 /** The biggest reasons for the difficulty of a class and what eases them; on request, as each edit is tried on the whole ride. */
 export function easingsOf(ride: Ride, report: RideReport): Easing[] {

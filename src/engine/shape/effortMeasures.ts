@@ -13,7 +13,7 @@ export function workAndEase(lines: readonly EffortLine[], work: Effort, easy: Ef
   return { workSeconds, easySeconds, ratio: easySeconds > 0 ? workSeconds / easySeconds : null }
 }
 
-export interface WorkAndEase {
+interface WorkAndEase {
   workSeconds: Seconds
   easySeconds: Seconds
   ratio: number | null

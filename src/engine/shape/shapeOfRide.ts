@@ -1,9 +1,10 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { PlayedBlock, RecoveryReport, StrainCurve, Totals } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import { rankCorrelation } from './rankCorrelation.ts'
 import { type Wave, wavesOf } from './waves.ts'
 
-export type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'
+type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'
 
 /** The arc of a class. */
 export interface ShapeReport {
@@ -57,22 +58,6 @@ function longestRest(
   }
   const [best] = rests.sort((a, b) => b.to - b.from - (a.to - a.from))
   return best ? { at: (best.from + best.to) / 2 / total, seconds: best.to - best.from } : null
-}
-
-/** Spearman's rank correlation of values with their own order; equal values share their mean rank. */
-export function rankCorrelation(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b)
-  const rank = (value: number) => (sorted.indexOf(value) + sorted.lastIndexOf(value)) / 2
-  const middle = (values.length - 1) / 2
-  let product = 0
-  let ranks = 0
-  let order = 0
-  for (const [i, value] of values.entries()) {
-    product += (i - middle) * (rank(value) - middle)
-    order += (i - middle) ** 2
-    ranks += (rank(value) - middle) ** 2
-  }
-  return ranks > 0 ? product / Math.sqrt(ranks * order) : 0
 }
 
 /** From this many waves on the arc is a saw; waves that grow this steadily are a build (common practice). */

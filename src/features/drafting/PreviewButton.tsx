@@ -3,7 +3,7 @@ import type { Command } from '#plan/commands/command.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button, type ButtonProps } from '#ui/Button.tsx'
 
-export interface PreviewButtonProps extends Pick<ButtonProps, 'tone' | 'children' | 'className' | 'disabled' | 'aria-label'> {
+interface PreviewButtonProps extends Pick<ButtonProps, 'tone' | 'children' | 'className' | 'disabled' | 'aria-label'> {
   command: Command
   /** Called after the change was made. */
   onDone?: () => void

@@ -4,7 +4,7 @@ import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 
-export interface SummaryProps {
+interface SummaryProps {
   /** Asked to fit the ride to its slot, and for a version of another length; all absent where nothing may be changed. */
   onFit?: (() => void) | undefined
   onOtherLength?: (() => void) | undefined

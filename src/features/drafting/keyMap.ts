@@ -25,6 +25,7 @@ export const DRAFT_KEYS = [
       { keys: ['J'], does: 'join with the next block' },
       { keys: ['G'], does: 'group into a set of rounds' },
       { keys: ['U'], does: 'ungroup a set' },
+      { keys: ['C'], does: 'cut the section in two, before this' },
       { keys: ['Delete'], does: 'delete' },
     ],
   },

@@ -1,3 +1,4 @@
+import type { RideReport } from '#engine/report.ts'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
@@ -7,6 +8,7 @@ import { duplicateSection } from '#plan/commands/duplicateSection.ts'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
 import { splitBlock } from '#plan/commands/splitBlock.ts'
+import { splitSection } from '#plan/commands/splitSection.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { newItems } from '#plan/newItems.ts'
@@ -15,7 +17,7 @@ import type { AppStore } from '#store/state.ts'
 import { runAndSay } from './draftActions.ts'
 
 /** What is done to blocks and sets, by key and by button alike. */
-export type ItemAction = 'duplicate' | 'split' | 'join' | 'group' | 'ungroup' | 'delete'
+export type ItemAction = 'duplicate' | 'split' | 'join' | 'group' | 'ungroup' | 'section' | 'delete'
 export type SectionAction = 'duplicate' | 'delete'
 
 export interface StageTools {
@@ -33,7 +35,14 @@ const FIRST_ROUNDS = 2
  * @param id the block or set the action is about; where it takes several, it is one of `ids`
  * @returns null where only a block can be meant and `id` is none
  */
-function itemAction(ride: Ride, action: ItemAction, id: string, ids: readonly string[], newId: () => string): Command | null {
+function itemAction(
+  ride: Ride,
+  report: RideReport,
+  action: ItemAction,
+  id: string,
+  ids: readonly string[],
+  newId: () => string,
+): Command | null {
   const place = findBlock(ride, id)
   switch (action) {
     case 'duplicate':
@@ -46,6 +55,8 @@ function itemAction(ride: Ride, action: ItemAction, id: string, ids: readonly st
       return groupIntoSet(ride, { ids, rounds: FIRST_ROUNDS, newId })
     case 'ungroup':
       return ungroupSet(ride, { setId: place?.set?.id ?? id, newId })
+    case 'section':
+      return cutSection(ride, report, place?.set?.id ?? id, newId)
     case 'delete':
       return deleteItems(ride, ids)
   }
@@ -59,10 +70,10 @@ const MAKES_NEW: ReadonlySet<ItemAction> = new Set(['duplicate', 'group', 'ungro
  * the neighbour of what is gone.
  */
 export function actOnItem({ store, focus }: StageTools, action: ItemAction, id: string): void {
-  const { ride, selection, newId } = store.getState()
-  if (!ride) return
+  const { ride, report, selection, newId } = store.getState()
+  if (!ride || !report) return
   const ids = selection.ids.includes(id) ? selection.ids : [id]
-  const command = itemAction(ride, action, id, ids, newId)
+  const command = itemAction(ride, report, action, id, ids, newId)
   if (!command) return
   const done = runAndSay(store, command, id)
   const state = store.getState()
@@ -99,6 +110,12 @@ function splitInHalf(ride: Ride, id: string, newId: () => string): Command | nul
   const eight = eightOf(place.section.song?.grid)
   const half = Math.round(length.counts / 2 / eight) * eight
   return splitBlock(ride, { blockId: id, at: half > 0 && half < length.counts ? half : Math.round(length.counts / 2), newId })
+}
+
+/** Cuts the section before a block or set, which keeps the foot it has. */
+function cutSection(ride: Ride, { blocks }: RideReport, itemId: string, newId: () => string): Command {
+  const first = blocks.find(({ block, set }) => block.id === itemId || set?.set.id === itemId)
+  return splitSection(ride, { itemId, foot: first?.foot ?? null, newId })
 }
 
 /** The block after those that go, else the one before them; undefined in a ride that has no other. */

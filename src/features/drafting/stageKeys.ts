@@ -22,11 +22,12 @@ const ACTIONS: Readonly<Record<string, ItemAction>> = {
   j: 'join',
   g: 'group',
   u: 'ungroup',
+  c: 'section',
   Delete: 'delete',
   Backspace: 'delete',
 }
 
-export interface KeyTools extends StageTools {
+interface KeyTools extends StageTools {
   readOnly: boolean
   openDetails: () => void
   fitRide: () => void

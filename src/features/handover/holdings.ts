@@ -10,7 +10,7 @@ const KEPT: Record<(typeof UNSHARED)[number], string> = {
 }
 
 /** What a link or file of this ride hands over, and what stays here; short phrases for two lists. */
-export interface Holdings {
+interface Holdings {
   holds: string[]
   never: string[]
 }

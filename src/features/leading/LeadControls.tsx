@@ -1,7 +1,7 @@
 import type { LeadAct } from '#engine/leading/leadLog.ts'
 import { FullScreenButton, LeadButton, LeaveButton } from './LeadButton.tsx'
 
-export interface Presses {
+interface Presses {
   act: (act: LeadAct, timeStamp: number) => void
   skipSong: (timeStamp: number) => void
   /** Ends the class where it is; the second press, as the first was for this or for leaving. */

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react'
 import { classTime, type LeadAct, type LeadLog } from '#engine/leading/leadLog.ts'
-import { stateOf } from '#engine/leading/leadStateAt.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'

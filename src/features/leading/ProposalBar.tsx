@@ -1,4 +1,4 @@
-import type { Proposal } from '#engine/leading/cuts/proposeCuts.ts'
+import type { Proposal } from '#engine/leading/cuts/weighCuts.ts'
 import { LeadButton } from './LeadButton.tsx'
 
 interface Props {

@@ -1,10 +1,10 @@
 import { useEffect, useEffectEvent, useState } from 'react'
-import { needOf, type Proposal, weighCuts } from '#engine/leading/cuts/proposeCuts.ts'
+import { needOf, type Proposal, weighCuts } from '#engine/leading/cuts/weighCuts.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'
 
-export interface Proposals {
+interface Proposals {
   shown: Proposal | undefined
   /** Whether there is another one. */
   more: boolean

@@ -2,7 +2,7 @@ import type { Ride } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
 
 /** What belongs to one section, or to the ride itself. */
-export interface SectionGroup<Entry> {
+interface SectionGroup<Entry> {
   sectionId: string | undefined
   name: string
   entries: Entry[]

@@ -12,7 +12,7 @@ import type { SheetKind } from './sheets.ts'
 import { SubstituteSheet } from './substitute/SubstituteSheet.tsx'
 import { CueSheet } from './view/CueSheet.tsx'
 
-export interface ChosenSheetProps {
+interface ChosenSheetProps {
   kind: SheetKind
   ride: Ride
   report: RideReport

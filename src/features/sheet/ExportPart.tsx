@@ -10,7 +10,7 @@ import { saveTextFile } from '#ui/saveTextFile.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
 import { EXPORTS, type ExportId, type MakeExport } from './exports.ts'
 
-export interface ExportPartProps {
+interface ExportPartProps {
   ride: Ride
   report: RideReport
   makeExport: MakeExport

@@ -15,7 +15,7 @@ import { useShorthand } from './useShorthand.ts'
 import { usualPaper } from './usualPaper.ts'
 import './SheetPlace.css'
 
-export interface SheetPlaceProps {
+interface SheetPlaceProps {
   /** The day of printing, ready to read; the clock belongs to the app. */
   today: string
   /** The same day as "2026-11-25". */

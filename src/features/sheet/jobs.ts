@@ -14,7 +14,7 @@ const roundUp = (cap: number) => Math.ceil(cap * 100) / 100
 export const COMPACT: SheetJob = { layouts: LAYOUTS, details: DETAILS, least: LEAST_CAP, largest: LARGEST_CAP }
 
 /** Capitals of the large-type sheet in millimetres: 22 minutes of arc at 0.7 m, from the saddle in the dark. */
-export const LARGE_CAP = roundUp(capHeight(0.7, 22))
+const LARGE_CAP = roundUp(capHeight(0.7, 22))
 
 /** As many pages as the songs need; no song is split that a page can hold. */
 export const LARGE: SheetJob = {
@@ -63,7 +63,7 @@ export const PLAIN: SheetJob = {
  * Capitals on a telephone in millimetres of the page: a screen of 360 CSS pixels is about 66 mm wide,
  * so they are 3.3 mm high there, 22 minutes of arc at half a metre.
  */
-export const PHONE_CAP = roundUp(capHeight(0.5, 22) / 0.69)
+const PHONE_CAP = roundUp(capHeight(0.5, 22) / 0.69)
 
 /** Screen after screen, nothing to scroll. */
 export const PHONE_SCREENS: SheetJob = {

@@ -17,7 +17,7 @@ import { LoudnessLine } from './LoudnessLine.tsx'
 import { SongBeats } from './SongBeats.tsx'
 import { SongUse } from './SongUse.tsx'
 
-export interface EditSongProps {
+interface EditSongProps {
   kept: ShelfSong
   onKeep: (song: ShelfSong) => void
   onClose: () => void

@@ -6,7 +6,7 @@ const LOWEST = -40
 const HIGHEST = -5
 const HEIGHT = 20
 
-export interface LoudnessLineProps {
+interface LoudnessLineProps {
   /** Loudness of each second, LUFS. */
   loudness: ArrayLike<number>
   /** What is drawn, for those who cannot see it. */

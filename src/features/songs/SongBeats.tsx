@@ -12,7 +12,7 @@ import { type Choice, Select } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
 
-export interface SongBeatsProps {
+interface SongBeatsProps {
   song: Song
   onChange: (song: Song) => void
 }

@@ -3,7 +3,7 @@ import type { TaughtClass } from '#plan/taught.ts'
 import type { Day } from '#units/day.ts'
 
 /** A class a song was played to. */
-export interface PlayedTo {
+interface PlayedTo {
   id: string
   day: Day
   title: string

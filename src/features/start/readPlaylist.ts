@@ -1,7 +1,7 @@
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 
 /** A pasted playlist as it was understood. Lines count from 1. */
-export interface PlaylistReading {
+interface PlaylistReading {
   songs: PlaylistSong[]
   /** The line each of the songs stands on, in the same order. */
   songLines: number[]

@@ -10,13 +10,13 @@ const NEEDS_QUOTES = /[",\r\n]|^\s|\s$/
  * One field: quotes around it where it holds a quote, a comma or a line end, quotes inside doubled.
  * Source: RFC 4180 (2005), section 2 (from memory).
  */
-export const quoteField = (text: string): string => (NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
+const quoteField = (text: string): string => (NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
 
 /**
  * Text that no spreadsheet runs as a formula: behind an apostrophe where it starts like one.
  * Common practice; the apostrophe is seen where a file is read as plain text.
  */
-export const guardFormula = (text: string): string => (FORMULA.test(text) ? `'${text}` : text)
+const guardFormula = (text: string): string => (FORMULA.test(text) ? `'${text}` : text)
 
 /**
  * Rows as comma-separated values, every one closed by CRLF. Numbers keep a full stop as their

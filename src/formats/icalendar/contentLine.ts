@@ -1,5 +1,5 @@
 /** Octets a line may have before its CRLF. Source: RFC 5545 (2009), section 3.1. */
-export const LINE_OCTETS = 75
+const LINE_OCTETS = 75
 
 /** Text as a property holds it: the backslash first, then what separates values. Source: RFC 5545, section 3.3.11. */
 export const escapeText = (text: string): string =>

@@ -1,7 +1,7 @@
 import { escapeText, foldLine } from './contentLine.ts'
 
 /** A class in a calendar. */
-export interface CalendarEntry {
+interface CalendarEntry {
   /** The same for every export of the same class, so that a calendar replaces it. */
   uid: string
   /** When this was written: UTC as "2026-11-25T08:30:00Z". */

@@ -12,7 +12,7 @@ export interface Listing {
   notes: string[]
 }
 
-export interface ListingSection {
+interface ListingSection {
   title: string
   facts: string[]
   rows: string[][]

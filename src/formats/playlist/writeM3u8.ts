@@ -15,7 +15,7 @@ const entry = (track: Track, index: number, ending: string): string[] => [
 ]
 
 /** "01 Nine Tin Kites - Brickworks Elevator.mp3": in order, and free of what file systems refuse. */
-export function musicFileName({ title, artist }: Track, index: number, ending: string): string {
+function musicFileName({ title, artist }: Track, index: number, ending: string): string {
   const name = wellFormed(oneLine(artist ? `${artist} - ${title}` : title)).replace(/[\\/:*?"<>|\p{Cc}]+/gu, '_')
   return `${String(index + 1).padStart(2, '0')} ${name}.${ending}`
 }

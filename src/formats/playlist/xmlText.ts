@@ -12,7 +12,7 @@ export const withoutComments = (xml: string): string =>
     .join('')
 
 /** A piece of a text: between two marks, or outside of them. */
-export interface Stretch {
+interface Stretch {
   inside: boolean
   /** Without the marks. */
   text: string

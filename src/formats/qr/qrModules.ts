@@ -1,7 +1,7 @@
 import { encode } from 'uqr'
 
 /** A QR code as rows of modules, true for dark, with the four light modules around it that readers need (ISO/IEC 18004). */
-export type QrModules = readonly (readonly boolean[])[]
+type QrModules = readonly (readonly boolean[])[]
 
 const QUIET_ZONE = 4
 

@@ -14,7 +14,7 @@ export interface VttCue {
  *
  * @throws RangeError for a moment before 0, which the format has no way to write
  */
-export function vttTimestamp(seconds: Seconds): string {
+function vttTimestamp(seconds: Seconds): string {
   const whole = Math.round(seconds * 1000)
   if (!(whole >= 0)) throw new RangeError(`A caption cannot start at ${seconds} s.`)
   const part = (value: number, digits: number) => String(value).padStart(digits, '0')

@@ -5,7 +5,7 @@ import type { Ride } from '#plan/model.ts'
 import { plural } from '#plan/words.ts'
 
 /** Whether two moves are the same one: by their names, as they are said. */
-export const sameMove = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
+const sameMove = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
 
 /** Gives a move another name wherever the ride shows it, so that repeats stay linked to their first showing. */
 export function renameMove(ride: Ride, { from, to }: { from: string; to: string }): Command {

@@ -2,7 +2,7 @@ import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlock } from '#plan/edits.ts'
-import type { Length, Ride, Section } from '#plan/model.ts'
+import type { Length, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { amountOf, lengthFor } from '#plan/remeasure.ts'
@@ -16,14 +16,6 @@ export function resizeBlock(ride: Ride, { blockId, length }: { blockId: string; 
       return sameLength(block.length, next) ? block : { ...block, length: next }
     }),
   )
-}
-
-/** The length pulled to the nearest whole eight where the section is counted, to the whole second where it is not. */
-export function snapLength(section: Section, amount: number): Length {
-  const grid = section.song?.grid
-  if (!grid) return { seconds: Math.max(1, Math.round(amount)) }
-  const eight = eightOf(grid)
-  return { counts: Math.max(1, Math.round(amount / eight)) * eight }
 }
 
 const sameLength = (a: Length, b: Length): boolean => 'counts' in a === 'counts' in b && amountOf(a) === amountOf(b)

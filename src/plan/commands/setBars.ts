@@ -6,7 +6,7 @@ import type { BeatGrid, Ride } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import type { Counts } from '#units/units.ts'
 
-export interface Bars {
+interface Bars {
   beatsPerBar: BeatGrid['beatsPerBar']
   /** The beat that becomes the first one, as it is counted now; negative is earlier. */
   shift: Counts

@@ -6,14 +6,14 @@ import { readVarint, writeVarint } from './varint.ts'
 const LINK_FORMAT = 1
 
 /** Longest text looked at: beyond what a browser carries in an address. */
-export const MAX_LINK_LENGTH = 2_000_000
+const MAX_LINK_LENGTH = 2_000_000
 
 const CHECKSUM_BYTES = 4
 
 /** Why a text could not be opened as a link. */
 export type LinkFault = 'notOurs' | 'tooLong' | 'tooNew' | 'truncated' | 'damaged' | 'tooLarge'
 
-export type Opened = { ok: true; payload: Uint8Array } | { ok: false; fault: LinkFault }
+type Opened = { ok: true; payload: Uint8Array } | { ok: false; fault: LinkFault }
 
 /**
  * Puts a payload into the text of a link: `r`, the format's number, a dot, and in

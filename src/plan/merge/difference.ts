@@ -48,21 +48,21 @@ export interface FieldDifference extends Told {
 }
 
 /** Something only one side has and the base had not; what stands in it came with it. */
-export interface AddedDifference extends Told {
+interface AddedDifference extends Told {
   kind: 'added'
   of: Thing
   addedBy: Side
 }
 
 /** Something one side took out; a conflict where the other worked on it or in it. What stood in it goes or stays with it. */
-export interface DeletedDifference extends Told {
+interface DeletedDifference extends Told {
   kind: 'deleted'
   of: Thing
   deletedBy: Side
 }
 
 /** Something put elsewhere. */
-export interface MovedDifference extends Told {
+interface MovedDifference extends Told {
   kind: 'moved'
   of: Thing
   base: Spot | undefined
@@ -71,7 +71,7 @@ export interface MovedDifference extends Told {
 }
 
 /** Both rides together are more than one document holds, so one of the two has to be chosen as it stands. */
-export interface WholeDifference extends Told {
+interface WholeDifference extends Told {
   kind: 'whole'
 }
 

@@ -3,7 +3,7 @@ import type { VersionHead } from '#plan/version.ts'
 import { editionOf, lineageOf } from './lineage.ts'
 
 /** Where the edition two rides have in common is found: theirs is it, it is a kept version, or it is not known. */
-export type Base = { kind: 'theirs' } | { kind: 'version'; id: string } | { kind: 'unknown' }
+type Base = { kind: 'theirs' } | { kind: 'version'; id: string } | { kind: 'unknown' }
 
 /** The editions of a ride that were handed over, latest first. */
 export const sentOf = (rideId: string, heads: readonly VersionHead[]): string[] =>

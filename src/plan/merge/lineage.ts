@@ -2,6 +2,7 @@ import { shareable } from '#plan/link/shareable.ts'
 import type { Ride } from '#plan/model.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
 import { LIMITS } from '#plan/schema.ts'
+import { joinLineages } from './joinLineages.ts'
 
 /**
  * The editions a ride holds all of, a later one always before those it was made from. An
@@ -11,23 +12,7 @@ import { LIMITS } from '#plan/schema.ts'
  * who pass a ride back and forth therefore always have an edition in common, the last that
  * either has had from the other, and need nobody to keep count.
  */
-export type Lineage = readonly string[]
-
-/**
- * Two lineages as one that keeps the order of both. Where they tell nothing of each other's
- * entries, the first one's go first.
- */
-export function joinLineages(first: Lineage, second: Lineage): string[] {
-  const joined: string[] = []
-  const [a, b] = [[...new Set(first)], [...new Set(second)]]
-  while (a.length > 0 || b.length > 0) {
-    // An entry the other list has further down comes after what stands there before it.
-    const next = a.length > 0 && !b.slice(1).includes(a[0]!) ? a[0]! : b.length > 0 && !a.slice(1).includes(b[0]!) ? b[0]! : (a[0] ?? b[0])!
-    joined.push(next)
-    for (const list of [a, b]) if (list.includes(next)) list.splice(list.indexOf(next), 1)
-  }
-  return joined
-}
+type Lineage = readonly string[]
 
 /** Names a ride as it goes out: the same for whoever has it, whatever is private to each. */
 export function editionOf(ride: Ride): string {

@@ -4,7 +4,7 @@ import type { Spread } from './spread.ts'
 import { originOf } from './threeWay.ts'
 
 /** The values of one thing in the three rides; no base where it is not known or had no such thing. */
-export interface Values {
+interface Values {
   base: Spread | undefined
   mine: Spread
   theirs: Spread

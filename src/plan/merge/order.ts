@@ -3,7 +3,7 @@ import { longestCommon } from './longestCommon.ts'
 import type { Key } from './tree.ts'
 
 /** One list to be put in order: each side's order, and whose order counts for each entry. */
-export interface OrderedBy {
+interface OrderedBy {
   base: readonly Key[]
   mine: readonly Key[]
   theirs: readonly Key[]

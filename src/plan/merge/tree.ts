@@ -22,7 +22,7 @@ export interface Tree {
   children: ReadonlyMap<Key, readonly Key[]>
 }
 
-export const sectionKey = (id: string): Key => `s ${id}`
+const sectionKey = (id: string): Key => `s ${id}`
 const itemKey = (id: string): Key => `b ${id}`
 const cueKey = (id: string): Key => `c ${id}`
 

@@ -3,7 +3,7 @@ import { type Block, isSet, type Ride, type SetBlock } from '#plan/model.ts'
 import { type Node, treeOf } from './tree.ts'
 
 /** A ride and what it was made from, each as it reads on the ride's own scale and on another. */
-export interface Readings {
+interface Readings {
   ride: Ride
   here: Ride
   before: Ride

@@ -3,7 +3,7 @@ import { CURRENT_SCHEMA } from '#plan/model.ts'
 import type { Document, Migration } from './migration.ts'
 import { MIGRATIONS } from './migrations.ts'
 
-export type Migrated = { ok: true; document: Document } | { ok: false; sentence: string }
+type Migrated = { ok: true; document: Document } | { ok: false; sentence: string }
 
 /**
  * Brings a document of any past version up to the current one, step by step.

@@ -6,13 +6,11 @@ import { riders } from './riders.tsx'
 import { roads } from './roads.tsx'
 
 /** Every figure of the family by name: shapes on a 16 × 16 grid, drawn in the colour of the text around them. */
-export const FIGURES = { ...riders, ...hands, ...roads, ...moves, ...feet } as const
+const FIGURES = { ...riders, ...hands, ...roads, ...moves, ...feet } as const
 
 export type FigureName = keyof typeof FIGURES
 
-export const FIGURE_NAMES = Object.keys(FIGURES) as FigureName[]
-
-export interface FigureProps {
+interface FigureProps {
   name: FigureName
   /** Side length: px, or any CSS length ("3.6mm", "1.3em"). */
   size?: number | string

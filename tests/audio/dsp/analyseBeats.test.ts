@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { analyseBeats, analyseInSteps } from '#audio/dsp/analyseBeats.ts'
+import { analyseInSteps } from '#audio/dsp/analyseBeats.ts'
 import { fMeasure } from '#tests/bench/corpus/fMeasure.ts'
+import { analyseBeats } from '#tests/support/analyseBeats.ts'
 import { composedSong } from '#tests/support/composed/composedSong.ts'
 import { madeSong } from '#tests/support/madeSong.ts'
 

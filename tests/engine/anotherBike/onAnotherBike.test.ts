@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import { DEFAULT_BIKE, LEVELS_BIKE } from '#plan/defaults.ts'
+import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Block, Ride } from '#plan/model.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 

@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { readTotal, shownOn } from '#engine/anotherBike/readTotal.ts'
 import { type Translated, translateSetting } from '#engine/anotherBike/translateSetting.ts'
 import { calibrationOf, wattsAt } from '#engine/demand/calibration.ts'
-import { DEFAULT_BIKE, LEVELS_BIKE } from '#plan/defaults.ts'
+import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Bike } from '#plan/model.ts'
 import { arbitraryCalibratedBike } from '#tests/support/arbitraryBike.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 
 const cadence = fc.integer({ min: 45, max: 120 })
 const reading = (found: Translated) => {

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest'
-import { imbalanceOf, spreadAccents } from '#engine/cadence/balanceSides.ts'
+import { imbalanceOf } from '#engine/cadence/balanceSides.ts'
 import { footAfter } from '#engine/cadence/trackFeet.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import type { Move } from '#plan/model.ts'
+import type { Move, Song } from '#plan/model.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
 const TURN_ABOUT = { then: 'alternate' } as const
 
-const balanceOf = (move: Move, counts = 64) => {
+const balanceOf = (move: Move, counts = 64, song: Partial<Song> = {}) => {
   const block = aBlock('b', { length: { counts }, posture: 'standing', move })
-  return computeRide({ ...smallRide(), sections: [aSection('s', { song: aSong('m'), lead: 'right', blocks: [block] })] }).balance
+  return computeRide({ ...smallRide(), sections: [aSection('s', { song: aSong('m', song), lead: 'right', blocks: [block] })] }).balance
 }
 
 describe('accents', () => {
@@ -35,14 +35,16 @@ describe('accents', () => {
   })
 
   it('are spread as when every one is counted out', () => {
-    for (const strikes of [0.5, 1, 1.5, 2, 3, 3.5, 4]) {
-      for (let count = 0; count < 12; count++) {
-        const sides = { right: 0, left: 0 }
-        for (let i = 0; i < count; i++) {
-          const foot = footAfter('right', i * strikes)
-          if (foot) sides[foot]++
+    for (const strikesPerBeat of [0.5, 1, 2] as const) {
+      for (const counts of [1, 2, 3, 4, 7]) {
+        for (let times = 1; times < 12; times++) {
+          const sides = { right: 0, left: 0 }
+          for (let i = 0; i < times; i++) {
+            const foot = footAfter('right', i * counts * strikesPerBeat)
+            if (foot) sides[foot]++
+          }
+          expect(balanceOf({ name: 'travel-back', counts }, times * counts, { strikesPerBeat })).toMatchObject(sides)
         }
-        expect(spreadAccents('right', count, strikes)).toEqual(sides)
       }
     }
   })

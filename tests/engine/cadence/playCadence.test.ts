@@ -1,14 +1,19 @@
 import { expect, it } from 'vitest'
-import { tempoBetween } from '#engine/cadence/playCadence.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Block, Section, Song } from '#plan/model.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
-const cadenceOf = (block: Partial<Block>, song: Partial<Song> | null = {}) => {
-  const section: Section = aSection('s', { song: song && aSong('m', song), blocks: [aBlock('b', block)] })
-  return computeRide({ ...smallRide(), sections: [section] }).blocks[0]!.cadence
+const played = (song: Partial<Song> | null, blocks: Partial<Block>[]) => {
+  const section: Section = aSection('s', { song: song && aSong('m', song), blocks: blocks.map((block, i) => aBlock(`b${i}`, block)) })
+  return computeRide({ ...smallRide(), sections: [section] }).blocks.map(({ cadence }) => cadence)
 }
+const cadenceOf = (block: Partial<Block>, song: Partial<Song> | null = {}) => played(song, [block])[0]!
+const cadencesOf = (song: Partial<Song>, lengths: number[]) =>
+  played(
+    song,
+    lengths.map((counts) => ({ length: { counts } })),
+  )
 
 it('follows tempo and strikes per beat', () => {
   expect(cadenceOf({}, { grid: gridOfTempo(172) })).toEqual({ kind: 'turning', from: 86, to: 86 })
@@ -39,6 +44,9 @@ it('goes with a song that speeds up, from the first eight of the block to its la
   }
   // 120 beats a minute, then 160.
   expect(cadenceOf({}, { grid, lengthSeconds: 28 })).toEqual({ kind: 'turning', from: 60, to: 80 })
-  expect(tempoBetween(grid, 28, 36)).toBeCloseTo((8 * 60) / 3.5, 9)
-  expect(tempoBetween(grid, 60, 70)).toBe(160)
+
+  // An eight half before the change of tempo, half after it; and one past the end of the song, which goes on as it ended.
+  const [across, past] = cadencesOf({ grid, lengthSeconds: 28 }, [28, 32, 10]).slice(1)
+  expect(across).toMatchObject({ from: expect.closeTo((8 * 60) / 3.5 / 2, 9) })
+  expect(past).toEqual({ kind: 'turning', from: 80, to: 80 })
 })

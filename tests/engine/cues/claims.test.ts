@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Claim } from '#engine/cues/claim.ts'
-import { readClaims } from '#engine/cues/claims.ts'
+import { claimsOf } from '#engine/cues/claims.ts'
 import { countWords } from '#engine/cues/countWords.ts'
 import { numberAt } from '#engine/cues/numberPhrase.ts'
 import { tokensOf } from '#engine/cues/tokens.ts'
@@ -8,7 +8,10 @@ import { numberWords } from '#engine/ledger/numberWords.ts'
 import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
 
 const claims = (text: string, unit = 'turn') =>
-  readClaims(text, unit).map(({ from, to, figures: _, ...claim }) => ({ ...claim, words: text.slice(from, to) }))
+  claimsOf({ id: 'cue', moment: 'announce', lead: { counts: 0 }, text }, unit).map(({ from, to, figures: _, ...claim }) => ({
+    ...claim,
+    words: text.slice(from, to),
+  }))
 type About<A extends Claim['about']> = Partial<Extract<Claim, { about: A }>> & { about: A; words: string }
 const change = (value: number, words: string, verb = false): About<'change'> => ({ about: 'change', value, verb, words })
 

@@ -3,13 +3,14 @@ import { describe, expect, it } from 'vitest'
 import { calibrateByFeel, type FeelRound } from '#engine/demand/calibrateByFeel.ts'
 import { calibrateByWatts, settingsToTry } from '#engine/demand/calibrateByWatts.ts'
 import { calibrationOf, referenceWatts, wattsAt } from '#engine/demand/calibration.ts'
-import { effortOfReserve } from '#engine/demand/effortOfReserve.ts'
 import { effortOfFeel, FEEL_LADDER, wattsForEffort } from '#engine/demand/feelLadder.ts'
-import { OXYGEN, oxygenUptake } from '#engine/demand/oxygenCost.ts'
+import { OXYGEN } from '#engine/demand/oxygenCost.ts'
 import { risingPoints } from '#engine/demand/risingPoints.ts'
 import { settingForWatts } from '#engine/demand/settingForWatts.ts'
 import { DEFAULT_BIKE, DEFAULT_RIDERS } from '#plan/defaults.ts'
 import type { Bike, Rider } from '#plan/model.ts'
+import { effortOfReserve } from '#tests/support/reference/effortOfReserve.ts'
+import { oxygenUptake } from '#tests/support/reference/oxygenCost.ts'
 
 const [NEW, REGULAR, STRONG] = DEFAULT_RIDERS as [Rider, Rider, Rider]
 

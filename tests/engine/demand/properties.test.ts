@@ -1,13 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { demandAt } from '#engine/demand/demandOfBlock.ts'
-import { effortOfReserve, reserveOfEffort } from '#engine/demand/effortOfReserve.ts'
+import { demandAt, effortWith } from '#engine/demand/demandOfBlock.ts'
+import { reserveOfEffort } from '#engine/demand/effortOfReserve.ts'
 import { apartWithin, gapPieces } from '#engine/demand/intentGap.ts'
 import { cutAt, type Quadratic, quadraticAt } from '#engine/demand/quadratic.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { effortOfReserve } from '#tests/support/reference/effortOfReserve.ts'
 
 describe('demand', () => {
   it('never falls when resistance rises', () => {
@@ -33,10 +34,11 @@ describe('demand', () => {
   })
 
   it('maps shares of the reserve to efforts and back', () => {
-    expect([0, 0.3, 0.4, 0.6, 0.9, 1, 1.3].map(effortOfReserve)).toEqual([0, 2, 3, 5, 9, 10, 10])
+    expect([0, 0.3, 0.4, 0.6, 0.9, 1, 1.3].map((share) => effortWith(share, 0))).toEqual([0, 2, 3, 5, 9, 10, 10])
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 10, noNaN: true }), (effort) => {
-        expect(effortOfReserve(reserveOfEffort(effort))).toBeCloseTo(effort, 9)
+      fc.property(fc.double({ min: 0, max: 10, noNaN: true }), fc.double({ min: 0, max: 2, noNaN: true }), (effort, share) => {
+        expect(effortWith(reserveOfEffort(effort), 0)).toBeCloseTo(effort, 9)
+        expect(effortWith(share, 0)).toBeCloseTo(effortOfReserve(share), 9)
       }),
     )
   })

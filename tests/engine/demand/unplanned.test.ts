@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { reserveAt } from '#engine/reserve/reserveCurve.ts'
-import { heartShareAt } from '#engine/response/heartCurve.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import type { Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { heartShareAt } from '#tests/support/heartShareAt.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 const hard = aBlock('hard', {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { costOf, type FitItem, fitLengths } from '#engine/fit/fitLengths.ts'
-import { greedyFit } from '#engine/fit/greedyFit.ts'
+import { type FitItem, fitLengths } from '#engine/fit/fitLengths.ts'
+import { costOf, greedyFit } from '#tests/support/reference/greedyFit.ts'
 
 const item = (drafted: number, rounds = 1, least = 1, most = 40, weight = 1): FitItem => ({ drafted, rounds, least, most, weight })
 

@@ -1,9 +1,7 @@
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { assignment } from '#engine/fit/assignment.ts'
 import { energyWanted } from '#engine/fit/energyWanted.ts'
-import { assignSongs, rankSongs } from '#engine/fit/rankSongs.ts'
+import { rankSongs } from '#engine/fit/rankSongs.ts'
 import { replaceSong } from '#engine/fit/replaceSong.ts'
 import { sayRank } from '#engine/fit/sayRank.ts'
 import type { Energy } from '#engine/loudness/guessEnergy.ts'
@@ -111,41 +109,5 @@ describe('songs from the shelf', () => {
     ])
     expect(energyWanted(bare.blocks)).toBe(3)
     expect(energyWanted([])).toBeUndefined()
-  })
-
-  it('gives every section the song that serves them all best', () => {
-    const songs = ride.sections.map((section) => section.song!)
-    const given = assignSongs(ride.sections, [...songs].reverse())
-    expect(given.map((one) => one!.song.id)).toEqual(songs.map(({ id }) => id))
-    expect(assignSongs(ride.sections, songs.slice(0, 2)).filter((one) => one !== null)).toHaveLength(2)
-  })
-
-  it('assigns at the least cost there is', () => {
-    const matrix = fc.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 })).chain(([rows, columns]) =>
-      fc.array(fc.array(fc.integer({ min: 0, max: 20 }), { minLength: columns, maxLength: columns }), {
-        minLength: rows,
-        maxLength: rows,
-      }),
-    )
-    fc.assert(
-      fc.property(matrix, (costs) => {
-        const found = assignment(costs)
-        const columns = costs[0]!.length
-        expect(found.filter((column) => column !== null)).toHaveLength(Math.min(costs.length, columns))
-        expect(new Set(found.filter((column) => column !== null)).size).toBe(Math.min(costs.length, columns))
-        let best = Number.POSITIVE_INFINITY
-        const visit = (row: number, used: number, given: number, sum: number): void => {
-          if (row === costs.length) {
-            if (given === Math.min(costs.length, columns)) best = Math.min(best, sum)
-            return
-          }
-          visit(row + 1, used, given, sum)
-          for (let j = 0; j < columns; j++) if (!(used & (1 << j))) visit(row + 1, used | (1 << j), given + 1, sum + costs[row]![j]!)
-        }
-        visit(0, 0, 0, 0)
-        expect(found.reduce<number>((sum, column, row) => sum + (column === null ? 0 : costs[row]![column]!), 0)).toBe(best)
-      }),
-      { numRuns: 500 },
-    )
   })
 })

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { LeadEvent } from '#engine/leading/leadLog.ts'
-import { leadStateAt, stateOf } from '#engine/leading/leadStateAt.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
-import { leadRide, logOf, planOf } from '#tests/support/leading.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
+import { leadRide, leadStateAt, logOf, planOf } from '#tests/support/leading.ts'
 
 const plan = planOf(leadRide())
 const led = (...events: LeadEvent[]) => ledClass(plan, logOf(...events))

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import { formatChange, formatTotal, sayChange, sayTotal } from '#engine/ledger/sayCall.ts'
+import { formatChange, formatTotal, sayTotal } from '#engine/ledger/sayCall.ts'
 import type { Resistance } from '#plan/model.ts'
+import { sayChange } from '#tests/support/sayChange.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 const scale = (unit: string, stepsPerUnit: number) => ({ unit, stepsPerUnit })

@@ -14,11 +14,11 @@ import { patchRide } from '#plan/commands/patchRide.ts'
 import { setBike } from '#plan/commands/setBike.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { setTempo } from '#plan/commands/setTempo.ts'
-import { LEVELS_BIKE } from '#plan/defaults.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Ride } from '#plan/model.ts'
 import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { aSong, countedIds, smallRide } from '#tests/support/smallRide.ts'
 
 const base = smallRide()

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { LARGE_CAP, PHONE_CAP } from '#features/sheet/jobs.ts'
+import { LARGE, PHONE_SCREENS } from '#features/sheet/jobs.ts'
 import { plainContents } from '#features/sheet/plain/plainContents.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
@@ -17,6 +17,6 @@ test('ten lines of minutes and efforts, by the clock on the wall too', () => {
 
 test('large type and telephones have the capitals that are promised: 22 minutes of arc at 0.7 and 0.5 m', () => {
   // 2·d·tan(11′), and a screen of 360 CSS pixels (95.25 mm) shown 66 mm wide.
-  expect(LARGE_CAP).toBe(4.48)
-  expect(PHONE_CAP * (66 / 95.25)).toBeGreaterThanOrEqual(2 * 500 * Math.tan((11 / 60) * (Math.PI / 180)))
+  expect(LARGE.least).toBe(4.48)
+  expect(PHONE_SCREENS.least * (66 / 95.25)).toBeGreaterThanOrEqual(2 * 500 * Math.tan((11 / 60) * (Math.PI / 180)))
 })

@@ -1,7 +1,7 @@
 import jsqr from 'jsqr'
 import { describe, expect, it } from 'vitest'
 import { COMFORTABLE_QR, darkPath, scansWell } from '#features/handover/qrComfort.ts'
-import { type QrModules, qrModules } from '#formats/qr/qrModules.ts'
+import { qrModules } from '#formats/qr/qrModules.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
 
@@ -9,7 +9,7 @@ import { smallRide } from '#tests/support/smallRide.ts'
 const SCALE = 3
 
 /** Read by another's decoder, from pixels. */
-function readPixels(modules: QrModules): string | undefined {
+function readPixels(modules: ReturnType<typeof qrModules>): string | undefined {
   const size = modules.length * SCALE
   const pixels = new Uint8ClampedArray(size * size * 4).fill(255)
   for (let y = 0; y < size; y++)
@@ -28,7 +28,7 @@ describe('a QR code', () => {
   })
 
   it('stays within version 22 up to the length that is shown', () => {
-    const version = (modules: QrModules) => (modules.length - 8 - 17) / 4
+    const version = (modules: ReturnType<typeof qrModules>) => (modules.length - 8 - 17) / 4
     expect(version(qrModules('a'.repeat(COMFORTABLE_QR)))).toBeLessThanOrEqual(22)
     expect(scansWell('a'.repeat(COMFORTABLE_QR))).toBe(true)
     expect(scansWell('a'.repeat(COMFORTABLE_QR + 1))).toBe(false)

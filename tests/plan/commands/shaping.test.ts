@@ -5,7 +5,7 @@ import { duplicateItems } from '#plan/commands/duplicateItems.ts'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
-import { resizeBlock, snapLength } from '#plan/commands/resizeBlock.ts'
+import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { splitBlock } from '#plan/commands/splitBlock.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import type { Block, Ride } from '#plan/model.ts'
@@ -45,14 +45,6 @@ describe('resizeBlock', () => {
     expect(resizeBlock(ride, { blockId: 'a', length: { counts: 16 } }).label).toBe('Shortened a to 2 eights')
     expect(resizeBlock(ride, { blockId: 'a', length: { counts: 68 } }).label).toBe('Lengthened a to 8 eights + 4')
     expect(resizeBlock(ride, { blockId: 'x', length: { seconds: 90 } }).label).toBe('Lengthened x to 1:30')
-  })
-
-  it('snaps to whole eights, sixes or seconds', () => {
-    expect(snapLength(ride.sections[0]!, 61)).toEqual({ counts: 64 })
-    expect(snapLength(ride.sections[0]!, 2)).toEqual({ counts: 8 })
-    const waltz = aSection('w', { song: aSong('w', { grid: { anchors: [[0, 0], [120, 60]], beatsPerBar: 3 } }) }) // biome-ignore format: one row
-    expect(snapLength(waltz, 61)).toEqual({ counts: 60 })
-    expect(snapLength(ride.sections[1]!, 44.6)).toEqual({ seconds: 45 })
   })
 })
 

@@ -5,7 +5,7 @@ import { gridOfTempo } from '#plan/beatGrid.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { setTempo } from '#plan/commands/setTempo.ts'
 import { splitSection } from '#plan/commands/splitSection.ts'
-import { type Ride, type Section, tempoOf } from '#plan/model.ts'
+import { type Block, type Ride, type Section, tempoOf } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { findBlock } from '#plan/places.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
@@ -140,7 +140,7 @@ describe('setTempo', () => {
 
 describe('splitSection', () => {
   it('goes on in the same song without a gap or a lost second', () => {
-    const after = splitSection(ride, { itemId: 'b', newId: () => 'new' }).apply(ride)
+    const after = splitSection(ride, { itemId: 'b', foot: null, newId: () => 'new' }).apply(ride)
     expect([layout(after, 'song'), layout(after, 'new')]).toEqual(['a', 'b c'])
     expect(sectionOf(after, 'song').outCount).toBe(64)
     expect(sectionOf(after, 'new')).toMatchObject({ inCount: 64, leadInSeconds: 0 })
@@ -149,13 +149,32 @@ describe('splitSection', () => {
   })
 
   it('counts the rounds of sets', () => {
-    const after = splitSection(ride, { itemId: 'z', newId: () => 'new' }).apply(ride)
+    const after = splitSection(ride, { itemId: 'z', foot: null, newId: () => 'new' }).apply(ride)
     expect(sectionOf(after, 'new').inCount).toBe(3 * 128)
   })
 
+  it('leaves every block the foot it had', () => {
+    const lengths = (counts: number, lead?: Block['lead']) => ({ length: { counts }, ...(lead && { lead }) })
+    // Turn about: an odd number of strikes, a swap, a foot named.
+    const blocks = [
+      aBlock('a', lengths(63)),
+      aBlock('b', lengths(64)),
+      aBlock('c', lengths(33, 'swap')),
+      aBlock('d', lengths(8, 'left')),
+      aBlock('e'),
+    ]
+    const turned: Ride = { ...ride, sections: [aSection('song', { song: aSong('m'), lead: 'right', blocks })] }
+    const feetOf = (one: Ride) => computeRide(one).blocks.map(({ foot }) => foot)
+    const feet = feetOf(turned)
+    expect(feet).toEqual(['right', 'left', 'right', 'left', 'left'])
+    for (const [i, itemId] of ['b', 'c', 'd', 'e'].entries()) {
+      expect(feetOf(splitSection(turned, { itemId, foot: feet[i + 1]!, newId: () => 'new' }).apply(turned))).toEqual(feet)
+    }
+  })
+
   it('splits by the clock, and not before the first item', () => {
-    expect(layout(splitSection(ride, { itemId: 'y', newId: () => 'new' }).apply(ride), 'new')).toBe('y')
-    expect(splitSection(ride, { itemId: 'a', newId: () => 'new' }).apply(ride)).toBe(ride)
-    expect(splitSection(ride, { itemId: 'y', newId: () => 'new' }).label).toBe('Split section 2 before y')
+    expect(layout(splitSection(ride, { itemId: 'y', foot: null, newId: () => 'new' }).apply(ride), 'new')).toBe('y')
+    expect(splitSection(ride, { itemId: 'a', foot: null, newId: () => 'new' }).apply(ride)).toBe(ride)
+    expect(splitSection(ride, { itemId: 'y', foot: null, newId: () => 'new' }).label).toBe('Split section 2 before y')
   })
 })

@@ -14,11 +14,11 @@ import { setBike } from '#plan/commands/setBike.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { setTempo } from '#plan/commands/setTempo.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
-import { LEVELS_BIKE } from '#plan/defaults.ts'
 import type { Difference } from '#plan/merge/difference.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { findBlock, findSection } from '#plan/places.ts'
+import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { aBlock, aSong, countedIds, inSeconds, layout, smallRide } from '#tests/support/smallRide.ts'
 
 const base = smallRide()

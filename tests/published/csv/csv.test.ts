@@ -1,11 +1,11 @@
 import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { guardFormula, quoteField, writeCsv } from '#formats/csv/writeCsv.ts'
+import { writeCsv } from '#formats/csv/writeCsv.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import rows from './rows.json' with { type: 'json' }
 
-checkRows('CSV', rows, { 'csv.q': ({ field }: { field: string }) => quoteField(field) })
+checkRows('CSV', rows, { 'csv.q': ({ field }: { field: string }) => writeCsv([[field]]).replace(/\r\n$/, '') })
 
 const readBack = (text: string): string[][] => parse(text, { record_delimiter: '\r\n' })
 
@@ -24,7 +24,6 @@ describe('rows read back by an independent parser (RFC 4180)', () => {
 
 describe('spreadsheets run nothing that a song is called (common practice)', () => {
   test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1'])('%j is text', (text) => {
-    expect(guardFormula(text)).toBe(`'${text}`)
     expect(readBack(writeCsv([[text]]))).toEqual([[`'${text}`]])
   })
 

@@ -1,9 +1,9 @@
+import { expect } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { checkpointRepair } from '#engine/findings/checkpoints.ts'
-import { sayChange } from '#engine/ledger/sayCall.ts'
-import type { Resistance } from '#plan/model.ts'
+import type { Resistance, Ride } from '#plan/model.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { formatSignedSetting } from '#units/formatSetting.ts'
 import rows from './rows.json' with { type: 'json' }
 
 /** In turns; the knob has quarter-turn steps. */
@@ -33,8 +33,30 @@ function stateAfter({ calls, max }: Inputs): number[] {
   return [low / STEPS, nominal / STEPS, high / STEPS]
 }
 
-checkRows('the ledger', rows, {
-  'ledger.state': stateAfter,
-  'ledger.repair': ({ nominal, from, to }: Inputs) => checkpointRepair(nominal * STEPS, { from: from * STEPS, to: to * STEPS }) / STEPS,
-  'ledger.words': ({ turns }: Inputs) => sayChange(turns * STEPS, { unit: 'turn', stepsPerUnit: STEPS }),
+/** A loose wheel on quarter turns, and these calls. */
+const calling = (...resistances: Resistance[]): Ride => ({
+  ...smallRide(),
+  datum: 'loose',
+  sections: [aSection('s', { blocks: resistances.map((resistance, i) => aBlock(`b${i}`, { ...inSeconds(30), resistance })) })],
 })
+
+/** What the repair that is offered for a missed checkpoint adds to the last change, in turns. */
+function repairOf({ nominal, from, to }: Inputs): number {
+  const checkpoint = { from: from * STEPS, to: to * STEPS }
+  const ride = calling({ kind: 'change', mode: 'exact', steps: nominal * STEPS, checkpoint })
+  const { findings, totals } = computeRide(ride)
+  const { fixes, text } = findings.find(({ rule }) => rule === 'checkpointMissed')!
+  const repaired = computeRide(fixes[0]!.command.apply(ride))
+  expect(repaired.findings.filter(({ rule }) => rule.startsWith('checkpoint'))).toEqual([])
+  const turns = (repaired.totals.endsAt.nominal - totals.endsAt.nominal) / STEPS
+  expect(text).toContain(`misses by ${formatSignedSetting(turns * STEPS, STEPS)}.`)
+  return turns
+}
+
+/** The words of a change, called out from ten turns. */
+const wordsOf = ({ turns }: Inputs): string =>
+  computeRide(calling(totalOf(10), { kind: 'change', mode: 'exact', steps: turns * STEPS })).blocks[1]!.ledger.call
+
+const totalOf = (turns: number): Resistance => ({ kind: 'total', from: turns * STEPS, to: turns * STEPS })
+
+checkRows('the ledger', rows, { 'ledger.state': stateAfter, 'ledger.repair': repairOf, 'ledger.words': wordsOf })

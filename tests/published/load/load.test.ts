@@ -1,9 +1,12 @@
-import { trainingImpulse } from '#engine/load/impulse.ts'
-import { sessionLoad } from '#engine/load/sessionLoad.ts'
-import { timeWeightedMean } from '#engine/load/timeWeightedMean.ts'
-import { weeklyLoad } from '#engine/load/weeklyLoad.ts'
-import { ZONE_WEIGHTS, zoneScore } from '#engine/load/zoneScore.ts'
+import { computeRide } from '#engine/computeRide.ts'
+import { weekOf } from '#engine/log/weekOf.ts'
+import type { TaughtClass } from '#plan/taught.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
+import { trainingImpulse } from '#tests/support/reference/trainingImpulse.ts'
+import { ZONE_WEIGHTS, zoneScore } from '#tests/support/reference/zoneScore.ts'
+import { blocksOnly } from '#tests/support/reported.ts'
+import { inSeconds } from '#tests/support/smallRide.ts'
+import { daysAfter } from '#units/day.ts'
 import rows from './rows.json' with { type: 'json' }
 
 interface Inputs {
@@ -16,14 +19,52 @@ interface Inputs {
   recovery: number[]
 }
 
-checkRows('training load', rows, {
-  'srpe.': ({ rpe, minutes }: Inputs) => sessionLoad(rpe, minutes),
-  'foster.monotony': ({ daily }: Inputs) => weeklyLoad(daily).monotony,
-  'foster.strain': ({ daily }: Inputs) => weeklyLoad(daily).strain,
-  'edwards.1': ({ minutes_in_zones }: Inputs) => zoneScore(minutes_in_zones),
-  'edwards.2': () => Object.fromEntries(ZONE_WEIGHTS.map((weight, i) => [`${50 + 10 * i}-${60 + 10 * i}`, weight])),
-  'trimp.m.': ({ minutes, hrr_fraction }: Inputs) => trainingImpulse(minutes, hrr_fraction, 'men'),
-  'trimp.f.': ({ minutes, hrr_fraction }: Inputs) => trainingImpulse(minutes, hrr_fraction, 'women'),
-  'trimp.max.m': () => trainingImpulse(1, 1, 'men'),
-  'cortis.meanppo': ({ work, recovery }: Inputs) => timeWeightedMean([...work, ...recovery].map((value) => ({ value, seconds: 180 }))),
+const atEffort = (effort: number, minutes: number) => ({ ...inSeconds(60 * minutes), effort: { from: effort, to: effort } })
+
+const MONDAY = '2026-11-23'
+
+/** A class of an hour at the effort that makes the load. */
+const taught = (day: string, load: number): TaughtClass => ({
+  id: day,
+  rideId: 'r',
+  title: 't',
+  revision: 'v',
+  day,
+  room: 'bikes',
+  slotMinutes: 60,
+  sections: [
+    {
+      id: 's',
+      title: 's',
+      song: false,
+      outcome: 'taught',
+      seconds: 3600,
+      blocks: [{ name: 'b', terrain: 'flat', posture: 'seated', effort: load / 60, seconds: 3600 }],
+    },
+  ],
 })
+
+const weekWith = (daily: readonly number[]) =>
+  weekOf(
+    daily.flatMap((load, i) => (load > 0 ? [taught(daysAfter(MONDAY, i), load)] : [])),
+    MONDAY,
+  )
+
+checkRows(
+  'training load',
+  rows,
+  {
+    'srpe.': ({ rpe, minutes }: Inputs) => computeRide(blocksOnly([atEffort(rpe, minutes)])).totals.sessionLoad,
+    'foster.monotony': ({ daily }: Inputs) => weekWith(daily).monotony,
+    'foster.strain': ({ daily }: Inputs) => weekWith(daily).strain,
+    'cortis.meanppo': ({ work, recovery }: Inputs) =>
+      10 * computeRide(blocksOnly([...work, ...recovery].map((percent) => atEffort(percent / 10, 3)))).totals.meanEffort,
+  },
+  {
+    'edwards.1': ({ minutes_in_zones }: Inputs) => zoneScore(minutes_in_zones),
+    'edwards.2': () => Object.fromEntries(ZONE_WEIGHTS.map((weight, i) => [`${50 + 10 * i}-${60 + 10 * i}`, weight])),
+    'trimp.m.': ({ minutes, hrr_fraction }: Inputs) => trainingImpulse(minutes, hrr_fraction, 'men'),
+    'trimp.f.': ({ minutes, hrr_fraction }: Inputs) => trainingImpulse(minutes, hrr_fraction, 'women'),
+    'trimp.max.m': () => trainingImpulse(1, 1, 'men'),
+  },
+)

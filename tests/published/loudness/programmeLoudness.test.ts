@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { kWeighting } from '#audio/dsp/kWeighting.ts'
-import { loudnessOf, QUIETEST } from '#audio/dsp/loudnessOf.ts'
+import { loudnessOf } from '#audio/dsp/loudnessOf.ts'
 
 /** Recommendation ITU-R BS.1770-5 (11/2023), annex 1: tables 1 and 2, filter coefficients at 48 kHz. */
 const TABLE_1 = { b: [1.53512485958697, -2.69169618940638, 1.19839281085285], a: [-1.69065929318241, 0.73248077421585] }
@@ -11,6 +11,9 @@ const TABLE_2 = { b: [1, -2, 1], a: [-1.99004745483398, 0.99007225036621] }
  * indicated loudness will equal –3.01 LKFS.”
  */
 const FULL_SCALE_SINE = -3.01
+
+/** The same annex, gating: blocks under –70 LKFS do not count. */
+const QUIETEST = -70
 
 const sine = (hertz: number, sampleRate: number, decibels = 0, seconds = 4) =>
   Float32Array.from({ length: seconds * sampleRate }, (_, i) => 10 ** (decibels / 20) * Math.sin((2 * Math.PI * hertz * i) / sampleRate))

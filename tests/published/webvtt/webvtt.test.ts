@@ -1,8 +1,12 @@
 import { parseText } from 'media-captions'
 import { describe, expect, test } from 'vitest'
-import { vttTimestamp, writeWebVtt } from '#formats/webvtt/writeWebVtt.ts'
+import { writeWebVtt } from '#formats/webvtt/writeWebVtt.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import rows from './rows.json' with { type: 'json' }
+
+/** The first and last moment of a caption, as they are written. */
+const timesOf = (from: number, to: number) => /^(\S+) --> (\S+)$/m.exec(writeWebVtt([{ from, to, text: 'a' }]))!.slice(1)
+const vttTimestamp = (seconds: number) => timesOf(0, seconds)[1]
 
 checkRows('WebVTT', rows, { 'vtt.ts2': ({ seconds }: { seconds: number }) => vttTimestamp(seconds) })
 
@@ -11,13 +15,15 @@ const readBack = (text: string) => parseText(text, { type: 'vtt', strict: true, 
 
 describe('timestamps (W3C WebVTT)', () => {
   test.each([
-    [0, '00:00:00.000'],
     [59.9994, '00:00:59.999'],
     [3599.9996, '01:00:00.000'],
     [100 * 3600 + 0.5, '100:00:00.500'],
   ])('%d s is %s', (seconds, written) => expect(vttTimestamp(seconds)).toBe(written))
 
-  test('nothing before zero', () => expect(() => vttTimestamp(-0.1)).toThrow(RangeError))
+  test('from zero on, and nothing before it', () => {
+    expect(timesOf(0, 1)).toEqual(['00:00:00.000', '00:00:01.000'])
+    expect(() => timesOf(-0.1, 1)).toThrow(RangeError)
+  })
 })
 
 describe('a caption file read back by an independent parser', () => {

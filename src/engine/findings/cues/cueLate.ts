@@ -29,7 +29,7 @@ export function cueLate(facts: Facts): Finding[] {
   })
 }
 
-export const sayCounts = (counts: Counts): string => {
+const sayCounts = (counts: Counts): string => {
   const whole = Math.max(0, Math.round(counts))
   return `${whole} ${whole === 1 ? 'count' : 'counts'}`
 }

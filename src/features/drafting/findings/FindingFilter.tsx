@@ -4,7 +4,7 @@ import { nameOfSection } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
 import { Select } from '#ui/Select.tsx'
 
-export interface FindingFilterProps {
+interface FindingFilterProps {
   findings: readonly Finding[]
   filter: Filter
   onFilter: (filter: Filter) => void

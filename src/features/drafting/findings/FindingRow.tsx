@@ -5,7 +5,7 @@ import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { formatClock } from '#units/formatClock.ts'
 
-export interface FindingRowProps {
+interface FindingRowProps {
   finding: Finding
   readOnly: boolean
   onGo: (finding: Finding) => void

@@ -13,7 +13,7 @@ import './findings.css'
 /** Rows shown before the rest is asked for; a kind of finding takes one, however many places it has. */
 const FIRST = 8
 
-export interface FindingsProps {
+interface FindingsProps {
   readOnly: boolean
   onGo: (finding: Finding) => void
 }

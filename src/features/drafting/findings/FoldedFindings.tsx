@@ -3,7 +3,7 @@ import type { Finding } from '#engine/report.ts'
 import { Place } from '#features/drafting/findings/FindingRow.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
 
-export interface FoldedFindingsProps {
+interface FoldedFindingsProps {
   title: string
   findings: readonly Finding[]
   onGo: (finding: Finding) => void

@@ -16,7 +16,7 @@ export interface Filter {
 
 export const EVERYTHING: Filter = { severity: 'all', place: 'everywhere' }
 
-export interface Sorted {
+interface Sorted {
   /** To be looked at now, in the order of the ride. */
   open: Finding[]
   /** About the class as a whole, once it fills its slot. */

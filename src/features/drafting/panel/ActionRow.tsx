@@ -13,11 +13,13 @@ const WORDS: Readonly<Record<ItemAction, { words: string; key: string; does: str
   join: { words: 'join', key: 'J', does: 'one with the next block' },
   group: { words: 'rounds', key: 'G', does: 'a set of two rounds of it' },
   ungroup: { words: 'play out', key: 'U', does: 'every round as blocks of its own' },
+  section: { words: 'new section', key: 'C', does: 'cuts the section in two before it; the song goes on' },
   delete: { words: 'delete', key: 'Delete', does: 'takes it out of the ride' },
 }
 
-const FOR_BLOCK: readonly ItemAction[] = ['duplicate', 'split', 'join', 'group', 'delete']
+const FOR_BLOCK: readonly ItemAction[] = ['duplicate', 'split', 'join', 'group', 'section', 'delete']
 /** A set is played out, and several blocks are grouped, further down in words of their own. */
+const FOR_SET: readonly ItemAction[] = ['duplicate', 'section', 'delete']
 const FOR_MORE: readonly ItemAction[] = ['duplicate', 'delete']
 const FOR_SECTION: readonly SectionAction[] = ['duplicate', 'delete']
 
@@ -28,8 +30,10 @@ export function ActionRow({ onFocus = () => undefined }: { onFocus?: ((id: strin
   const { ids, sectionId } = useApp((state) => state.selection)
   const id = ids.at(-1)
   const place = useMemo(() => (ride && ids.length === 1 ? findBlock(ride, ids[0]!) : undefined), [ride, ids])
+  const item = place?.set?.id ?? id
+  const isFirst = item !== undefined && ride?.sections.some(({ blocks }) => blocks[0]?.id === item)
   if (id === undefined && sectionId === null) return null
-  const actions = id === undefined ? FOR_SECTION : place ? FOR_BLOCK : FOR_MORE
+  const actions = id === undefined ? FOR_SECTION : place ? FOR_BLOCK : ids.length === 1 ? FOR_SET : FOR_MORE
   const tools = { store, focus: onFocus }
   const act = (action: ItemAction) => {
     if (id !== undefined) actOnItem(tools, action, id)
@@ -42,7 +46,7 @@ export function ActionRow({ onFocus = () => undefined }: { onFocus?: ((id: strin
           key={action}
           type="button"
           className="panel-action"
-          disabled={place && !isPossible(action, place)}
+          disabled={(place && !isPossible(action, place)) || (action === 'section' && isFirst)}
           title={`${WORDS[action].does} (${WORDS[action].key})`}
           onClick={() => act(action)}
         >

@@ -45,8 +45,3 @@ export const LEVEL_CHOICES: readonly Choice<Level>[] = [
   { value: 'mixed', label: 'mixed' },
   { value: 'advanced', label: 'advanced' },
 ]
-
-/** "off the bike" for `offBike`: the word a value is offered by. */
-export function wordOf<V extends string>(choices: readonly Choice<V>[], value: V): string {
-  return choices.find((choice) => choice.value === value)?.label ?? value
-}

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useId, useRef } from 'react'
 import { Button } from '#ui/Button.tsx'
 import './proposals.css'
 
-export interface ProposalProps {
+interface ProposalProps {
   title: string
   /** One line under the title. */
   where: ReactNode

@@ -9,7 +9,7 @@ import { Segmented } from '#ui/Segmented.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 
-export interface SlotFitProps {
+interface SlotFitProps {
   onShow: (sectionId: string) => void
   onClose: () => void
 }

@@ -3,7 +3,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
 
-export interface TrimListProps {
+interface TrimListProps {
   trims: readonly SongTrim[]
   /** Counts in an eight of a section. */
   eightOf: (sectionId: string) => Counts

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react'
-import { stateOf } from '#engine/leading/leadStateAt.ts'
 import type { Plan } from '#engine/leading/led.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import type { Rehearsal } from './rehearsal.ts'
 import { rehearsalView, type Slot } from './rehearsalView.ts'
@@ -10,7 +10,7 @@ import { createSlots } from './slots.ts'
 /** A class that goes as planned. */
 const AS_PLANNED = { slotFrom: 0, startedAt: 0, events: [] }
 
-export interface FaceProps {
+interface FaceProps {
   rehearsal: Rehearsal
   /** Told the block that is ridden whenever it is another one; null between blocks. */
   onBlock: (blockId: string | null) => void

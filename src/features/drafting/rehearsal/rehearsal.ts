@@ -13,10 +13,10 @@ import { markHere } from './marking.ts'
 import { createSpeaker } from './speaker.ts'
 
 /** What is played: the ride, one block of it again and again, or its shaky blocks. */
-export type Way = { kind: 'ride' } | { kind: 'block'; blockId: string; round: number } | { kind: 'shaky' }
+type Way = { kind: 'ride' } | { kind: 'block'; blockId: string; round: number } | { kind: 'shaky' }
 
 /** Opening: the music is being read. Waiting: at the beginning of a section, for the leader. */
-export type Phase = 'still' | 'opening' | 'playing' | 'waiting' | 'ended'
+type Phase = 'still' | 'opening' | 'playing' | 'waiting' | 'ended'
 
 /** What is drawn anew when it changes; where the ride is while it plays is asked frame by frame. */
 export interface RehearsalState {

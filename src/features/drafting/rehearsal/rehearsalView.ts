@@ -8,7 +8,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 export type Slot = 'clock' | 'song' | 'count' | 'eight' | 'name' | 'call' | 'say' | 'next'
 
 /** What the bar says at one moment of the ride; empty places are not shown. */
-export interface RehearsalWords {
+interface RehearsalWords {
   texts: Record<Slot, string>
   /** What is said to those who hear the page; another one for every block. */
   spoken: string

@@ -12,7 +12,7 @@ import type { Deck, Hand } from './deck.ts'
 import { createFrames } from './frames.ts'
 import { countMeant, type MarkStep, markHere } from './marking.ts'
 
-export interface HearingState {
+interface HearingState {
   /** The section whose song is heard, or was. */
   sectionId: string | null
   phase: 'still' | 'opening' | 'playing'

@@ -9,7 +9,7 @@ const PACES = { from: 80, to: 360 } as const
 const TOO_LATE: Seconds = 1
 
 /** Says the cues of a ride while it plays. */
-export interface Speaker {
+interface Speaker {
   /** A stretch of the ride has been played: whatever begins in it is said. */
   played: (plan: Plan, from: Seconds, to: Seconds) => void
   /** What was being said is broken off. */

@@ -12,7 +12,7 @@ import { ShakySign } from './ShakySign.tsx'
 /** Widths, in pixels, from which a card shows more: a level alone, then the total, then words. */
 const ROOM = { level: 13, total: 30, ramp: 44, words: 52, figure: 88, hands: 104 } as const
 
-export interface BlockCardProps {
+interface BlockCardProps {
   block: Block
   index: number
   round: number

@@ -7,7 +7,7 @@ import { SongRow } from './SongRow.tsx'
 import type { TimeScale } from './timeScale.ts'
 import './songs.css'
 
-export interface SongLaneProps {
+interface SongLaneProps {
   ride: Ride
   report: RideReport
   scale: TimeScale

@@ -11,7 +11,7 @@ import { SongRuler } from './SongRuler.tsx'
 import { SongWave } from './SongWave.tsx'
 import { type TimeScale, toX } from './timeScale.ts'
 
-export interface SongRowProps {
+interface SongRowProps {
   section: Section
   report: SectionReport
   number: number

@@ -13,7 +13,7 @@ const REACH: Record<Tick['strength'], number> = { count: 3, bar: 5, eight: 8, ph
 /** How far the beats reach up into the wave, where there is one. */
 const INTO_WAVE = 30
 
-export interface SongRulerProps {
+interface SongRulerProps {
   grid: BeatGrid
   marks: Song['marks'] | undefined
   inCount: Counts

@@ -30,7 +30,7 @@ import './stage.css'
 const IntensityChart = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.IntensityChart })))
 const LevelLabels = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.LevelLabels })))
 
-export interface StageProps {
+interface StageProps {
   readOnly: boolean
   draggedId: string | null
   onSelectSection: (sectionId: string) => void

@@ -2,7 +2,7 @@ import { createContext, type RefObject, useContext } from 'react'
 import type { TimeScale } from './timeScale.ts'
 
 /** What parts of the stage need to turn a place under the pointer into a time. */
-export interface StageGround {
+interface StageGround {
   lane: RefObject<HTMLDivElement | null>
   scale: TimeScale
 }

@@ -12,7 +12,7 @@ export interface PeakLevel {
  * A sound's peaks at every coarseness: the peaks themselves, then bins of two, four, … of them, down to one bin for all.
  * A bin at the end that is not full is judged by what is in it. Twice the peaks in memory, however often it is drawn.
  */
-export function peakLevels(peaks: Uint8Array): PeakLevel[] {
+function peakLevels(peaks: Uint8Array): PeakLevel[] {
   const levels: PeakLevel[] = [{ top: peaks, body: peaks }]
   for (let level = levels[0]!; level.top.length > 1; ) {
     level = halved(level)
@@ -42,7 +42,7 @@ export function levelsOf(sound: SongSound): PeakLevel[] {
 }
 
 /** A bar of the wave: how far it reaches at its loudest and throughout, 0 to 255. */
-export interface WaveBar {
+interface WaveBar {
   top: number
   body: number
 }

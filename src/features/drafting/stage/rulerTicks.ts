@@ -54,7 +54,7 @@ function stepOf(song: RuledSong, scale: TimeScale): Counts | null {
 }
 
 /** A word or number on the ruler. */
-export interface RulerLabel {
+interface RulerLabel {
   x: number
   text: string
   kind: 'eight' | 'phrase'
@@ -138,7 +138,7 @@ function* countsIn(song: RuledSong, scale: TimeScale, cut: Cut, step: Counts): G
 }
 
 /** A section mark of the song on the ruler, and whether its name has room before the next one. */
-export interface Flag {
+interface Flag {
   x: number
   label: string
   room: boolean

@@ -4,7 +4,7 @@ import { reaches, type Stretch } from './drawnStretch.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 
 /** The talk of a ride as drawings under its blocks, each the text of one path. */
-export interface TalkMarks {
+interface TalkMarks {
   /** What is said: low bars. */
   said: string
   /** Where two things are said at once: bars to the whole height. */

@@ -4,10 +4,10 @@ import type { Cut } from './rulerTicks.ts'
 import { type TimeScale, toSeconds } from './timeScale.ts'
 
 /** Pixels from bar to bar. */
-export const BAR = 2
+const BAR = 2
 
 /** A song's sound as bars, mirrored on a middle line, each the text of one path. */
-export interface WavePaths {
+interface WavePaths {
   /** As far as each bar's loudest moment. */
   top: string
   /** As loud as it is throughout. */

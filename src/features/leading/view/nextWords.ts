@@ -11,7 +11,7 @@ import { formatEights } from '#units/formatEights.ts'
 import type { Seconds } from '#units/units.ts'
 import type { NextSlot } from './view.ts'
 
-export interface NextWords {
+interface NextWords {
   texts: Record<NextSlot, string>
   soon: boolean
 }

@@ -10,7 +10,7 @@ import type { Effort } from '#units/units.ts'
 import { countdown } from './countdown.ts'
 import type { LeadView, NowSlot } from './view.ts'
 
-export interface NowWords {
+interface NowWords {
   texts: Record<NowSlot, string>
   bar: LeadView['bar']
   effort: Effort

@@ -5,7 +5,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 
 /** What follows from other changes, as a line: what of, before and after. */
-export interface DerivedWords {
+interface DerivedWords {
   what: string
   before?: string
   after?: string

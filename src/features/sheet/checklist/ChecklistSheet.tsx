@@ -14,7 +14,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import '#features/sheet/view/band.css'
 import './checklist.css'
 
-export interface ChecklistSheetProps {
+interface ChecklistSheetProps {
   ride: Ride
   report: RideReport
   paper: Paper

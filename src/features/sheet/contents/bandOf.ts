@@ -8,7 +8,7 @@ import type { Band, SongClock } from './contents.ts'
 import { handOverOf, type LeadHands } from './handOver.ts'
 import { rowOf } from './rowOf.ts'
 
-export interface BandSource {
+interface BandSource {
   ride: Ride
   report: RideReport
   section: SectionReport

@@ -15,7 +15,7 @@ import { handOverOf, type LeadHands } from './handOver.ts'
 import { moveWords } from './moveWords.ts'
 import { sentence } from './sentence.ts'
 
-export interface RowSource {
+interface RowSource {
   ride: Ride
   section: SectionReport
   block: PlayedBlock

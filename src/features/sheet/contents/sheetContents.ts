@@ -12,7 +12,7 @@ import { SAFETY_LINE } from './safety.ts'
 import { type Short, shortenerOf } from './shorthand.ts'
 import { stampOf } from './stampOf.ts'
 
-export interface SheetOptions {
+interface SheetOptions {
   /** The day of printing, ready to read. */
   date: string
   songClock: SongClock

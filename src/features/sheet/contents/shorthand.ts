@@ -5,7 +5,7 @@ export interface Short {
 }
 
 /** Terms of a person's dictionary; enough for any shorthand, and few enough to be looked for in every line. */
-export const MOST_TERMS = 60
+const MOST_TERMS = 60
 const LONGEST = 40
 
 /** One entry a line: "TB = travel-back". */
@@ -32,7 +32,7 @@ export function readShorthand(text: string): { ok: true; terms: Short[] } | { ok
 const sameWords = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase()
 
 /** Shortens texts, and remembers which short forms it has used: they are what the legend explains. */
-export interface Shortener {
+interface Shortener {
   shorten: (text: string) => string
   used: () => Short[]
 }

@@ -9,7 +9,7 @@ export interface BandHeights {
 }
 
 /** A band in a column, or the part of it that fits: rows from (inclusive) to (exclusive). */
-export interface Piece {
+interface Piece {
   band: number
   from: number
   to: number
@@ -18,7 +18,7 @@ export interface Piece {
 export type Column = Piece[]
 export type Page = Column[]
 
-export interface Space {
+interface Space {
   /** Height of a column. */
   height: Millimetres
   /** Columns on a page. */

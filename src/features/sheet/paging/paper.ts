@@ -11,14 +11,14 @@ const SIZES: Record<Paper, { short: Millimetres; long: Millimetres }> = {
 }
 
 /** What common printers leave white at the edge, and a little more. */
-export const MARGIN: Millimetres = 8
-export const GUTTER: Millimetres = 5
+const MARGIN: Millimetres = 8
+const GUTTER: Millimetres = 5
 
 /** A telephone's screen in CSS pixels, without the browser's own bars. */
 export const PHONE = { width: 360, height: 600 } as const
 
 /** What a page is: a sheet of the paper, a quarter of one to be cut to a card, or the screen of a telephone. */
-export type PageKind = 'sheet' | 'card' | 'phone'
+type PageKind = 'sheet' | 'card' | 'phone'
 
 /** How the columns lie on the page, and whether words stay in a column of their own or run on under the numbers. */
 export interface Layout {

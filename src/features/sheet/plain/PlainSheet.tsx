@@ -9,7 +9,7 @@ import { type PlainContents, plainContents } from './plainContents.ts'
 import '#features/sheet/view/band.css'
 import './plain.css'
 
-export interface PlainSheetProps {
+interface PlainSheetProps {
   ride: Ride
   report: RideReport
   paper: Paper

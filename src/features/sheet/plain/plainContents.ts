@@ -16,7 +16,7 @@ export interface PlainContents {
   lines: PlainLine[]
 }
 
-export interface PlainLine {
+interface PlainLine {
   id: string
   /** Time since the class began, by the minute. */
   from: string

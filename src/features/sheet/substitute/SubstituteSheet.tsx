@@ -10,7 +10,7 @@ import { type SubstituteBand, type SubstituteContents, substituteContents } from
 import '#features/sheet/view/band.css'
 import './substitute.css'
 
-export interface SubstituteSheetProps {
+interface SubstituteSheetProps {
   ride: Ride
   report: RideReport
   paper: Paper

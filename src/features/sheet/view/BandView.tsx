@@ -2,7 +2,7 @@ import type { Band } from '#features/sheet/contents/contents.ts'
 import { FootMark } from './marks.tsx'
 import { RowView } from './RowView.tsx'
 
-export interface BandViewProps {
+interface BandViewProps {
   band: Band
   /** Rows shown, from (inclusive) to (exclusive); all unless given. */
   from?: number

@@ -14,9 +14,9 @@ import { CardFooter, CardHeader, ColumnHead, LargeHeader, LegendBand, PageFooter
 import './band.css'
 import './kinds.css'
 
-export type CueSheetKind = 'compact' | 'large' | 'cards' | 'phone'
+type CueSheetKind = 'compact' | 'large' | 'cards' | 'phone'
 
-export interface CueSheetProps {
+interface CueSheetProps {
   ride: Ride
   /** The ride's own report. */
   report: RideReport

@@ -24,7 +24,7 @@ export interface SheetBand {
   view: (from?: number, to?: number) => ReactNode
 }
 
-export interface PagedSheetProps {
+interface PagedSheetProps {
   /** Another object whenever the sheet says something else. */
   parts: SheetParts
   paper: Paper

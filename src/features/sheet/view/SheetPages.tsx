@@ -6,7 +6,7 @@ import { type Layout, marginOf, type Paper, pageSize } from '#features/sheet/pag
 import { CutMarks } from './CutMarks.tsx'
 import type { SheetParts } from './PagedSheet.tsx'
 
-export interface SheetPagesProps {
+interface SheetPagesProps {
   parts: SheetParts
   plan: SheetPlan
   paper: Paper

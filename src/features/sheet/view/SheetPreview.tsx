@@ -5,7 +5,7 @@ import { type Paper, PX_PER_MM } from '#features/sheet/paging/paper.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { printedSize } from './SheetPages.tsx'
 
-export interface SheetPreviewProps {
+interface SheetPreviewProps {
   plan: SheetPlan
   paper: Paper
   fourUp?: boolean

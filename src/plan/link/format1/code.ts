@@ -6,7 +6,7 @@ import type { BitReader, BitWriter } from './bits.ts'
  * are, and the rest either as so many ones and a zero (Rice's code, for lists of like
  * values) or in Elias's gamma code (for lists with a few large ones).
  */
-export interface Code {
+interface Code {
   rice: boolean
   shift: number
   low: number

@@ -13,7 +13,7 @@ const MOST_CHARACTERS = 1_000_001
 type Column = () => number
 
 /** The columns of a link, and the lengths of the texts beside them, in bytes. */
-export interface Columns {
+interface Columns {
   columns: Column[]
   textLengths: number[]
   /** The first byte after the columns. */

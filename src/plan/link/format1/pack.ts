@@ -11,7 +11,7 @@ import { COLUMN_COUNT, rideLayout } from './rideLayout.ts'
  */
 const MOST_BYTES = 4_000_000
 
-export type Unpacked = { ok: true; document: unknown } | { ok: false; fault: 'tooLarge' | 'damaged' }
+type Unpacked = { ok: true; document: unknown } | { ok: false; fault: 'tooLarge' | 'damaged' }
 
 /** A shareable ride as bytes: its columns, then its texts deflated. */
 export function pack(ride: Ride): Uint8Array {

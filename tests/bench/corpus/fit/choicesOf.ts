@@ -1,15 +1,15 @@
 import { accentsOn } from '#audio/dsp/accents.ts'
 import { barGuesses, barTraits } from '#audio/dsp/barTraits.ts'
-import { pulseGuesses } from '#audio/dsp/choosePulse.ts'
 import { EIGHT, eightGuesses, eightTraits } from '#audio/dsp/eightTraits.ts'
-import { finished } from '#audio/dsp/finished.ts'
 import { harmonyInSteps } from '#audio/dsp/harmony.ts'
 import { type Heard, heardOf } from '#audio/dsp/heard.ts'
 import { onsetsInSteps } from '#audio/dsp/onsets.ts'
+import { pulseGuesses } from '#audio/dsp/pulseGuesses.ts'
 import { pulseTraits } from '#audio/dsp/pulseTraits.ts'
 import type { Choice, Option } from '#tests/bench/corpus/fit/conditionalLogit.ts'
 import type { Rendition } from '#tests/bench/corpus/fit/renditions.ts'
 import { fMeasure } from '#tests/bench/corpus/fMeasure.ts'
+import { finished } from '#tests/support/finished.ts'
 
 /** The three choices that are made of a song; null where none of its guesses is right or what is right is not known. */
 export interface Choices {
@@ -31,11 +31,13 @@ export function choicesOf(song: Rendition, heard: Heard): Choices {
   const length = song.samples.length / song.sampleRate
   const choice = (options: Option[]): Choice | null => (options.some(({ right }) => right) ? { options, weight } : null)
   const pulse = choice(
-    pulseGuesses(heard).map((line) => {
-      const places = Array.from({ length: Math.ceil((length - line.start) / line.period) }, (_, n) => line.start + n * line.period)
-      const isTempo = Math.abs(60 / line.period / song.bpm - 1) < 0.04
-      return { traits: pulseTraits(heard, line), right: isTempo && fMeasure(places, beats) > RIGHT }
-    }),
+    [...pulseGuesses(heard)]
+      .flatMap(({ lines }) => lines)
+      .map((line) => {
+        const places = Array.from({ length: Math.ceil((length - line.start) / line.period) }, (_, n) => line.start + n * line.period)
+        const isTempo = Math.abs(60 / line.period / song.bpm - 1) < 0.04
+        return { traits: pulseTraits(heard, line), right: isTempo && fMeasure(places, beats) > RIGHT }
+      }),
   )
   if (!downbeats || beats.length < 2 * EIGHT) return { pulse, bar: null, eight: null }
   const accents = accentsOn(heard, beats)

@@ -1,7 +1,6 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { type BeatWeights, beatsInSteps } from '#audio/dsp/beatsInSteps.ts'
-import { finished } from '#audio/dsp/finished.ts'
+import { beatsInSteps } from '#audio/dsp/beatsInSteps.ts'
 import type { Heard } from '#audio/dsp/heard.ts'
 import type { Weights } from '#audio/dsp/scoreOf.ts'
 import { type Choices, choicesOf, hear } from '#tests/bench/corpus/fit/choicesOf.ts'
@@ -9,6 +8,9 @@ import { type Choice, type Fitting, fitWeights } from '#tests/bench/corpus/fit/c
 import { composedRenditions, corpusRenditions, FITTED_SEEDS, FRESH_SEEDS, type Rendition } from '#tests/bench/corpus/fit/renditions.ts'
 import { type Judged, judge } from '#tests/bench/corpus/judge.ts'
 import { headLine, lineOf } from '#tests/bench/corpus/table.ts'
+import { finished } from '#tests/support/finished.ts'
+
+type BeatWeights = NonNullable<Parameters<typeof beatsInSteps>[2]>
 
 /** How each choice is fitted: units, ridge and rounds that did best on songs left out. */
 const FITTINGS: Record<keyof BeatWeights, Fitting> = {

@@ -62,11 +62,31 @@ describe('what can be done to a block without a keyboard', () => {
     expect(offered()).toEqual(['duplicate section', 'delete section'])
   })
 
+  it('cuts the section in two before it, in one step, staying on it', () => {
+    const [led, ...others] = smallRide().sections
+    open(item('b'), { ...smallRide(), sections: [{ ...led!, lead: 'left' }, ...others] })
+    panel.click('new section')
+    const [first, second] = panel.ride().sections
+    expect([first!.blocks.map(({ id }) => id), second!.blocks.map(({ id }) => id)]).toEqual([['a'], ['b', 'c']])
+    // The song goes on where the first section leaves it.
+    expect([first!.outCount, second!.inCount, second!.leadInSeconds, second!.lead, second!.song?.id]).toEqual([
+      64,
+      64,
+      0,
+      'left',
+      first!.song?.id,
+    ])
+    expect([chosen(), focused, panel.steps()]).toEqual([['b'], ['b'], 1])
+    open(item('b'))
+    panel.click('new section')
+    expect(possible('new section')).toBe(false)
+  })
+
   it('offers nothing that would change nothing', () => {
     open(item('c'))
     expect([possible('join'), possible('rounds'), possible('split')]).toEqual([false, true, true])
     open(item('ease'))
-    expect([possible('join'), possible('rounds')]).toEqual([false, false])
+    expect([possible('join'), possible('rounds'), possible('new section')]).toEqual([false, false, false])
     open(item('a'), {
       ...smallRide(),
       sections: [aSection('short', { blocks: [aBlock('a', { length: { seconds: 1 } }), aBlock('b', { length: { seconds: 1 } })] })],
@@ -77,12 +97,24 @@ describe('what can be done to a block without a keyboard', () => {
 
 it('a set and several blocks are copied and deleted whole', () => {
   open(item('set'))
-  expect(offered()).toEqual(['duplicate', 'delete'])
+  expect(offered()).toEqual(['duplicate', 'new section', 'delete'])
+  expect(possible('new section')).toBe(false)
   panel.click('duplicate')
   expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)
   open((store) => store.getState().selectItems(['a', 'b']))
   panel.click('delete')
   expect([layout(panel.ride(), 'song'), chosen(), focused]).toEqual(['c', ['c'], ['c']])
+})
+
+it('a section is cut before a set too, also from one of its parts', () => {
+  const ride = smallRide()
+  const waves = ride.sections[2]!
+  const behind: Ride = { ...ride, sections: [{ ...waves, blocks: [waves.blocks[1]!, waves.blocks[0]!] }] }
+  for (const chosenId of ['set', 'ease']) {
+    open(item(chosenId), behind)
+    panel.click('new section')
+    expect(panel.ride().sections.map(({ blocks }) => blocks.map(({ id }) => id))).toEqual([['z'], ['set']])
+  }
 })
 
 it('a section is copied and deleted whole, and the next one is chosen', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { stateOf } from '#engine/leading/leadStateAt.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
 import { rehearsalView } from '#features/drafting/rehearsal/rehearsalView.ts'
 import { addCues } from '#plan/commands/addCues.ts'
 import { leadRide, logOf, planOf } from '#tests/support/leading.ts'

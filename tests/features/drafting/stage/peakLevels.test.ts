@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { peakLevels, peaksBetween } from '#features/drafting/stage/peakLevels.ts'
+import { levelsOf, peaksBetween } from '#features/drafting/stage/peakLevels.ts'
 import { wavePath } from '#features/drafting/stage/wavePath.ts'
 
+const peakLevels = (peaks: Uint8Array) => levelsOf({ id: 'f', lengthSeconds: peaks.length / 50, peaks, loudness: new Float32Array() })
 const anyPeaks = fc.uint8Array({ minLength: 1, maxLength: 3000 })
 
 describe('levels of peaks', () => {

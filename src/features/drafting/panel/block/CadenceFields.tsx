@@ -9,7 +9,7 @@ import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 
-export interface CadenceFieldsProps {
+interface CadenceFieldsProps {
   block: Block
   song: Song | null | undefined
   /** What the legs do at the block's start, for a cadence that becomes a stated one. */

@@ -10,7 +10,7 @@ import type { Cue } from '#plan/model.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 
-export interface CueFieldsProps {
+interface CueFieldsProps {
   cue: Cue
   /** Place among the block's cues, from 1. */
   place: number

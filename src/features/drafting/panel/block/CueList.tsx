@@ -5,7 +5,7 @@ import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import type { Cue } from '#plan/model.ts'
 import './cues.css'
 
-export interface CueListProps {
+interface CueListProps {
   blockId: string
   cues: readonly Cue[]
   unit: 'counts' | 'seconds'

@@ -5,7 +5,7 @@ import { effortWords } from '#units/effortWords.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import './effort.css'
 
-export interface EffortFieldsProps {
+interface EffortFieldsProps {
   /** Null where several blocks do not share it. */
   effort: Block['effort'] | null
   onChange: (effort: Block['effort']) => void

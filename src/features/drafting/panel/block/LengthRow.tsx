@@ -9,7 +9,7 @@ import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseEights } from '#units/parseEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 
-export interface LengthRowProps {
+interface LengthRowProps {
   length: Length
   /** Counts in the unit people count by here: eight, or six in three and six. */
   eight: Counts

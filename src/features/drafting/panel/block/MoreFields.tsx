@@ -10,7 +10,7 @@ import { parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Counts } from '#units/units.ts'
 
-export interface MoreFieldsProps {
+interface MoreFieldsProps {
   block: Block
   leaders: readonly Leader[]
   /** Counts in an eight here; absent where the block is measured in seconds and cannot be fitted in eights. */

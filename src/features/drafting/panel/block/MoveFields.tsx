@@ -9,7 +9,7 @@ import type { Choice } from '#ui/Select.tsx'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { TRADE_MOVES } from './tradeMoves.ts'
 
-export interface MoveFieldsProps {
+interface MoveFieldsProps {
   move: Move | undefined
   onChange: (move: Move | undefined) => void
   /** Gives the move its other name wherever it is shown, so that its showings stay linked. */

@@ -8,7 +8,7 @@ import { formatSetting } from '#units/formatSetting.ts'
 import { parsed, refused } from '#units/parsed.ts'
 import type { KnobSteps } from '#units/units.ts'
 
-export interface OwnTotalRowProps {
+interface OwnTotalRowProps {
   ownTotal: KnobSteps | undefined
   /** The block's ledger as it stands: without a total of their own the leader rides what the class is told. */
   total: string | undefined

@@ -19,7 +19,7 @@ import type { Choice } from '#ui/Select.tsx'
 import { formatSetting } from '#units/formatSetting.ts'
 import { parsed, refused } from '#units/parsed.ts'
 
-export interface ResistanceFieldsProps {
+interface ResistanceFieldsProps {
   resistance: Resistance
   /** The block's ledger as it stands, for a call that becomes one of another kind. */
   entryNow: () => LedgerEntry | undefined

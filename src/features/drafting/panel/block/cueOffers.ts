@@ -13,7 +13,7 @@ export interface CueOffer {
 }
 
 /** What could be said at a block and is not. */
-export interface Offers {
+interface Offers {
   /** The change called in the ledger's words. */
   call?: CueOffer
   countIn?: CueOffer

@@ -6,7 +6,7 @@ import { Button } from '#ui/Button.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import { formatSetting } from '#units/formatSetting.ts'
 
-export interface BikeSummaryProps {
+interface BikeSummaryProps {
   bike: Bike
   datum: Ride['datum']
   onDatum: (datum: Ride['datum']) => void

@@ -6,7 +6,7 @@ import { DEFAULT_LEADER } from '#plan/defaults.ts'
 import type { Leader } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
 
-export interface LeaderFieldsProps {
+interface LeaderFieldsProps {
   leaders: readonly Leader[]
   newId: () => string
   onChange: (leaders: Leader[]) => void

@@ -1,6 +1,6 @@
 import { useId } from 'react'
 
-export interface CheckRowProps {
+interface CheckRowProps {
   label: string
   /** What a tick means, beside the box. */
   says: string

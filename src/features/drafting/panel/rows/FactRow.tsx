@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 
-export interface FactRowProps {
+interface FactRowProps {
   label: string
   children: ReactNode
 }

@@ -3,7 +3,7 @@ import { Segmented } from '#ui/Segmented.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import './FigureRow.css'
 
-export interface FigureRowProps<V extends string> {
+interface FigureRowProps<V extends string> {
   label: string
   /** Null where several things do not share it. */
   value: V | null

@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react'
 import { Disclosure } from '#ui/Disclosure.tsx'
 
-export interface FoldProps {
+interface FoldProps {
   title: string
   /** What the fold holds, in words; absent while it holds nothing. Stands in the summary, so that folding hides no value. */
   holds?: string

@@ -1,7 +1,7 @@
 import { QuantityRow, type QuantityRowProps } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { type Parsed, parsed } from '#units/parsed.ts'
 
-export interface OptionalQuantityRowProps<T> extends Omit<QuantityRowProps<T>, 'value' | 'onChange'> {
+interface OptionalQuantityRowProps<T> extends Omit<QuantityRowProps<T>, 'value' | 'onChange'> {
   value: T | undefined
   /** Undefined when the field was emptied. */
   onChange: (value: T | undefined) => void

@@ -1,6 +1,6 @@
 import { Field } from '#ui/Field.tsx'
 
-export interface TextRowProps {
+interface TextRowProps {
   label: string
   value: string | undefined
   /** Takes the trimmed text; undefined when the field was emptied. */

@@ -13,7 +13,7 @@ import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import './hearSong.css'
 
-export interface HearSongProps {
+interface HearSongProps {
   sectionId: string
   /** The song of the section, whose beat is looked for; without one a song is made of the file. */
   song: Song | null | undefined

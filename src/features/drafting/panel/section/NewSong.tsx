@@ -8,7 +8,7 @@ import { strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
 import { formatSongLength, formatTempo, parseSongLength, parseTempo } from '#plan/songRules.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
-export interface NewSongProps {
+interface NewSongProps {
   /** Another song than the section has: its fields are then called new. */
   replaces?: boolean
   newId: () => string

@@ -6,7 +6,7 @@ import { formatEnd, formatStart, parseEnd, parseStart } from '#plan/songPlace.ts
 import { parsed, refused } from '#units/parsed.ts'
 import type { Counts } from '#units/units.ts'
 
-export interface RiddenFieldsProps {
+interface RiddenFieldsProps {
   song: Song
   grid: BeatGrid
   inCount: Counts | undefined

@@ -22,7 +22,7 @@ import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
-export interface SongFieldsProps {
+interface SongFieldsProps {
   sectionId: string
   song: Song
   blocks: readonly Item[]

@@ -11,7 +11,7 @@ export interface SongHearing {
   hearing: Hearing
 }
 
-export interface HearingRowProps {
+interface HearingRowProps {
   row: SongHearing
   sectionId: string
   /** The beats of the section's song where this file gave them. */

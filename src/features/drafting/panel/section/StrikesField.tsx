@@ -4,7 +4,7 @@ import { constantsOf } from '#engine/constants.ts'
 import { type BeatGrid, type Block, type Ride, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import './StrikesField.css'
 
-export interface StrikesFieldProps {
+interface StrikesFieldProps {
   grid: BeatGrid
   strikes: StrikesPerBeat
   blocks: readonly Block[]

@@ -10,7 +10,7 @@ import { plural } from '#plan/words.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatEights } from '#units/formatEights.ts'
 
-export interface SwapSongProps {
+interface SwapSongProps {
   sectionId: string
   /** The other song as far as it is written down; null without a title. */
   song: Song | null

@@ -13,7 +13,7 @@ import { type Landing, landingAt } from './landing.ts'
 const TIMED_STEP: Seconds = 5
 
 /** What pulling an edge would do, and what that is in words to stand beside it: "phrase 3, 8 eights". */
-export interface EdgePull {
+interface EdgePull {
   command: Command
   words: string
 }

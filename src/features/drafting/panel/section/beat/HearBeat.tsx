@@ -13,7 +13,7 @@ import { MarkButtons } from './MarkButtons.tsx'
 import { TapOnes } from './TapOnes.tsx'
 import './hearBeat.css'
 
-export interface HearBeatProps {
+interface HearBeatProps {
   section: Section
   song: Song
   grid: BeatGrid

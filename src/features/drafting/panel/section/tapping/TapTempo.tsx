@@ -16,7 +16,7 @@ import type { Bpm } from '#units/units.ts'
 import { type Tap, useTaps } from './useTaps.ts'
 import './tapTempo.css'
 
-export interface TapTempoProps {
+interface TapTempoProps {
   song: Song
   blocks: readonly Block[]
   houseRules: Ride['houseRules']

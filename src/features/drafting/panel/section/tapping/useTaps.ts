@@ -2,7 +2,7 @@ import { useState } from 'react'
 import type { Seconds } from '#units/units.ts'
 
 /** What was tapped, in seconds of one clock. */
-export interface Taps {
+interface Taps {
   beats: readonly Seconds[]
   ones: readonly Seconds[]
   /** When the song began to play. */

@@ -1,25 +1,5 @@
-/**
- * Slope rules for a monotone cubic through points of rising x. Each takes the widths h and
- * the secant slopes d between neighbours and gives one slope a point. All keep the curve
- * between the points it joins; they differ by a few hundredths in between.
- */
+/** Yardsticks: other published rules for the slopes of a monotone cubic. The engine draws by none of them. */
 export type SlopeRule = (widths: readonly number[], secants: readonly number[]) => number[]
-
-/**
- * Weighted harmonic mean of the two secants, three-point ends kept in bounds.
- * Source: Fritsch & Butland, SIAM J Sci Stat Comput 1984;5(2):300-304.
- */
-export const harmonicSlopes: SlopeRule = (h, d) => {
-  if (d.length === 1) return [d[0]!, d[0]!]
-  const inner = d.slice(1).map((right, i) => {
-    const left = d[i]!
-    if (left * right <= 0) return 0
-    const w1 = 2 * h[i + 1]! + h[i]!
-    const w2 = h[i + 1]! + 2 * h[i]!
-    return (w1 + w2) / (w1 / left + w2 / right)
-  })
-  return [boundedEnd(h[0]!, h[1]!, d[0]!, d[1]!), ...inner, boundedEnd(h.at(-1)!, h.at(-2)!, d.at(-1)!, d.at(-2)!)]
-}
 
 /**
  * Three-point slopes, then limited to a circle of radius 3 in units of the secant.

@@ -2,7 +2,7 @@
 export const ZONE_WEIGHTS: readonly number[] = [1, 2, 3, 4, 5]
 
 /**
- * Summated zone score: minutes in each band times its weight; below 50 % nothing counts.
+ * A yardstick; the page shows none. Summated zone score: minutes in each band times its weight; below 50 % nothing counts.
  * The weights have no physiological derivation.
  * Source: Edwards S, The Heart Rate Monitor Book, 1993.
  */

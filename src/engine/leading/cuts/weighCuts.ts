@@ -30,15 +30,8 @@ const WARNING = 0.3
  * when nothing that may go is long enough. Every proposal has been computed as a whole ride, feet
  * and ledger included: none puts riders under base, adds to a missing recovery, or breaks a rule
  * that speaks of a problem. Cost: one computation of the ride for each of the eight cheapest ways.
+ * Goes in steps of one computation each, so that a page can draw in between.
  */
-export function proposeCuts(led: LedClass, at: Seconds, most = 3): Proposal[] {
-  const weighing = weighCuts(led, at, most)
-  let step = weighing.next()
-  while (!step.done) step = weighing.next()
-  return step.value
-}
-
-/** The same in steps of one computation each, so that a page can draw in between. */
 export function* weighCuts(led: LedClass, at: Seconds, most = 3): Generator<undefined, Proposal[]> {
   const need = needOf(led, at)
   if (need <= 0) return []

@@ -1,5 +1,5 @@
 /** What steps come to in the end, all taken at once. */
-export function finished<T>(steps: Generator<number, T>): T {
+export function finished<T>(steps: Generator<unknown, T>): T {
   for (;;) {
     const step = steps.next()
     if (step.done) return step.value

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { leadStateAt, stateOf } from '#engine/leading/leadStateAt.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
+import { stateOf } from '#engine/leading/stateOf.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
-import { arbitraryEvents, lateLog, leadRide, logOf, planOf } from '#tests/support/leading.ts'
+import { arbitraryEvents, lateLog, leadRide, leadStateAt, logOf, planOf } from '#tests/support/leading.ts'
 
 const ridge = planOf(demoRide('ridge'))
 

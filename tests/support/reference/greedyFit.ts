@@ -1,12 +1,14 @@
-import { costOf, type FitItem, type Fitted } from './fitLengths.ts'
+import type { FitItem } from '#engine/fit/fitLengths.ts'
+
+/** What an item costs at a length: weight × ((n − d) ÷ d)². */
+export const costOf = ({ drafted, weight }: FitItem, length: number): number => weight * ((length - drafted) / drafted) ** 2
 
 /**
- * The same problem without sets, an eight at a time: from the least lengths on, each eight
- * goes where it costs least. Costs are convex, so that is exact where every item is played
- * once, and it is not with sets; kept to cross-check `fitLengths`. Null where the total is out
- * of reach.
+ * A yardstick for `fitLengths`: the same problem an eight at a time. From the least lengths on, each eight goes where it
+ * costs least. Costs are convex, so that is exact where every item is played once, and it is not with sets. Null where
+ * the total is out of reach.
  */
-export function greedyFit(items: readonly FitItem[], total: number): Fitted | null {
+export function greedyFit(items: readonly FitItem[], total: number): { lengths: number[]; cost: number } | null {
   const lengths = items.map(({ least }) => least)
   let filled = items.reduce((sum, { rounds, least }) => sum + rounds * least, 0)
   while (filled < total) {

@@ -1,12 +1,13 @@
 import { ridersOf } from '#engine/assembly/reportRiders.ts'
 import type { Constants } from '#engine/constants.ts'
 import { calibrationOf, wattsAt } from '#engine/demand/calibration.ts'
-import { effortOfReserve } from '#engine/demand/effortOfReserve.ts'
-import { kcalPerMinute, OXYGEN, oxygenUptake } from '#engine/demand/oxygenCost.ts'
+import { OXYGEN } from '#engine/demand/oxygenCost.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import type { PlayedBlock, Span } from '#engine/report.ts'
-import { integralTau, meanBelow, type PowerStep } from '#engine/reserve/integralForm.ts'
 import type { Ride } from '#plan/model.ts'
+import { effortOfReserve } from './effortOfReserve.ts'
+import { integralTau, meanBelow, type PowerStep } from './integralForm.ts'
+import { kcalPerMinute, oxygenUptake } from './oxygenCost.ts'
 
 /** The models of the engine, stepped second by second: a yardstick, never used by the engine. */
 

@@ -2,19 +2,14 @@ import type { Span } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueDueAt } from './cueDueAt.ts'
 import { eightOfSong, inBlock, nextFrom } from './inBlock.ts'
-import type { LeadLog } from './leadLog.ts'
 import type { LeadState } from './leadState.ts'
-import type { Plan } from './led.ts'
-import { heldSeconds, type LedClass, ledClass } from './ledClass.ts'
+import { heldSeconds, type LedClass } from './ledClass.ts'
 import { measureClock } from './ledTimes.ts'
 
 /**
- * The state of a class at a time on its clock: what had happened by then decides, nothing later.
+ * The state of a class, already worked out, at a time on its clock after its last act; cheap enough for every frame.
  * Exact: a block begins at its own first moment and never before.
  */
-export const leadStateAt = (plan: Plan, log: LeadLog, at: Seconds): LeadState => stateOf(ledClass(plan, log, at), at)
-
-/** The same from a class already worked out, for a time after its last act; cheap enough for every frame. */
 export function stateOf(led: LedClass, at: Seconds): LeadState {
   const { report, late, ride } = led
   const here = heldMoment(led, at)

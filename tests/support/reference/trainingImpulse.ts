@@ -2,7 +2,7 @@
 const WEIGHTING = { men: [0.64, 1.92], women: [0.86, 1.67] } as const
 
 /**
- * Training impulse: minutes × share of heart-rate reserve × weight, where the weight rises
+ * A yardstick; the page shows none. Training impulse: minutes × share of heart-rate reserve × weight, where the weight rises
  * exponentially with the share. Copies that keep 0.64 for women give women less than men at
  * every share, the opposite of what was published.
  * Source: Banister EW in Physiological Testing of Elite Athletes, 1991; Morton RH,

@@ -1,10 +1,10 @@
-import type { Watts } from '#units/units.ts'
+/** Yardsticks: tables of the energy cost of stationary cycling. The page shows none of them; its equation is held against them. */
 
 /** A row of the tables: METs of stationary cycling in a band of power; `to` open above. */
 export interface CompendiumBand {
   code: string
-  from: Watts
-  to: Watts | null
+  from: number
+  to: number | null
   mets: number
 }
 
@@ -55,7 +55,7 @@ export const COMPENDIUM_GENERAL: Readonly<Record<string, number>> = {
  * METs of a power by a table: its band's, straight between the edges of two bands where the
  * table leaves a gap, the outer bands' own beyond them. Never undefined.
  */
-export function metsByTable(watts: Watts, table: readonly CompendiumBand[] = COMPENDIUM_2024): number {
+export function metsByTable(watts: number, table: readonly CompendiumBand[] = COMPENDIUM_2024): number {
   const first = table[0]!
   if (watts <= first.from) return first.mets
   const at = table.findLastIndex((band) => watts >= band.from)

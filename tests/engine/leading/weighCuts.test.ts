@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { rolesOf, sectionShapes } from '#engine/fit/shapeOf.ts'
 import { cutCandidates } from '#engine/leading/cuts/cutCandidates.ts'
-import { needOf, proposeCuts, weighCuts } from '#engine/leading/cuts/proposeCuts.ts'
-import { leadStateAt } from '#engine/leading/leadStateAt.ts'
+import { needOf, weighCuts } from '#engine/leading/cuts/weighCuts.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
-import { lateLog, leadRide, planOf } from '#tests/support/leading.ts'
+import { lateLog, leadRide, leadStateAt, planOf, proposeCuts } from '#tests/support/leading.ts'
 
 const ridge = planOf(demoRide('ridge'))
 const spark = planOf(demoRide('spark'))
