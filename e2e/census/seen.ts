@@ -80,4 +80,6 @@ export function differences(before: readonly string[], after: readonly string[],
 
 /** The lines that undo has to bring back: not what was said of it, nor which stretch of it is in sight. */
 export const toBeBroughtBack = (lines: readonly string[]): string[] =>
-  lines.filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line)).map((line) => line.replace(/ scrolled=\S+/, ''))
+  lines
+    .filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
+    .map((line) => line.replace(/ scrolled=\S+/, ''))

@@ -1,9 +1,7 @@
-import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react'
+import { type KeyboardEvent, useCallback, useRef, useState } from 'react'
 import type { Finding } from '#engine/report.ts'
-import type { Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { type BlockPattern, PATTERNS } from '#plan/patterns.ts'
-import { findBlock, findItem, findSection } from '#plan/places.ts'
+import type { BlockPattern } from '#plan/patterns.ts'
+import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'
 import { Button } from '#ui/Button.tsx'
@@ -12,20 +10,24 @@ import { addPattern, addSection } from './draftActions.ts'
 import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
 import { SelectionPanel } from './panel/SelectionPanel.tsx'
+import { useRideDetails } from './panel/useRideDetails.ts'
 import { OtherLength } from './proposals/OtherLength.tsx'
 import { RoughIn } from './proposals/RoughIn.tsx'
 import { SlotFit } from './proposals/SlotFit.tsx'
+import { useOffer } from './proposals/useOffer.ts'
 import { RehearsalBar } from './rehearsal/RehearsalBar.tsx'
 import { RehearsalContext } from './rehearsal/RehearsalContext.ts'
 import { RehearseButton, useIsRehearsed } from './rehearsal/RehearseButton.tsx'
 import { useRehearsalKeys } from './rehearsal/useRehearsalKeys.ts'
 import { useRehearsing } from './rehearsal/useRehearsing.ts'
 import { Summary } from './Summary.tsx'
-import { type Dragged, StageDrag } from './stage/drag/StageDrag.tsx'
+import { DraggedName } from './stage/drag/DraggedName.tsx'
+import { StageDrag } from './stage/drag/StageDrag.tsx'
 import { dragCommand, type KeyedCommand } from './stage/dragCommand.ts'
 import { OPENING_SCALE, Stage, type StageView } from './stage/Stage.tsx'
 import { stageKey } from './stageKeys.ts'
 import { Tray } from './Tray.tsx'
+import { useNoteOnRide } from './useNoteOnRide.ts'
 import './draft.css'
 
 const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea'
@@ -255,53 +257,4 @@ export function DraftPlace() {
       </StageDrag>
     </RehearsalContext.Provider>
   )
-}
-
-/** What is offered for the whole ride, in place of the details; the focus goes back to where it was asked for. */
-function useOffer() {
-  const [offer, setOffer] = useState<'slot' | 'length' | 'draft' | null>(null)
-  const asker = useRef<HTMLElement | null>(null)
-  const makeOffer = useCallback((next: 'slot' | 'length' | 'draft') => {
-    asker.current = document.activeElement instanceof HTMLElement ? document.activeElement : null
-    setOffer(next)
-  }, [])
-  const closeOffer = useCallback(() => {
-    setOffer(null)
-    asker.current?.focus({ preventScroll: true })
-  }, [])
-  return { offer, makeOffer, closeOffer }
-}
-
-/** What there is to say of a change besides what it shows, for as long as the ride is as that change left it. */
-function useNoteOnRide(): [string | null, (note: string | null) => void] {
-  const store = useAppStore()
-  const ride = useApp((state) => state.ride)
-  const [noted, setNoted] = useState<{ ride: Ride | null; note: string } | null>(null)
-  const setNote = useCallback((note: string | null) => setNoted(note === null ? null : { ride: store.getState().ride, note }), [store])
-  return [noted !== null && noted.ride === ride ? noted.note : null, setNote]
-}
-
-/** Does its task when the details of the ride are asked for, also from another place. */
-function useRideDetails(open: () => void) {
-  const asked = useApp((state) => state.rideDetailsAsked)
-  const answer = useApp((state) => state.answerRideDetails)
-  const latest = useRef(open)
-  latest.current = open
-  useEffect(() => {
-    if (!asked) return
-    answer()
-    latest.current()
-  }, [asked, answer])
-}
-
-function DraggedName({ dragged: { kind, id } }: { dragged: Dragged }) {
-  const name = useApp((state) => {
-    if (kind === 'pattern') return PATTERNS.find((pattern) => pattern.id === id)?.name
-    if (!state.ride) return id
-    const section = kind === 'section' ? findSection(state.ride, id) : undefined
-    if (section) return nameOfSection(state.ride, section)
-    const item = findItem(state.ride, id)?.item ?? findBlock(state.ride, id)?.block
-    return item && nameOfItem(item)
-  })
-  return <>{name}</>
 }

@@ -31,7 +31,7 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
 }
 
 /** What was added, and what there is to say of it besides where it stands. */
-export interface Added {
+interface Added {
   id: string
   note: string | null
 }

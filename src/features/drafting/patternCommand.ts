@@ -9,7 +9,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import type { Counts } from '#units/units.ts'
 
 /** Adding a block of a pattern, and the id the block will have. */
-export interface PatternCommand {
+interface PatternCommand {
   id: string
   command: Command
   /** Where the block makes the song longer than its music, a sentence that says so. */

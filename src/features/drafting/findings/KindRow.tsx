@@ -9,7 +9,7 @@ import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 
-export interface KindRowProps {
+interface KindRowProps {
   kind: Kind
   open: boolean
   onToggle: () => void
