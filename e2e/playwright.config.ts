@@ -4,6 +4,9 @@ import { CONTAINER_FLAGS, findBrowser } from '#ci/find-browser.mjs'
 const report = process.env.RIDEWRIGHT_REPORT
 const reporters: ReporterDescription[] = [['list'], ...(report ? [['json', { outputFile: report }] satisfies ReporterDescription] : [])]
 
+// The workers of one run know each other by it.
+process.env.RIDEWRIGHT_RUN ??= String(process.pid)
+
 /** One browser, a context of its own for every test, and the production build on a free port. */
 export default defineConfig({
   testDir: '.',
@@ -11,6 +14,12 @@ export default defineConfig({
   outputDir: '../test-results',
   globalSetup: './support/serveBuild.ts',
   fullyParallel: true,
+  projects: [
+    { name: 'page', testIgnore: 'census/**' },
+    { name: 'census', testMatch: 'census/census.spec.ts' },
+    // Looks at what the census has drawn, so it waits for it.
+    { name: 'covered', testMatch: 'census/covered.spec.ts', dependencies: ['census'] },
+  ],
   workers: 2,
   // A test of the whole page on a machine of unknown load: what passes at the second try is named in the summary.
   retries: process.env.CI ? 1 : 0,

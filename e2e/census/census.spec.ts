@@ -1,12 +1,13 @@
 import type { Browser, BrowserContext, Page } from '@playwright/test'
 import { nextFrame } from '#e2e/support/drag.ts'
-import { complaintsOf, expect, test } from '#e2e/support/test.ts'
+import { complaintsOf, expect } from '#e2e/support/test.ts'
 import { type Control, controlsOf } from './controls.ts'
-import { type Drawn, keepDrawn, startWatching, stopWatching } from './coverage.ts'
+import { addDrawn, keepDrawn, noteDrawnInPage } from './drawn.ts'
 import { reasonFor } from './exceptions.ts'
 import { type Hand, operate } from './operate.ts'
 import { SCENES, type Scene } from './scenes.ts'
 import { differences, type Seen, seen, toBeBroughtBack, watchWhatGoesOut } from './seen.ts'
+import { test } from './served.ts'
 
 /** A tablet for the finger, a laptop for mouse and keys. */
 const VIEWPORT = { mouse: { width: 1440, height: 900 }, key: { width: 1440, height: 900 }, touch: { width: 1180, height: 820 } } as const
@@ -16,11 +17,14 @@ for (const hand of ['mouse', 'touch', 'key'] as const) {
     // One after another, so that what stands on every screen is operated once and not on each.
     test.describe.configure({ mode: 'default', timeout: 600_000 })
     const known = new Set<string>()
-    const drawn: Drawn = new Map()
+    const drawn = new Set<string>()
     for (const scene of SCENES) {
-      test(scene.name, async ({ browser }) => {
-        const stage = await opened(browser, scene, hand, drawn)
+      test(scene.name, async ({ browser, notingPage }) => {
+        const stage = await opened(browser, notingPage, scene, hand)
         const faults: string[] = []
+        // What only comes up while something is operated is not counted: it would not be operated itself.
+        await addDrawn(stage.page, drawn)
+        await keepDrawn(hand, drawn)
         const baseline = await controlsOf(stage.page)
         const own = scene.own ? await ownPaths(stage.page, scene.own) : new Set<string>()
         const due = baseline.filter(
@@ -37,7 +41,6 @@ for (const hand of ['mouse', 'touch', 'key'] as const) {
         test.info().annotations.push({ type: 'controls', description: String(due.length) })
         if (process.env.CENSUS) console.log(`${hand}, ${scene.name}: ${due.length} controls, ${stage.reopenings} reopenings`)
         await stage.close()
-        await keepDrawn(hand, drawn)
         expect(faults, `${hand}: of ${due.length} controls`).toEqual([])
         expect(stage.complaints, 'warnings and errors in the console').toEqual([])
       })
@@ -60,14 +63,14 @@ const ownPaths = async (page: Page, selector: string): Promise<Set<string>> => {
 }
 
 /** A scene that can be brought back after every press. */
-async function opened(browser: Browser, scene: Scene, hand: Hand, drawn: Drawn) {
+async function opened(browser: Browser, baseURL: string, scene: Scene, hand: Hand) {
   const options = {
     viewport: VIEWPORT[hand],
     hasTouch: hand === 'touch',
     locale: 'en-GB',
     timezoneId: 'UTC',
     reducedMotion: 'reduce',
-    baseURL: process.env.RIDEWRIGHT_URL,
+    baseURL,
   } as const
   const complaints: string[] = []
   let context: BrowserContext
@@ -80,7 +83,7 @@ async function opened(browser: Browser, scene: Scene, hand: Hand, drawn: Drawn) 
     complaintsOf(context, complaints)
     page = await context.newPage()
     await page.addInitScript(watchWhatGoesOut)
-    await startWatching(page)
+    await page.addInitScript(noteDrawnInPage)
     page.on('download', () => wentOut++)
     page.on('filechooser', () => wentOut++)
     page.on('dialog', (dialog) => void dialog.accept())
@@ -101,10 +104,7 @@ async function opened(browser: Browser, scene: Scene, hand: Hand, drawn: Drawn) 
     if (scene.clock) await page.clock.runFor(200)
     else await nextFrame(page)
   }
-  const close = async () => {
-    await stopWatching(page, drawn)
-    await context.close()
-  }
+  const close = () => context.close()
   const reopened = async () => {
     await close()
     await fresh(stored)

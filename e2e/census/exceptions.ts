@@ -21,5 +21,5 @@ export const reasonFor = ({ role, name }: Control, hand: Hand): string | undefin
       (typeof exception.name === 'string' ? exception.name === name : exception.name.test(name)),
   )?.reason
 
-/** Controls of the source that no scene brings to the screen, by file and what follows it, and why. */
-export const NOT_DRAWN: readonly { control: string; reason: string }[] = []
+/** Files whose controls no scene can bring to the screen, and why. */
+export const NOT_DRAWN: readonly { file: string; reason: string }[] = []

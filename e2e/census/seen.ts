@@ -62,20 +62,15 @@ export function watchWhatGoesOut(): void {
     }
 }
 
-/** The first lines two moments differ in. */
+/** The first lines two moments differ in, each from a little before the place where it parts from the other's. */
 export function differences(before: readonly string[], after: readonly string[], most = 6): string[] {
-  const had = new Set(before)
-  const has = new Set(after)
-  return [
-    ...before
-      .filter((line) => !has.has(line))
-      .map((line) => `- ${line.slice(0, 160)}`)
-      .slice(0, most),
-    ...after
-      .filter((line) => !had.has(line))
-      .map((line) => `+ ${line.slice(0, 160)}`)
-      .slice(0, most),
-  ]
+  const gone = before.filter((line) => !after.includes(line)).slice(0, most)
+  const come = after.filter((line) => !before.includes(line)).slice(0, most)
+  const part = (line: string, other = '') => {
+    const at = [...line].findIndex((letter, i) => letter !== other[i])
+    return JSON.stringify(`${line.slice(0, 24)} … ${line.slice(Math.max(24, at - 20), at + 60)}`)
+  }
+  return [...gone.map((line, i) => `- ${part(line, come[i])}`), ...come.map((line, i) => `+ ${part(line, gone[i])}`)]
 }
 
 /** The lines that undo has to bring back: not what was said of it, nor which stretch of it is in sight. */

@@ -18,7 +18,8 @@ export default async function serveBuild(): Promise<() => Promise<void>> {
   process.env.RIDEWRIGHT_BUILD = folder
   return async () => {
     await server.stop()
-    await rm(folder, { recursive: true, force: true })
+    const census = ['noting', 'census'].map((kind) => join(tmpdir(), `ridewright-${kind}-${process.env.RIDEWRIGHT_RUN}`))
+    for (const made of [folder, ...census]) await rm(made, { recursive: true, force: true })
   }
 }
 
