@@ -6,6 +6,9 @@ import type { LedgerEntry, RideReport } from '#engine/report.ts'
 /** Words about what comes at once; a preview or a story speaks of more than its own block. */
 const AT_ONCE: ReadonlySet<CueLine['moment']> = new Set(['announce', 'countIn', 'action'])
 
+/** What stands before a total, as the other bike's call has it too: "up to two and a half" is "to about twelve". */
+const LEADING_UP = /(?:\b(?:up|down|back)\s+)?\bto\s+$/i
+
 /**
  * A report that reads on another bike, with what is said of the knob in that bike's words too: "half
  * turn on, up in four" is "to about fifteen, up in four" in a room of levels. A cue that speaks of
@@ -22,8 +25,9 @@ function onBike(line: CueLine, ledger: LedgerEntry, unit: string): CueLine {
   const { cue, moment } = line
   const [claim, more] = claimsOf(cue, unit).filter(({ about }) => about === 'change' || about === 'total' || about === 'stay')
   if (!claim || more || !AT_ONCE.has(moment)) return line
-  const said = cue.text.slice(claim.from, claim.to)
-  return { ...line, cue: { ...cue, text: corrected(cue.text, [{ claim, said, planned: shortCall(ledger) }]) } }
+  const whole = { ...claim, from: claim.from - (LEADING_UP.exec(cue.text.slice(0, claim.from))?.[0].length ?? 0) }
+  const said = cue.text.slice(whole.from, whole.to)
+  return { ...line, cue: { ...cue, text: corrected(cue.text, [{ claim: whole, said, planned: shortCall(ledger) }]) } }
 }
 
 /** The call without what it feels like, which stands beside it: "to about fifteen". */

@@ -22,13 +22,13 @@ export function playLog(plan: Plan, { events }: Pick<LeadLog, 'events'>, until: 
   return acted
 }
 
-/** One act. Whatever moves on ends a hold first; so does a one that is heard when the held song is over. */
+/** One act. Whatever moves on ends a hold first; so does a one of the song that was waited for, or of the one after the held song. */
 function act(plan: Plan, led: Led, event: LeadEvent): Acted {
   const standing = (now: Led, at = event.at): Standing => ({ plan, led: now, times: ledTimes(plan, now), at })
   const { kind } = event
   switch (kind) {
     case 'one':
-      return hearOne(standing(songIsOver(standing(led)) ? go(standing(led)).led : led))
+      return hearOne(standing(isOfNextSong(standing(led)) ? go(standing(led)).led : led))
     case 'cut':
       // While something is held, nothing after it has begun.
       return takeCuts(standing(led, led.hold?.at), event.cuts)
@@ -43,5 +43,7 @@ function act(plan: Plan, led: Led, event: LeadEvent): Acted {
   }
 }
 
-const songIsOver = ({ led: { hold: held }, times, at }: Standing): boolean =>
-  held !== undefined && held.moment.kind !== 'after' && at >= times[held.moment.section]!.to
+const isOfNextSong = ({ led: { hold: held }, times, at }: Standing): boolean => {
+  if (held === undefined || held.moment.kind === 'after') return false
+  return held.moment.kind === 'leadIn' || at >= times[held.moment.section]!.to
+}

@@ -55,19 +55,21 @@ function secondsOf(text: string): number | undefined {
   const parts = WHOLE.clock.exec(text) ?? WHOLE.primes.exec(text) ?? WHOLE.minutesSeconds.exec(text) ?? isoParts(text)
   if (parts) {
     const [hours, minutes, seconds] = parts.length === 3 ? [undefined, parts[1], parts[2]] : [parts[1], parts[2], parts[3]]
-    return inSeconds(decimal(hours), decimal(minutes), decimal(seconds))
+    return inSeconds(hours, minutes, seconds)
   }
   const words = WHOLE.words.exec(text)
-  if (words) return inSeconds(decimal(words[1]), decimal(words[2]), decimal(words[3]))
+  if (words) return inSeconds(words[1], words[2], words[3])
   const only = WHOLE.seconds.exec(text)
   return only ? decimal(only[1]) : undefined
 }
 
 const isoParts = (text: string) => (/\d/.test(text) ? WHOLE.iso.exec(text) : null)
 
-function inSeconds(hours: number, minutes: number, seconds: number): number {
-  const crossed = seconds >= 60 || (hours > 0 && minutes >= 60)
-  return crossed ? Number.NaN : hours * 3600 + minutes * 60 + seconds
+/** PT225S says no minutes, so it may have more than 59 seconds. */
+function inSeconds(hours: string | undefined, minutes: string | undefined, seconds: string | undefined): number {
+  const [h, m, s] = [decimal(hours), decimal(minutes), decimal(seconds)]
+  const crossed = (minutes !== undefined && s >= 60) || (h > 0 && m >= 60)
+  return crossed ? Number.NaN : h * 3600 + m * 60 + s
 }
 
 /** A number with a point or a comma before its fraction; nothing is 0. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { otherFoot } from '#engine/cadence/trackFeet.ts'
+import { footAfter, otherFoot } from '#engine/cadence/trackFeet.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import type { Block, Foot, Section, StrikesPerBeat } from '#plan/model.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
@@ -38,6 +38,17 @@ describe('the foot on the one', () => {
       counted(8),
     ]
     expect(feet(1, blocks)).toEqual(['right', null, null, 'left', null, null])
+  })
+
+  it('takes strikes for whole to a millionth, which is what seconds make of counts, and no further', () => {
+    for (const whole of [0, 1, 2, 3, 64, 127]) {
+      const foot = whole % 2 === 0 ? 'right' : 'left'
+      for (const off of [-0.9e-6, 0, 0.9e-6]) expect(footAfter('right', whole + off), `${whole} + ${off}`).toBe(foot)
+      for (const off of [-1.1e-6, 1.1e-6, 0.5, -0.5]) expect(footAfter('right', whole + off), `${whole} + ${off}`).toBeNull()
+    }
+    expect(footAfter('left', 5)).toBe('right')
+    // A third of seven eights and the rest of them: 56 counts, but for the last digits.
+    expect(feet(1, [counted(56 / 3), counted(56 - 56 / 3 + 5e-7), counted(8)])).toEqual(['right', null, 'right'])
   })
 
   it('flips over a set only when rounds times strikes is odd', () => {

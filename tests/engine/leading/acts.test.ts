@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { LeadEvent } from '#engine/leading/leadLog.ts'
+import { ledAsPlanned } from '#engine/leading/led.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
+import { playLog } from '#engine/leading/playLog.ts'
 import { stateOf } from '#engine/leading/stateOf.ts'
 import { leadRide, leadStateAt, logOf, planOf } from '#tests/support/leading.ts'
 
@@ -227,5 +229,63 @@ describe('cuts', () => {
       'c 64–80',
       'push 82–98',
     ])
+  })
+})
+
+describe('what had happened by a time', () => {
+  const events: LeadEvent[] = [
+    { kind: 'next', at: 13 },
+    { kind: 'hold', at: 30 },
+    { kind: 'go', at: 40 },
+  ]
+  const heldAt = (until: number) => playLog(plan, { events }, until).led.hold?.at
+
+  it('is what was pressed up to then, that moment included, and nothing later', () => {
+    expect([29.9, 30, 39.9, 40].map(heldAt)).toEqual([undefined, 30, 30, undefined])
+    expect(playLog(plan, { events }, 12.9)).toEqual({ led: ledAsPlanned(plan), said: '' })
+    expect(playLog(plan, { events })).toEqual(playLog(plan, { events }, 1e9))
+  })
+
+  it('says what the last act did', () => {
+    expect(playLog(plan, { events }, 13).said).toBe(led({ kind: 'next', at: 13 }).said)
+    expect(playLog(plan, { events }, 13).said).not.toBe('')
+    expect(playLog(plan, { events }, 30).said).toBe(led(...events.slice(0, 2)).said)
+  })
+})
+
+describe('an act while something is held', () => {
+  const held: LeadEvent = { kind: 'hold', at: 45 }
+  const heldThen = (event: LeadEvent) => led(held, event)
+
+  it('lets go of it first, whatever moves on', () => {
+    for (const kind of ['next', 'back', 'again', 'skipSong', 'breakOff'] as const) {
+      const freed = led(held, { kind: 'go', at: 57 }, { kind, at: 57 })
+      expect(heldThen({ kind, at: 57 }).led, kind).toEqual(freed.led)
+    }
+  })
+
+  it('is a second press of hold, which lets go of it', () => {
+    expect(heldThen({ kind: 'hold', at: 57 }).led).toEqual(heldThen({ kind: 'go', at: 57 }).led)
+  })
+
+  it('is a cut, which counts from where it is held: what would have begun since has not', () => {
+    // The second song begins at 98; held since 45 it is still to come at 120.
+    const cut: LeadEvent = { kind: 'cut', at: 120, cuts: [{ kind: 'song', section: 1 }] }
+    expect(course(cut).some((block) => block.startsWith('push'))).toBe(true)
+    expect(course(held, cut, { kind: 'go', at: 120 }).some((block) => block.startsWith('push'))).toBe(false)
+    expect(heldThen(cut).led.hold).toEqual(led(held).led.hold)
+  })
+
+  it('is a one, which lets go only when the held song is over', () => {
+    // The first song ends at 96.
+    expect(heldThen({ kind: 'one', at: 95.9 }).led.hold).toBeDefined()
+    expect(heldThen({ kind: 'one', at: 96 }).led.hold).toBeUndefined()
+    expect(ones(held, { kind: 'one', at: 96 })[1]).toBe(96)
+  })
+
+  it('is a one before a song, which begins it', () => {
+    const before: LeadEvent = { kind: 'hold', at: 97 }
+    expect(led(before, { kind: 'one', at: 103 }).led.hold).toBeUndefined()
+    expect(ones(before, { kind: 'one', at: 103 })[1]).toBe(103)
   })
 })

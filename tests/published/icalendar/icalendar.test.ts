@@ -29,6 +29,29 @@ describe('folding (RFC 5545, section 3.1)', () => {
     expect(foldLine('a'.repeat(75))).not.toContain('\r\n')
     expect(foldLine('a'.repeat(76))).toBe(`${'a'.repeat(75)}\r\n a`)
     expect(foldLine(`${'a'.repeat(74)}é`)).toBe(`${'a'.repeat(74)}\r\n é`)
+    // The space a later line begins with counts.
+    expect(foldLine('a'.repeat(149))).toBe(`${'a'.repeat(75)}\r\n ${'a'.repeat(74)}`)
+    expect(foldLine('a'.repeat(150))).toBe(`${'a'.repeat(75)}\r\n ${'a'.repeat(74)}\r\n a`)
+  })
+
+  // The last character of each length in UTF-8 and the first of the next (RFC 3629, section 3).
+  test.each([
+    ['\u{7f}', 1],
+    ['\u{80}', 2],
+    ['\u{7ff}', 2],
+    ['\u{800}', 3],
+    ['\u{ffff}', 3],
+    ['\u{10000}', 4],
+    ['\u{10ffff}', 4],
+  ])('fills it with characters of any length in UTF-8: %j', (character, length) => {
+    expect(octets(character)).toBe(length)
+    const [whole, rest] = [Math.floor(75 / length), 75 % length]
+    const filled = character.repeat(whole) + 'a'.repeat(rest)
+    expect(foldLine(filled)).toBe(filled)
+    expect(foldLine(`${filled}b`)).toBe(`${filled}\r\n b`)
+    expect(foldLine(`${'a'.repeat(rest + 1)}${character.repeat(whole)}`)).toBe(
+      `${'a'.repeat(rest + 1)}${character.repeat(whole - 1)}\r\n ${character}`,
+    )
   })
 })
 
@@ -62,6 +85,18 @@ describe('an entry read back by an independent parser', () => {
     expect(event.startDate.zone).toBe(ICAL.Timezone.localTimezone)
     expect(event.endDate.toString()).toBe('2026-11-25T12:30:00')
     expect(String(event.component.getFirstPropertyValue('dtstamp'))).toBe('2026-11-24T08:30:00Z')
+  })
+
+  test('lasts whole minutes, to the nearest', () => {
+    const lasting = (minutes: number) => /^DURATION:(.*)\r$/m.exec(writeCalendar({ ...entry, minutes }))![1]
+    expect([44.4, 44.5, 45.4].map(lasting)).toEqual(['PT44M', 'PT45M', 'PT45M'])
+  })
+
+  test('has no lines for what is not known', () => {
+    const { description: _, location: __, ...bare } = entry
+    const lines = writeCalendar(bare).split('\r\n')
+    expect(lines.filter((line) => /^(DESCRIPTION|LOCATION)/.test(line))).toEqual([])
+    expect(lines).toContain(`SUMMARY:${'Twenty-Minute Spark\\; climbs\\, pushes'}`)
   })
 
   test('any text comes back', () => {

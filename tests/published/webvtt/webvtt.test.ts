@@ -49,8 +49,22 @@ describe('a caption file read back by an independent parser', () => {
     expect(read[1]!.text).toContain('&lt;b&gt;')
   })
 
+  test('those that start together in the order in which they end, and those alike in their own', async () => {
+    const at = (id: string, from: number, to: number) => ({ id, from, to, text: id })
+    const given = [at('long', 5, 20), at('same', 5, 9), at('short', 5, 7), at('again', 5, 9), at('before', 4, 30)]
+    const { cues: read } = await readBack(writeWebVtt(given))
+    expect(read.map(({ id }) => id)).toEqual(['before', 'short', 'same', 'again', 'long'])
+  })
+
+  test('names and the title stand on one line each, without an arrow', () => {
+    const text = writeWebVtt([{ id: ' a\nb --> c ', from: 0, to: 1, text: 'x' }], ' two\n lines ')
+    expect(text).toBe('WEBVTT - two lines\n\na b → c\n00:00:00.000 --> 00:00:01.000\nx\n')
+    expect(writeWebVtt([{ from: 0, to: 1, text: ' <x> & \n\n y ' }])).toBe('WEBVTT\n\n00:00:00.000 --> 00:00:01.000\n&lt;x&gt; &amp;\ny\n')
+  })
+
   test('leaves out what would end as it starts, and refuses what ends before', async () => {
     const text = writeWebVtt([{ from: 1, to: 1.0001, text: 'no time' }, ...cues])
+    expect(text).not.toContain('no time')
     expect((await readBack(text)).cues).toHaveLength(2)
     expect(() => writeWebVtt([{ from: 2, to: 1, text: 'backwards' }])).toThrow(RangeError)
   })
