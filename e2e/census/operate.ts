@@ -113,8 +113,8 @@ async function write(page: Page, control: Locator, role: string, hand: Hand): Pr
     await nextFrame(page)
     if ((await control.count()) === 0) return true
     const isRefused = (await control.getAttribute('aria-invalid')) === 'true'
-    // A value that says the same in another form is no other value.
-    if (!isRefused && (await control.inputValue().catch(() => '')) !== held) return true
+    // A value that says the same in another form is no other value; a field that is empty again has passed its text on.
+    if (!isRefused && (held === '' || (await control.inputValue().catch(() => '')) !== held)) return true
     await control.focus()
     await page.keyboard.press('Escape')
   }
