@@ -15,14 +15,14 @@ export const standsAlone = (place: Place): boolean => place === 'start' || place
 export interface PlaceSlice {
   place: Place
   /** A ride from a link or a file: shown in place of the open one, unchangeable until a copy is kept. */
-  received: { ride: Ride; report: RideReport } | null
+  received: { ride: Ride; report: RideReport /** The link it came in, from its # on. */; fragment: string | null } | null
 
   setPlace: (place: Place) => void
   /** Opens a ride of one's own for drafting; the way back of the ride before it ends. */
   openRide: (ride: Ride, place?: Place) => void
   closeRide: () => void
-  /** Shows a ride that came from elsewhere; the open ride stays as it is behind it. */
-  receiveRide: (ride: Ride, place?: Place) => void
+  /** Shows a ride that came from elsewhere, by a link or not; the open ride stays as it is behind it. */
+  receiveRide: (ride: Ride, place?: Place, fragment?: string) => void
   /** Makes a received ride one's own: a new id, and where it came from. */
   keepCopy: () => void
   /** Puts a received ride away; the open ride is shown again. */
@@ -40,10 +40,17 @@ export function createPlaceSlice(set: SetState, get: GetState, reportOf: ReportO
     },
     openRide: (ride, place = 'draft') => set({ ...opened(ride, reportOf(ride)), place }),
     closeRide: () => set({ ...opened(null, null), place: 'start' }),
-    receiveRide: (ride, place = 'draft') => {
+    receiveRide: (ride, place = 'draft', fragment) => {
       get().dropPreview()
       const report = reportOf(ride)
-      set({ received: { ride, report }, shown: ride, shownReport: report, selection: NOTHING_SELECTED, view: null, place })
+      set({
+        received: { ride, report, fragment: fragment ?? null },
+        shown: ride,
+        shownReport: report,
+        selection: NOTHING_SELECTED,
+        view: null,
+        place,
+      })
     },
     keepCopy: () => {
       const { received } = get()

@@ -6,6 +6,7 @@ import { copyOfRide } from '#store/copyOfRide.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import { DemoRides } from './DemoRides.tsx'
+import { LinkField } from './LinkField.tsx'
 import { NewRide, type NewRideChoice } from './NewRide.tsx'
 import type { ReadPlaylist } from './readPlaylist.ts'
 import { SafetyNotes } from './SafetyNotes.tsx'
@@ -17,12 +18,14 @@ interface Props {
   now: () => number
   readPlaylist: ReadPlaylist
   onOpenFile: (file: File) => void
+  /** Opens the link in a text as its address would. */
+  onOpenLink: (text: string) => void
   /** The backup of everything, in the second column. */
   backup?: ReactNode
 }
 
 /** Where everyone begins: the rides on this machine, two to look at, and the ways to a new one. */
-export function StartPlace({ now, readPlaylist, onOpenFile, backup }: Props) {
+export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }: Props) {
   const store = useAppStore()
   const saved = useApp((state) => state.savedRides)
   const [arrived] = useState(now)
@@ -73,7 +76,11 @@ export function StartPlace({ now, readPlaylist, onOpenFile, backup }: Props) {
         <div className="start-column">
           <section aria-labelledby="start-new">
             <h2 id="start-new">new ride</h2>
-            <NewRide readPlaylist={readPlaylist} onCreate={create} />
+            <NewRide readPlaylist={readPlaylist} onCreate={create} onOpenLink={onOpenLink} />
+          </section>
+          <section aria-labelledby="start-link">
+            <h2 id="start-link">a ride from a link</h2>
+            <LinkField onOpenLink={onOpenLink} onOpenFile={onOpenFile} />
           </section>
           <section aria-labelledby="start-file">
             <h2 id="start-file">a ride from a file</h2>

@@ -60,11 +60,13 @@ export function matchAt(sticky: RegExp, text: string, at: number): string {
 function* startsIn(text: string): Generator<LinkStart> {
   for (const { 0: head, 1: digits, index } of text.matchAll(HEAD)) {
     const before = text.slice(Math.max(0, index - 3), index)
+    const from = index + head.length
+    const isFirst = index <= 3 && !/[A-Za-z0-9]/.test(before) && !/\s/.test(text.charAt(from))
     yield {
       text,
       format: Number(digits!.replace(/\D/g, '')),
-      from: index + head.length,
-      isPlaced: /#[^A-Za-z0-9]*$/.test(before) || (index <= 3 && !/[A-Za-z0-9]/.test(before)),
+      from,
+      isPlaced: isFirst || /#[^A-Za-z0-9]*$/.test(before),
       isApart: !/[A-Za-z0-9]$/.test(before),
     }
   }
