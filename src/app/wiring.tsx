@@ -2,6 +2,7 @@ import { createRoot } from 'react-dom/client'
 import { browserSound } from '#audio/browserSound.ts'
 import { browserVoice } from '#audio/browserVoice.ts'
 import { createSongAnalyser } from '#audio/songAnalyser.ts'
+import { demoRide } from '#features/start/useDemoRides.ts'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
 import { openSongStorage } from '#storage/songStorage.ts'
@@ -46,6 +47,7 @@ export async function start(root: HTMLElement): Promise<void> {
   const store = createAppStore({
     newId: createIds((bytes) => crypto.getRandomValues(bytes)),
     shelf,
+    demoRide,
     profiles,
     versions,
     taught,

@@ -1,8 +1,6 @@
 import { type ReactNode, useEffect, useState } from 'react'
-import type { Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { sectionsFromPlaylist } from '#plan/sectionsFromPlaylist.ts'
-import { copyOfRide } from '#store/copyOfRide.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import { DemoRides } from './DemoRides.tsx'
@@ -36,10 +34,6 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
     const ride = blankRide({ newId, ...choice })
     openRide(songs.length === 0 ? ride : { ...ride, sections: sectionsFromPlaylist(songs, newId) })
   }
-  const openDemo = (ride: Ride) => {
-    const { newId, openRide } = store.getState()
-    openRide(copyOfRide(ride, newId()))
-  }
   const open = (id: string) => {
     const { ride, received, setPlace, openSaved } = store.getState()
     // Opening it anew would end the way back of its changes.
@@ -70,7 +64,7 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
           )}
           <section aria-labelledby="start-demos">
             <h2 id="start-demos">demo rides</h2>
-            <DemoRides onOpen={openDemo} />
+            <DemoRides onOpen={(ride) => store.getState().openDemo(ride)} />
           </section>
         </div>
         <div className="start-column">

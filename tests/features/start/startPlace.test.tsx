@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { StartPlace } from '#features/start/StartPlace.tsx'
-import { DEMOS } from '#features/start/useDemoRides.ts'
+import { DEMOS, demoRide } from '#features/start/useDemoRides.ts'
 import { readSongList } from '#formats/readSongList.ts'
 import { countsOf } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
@@ -104,8 +104,16 @@ describe('the start', () => {
     await vi.waitFor(() => expect(demo(title).disabled).toBe(false))
     page.press(demo(title))
     const { id } = JSON.parse(readFileSync(`public/demo/${name}.ride.json`, 'utf8'))
+    expect(state().isDemo).toBe(true)
     expect(state().ride).toMatchObject({ title, parent: { rideId: id } })
     expect(state().ride!.id).not.toBe(id)
+  })
+
+  it('knows the demo rides by their ids', async () => {
+    for (const { id, title } of DEMOS) expect(await demoRide(id)).toMatchObject({ id, title })
+    expect(await demoRide('another')).toBeNull()
+    vi.stubGlobal('fetch', () => Promise.reject(new TypeError('offline')))
+    expect(await demoRide(DEMOS[0].id)).toBeNull()
   })
 
   it('works on without the demo rides when they cannot be fetched', async () => {
