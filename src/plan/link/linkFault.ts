@@ -35,6 +35,7 @@ export const isLikeLink = (start: LinkStart): boolean =>
  */
 export function faultOf(start: LinkStart, head: number, stated: number | undefined): { fault: LinkFault } & Missing {
   const there = runOf(start, stated, false)
+  if (there === '' && /\S/.test(start.text.charAt(start.from))) return { fault: 'damaged' }
   if (there.length >= ENOUGH_TO_TELL_CASE && (!/[A-Z]/.test(there) || !/[a-z]/.test(there))) return { fault: 'recased' }
   if (stated === undefined) return { fault: 'truncated' }
   const behindWrong = runOf(start, stated, true).length

@@ -72,5 +72,5 @@ function* startsIn(text: string): Generator<LinkStart> {
   }
 }
 
-/** What typing aids make of hyphens, made hyphens again: one longer dash is two of them. */
-const withHyphens = (text: string): string => text.replace(/[\u2010\u2011\u2212]/g, '-').replace(/[\u2013\u2014]/g, '--')
+/** Typing aids make one longer dash of two hyphens. */
+const withHyphens = (text: string): string => text.replace(/[\u2013\u2014]/g, '--')

@@ -7,6 +7,8 @@ const LINE_ENDS = / ?[\n\r\u2028\u2029]\s*/g
 const QUOTE_MARKS = /\n[ \n>|]*/g
 /** Quoted-printable ends a line that goes on with = (RFC 2045, section 6.7). */
 const SOFT_BREAK = /=[ \n]/g
+/** What typing aids make of a hyphen. */
+const HYPHENS = /[\u2010\u2011\u2212]/g
 /** Markdown keeps a character from marking anything up by a backslash before it. */
 const BACKSLASH = /\\[ \n]?(?=[!-/:-@[-`{-~])/g
 /** What may be read out of what was read out: an address in an address in a mail, and one more of each. */
@@ -66,6 +68,7 @@ const tidy = (text: string): string =>
     .replace(LINE_ENDS, '\n')
     .replace(QUOTE_MARKS, '\n')
     .replace(SOFT_BREAK, '')
+    .replace(HYPHENS, '-')
     .replace(BACKSLASH, '')
 
 const asciiOf = (written: string): string => String.fromCharCode(Number.parseInt(digitsOf(written), 16))

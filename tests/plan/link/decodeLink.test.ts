@@ -85,6 +85,10 @@ describe('a link as it arrives', () => {
     for (const wrong of ['*', 'é', '🙂', '\ufffd', '=']) expect(said(`${link.slice(0, 40)}${wrong}${link.slice(41)}`)).toBe(DAMAGED)
   })
 
+  it('says so where there is something else in place of its letters', () => {
+    for (const junk of ['<script>', '🙂', '#', '?x=y']) expect(said(`#r1.${junk}`)).toBe(DAMAGED)
+  })
+
   it('says when a program changed the case of its letters', () => {
     for (const recased of [link.toLowerCase(), link.toUpperCase()]) {
       for (const text of [recased, `Hi, https://rides.example/#${recased} see you`, recased.slice(0, 200)]) expect(said(text)).toBe(RECASED)
