@@ -17,7 +17,7 @@ export interface PlaceSlice {
   /** A ride from a link or a file: shown in place of the open one, unchangeable until a copy is kept. */
   received: { ride: Ride; report: RideReport /** The link it came in, from its # on. */; fragment: string | null } | null
 
-  /** The open ride is a copy of a demo ride that nobody has changed: it is kept nowhere until it is changed, goes out, or gets a version. */
+  /** The open ride is a copy of a demo ride that nobody has changed: it is kept nowhere until it is changed, goes out, gets a version, or another ride is made from it. */
   isDemo: boolean
 
   setPlace: (place: Place) => void
@@ -50,7 +50,11 @@ export function createPlaceSlice(set: SetState, get: GetState, reportOf: ReportO
       get().dropPreview()
       set({ place })
     },
-    openRide: (ride, place = 'draft') => set({ ...opened(ride, reportOf(ride)), place }),
+    openRide: (ride, place = 'draft') => {
+      // A ride leads back to the one it was made from, so that is kept as well.
+      if (ride.parent?.rideId === get().ride?.id) get().keepDemo()
+      set({ ...opened(ride, reportOf(ride)), place })
+    },
     openDemo: (demo, id = demoCopyId(demo, newId())) => {
       const { isDemo, ride, received, setPlace, dismissReceived } = get()
       if (!isDemo || ride?.parent?.rideId !== demo.id) {

@@ -120,6 +120,15 @@ describe('saving', () => {
     expect(saved.at(-1)).toBe(state().ride)
   })
 
+  it('saves a demo ride with a ride that is made from it', async () => {
+    const { state, saved, pass } = saving()
+    state().openDemo({ ...ride, id: 'spark' })
+    const { id } = state().ride!
+    state().openRide({ ...ride, id: 'shorter', parent: { rideId: id, revision: '0123456789abcdef' } })
+    await pass(PAUSE)
+    expect(saved.map((kept) => kept.id)).toEqual([id, 'shorter'])
+  })
+
   it('does not leave a change behind when another ride is opened', async () => {
     const { state, saved, storage } = saving()
     state().openRide(ride)
