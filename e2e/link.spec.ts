@@ -66,10 +66,71 @@ test('a link opened over a ride of one’s own leaves it as it was', async ({ pa
   expect(await savedTitles(page)).toEqual(['My own'])
 })
 
+test('a link opens in the address bar as mail, chat, and trackers leave it', async ({ page, baseURL }) => {
+  const link = encodeLink(demoRide('spark'))
+  const address = linkAddress(baseURL!, link)
+  const middle = address.length - 300
+  const broken = (by: string) => address.slice(0, middle) + by + address.slice(middle)
+  for (const sent of [
+    `${address}?fbclid=IwAR0_aB-3`,
+    address.replace('#', '?utm_source=mail#'),
+    `${address}**`,
+    `${address}_`,
+    `${address}”.`,
+    broken('\u200b'),
+    broken('%E2%80%8B'),
+    broken('\u00a0'),
+    broken('=%0A%3E%20'),
+    address.replaceAll('-', '%2d').replaceAll('_', '%255F'),
+    address.replace('#', '?x=%2523'),
+    `${address} and ${address.slice(0, -60)}`,
+  ]) {
+    await page.goto('about:blank')
+    await openRidewright(page, sent)
+    await expect(total(page), sent.slice(0, 80)).toContainText('19:36')
+    // Reloaded, bookmarked and passed on, it is the link as it was made.
+    expect(new URL(page.url()).hash).toBe(`#${link}`)
+  }
+  expect(await savedTitles(page)).toEqual([])
+})
+
+test('a link is opened out of the message it came in, by keys, and the way back leads to the start', async ({ page, baseURL }) => {
+  const address = linkAddress(baseURL!, encodeLink(demoRide('ridge')))
+  await openRidewright(page)
+  const field = page.getByLabel('link, or the message it came in')
+  const said = page.locator('.start-link').getByRole('status')
+  await field.fill('Where is it?')
+  await expect(said).toContainText('There is no link to a ride in this text.')
+  await field.fill(`Here you go: ${address.slice(0, -200)}`)
+  await expect(said).toContainText('The end of this link is missing: 200 of its')
+  await field.press('Enter')
+  await expect(field).toBeFocused()
+
+  await field.fill(`> Here you go:\n> ${address.replace(/.{60}/g, '$&=\n> ')}\n> See you!`)
+  await expect(said).toHaveText('“Ridge and Return”, mixed, 45 min.')
+  await field.press('Enter')
+  await expect(receivedBar(page)).toContainText('read-only')
+  await expect(total(page)).toContainText('43:43')
+  await page.reload()
+  await ready(page)
+  await expect(receivedBar(page)).toBeVisible()
+  await page.goBack()
+  await expect(receivedBar(page)).toHaveCount(0)
+  await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
+
+  await page.getByLabel('playlist').fill(address)
+  await expect(page.getByText('That’s a link to a ride: “Ridge and Return”, mixed, 45 min. Open it?')).toBeVisible()
+  await page.getByRole('button', { name: 'open it' }).click()
+  await page.getByRole('button', { name: 'keep a copy' }).click()
+  await expect(page.getByText('saved on this machine')).toBeVisible()
+  expect(await savedTitles(page)).toEqual(['Ridge and Return'])
+})
+
 test.describe('a link that cannot be opened says why, leads to the start, and touches nothing saved', () => {
   const bad: [name: string, spoil: (link: string) => string, sentence: RegExp][] = [
     ['truncated', (link) => link.slice(0, -40), /end of this link is missing/],
     ['damaged', (link) => link.slice(0, 60) + (link[60] === 'A' ? 'B' : 'A') + link.slice(61), /damaged/],
+    ['written in small letters', (link) => link.toLowerCase(), /changed its capital and small letters/],
     ['too new', (link) => link.replace('#r1.', '#r7.'), /newer version/],
     ['not ours', (link) => link.replace(/#.*/, '#utm_source=newsletter'), /not a link to a ride/],
     ['hostile markup', (link) => link.replace(/#.*/, '#r1.<img src=x onerror=alert(1)>'), /damaged|not a link/],

@@ -62,6 +62,11 @@ test('a class led from the screen begins its entry: the late start is there alre
   await page.getByRole('button', { name: 'keep in the log' }).click()
   await page.getByRole('button', { name: /as taught/ }).click()
   await expect(page.getByLabel('really started at')).toHaveValue('12:10')
+
+  // The class is in the log; of the demo ride, which nobody changed, no copy is kept.
+  await page.getByRole('link', { name: 'all rides' }).click()
+  await expect(page.getByRole('heading', { name: 'demo rides' })).toBeVisible()
+  await expect(page.locator('.start-ride')).toHaveCount(0)
 })
 
 test('what repeats, whom it tires, and the songs used as a file and on paper', async ({ page }) => {

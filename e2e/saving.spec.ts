@@ -9,10 +9,21 @@ import { expect, test } from './support/test.ts'
 const saved = (page: Page) => page.getByText('saved on this machine')
 const slot = (page: Page) => page.getByTestId('slot')
 
+/** Opens a demo ride and makes it one's own by a change that is taken back. */
 async function openDemo(page: Page): Promise<void> {
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  await deleteBlock(page)
+  await page.keyboard.press('ControlOrMeta+z')
+  await expect(page.getByRole('button', { name: 'redo' })).toBeEnabled()
   await expect(saved(page)).toBeVisible()
+}
+
+async function deleteBlock(page: Page): Promise<void> {
+  await page.locator('[data-stage-stop]').first().click()
+  await page.keyboard.press('ArrowDown')
+  await page.keyboard.press('Delete')
+  await expect(page.getByRole('button', { name: 'undo' })).toBeEnabled()
 }
 
 test('a ride survives the loss of the database: the second copy is read', async ({ page }) => {
@@ -67,6 +78,54 @@ test('a ride is there again, as it was, after the browser was killed', async ({ 
     await rm(profile, { recursive: true, force: true })
   }
 })
+
+for (const width of [1440, 1024, 390]) {
+  test(`nothing in the head moves when a ride is saved, or cannot be, ${width} px`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 844 })
+    await openRidewright(page)
+    await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+    await expect(page.getByText('demo, not saved yet')).toBeVisible()
+    const seen = await page.evaluateHandle(watchHead)
+    await deleteBlock(page)
+    await expect(saved(page)).toBeVisible()
+
+    // From here on the browser refuses every write.
+    await page.evaluate(() => {
+      IDBDatabase.prototype.transaction = () => {
+        throw new DOMException('refused', 'QuotaExceededError')
+      }
+      FileSystemFileHandle.prototype.createWritable = () => Promise.reject(new DOMException('refused', 'QuotaExceededError'))
+    })
+    await page.keyboard.press('ControlOrMeta+z')
+    await expect(page.getByText('not saved', { exact: true })).toBeVisible()
+
+    const frames = await seen.evaluate(({ stop }) => stop())
+    const words = new Set(frames.map((frame) => frame.words))
+    expect([...words]).toEqual(['demo, not saved yet', 'saving…', 'saved on this machine', 'not saved'])
+    expect(new Set(frames.map(({ boxes }) => boxes)).size).toBe(1)
+  })
+}
+
+/** Notes, frame by frame, where everything in the head of the page stands, and what it says of saving. */
+function watchHead() {
+  const frames: { words: string; boxes: string }[] = []
+  let isOver = false
+  const note = () => {
+    const boxes = [...document.querySelectorAll('.app-head, .app-head *')].map((element) => {
+      const { x, y, width, height } = element.getBoundingClientRect()
+      return [x, y, width, height].join(' ')
+    })
+    frames.push({ words: document.querySelector('.app-saved')?.textContent ?? '', boxes: boxes.join('\n') })
+    if (!isOver) requestAnimationFrame(note)
+  }
+  note()
+  return {
+    stop: () => {
+      isOver = true
+      return frames
+    },
+  }
+}
 
 const launch = async (profile: string, baseURL: string): Promise<BrowserContext> =>
   chromium.launchPersistentContext(profile, { ...(await findBrowser()), args: CONTAINER_FLAGS, baseURL })

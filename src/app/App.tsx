@@ -47,12 +47,14 @@ interface Props {
   /** Loads the page anew. */
   onReload: () => void
   onOpenFile: (file: File) => void
+  /** Opens the link in a text as its address would. */
+  onOpenLink: (text: string) => void
   /** Takes what was dropped on the page. */
   onDropFiles: (files: File[]) => void
 }
 
 /** The shell: a head, what must be known, and the place one is in. */
-export function App({ now, leadClock, onReload, onOpenFile, onDropFiles }: Props) {
+export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFiles }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
   const [keysOpen, setKeysOpen] = useState(false)
@@ -93,6 +95,7 @@ export function App({ now, leadClock, onReload, onOpenFile, onDropFiles }: Props
                 now={now}
                 readPlaylist={readSongList}
                 onOpenFile={onOpenFile}
+                onOpenLink={onOpenLink}
                 backup={<BackupPart today={() => isoDay(now())} onOpenFile={onOpenFile} />}
               />
             )}

@@ -32,7 +32,9 @@ const THEMES: readonly { value: Theme; label: string }[] = [
   { value: 'dark', label: 'dark' },
 ]
 
-const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', failed: 'not saved' } as const
+const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', failed: 'not saved', demo: 'demo, not saved yet' } as const
+/** All of them, from which the room for the longest is taken. */
+const ALL_SAVED_WORDS = Object.values(SAVED_WORDS).join('\n')
 
 interface Props {
   onKeys: () => void
@@ -110,11 +112,11 @@ function Tools() {
   const redoLabel = useApp((state) => state.future.at(-1)?.label)
   const undo = useApp((state) => state.undo)
   const redo = useApp((state) => state.redo)
-  const saved = useApp((state) => state.saved)
+  const saved = useApp((state) => (state.isDemo && state.saved !== 'failed' ? 'demo' : state.saved))
   if (readOnly) return <span className="app-saved">read-only</span>
   return (
     <div className="app-tools">
-      <span className="app-saved" data-urgent={saved === 'failed'}>
+      <span className="app-saved" data-urgent={saved === 'failed'} data-words={ALL_SAVED_WORDS}>
         {SAVED_WORDS[saved]}
       </span>
       <Button tone="quiet" onClick={undo} disabled={undoLabel === undefined} title={undoLabel && `undo: ${undoLabel}`}>

@@ -1,4 +1,4 @@
-import { decodeLink } from '#plan/link/decodeLink.ts'
+import { rideInText } from '#plan/link/rideInText.ts'
 import { standsAlone } from '#store/placeSlice.ts'
 import type { AppState, AppStore } from '#store/state.ts'
 import { placeFragment, readFragment } from './fragment.ts'
@@ -25,17 +25,19 @@ export async function followAddress(hash: string, store: AppStore): Promise<void
   store.getState().setPlace(standsAlone(place) || store.getState().ride ? place : 'start')
 }
 
-function openLink(text: string, store: AppStore): void {
+/** Shows the ride of a link in any text read-only, as its address would. */
+export function openLink(text: string, store: AppStore): void {
   const { receiveRide, notify, announce, dismissNotice, dismissReceived } = store.getState()
-  const decoded = decodeLink(text)
-  if (decoded.ok) {
+  const read = rideInText(text)
+  if (read.ok) {
     dismissNotice()
-    receiveRide(decoded.ride)
-    announce(`Shared ride “${decoded.ride.title}”, read-only`)
+    receiveRide(read.ride, 'draft', `#${read.link}`)
+    announce(`Shared ride “${read.ride.title}”, read-only`)
+    if (read.others > 0) notify({ kind: 'info', sentence: sayOthers(read.others) })
     return
   }
   dismissReceived()
-  const [first, ...others] = decoded.problems.map((problem) => problem.sentence)
+  const [first, ...others] = read.problems.map((problem) => problem.sentence)
   notify(
     others.length === 0
       ? { kind: 'problem', sentence: `${first} What is saved on this machine is untouched.` }
@@ -47,9 +49,12 @@ function openLink(text: string, store: AppStore): void {
   )
 }
 
-/** The fragment of what is shown; null while a received ride is, whose own address stays. */
+const sayOthers = (others: number): string =>
+  `There ${others === 1 ? 'was another link' : `were ${others} other links`} to a ride in that text. This is the first one.`
+
+/** The fragment of what is shown: its place, or the link of a received ride; null while one is that came without a link, then the address stays. */
 const fragmentOf = (state: AppState): string | null =>
-  state.received ? null : placeFragment(state.place, state.place === 'start' ? undefined : state.ride?.id)
+  state.received ? state.received.fragment : placeFragment(state.place, state.place === 'start' ? undefined : state.ride?.id)
 
 /**
  * Keeps the page address and the store in step, both ways, so that reload, back, forward and

@@ -15,8 +15,8 @@ const PREFIX = 'ridewright.left.'
 export function noteOnLeaving(store: AppStore, notes: Notes, now: () => number, world: Pick<SavingWorld, 'onLeaving'>): void {
   let noted: string | null = null
   world.onLeaving(() => {
-    const { ride, saved } = store.getState()
-    if (!ride || saved === 'saved') return
+    const { ride, saved, isDemo } = store.getState()
+    if (!ride || isDemo || saved === 'saved') return
     try {
       notes.setItem(PREFIX + ride.id, JSON.stringify({ at: now(), ride }))
       noted = ride.id

@@ -18,7 +18,8 @@ export interface SavingWorld {
 
 /**
  * Saves the open ride a moment after each change, at once when another one is opened or the
- * page is left, and tells the store how it went. Previews and received rides are never saved.
+ * page is left, and tells the store how it went. Previews, received rides and demo rides that
+ * nobody has changed are never saved.
  *
  * @returns ends the saving; what is waiting is saved first
  */
@@ -67,13 +68,13 @@ export function startSaving(
 
   const warnOfOther = () => store.getState().notify({ kind: 'warning', sentence: SAYS.otherWindow })
 
-  const stopWatching = store.subscribe(({ ride }, before) => {
-    if (ride === before.ride) return
+  const stopWatching = store.subscribe(({ ride, isDemo }, before) => {
+    if (ride === before.ride && isDemo === before.isDemo) return
     if (ride?.id !== before.ride?.id) {
       flush()
       storage.markOpened(ride?.id ?? null).catch(() => undefined)
     }
-    if (!ride) return
+    if (!ride || isDemo) return
     if (store.getState().saved !== 'failed') store.getState().setSaved('saving')
     saveAfter(ride, PAUSE)
   })

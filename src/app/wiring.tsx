@@ -2,6 +2,7 @@ import { createRoot } from 'react-dom/client'
 import { browserSound } from '#audio/browserSound.ts'
 import { browserVoice } from '#audio/browserVoice.ts'
 import { createSongAnalyser } from '#audio/songAnalyser.ts'
+import { demoRide } from '#features/start/useDemoRides.ts'
 import { openStorage } from '#storage/openStorage.ts'
 import { openProfileStorage } from '#storage/profileStorage.ts'
 import { openSongStorage } from '#storage/songStorage.ts'
@@ -12,11 +13,12 @@ import { createAppStore } from '#store/createAppStore.ts'
 import type { Ports } from '#store/ports.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
 import { App } from './App.tsx'
-import { tieAddress } from './addressSync.ts'
+import { openLink, tieAddress } from './addressSync.ts'
 import { backToClass, keepClass, readClass } from './classKeeping.ts'
 import { createIds } from './createIds.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
+import { fragmentOfAddress } from './fragment.ts'
 import { keepHabits } from './keptHabits.ts'
 import { keepReadOn } from './keptReadOn.ts'
 import { keepRehearsing } from './keptRehearsing.ts'
@@ -45,6 +47,7 @@ export async function start(root: HTMLElement): Promise<void> {
   const store = createAppStore({
     newId: createIds((bytes) => crypto.getRandomValues(bytes)),
     shelf,
+    demoRide,
     profiles,
     versions,
     taught,
@@ -70,7 +73,10 @@ export async function start(root: HTMLElement): Promise<void> {
     store.getState().notify({ kind: 'warning', sentence: storage.warning! })
   }
   askOnLeaving(store, window)
-  await reopen(store, location.hash, readSession(notes), storage.lastOpened)
+  const asked = fragmentOfAddress(location)
+  // A link that stood in path or query goes on as a fragment, and is not left where servers see it.
+  if (asked !== location.hash) history.replaceState(null, '', './')
+  await reopen(store, asked, readSession(notes), storage.lastOpened)
   const left = await readClass(notes, storage)
   if (left) backToClass(store, left)
   keepClass(store, notes, storage, Date.now)
@@ -90,6 +96,7 @@ export async function start(root: HTMLElement): Promise<void> {
           leadClock={createLeadClock()}
           onReload={reload}
           onOpenFile={(file) => void openFile(file)}
+          onOpenLink={(text) => openLink(text, store)}
           onDropFiles={(files) => void takeFiles(files, store, openFile)}
         />
       </ErrorBoundary>

@@ -50,10 +50,17 @@ export const ABOUT_LINK = {
   notOurs: 'This is not a link to a ride.',
   tooLong: 'This link is far longer than any ride; it was not opened.',
   tooNew: 'This link was made with a newer version; update to open it.',
-  truncated: 'The end of this link is missing; copy the whole of it and try again.',
+  truncated: (missing?: number, of?: number) =>
+    missing === undefined || of === undefined
+      ? 'The end of this link is missing. Copy the whole link and try again.'
+      : `The end of this link is missing: ${grouped(missing)} of its ${grouped(of)} characters. Copy the whole link and try again.`,
+  recased: 'This link is damaged: a program changed its capital and small letters. Ask for the ride as a file instead.',
   damaged: 'This link is damaged; ask for it again.',
   tooLarge: 'This link holds far more than a ride; it was not opened.',
 }
+
+/** "1,480" */
+const grouped = (count: number): string => count.toLocaleString('en-US')
 
 /** Predicates of the rules that look at more than one value. */
 export const RULES = {

@@ -32,7 +32,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createRideSlice(set, get, reportOf),
       ...createSelectionSlice(set, get),
       ...createPlaceSlice(set, get, reportOf, ports.newId),
-      ...createShelfSlice(set, get, ports.shelf, ports.newId),
+      ...createShelfSlice(set, get, ports),
       ...createProfileSlice(set, get, ports.profiles ?? null),
       ...createLeadSlice(set, get, reportOf),
       ...createLogSlice(set, get, ports.taught ?? null),

@@ -18,6 +18,8 @@ export interface Ports {
   newId: () => string
   /** Where rides are kept; null while nothing can be kept. */
   shelf: RideShelf | null
+  /** The demo ride with an id; null where there is none or it cannot be fetched. Absent where there are none. */
+  demoRide?: (id: string) => Promise<Ride | null>
   /** Where bikes, riders and house rules are kept; absent or null while nothing can be kept. */
   profiles?: ProfileShelf | null
   /** Where the log of classes taught is kept; absent or null while nothing can be kept. */

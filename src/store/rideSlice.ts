@@ -121,6 +121,7 @@ export const shownAs = (ride: Ride | null, report: RideReport | null) => ({
 function committed(state: AppState, step: Step, next: Ride, report: RideReport): Partial<AppState> {
   return {
     ...shownAs(next, report),
+    isDemo: false,
     past: [...state.past, step].slice(-UNDO_LIMIT),
     future: [],
     selection: prunedSelection(state.selection, next),

@@ -1,7 +1,8 @@
 import type { Ride } from '#plan/model.ts'
 import type { SavedRide } from '#plan/savedRide.ts'
 import { copyOfRide } from './copyOfRide.ts'
-import type { RideShelf } from './ports.ts'
+import { demoIdOf } from './placeSlice.ts'
+import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
 type Saved = 'saved' | 'saving' | 'failed'
@@ -17,7 +18,7 @@ export interface ShelfSlice {
   noteSaved: (ride: SavedRide) => void
   /** Reads the list anew; what goes wrong is said in a notice. */
   refreshSavedRides: () => Promise<void>
-  /** Opens a saved ride for drafting; one that cannot be read is said so and stays where it is. */
+  /** Opens a saved ride for drafting, or a demo ride that its address names; one that cannot be read is said so and stays where it is. */
   openSaved: (id: string) => Promise<boolean>
   /** The rides deleted since the page was opened, last one first, until they are put back or given up. */
   removed: readonly Ride[]
@@ -31,7 +32,11 @@ export interface ShelfSlice {
   duplicateSaved: (id: string) => Promise<void>
 }
 
-export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf | null, newId: () => string): ShelfSlice {
+export function createShelfSlice(
+  set: SetState,
+  get: GetState,
+  { shelf, demoRide, newId }: Pick<Ports, 'shelf' | 'demoRide' | 'newId'>,
+): ShelfSlice {
   const failed = (sentence: string, error: unknown) => get().notify({ kind: 'problem', sentence, details: [messageOf(error)] })
 
   const refreshSavedRides = async () => {
@@ -43,6 +48,14 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
     }
   }
 
+  /** The demo ride that an id names; null where a ride of one's own has it, or had until it was deleted. */
+  const demoNamed = async (id: string): Promise<Ride | null> => {
+    const demoId = demoIdOf(id)
+    if (demoId === undefined || get().removed.some((ride) => ride.id === id)) return null
+    if (shelf && (await shelf.list()).some((ride) => ride.id === id)) return null
+    return (await demoRide?.(demoId)) ?? null
+  }
+
   return {
     saved: 'saved',
     savedRides: [],
@@ -52,12 +65,13 @@ export function createShelfSlice(set: SetState, get: GetState, shelf: RideShelf 
     noteSaved: (ride) => set(({ savedRides }) => ({ savedRides: withSaved(savedRides, ride) })),
     refreshSavedRides,
     openSaved: async (id) => {
-      if (!shelf) return false
       try {
-        const loaded = await shelf.load(id)
-        if (loaded.ok) get().openRide(loaded.ride)
-        else get().notify({ kind: 'problem', sentence: loaded.sentence, details: loaded.details })
-        return loaded.ok
+        const loaded = await shelf?.load(id)
+        const demo = loaded?.ok ? null : await demoNamed(id)
+        if (loaded?.ok) get().openRide(loaded.ride)
+        else if (demo) get().openDemo(demo, id)
+        else if (loaded) get().notify({ kind: 'problem', sentence: loaded.sentence, details: loaded.details })
+        return loaded?.ok === true || demo !== null
       } catch (error) {
         failed('The saved ride could not be opened.', error)
         return false

@@ -75,6 +75,7 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
     keepVersion: async (name) => {
       const { ride, received } = get()
       if (!ride || received) return false
+      get().keepDemo()
       const kept = await save(namedVersion(ride, name, newId()), `“${name}” could not be kept on this machine.`)
       if (kept) get().announce(`Kept this ride as “${name}”`)
       return kept
@@ -110,6 +111,8 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
     noteHandedOver: async () => {
       const { ride, received, versions } = get()
       if (!ride || received || !shelf) return
+      // What comes back changed has to find the ride it belongs to.
+      get().keepDemo()
       const going = shareable(handedOver(ride, sentOf(ride.id, versions ?? [])))
       await save(sentVersion(going), 'What was handed over could not be noted; changes that come back cannot be told from yours.')
     },

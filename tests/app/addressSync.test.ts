@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { followAddress, tieAddress } from '#app/addressSync.ts'
+import { followAddress, openLink, tieAddress } from '#app/addressSync.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import type { Ride } from '#plan/model.ts'
 import type { RideShelf } from '#store/ports.ts'
@@ -61,7 +61,7 @@ describe('following an address', () => {
   it('says what is wrong with a link in a notice and stays where it is', async () => {
     const { store, state } = aStore()
     state().openRide(mine)
-    for (const spoiled of [link.slice(0, -9), link.replace('#r1', '#r9'), '#r1.<script>', '#fbclid=1', `${link}AAAA`]) {
+    for (const spoiled of [link.slice(0, -9), link.replace('#r1', '#r9'), '#r1.<script>', '#fbclid=1', link.toLowerCase()]) {
       state().dismissNotice()
       await followAddress(spoiled, store)
       expect(state().notice).toMatchObject({
@@ -70,6 +70,13 @@ describe('following an address', () => {
       })
       expect(state()).toMatchObject({ shown: mine, ride: mine, place: 'draft', received: null })
     }
+  })
+
+  it('says so where there is another link beside the one it opens', async () => {
+    const { store, state } = aStore()
+    openLink(`${link} or ${link.replace('#', '')} or https://rides.example/#${encodeLink(mine)}`, store)
+    expect(state()).toMatchObject({ shown: theirs, place: 'draft' })
+    expect(state().notice?.sentence).toBe('There was another link to a ride in that text. This is the first one.')
   })
 
   it('lists every problem of a whole link whose ride is wrong', async () => {
@@ -124,6 +131,17 @@ describe('the tie between address and store', () => {
     state().keepCopy()
     expect(history.at(-1)).toBe(`#/sheet/${state().ride!.id}`)
     expect(state().ride!.id).not.toBe(theirs.id)
+  })
+
+  it('puts a link that was pasted into the address, and one that came with more than itself as it was made', async () => {
+    const { store, state } = aStore()
+    const { bar, history, type } = anAddressBar('')
+    tieAddress(store, bar)
+    openLink(`Here: ${link} see you`, store)
+    expect(history).toEqual(['#/start', link])
+    state().dismissReceived()
+    await type(`${link}&fbclid=abc`)
+    expect(history).toEqual(['#/start', link, '#/start', link])
   })
 
   it('replaces a link that could not be opened, so that a reload is not refused again', async () => {

@@ -38,6 +38,14 @@ describe('notes on leaving', () => {
     expect(notes.length).toBe(0)
   })
 
+  it('hold no demo ride that nobody has changed', () => {
+    const { state, notes, leave } = leaving()
+    state().setSaved('saving')
+    state().openDemo({ ...ride, id: 'spark' })
+    leave()
+    expect(notes.length).toBe(0)
+  })
+
   it('are saved at the next start and cleared', async () => {
     const { state, notes, leave } = leaving()
     state().openRide(ride)

@@ -30,6 +30,18 @@ describe('reopening', () => {
     expect(state()).toMatchObject({ ride: mine, place: 'handover' })
   })
 
+  it('brings back a demo ride that nobody has changed, by its address or as the ride that was left', async () => {
+    const demo = { ...mine, id: 'spark' }
+    for (const [address, left] of [
+      ['#/sheet/spark.a1-2', null],
+      ['', 'spark.a1-2'],
+    ]) {
+      const { store, state } = aStore(shelf, async (id) => (id === 'spark' ? demo : null))
+      await reopen(store, address!, session, async () => left!)
+      expect(state()).toMatchObject({ isDemo: true, ride: { id: 'spark.a1-2', title: demo.title }, place: 'sheet' })
+    }
+  })
+
   it('shows a link and leaves the last ride closed', async () => {
     const { store, state } = aStore(shelf)
     await reopen(store, `#${encodeLink({ ...mine, id: 'theirs' })}`, session, last)

@@ -95,6 +95,43 @@ describe('saving', () => {
     expect(titles(saved)).toEqual([ride.title, 'changed', ride.title])
   })
 
+  it('saves a demo ride once it is changed or is to be kept, and not before', async () => {
+    const { state, saved, storage, pass, leave } = saving()
+    state().openRide(ride)
+    state().openDemo({ ...ride, id: 'spark' })
+    const { id } = state().ride!
+    leave()
+    await pass(PAUSE)
+    // The ride before it is saved as it is left, and the demo ride is what a reload opens.
+    expect(saved).toEqual([ride])
+    expect(state()).toMatchObject({ saved: 'saved', savedRides: [{ id: ride.id }] })
+    expect(storage.markOpened).toHaveBeenLastCalledWith(id)
+    state().run(retitle('changed'))
+    expect(state().saved).toBe('saving')
+    await pass(PAUSE)
+    state().undo()
+    await pass(PAUSE)
+    expect(saved.slice(1).map((kept) => [kept.id, kept.title])).toEqual([
+      [id, 'changed'],
+      [id, ride.title],
+    ])
+    state().openDemo({ ...ride, id: 'ridge' })
+    await pass(PAUSE)
+    expect(saved).toHaveLength(3)
+    state().keepDemo()
+    await pass(PAUSE)
+    expect(saved.at(-1)).toBe(state().ride)
+  })
+
+  it('saves a demo ride with a ride that is made from it', async () => {
+    const { state, saved, pass } = saving()
+    state().openDemo({ ...ride, id: 'spark' })
+    const { id } = state().ride!
+    state().openRide({ ...ride, id: 'shorter', parent: { rideId: id, revision: '0123456789abcdef' } })
+    await pass(PAUSE)
+    expect(saved.map((kept) => kept.id)).toEqual([id, 'shorter'])
+  })
+
   it('does not leave a change behind when another ride is opened', async () => {
     const { state, saved, storage } = saving()
     state().openRide(ride)

@@ -3,6 +3,7 @@ import { seal } from '#plan/link/envelope.ts'
 import { bitWriter } from '#plan/link/format1/bits.ts'
 import { SMALL, writeNumber } from '#plan/link/format1/code.ts'
 import { COLUMN_COUNT } from '#plan/link/format1/rideLayout.ts'
+import { JOURNEYS } from '#tests/support/journeys.ts'
 import type { Chance } from './chance.ts'
 import { LINKS, PAYLOADS } from './corpus.ts'
 
@@ -34,6 +35,16 @@ const spliced: Maker = (chance) => {
 const muddle: Maker = (chance) =>
   chance.pick(['', '#', 'r1.', 'r0.', 'r2.', 'r999999.', 'https://rides.example/#r1.']) +
   Array.from({ length: chance.below(60) }, () => (chance.oneIn(4) ? chance.pick(STRANGE) : chance.pick([...'AZaz09-_']))).join('')
+
+/** Passed on twice by programs that mean well, whole or cut before it, between or after. */
+const travelled: Maker = (chance) => {
+  let text = `https://rides.example/#${chance.pick(LINKS)}`
+  for (let times = 2; times > 0; times--) {
+    if (chance.oneIn(4)) text = text.slice(0, chance.below(text.length))
+    text = chance.pick(JOURNEYS).send(text, chance)
+  }
+  return text
+}
 
 /** Under a right checksum nothing but the content itself tells that it was changed. */
 const changedBytes: Maker = (chance) => {
@@ -73,6 +84,8 @@ const MAKERS: readonly Maker[] = [
   damagedText,
   spliced,
   muddle,
+  travelled,
+  travelled,
   changedBytes,
   changedBytes,
   changedBytes,

@@ -162,6 +162,27 @@ describe('a ride that comes back', () => {
   })
 })
 
+describe('a demo ride that nobody has changed', () => {
+  it('is kept once it is handed over, and what comes back belongs to it', async () => {
+    ann!.state().openDemo({ ...smallRide(), id: 'spark' })
+    expect(ann!.state().isDemo).toBe(true)
+    const link = await send(ann!)
+    expect(ann!.state().isDemo).toBe(false)
+    const { id } = ann!.state().ride!
+    await open(ben!, link)
+    ben!.state().keepCopy()
+    work(ben!, label('b', 'ben was here'))
+    await open(ann!, await send(ben!))
+    expect(ann!.state().ownRide?.id).toBe(id)
+  })
+
+  it('is kept once a version of it gets a name', async () => {
+    ann!.state().openDemo({ ...smallRide(), id: 'spark' })
+    await ann!.state().keepVersion('as it came')
+    expect(ann!.state().isDemo).toBe(false)
+  })
+})
+
 describe('a version', () => {
   it('is restored as one step that can be undone, and compared by name', async () => {
     await ann!.state().keepVersion('before')

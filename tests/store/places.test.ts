@@ -27,6 +27,94 @@ describe('opening a ride', () => {
   })
 })
 
+describe('a demo ride', () => {
+  const demo = frozen({ ...smallRide(), id: 'spark', title: 'Spark' })
+  const other = frozen({ ...smallRide(), id: 'ridge', title: 'Ridge' })
+
+  it('is a copy that is no ride of one’s own until something in it is changed, and then stays one', () => {
+    const { state } = aStore()
+    state().openDemo(demo)
+    expect(state()).toMatchObject({ isDemo: true, place: 'draft', ride: { title: 'Spark', parent: { rideId: 'spark' } } })
+    expect(parseRide(state().ride).ok).toBe(true)
+    const { id } = state().ride!
+    state().preview(change)
+    state().dropPreview()
+    expect(state().isDemo).toBe(true)
+    state().run(change)
+    expect(state()).toMatchObject({ isDemo: false, ride: { id } })
+    state().undo()
+    expect(state()).toMatchObject({ isDemo: false, ride: { id } })
+  })
+
+  it('is gone back to while it is unchanged, and opened again where it is not, or another was', () => {
+    const { state } = aStore()
+    state().openDemo(demo)
+    const first = state().ride
+    state().setPlace('start')
+    state().openDemo(demo)
+    expect(state()).toMatchObject({ ride: first, place: 'draft' })
+    state().receiveRide(theirs)
+    state().openDemo(demo)
+    expect(state()).toMatchObject({ ride: first, received: null, place: 'draft' })
+    state().openDemo(other)
+    expect(state()).toMatchObject({ isDemo: true, ride: { title: 'Ridge' } })
+    state().openDemo(demo)
+    state().run(change)
+    const changed = state().ride!
+    state().openDemo(demo)
+    expect(state()).toMatchObject({ isDemo: true, past: [], ride: { title: 'Spark' } })
+    expect(new Set([first!.id, changed.id, state().ride!.id]).size).toBe(3)
+    state().openRide(mine)
+    expect(state().isDemo).toBe(false)
+  })
+
+  it('is found again by the id of its copy, unless a ride of one’s own has that or had it', async () => {
+    const demoRide = vi.fn(async (id: string) => (id === 'spark' ? demo : null))
+    let held = [mine]
+    const shelf: RideShelf = {
+      list: async () => held.map(({ id, title }) => ({ id, title, updated: 0 })),
+      load: async (id) => {
+        const ride = held.find((one) => one.id === id)
+        return ride ? { ok: true, ride } : { ok: false, sentence: 'Not here.', details: [] }
+      },
+      save: async () => undefined,
+      remove: async (id) => {
+        held = held.filter((one) => one.id !== id)
+      },
+    }
+    const { state } = aStore(shelf, demoRide)
+    state().openDemo(demo)
+    const copy = state().ride!
+    state().openRide(mine)
+    expect(await state().openSaved(copy.id)).toBe(true)
+    expect(state()).toMatchObject({ ride: copy, isDemo: true })
+
+    held = [mine, { ...copy, title: 'Changed' }]
+    expect(await state().openSaved(copy.id)).toBe(true)
+    expect(state()).toMatchObject({ ride: { title: 'Changed' }, isDemo: false })
+    await state().removeSaved(copy.id)
+    expect(await state().openSaved(copy.id)).toBe(false)
+    expect(state().notice?.sentence).toBe('Not here.')
+    for (const id of ['spark', 'nothing', 'nothing.new1']) expect(await state().openSaved(id)).toBe(false)
+    // It also opens where nothing can be kept.
+    const without = aStore(null, demoRide)
+    expect(await without.state().openSaved(copy.id)).toBe(true)
+    expect(without.state().ride).toEqual(copy)
+  })
+
+  it('that is kept and cannot be read is not opened as if it were new', async () => {
+    const shelf: RideShelf = {
+      list: async () => [{ id: 'spark.new1', title: 'Spark', updated: 0, problem: 'It cannot be read.' }],
+      load: async () => ({ ok: false, sentence: 'It cannot be read.', details: [] }),
+      save: async () => undefined,
+      remove: async () => undefined,
+    }
+    const { state } = aStore(shelf, async () => demo)
+    expect(await state().openSaved('spark.new1')).toBe(false)
+    expect(state().notice?.sentence).toBe('It cannot be read.')
+  })
+})
+
 describe('a ride from elsewhere', () => {
   it('is shown in place of the open one and cannot be changed', () => {
     const { state } = aStore()

@@ -1,5 +1,6 @@
 import { type FormEvent, useCallback, useId, useMemo, useRef, useState } from 'react'
 import { DEFAULT_BIKE, DEFAULT_LEVEL, DEFAULT_SLOT } from '#plan/defaults.ts'
+import { type RideInText, rideInText } from '#plan/link/rideInText.ts'
 import type { Bike, Level } from '#plan/model.ts'
 import { LIMITS } from '#plan/schema.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
@@ -9,6 +10,7 @@ import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
+import { foundWords, refusedWords } from './linkWords.ts'
 import { PlaylistTable } from './PlaylistTable.tsx'
 import { type FirstOfLine, playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
 import { SlotField } from './SlotField.tsx'
@@ -25,6 +27,8 @@ export interface NewRideChoice {
 interface Props {
   readPlaylist: ReadPlaylist
   onCreate: (choice: NewRideChoice) => void
+  /** Opens the link in a text as its address would. */
+  onOpenLink: (text: string) => void
 }
 
 const LEVELS = (['beginner', 'mixed', 'advanced'] as const).map((value) => ({ value, label: value }))
@@ -41,7 +45,7 @@ const EXAMPLE = 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Fer
  * One form for both beginnings: a blank slot, or a playlist to fill. Its fields are read as they
  * are typed: on a touch screen a press on the button does not leave the field before it.
  */
-export function NewRide({ readPlaylist, onCreate }: Props) {
+export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
   const [title, setTitle] = useState('')
   const [level, setLevel] = useState<Level>(DEFAULT_LEVEL)
   const [slotMinutes, setSlotMinutes] = useState<number | null>(DEFAULT_SLOT)
@@ -54,8 +58,10 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   const form = useRef<HTMLFormElement>(null)
   const afterDrawing = useAfterDrawing()
   const id = useId()
-  const reading = useMemo(() => readPlaylist(text, first), [readPlaylist, text, first])
-  const rows = playlistRows(text, reading, openLines)
+  const link = useMemo(() => linkIn(text), [text])
+  const songLines = link ? '' : text
+  const reading = useMemo(() => readPlaylist(songLines, first), [readPlaylist, songLines, first])
+  const rows = playlistRows(songLines, reading, openLines)
   const { songs, problems } = reading
 
   const takeDropped = useCallback((dropped: string) => {
@@ -78,7 +84,8 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
   }
   const create = (event: FormEvent) => {
     event.preventDefault()
-    if (slotMinutes === null) focusOn('.start-slot-other input')
+    if (link?.ok) onOpenLink(text)
+    else if (slotMinutes === null) focusOn('.start-slot-other input')
     else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs: songs.slice(0, LIMITS.sections) })
   }
 
@@ -127,13 +134,18 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
           where those you tick make a ride.
         </p>
       </div>
+      {link && (
+        <p className="start-found" role="status">
+          {link.ok ? `That’s a link to a ride: ${foundWords(link)}. Open it?` : refusedWords(link)}
+        </p>
+      )}
       {reading.guessed && <Segmented label="each line begins with" value={first} choices={FIRST} onChange={setFirst} />}
       {rows.length > 0 && (
         <PlaylistTable rows={rows} open={openLines} slotMinutes={slotMinutes ?? DEFAULT_SLOT} onLine={writeLine} onLineDone={closeLine} />
       )}
       <div className="start-go">
         <Button tone="solid" type="submit">
-          {goWords(songs.length)}
+          {link?.ok ? 'open it' : goWords(songs.length)}
         </Button>
         {songs.length > LIMITS.sections && (
           <span className="start-hint">
@@ -146,6 +158,12 @@ export function NewRide({ readPlaylist, onCreate }: Props) {
       </div>
     </form>
   )
+}
+
+/** The link to a ride in a text, also one that cannot be opened; null where there is none, which for a playlist is as it should be. */
+function linkIn(text: string): RideInText | null {
+  const read = rideInText(text)
+  return !read.ok && (read.fault === 'notOurs' || read.fault === 'tooLong') ? null : read
 }
 
 /** The bikes kept on this machine, and after them the typical knob, which one of them may have begun as. */

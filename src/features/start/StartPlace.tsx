@@ -1,11 +1,10 @@
 import { type ReactNode, useEffect, useState } from 'react'
-import type { Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { sectionsFromPlaylist } from '#plan/sectionsFromPlaylist.ts'
-import { copyOfRide } from '#store/copyOfRide.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import { DemoRides } from './DemoRides.tsx'
+import { LinkField } from './LinkField.tsx'
 import { NewRide, type NewRideChoice } from './NewRide.tsx'
 import type { ReadPlaylist } from './readPlaylist.ts'
 import { SafetyNotes } from './SafetyNotes.tsx'
@@ -17,12 +16,14 @@ interface Props {
   now: () => number
   readPlaylist: ReadPlaylist
   onOpenFile: (file: File) => void
+  /** Opens the link in a text as its address would. */
+  onOpenLink: (text: string) => void
   /** The backup of everything, in the second column. */
   backup?: ReactNode
 }
 
 /** Where everyone begins: the rides on this machine, two to look at, and the ways to a new one. */
-export function StartPlace({ now, readPlaylist, onOpenFile, backup }: Props) {
+export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }: Props) {
   const store = useAppStore()
   const saved = useApp((state) => state.savedRides)
   const [arrived] = useState(now)
@@ -32,10 +33,6 @@ export function StartPlace({ now, readPlaylist, onOpenFile, backup }: Props) {
     const { newId, openRide } = store.getState()
     const ride = blankRide({ newId, ...choice })
     openRide(songs.length === 0 ? ride : { ...ride, sections: sectionsFromPlaylist(songs, newId) })
-  }
-  const openDemo = (ride: Ride) => {
-    const { newId, openRide } = store.getState()
-    openRide(copyOfRide(ride, newId()))
   }
   const open = (id: string) => {
     const { ride, received, setPlace, openSaved } = store.getState()
@@ -67,13 +64,17 @@ export function StartPlace({ now, readPlaylist, onOpenFile, backup }: Props) {
           )}
           <section aria-labelledby="start-demos">
             <h2 id="start-demos">demo rides</h2>
-            <DemoRides onOpen={openDemo} />
+            <DemoRides onOpen={(ride) => store.getState().openDemo(ride)} />
           </section>
         </div>
         <div className="start-column">
           <section aria-labelledby="start-new">
             <h2 id="start-new">new ride</h2>
-            <NewRide readPlaylist={readPlaylist} onCreate={create} />
+            <NewRide readPlaylist={readPlaylist} onCreate={create} onOpenLink={onOpenLink} />
+          </section>
+          <section aria-labelledby="start-link">
+            <h2 id="start-link">a ride from a link</h2>
+            <LinkField onOpenLink={onOpenLink} onOpenFile={onOpenFile} />
           </section>
           <section aria-labelledby="start-file">
             <h2 id="start-file">a ride from a file</h2>

@@ -2,10 +2,10 @@ import { useEffect, useState } from 'react'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 
-/** The rides that come with the page, each a file beside it; their words stand here so that they show before the files arrive. */
+/** The rides that come with the page, each a file beside it; their ids and words stand here so that they are known before the files arrive. */
 export const DEMOS = [
-  { name: 'twenty-minute-spark', title: 'Twenty-Minute Spark', about: 'advanced · 20 min · six songs' },
-  { name: 'ridge-and-return', title: 'Ridge and Return', about: 'mixed · 45 min · thirteen songs' },
+  { name: 'twenty-minute-spark', id: 'spark', title: 'Twenty-Minute Spark', about: 'advanced · 20 min · six songs' },
+  { name: 'ridge-and-return', id: 'ridge', title: 'Ridge and Return', about: 'mixed · 45 min · thirteen songs' },
 ] as const
 
 export type Demo = { state: 'loading' } | { state: 'ready'; ride: Ride } | { state: 'failed' }
@@ -25,7 +25,14 @@ export function useDemoRides(): Readonly<Record<string, Demo>> {
   return demos
 }
 
-async function read(name: string, signal: AbortSignal): Promise<Demo> {
+/** The demo ride with an id; null where there is none, or it could not be fetched. */
+export async function demoRide(id: string): Promise<Ride | null> {
+  const known = DEMOS.find((demo) => demo.id === id)
+  const demo = known && (await read(known.name))
+  return demo?.state === 'ready' ? demo.ride : null
+}
+
+async function read(name: string, signal?: AbortSignal): Promise<Demo> {
   try {
     const response = await fetch(`./demo/${name}.ride.json`, { signal })
     const parsed = response.ok ? parseRide(await response.json()) : null

@@ -3,10 +3,11 @@ import { readFileSync } from 'node:fs'
 import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { StartPlace } from '#features/start/StartPlace.tsx'
-import { DEMOS } from '#features/start/useDemoRides.ts'
+import { DEMOS, demoRide } from '#features/start/useDemoRides.ts'
 import { readSongList } from '#formats/readSongList.ts'
 import { countsOf } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
+import { encodeLink } from '#plan/link/encodeLink.ts'
 import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { profileOfBike } from '#plan/profile.ts'
@@ -52,9 +53,10 @@ function aShelf(rides: Ride[], unreadable: SavedRide[] = []): RideShelf {
 async function open(shelf: RideShelf | null = aShelf([])) {
   const made = aStore(shelf)
   const onOpenFile = vi.fn()
-  page = rendered(made.store, <StartPlace now={() => NOW} readPlaylist={readSongList} onOpenFile={onOpenFile} />)
+  const onOpenLink = vi.fn()
+  page = rendered(made.store, <StartPlace now={() => NOW} readPlaylist={readSongList} onOpenFile={onOpenFile} onOpenLink={onOpenLink} />)
   await page.settle()
-  return { ...made, onOpenFile }
+  return { ...made, onOpenFile, onOpenLink }
 }
 
 const demo = (title: string) => page.find('button', new RegExp(`^${title}`)) as HTMLButtonElement
@@ -102,8 +104,16 @@ describe('the start', () => {
     await vi.waitFor(() => expect(demo(title).disabled).toBe(false))
     page.press(demo(title))
     const { id } = JSON.parse(readFileSync(`public/demo/${name}.ride.json`, 'utf8'))
+    expect(state().isDemo).toBe(true)
     expect(state().ride).toMatchObject({ title, parent: { rideId: id } })
     expect(state().ride!.id).not.toBe(id)
+  })
+
+  it('knows the demo rides by their ids', async () => {
+    for (const { id, title } of DEMOS) expect(await demoRide(id)).toMatchObject({ id, title })
+    expect(await demoRide('another')).toBeNull()
+    vi.stubGlobal('fetch', () => Promise.reject(new TypeError('offline')))
+    expect(await demoRide(DEMOS[0].id)).toBeNull()
   })
 
   it('works on without the demo rides when they cannot be fetched', async () => {
@@ -216,6 +226,64 @@ describe('a pasted playlist', () => {
     expect(countsOf(counted!)).toBe(480)
     expect(countsOf(timed!)).toBeNull()
     expect(timed!.song!.lengthSeconds).toBe(180)
+  })
+})
+
+describe('a link', () => {
+  const link = encodeLink(smallRide())
+  const field = () => page.find('textarea', 'link, or the message it came in')
+  const said = () => page.host.querySelector('.start-link [role="status"]')!.textContent
+
+  it('is opened out of the message it came in, by its button and by Enter', async () => {
+    const { onOpenLink } = await open()
+    const message = `Here is my ride:\n> https://rides.example/#${link}\n\nsee you`
+    page.type(field(), message)
+    expect(said()).toBe(`“${smallRide().title}”, mixed, 45 min.`)
+    page.press(page.find('button', 'open'))
+    page.key(field(), 'Enter')
+    expect(onOpenLink.mock.calls).toEqual([[message], [message]])
+  })
+
+  it('that cannot be opened is said to be so, what was pasted stays, and nothing else happens', async () => {
+    const { onOpenLink } = await open()
+    const rideRefused = encodeLink({ ...smallRide(), slotMinutes: 100_000 })
+    for (const [text, sentence] of [
+      ['see you at six', 'There is no link to a ride in this text.'],
+      [link.slice(0, -40), 'The end of this link is missing: 40 of its '],
+      [link.slice(0, 50) + (link[50] === 'A' ? 'B' : 'A') + link.slice(51), 'This link is damaged'],
+      [link.replace('r1.', 'r2.'), 'This link was made with a newer version'],
+      [rideRefused, 'The ride in this link cannot be opened. The slot must lie between'],
+    ] as const) {
+      page.type(field(), text)
+      expect(said()).toContain(sentence)
+      page.press(page.find('button', 'open'))
+      expect(document.activeElement).toBe(field())
+      expect((field() as HTMLTextAreaElement).value).toBe(text)
+    }
+    expect(onOpenLink).not.toHaveBeenCalled()
+  })
+
+  it('may be the text of a file as well', async () => {
+    const { onOpenFile } = await open()
+    page.type(field(), JSON.stringify(smallRide()))
+    page.press(page.find('button', 'open'))
+    expect(JSON.parse(await onOpenFile.mock.calls[0]![0].text())).toEqual(smallRide())
+  })
+
+  it('in the field for songs is no song', async () => {
+    const { state, onOpenLink } = await open()
+    const songs = page.find('textarea', 'playlist')
+    page.type(songs, `Try this\nhttps://rides.example/#${link}`)
+    expect(page.text()).toContain(`That’s a link to a ride: “${smallRide().title}”, mixed, 45 min. Open it?`)
+    expect(page.host.querySelector('table')).toBeNull()
+    page.press(page.find('button', 'open it'))
+    expect(onOpenLink).toHaveBeenCalledWith(`Try this\nhttps://rides.example/#${link}`)
+    expect(state().ride).toBeNull()
+    page.type(songs, `https://rides.example/#${link.slice(0, 80)}`)
+    expect(page.text()).toContain('The end of this link is missing')
+    expect(page.host.querySelector('table')).toBeNull()
+    page.type(songs, 'R1. Night Market 3:05')
+    expect(page.host.querySelector('table')!.textContent).toContain('Night Market')
   })
 })
 

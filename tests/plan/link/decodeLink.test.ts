@@ -10,6 +10,7 @@ import { SMALL, writeNumber } from '#plan/link/format1/code.ts'
 import { columnReader, readColumns } from '#plan/link/format1/columnReader.ts'
 import { BrokenColumns } from '#plan/link/format1/columns.ts'
 import { COLUMN_COUNT } from '#plan/link/format1/rideLayout.ts'
+import { rideInText } from '#plan/link/rideInText.ts'
 import type { Ride } from '#plan/model.ts'
 
 const ride: Ride = JSON.parse(readFileSync('public/demo/twenty-minute-spark.ride.json', 'utf8'))
@@ -22,8 +23,11 @@ const said = (text: string) => {
 
 const NOT_OURS = 'This is not a link to a ride.'
 const TOO_NEW = 'This link was made with a newer version; update to open it.'
-const TRUNCATED = 'The end of this link is missing; copy the whole of it and try again.'
+const grouped = (count: number) => count.toLocaleString('en-US')
+
+const TRUNCATED = /^The end of this link is missing/
 const DAMAGED = 'This link is damaged; ask for it again.'
+const RECASED = 'This link is damaged: a program changed its capital and small letters. Ask for the ride as a file instead.'
 const TOO_LONG = 'This link is far longer than any ride; it was not opened.'
 const TOO_LARGE = 'This link holds far more than a ride; it was not opened.'
 
@@ -49,6 +53,8 @@ describe('a link as it arrives', () => {
     ['words', 'see you at six'],
     ['no format', 'r.AAAA'],
     ['format zero', 'r0.AAAA'],
+    ['words that end like a head', 'Bring water for 1.5 hours; see r2.d2 and chapter1.'],
+    ['a numbered list', 'for\n1. warm up\n2. climb'],
   ])('is refused: %s', (_, text) => {
     expect(said(text)).toBe(NOT_OURS)
   })
@@ -62,17 +68,43 @@ describe('a link as it arrives', () => {
     expect(said('r99999.whatever comes')).toBe(TOO_NEW)
   })
 
-  it('says when its end is missing, wherever it was cut', () => {
-    for (let length = 'r1.'.length + 1; length < link.length; length++) expect(said(link.slice(0, length))).toBe(TRUNCATED)
+  it('says when its end is missing, wherever it was cut, and how much of it', () => {
+    expect(said('r1.')).toBe('The end of this link is missing. Copy the whole link and try again.')
+    for (let length = 'r1.'.length + 4; length < link.length; length++) {
+      const missing = `${grouped(link.length - length)} of its ${grouped(link.length)} characters.`
+      expect(said(link.slice(0, length))).toBe(`The end of this link is missing: ${missing} Copy the whole link and try again.`)
+    }
   })
 
   it('says when a letter is wrong, whichever', () => {
     const other = (letter: string) => (letter === 'A' ? 'B' : 'A')
     for (let at = 'r1.'.length + 2; at < link.length; at += 7) {
-      expect([DAMAGED, TRUNCATED]).toContain(said(link.slice(0, at) + other(link[at]!) + link.slice(at + 1)))
+      const wrong = said(link.slice(0, at) + other(link[at]!) + link.slice(at + 1))
+      if (wrong !== DAMAGED) expect(wrong).toMatch(TRUNCATED)
     }
-    expect(said(`${link.slice(0, 40)}*${link.slice(41)}`)).toBe(DAMAGED)
-    expect(said(`${link}AAAA`)).toBe(DAMAGED)
+    for (const wrong of ['*', 'é', '🙂', '\ufffd', '=']) expect(said(`${link.slice(0, 40)}${wrong}${link.slice(41)}`)).toBe(DAMAGED)
+  })
+
+  it('says so where there is something else in place of its letters', () => {
+    for (const junk of ['<script>', '🙂', '#', '?x=y']) expect(said(`#r1.${junk}`)).toBe(DAMAGED)
+  })
+
+  it('says when a program changed the case of its letters', () => {
+    for (const recased of [link.toLowerCase(), link.toUpperCase()]) {
+      for (const text of [recased, `Hi, https://rides.example/#${recased} see you`, recased.slice(0, 200)]) expect(said(text)).toBe(RECASED)
+    }
+  })
+
+  it('ends where it says, whatever letters follow', () => {
+    for (const more of ['AAAA', '_', '__', '-', '-and-more', 'x'.repeat(500)]) expect(decodeLink(link + more)).toEqual({ ok: true, ride })
+  })
+
+  it('is the first one that is whole, and the others are counted', () => {
+    const other = encodeLink({ ...ride, id: 'other' })
+    const text = (...links: string[]) => links.map((each) => `Here: https://rides.example/#${each}`).join('\nor\n')
+    expect(rideInText(text(link, other, link))).toStrictEqual({ ok: true, ride, link, others: 1 })
+    expect(rideInText(text(link.slice(0, 300), link.replace('r1', 'r2'), other))).toMatchObject({ ok: true, link: other, others: 0 })
+    expect(said(text(link.slice(0, 300), link.replace('r1', 'r2')))).toMatch(TRUNCATED)
   })
 
   it('says when it is too long to be one, before looking into it', () => {
