@@ -9,12 +9,12 @@ import type { Fault, Path } from './rules/rule.ts'
 import { rideSchema } from './schema.ts'
 
 /** What is wrong with a document: where (empty for the whole of it) and a whole sentence for the reader. */
-interface Problem {
+export interface Problem {
   path: string
   sentence: string
 }
 
-export type ParsedRide = { ok: true; ride: Ride } | { ok: false; problems: Problem[] }
+type ParsedRide = { ok: true; ride: Ride } | { ok: false; problems: Problem[] }
 
 /** Problems reported before the rest is only counted. */
 const MOST_PROBLEMS = 20

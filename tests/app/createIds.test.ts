@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { createIds } from '#app/createIds.ts'
-import { decodeLink } from '#plan/link/decodeLink.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 
 const fillWith = (value: number) => (bytes: Uint8Array<ArrayBuffer>) => bytes.fill(value)
 

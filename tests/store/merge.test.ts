@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
-import { decodeLink } from '#plan/link/decodeLink.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { handedOver } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
@@ -8,6 +7,7 @@ import { findBlock } from '#plan/places.ts'
 import type { Version } from '#plan/version.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { RideShelf, VersionShelf } from '#store/ports.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
 
 /** A machine: a store over shelves in memory. */

@@ -2,6 +2,7 @@ import { type KeyboardEvent, useId, useMemo, useRef, useState } from 'react'
 import { rideInText } from '#plan/link/rideInText.ts'
 import { Button } from '#ui/Button.tsx'
 import { foundWords, refusedWords } from './linkWords.ts'
+import './LinkField.css'
 
 interface Props {
   /** Opens the first whole link in a text. */

@@ -15,7 +15,7 @@ export interface LinkStart {
 }
 
 /** A text as it may be read, and what may stand between the letters of a link in it. */
-export interface Reading {
+interface Reading {
   starts: Iterable<LinkStart>
   /** Sticky. */
   between: RegExp

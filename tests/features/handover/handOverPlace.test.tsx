@@ -2,10 +2,10 @@
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { HandOverPlace } from '#features/handover/HandOverPlace.tsx'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
-import { decodeLink } from '#plan/link/decodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import type { Ride } from '#plan/model.ts'
 import { aStore } from '#tests/support/aStore.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 import { smallRide } from '#tests/support/smallRide.ts'
 

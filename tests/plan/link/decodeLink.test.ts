@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { deflateSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
-import { decodeLink } from '#plan/link/decodeLink.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { open, seal } from '#plan/link/envelope.ts'
 import { bitWriter } from '#plan/link/format1/bits.ts'
@@ -12,6 +11,7 @@ import { BrokenColumns } from '#plan/link/format1/columns.ts'
 import { COLUMN_COUNT } from '#plan/link/format1/rideLayout.ts'
 import { rideInText } from '#plan/link/rideInText.ts'
 import type { Ride } from '#plan/model.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 
 const ride: Ride = JSON.parse(readFileSync('public/demo/twenty-minute-spark.ride.json', 'utf8'))
 const link = encodeLink(ride)

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { contentRevision } from '#plan/contentRevision.ts'
-import { decodeLink } from '#plan/link/decodeLink.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { findBase, ownRideOf, sentOf } from '#plan/merge/findBase.ts'
 import { joinLineages } from '#plan/merge/joinLineages.ts'
@@ -12,6 +11,7 @@ import { LIMITS } from '#plan/schema.ts'
 import { receivedVersion, sentVersion, type Version } from '#plan/version.ts'
 import { arbitraryRecipes, commandOf, type Recipe } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
 
 /** Somebody with a ride and the versions of it that were kept: what the page and its storage do, without either. */

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { decodeLink } from '#plan/link/decodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import { CURRENT_SCHEMA, isSet, type Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 
 /**
  * One real file and link of every version there has been. They are never written anew:
