@@ -1,5 +1,5 @@
 import type { PlayedBlock } from '#engine/report.ts'
-import { singular } from './singular.ts'
+import { singular } from './claims/english/singular.ts'
 import { tokensOf } from './tokens.ts'
 
 /** A name's words, and the number it counts by, if it ends in one: "seated hill 3". */

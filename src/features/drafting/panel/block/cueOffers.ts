@@ -1,5 +1,5 @@
 import { callWords } from '#engine/cues/callWords.ts'
-import { claimsOf } from '#engine/cues/claims.ts'
+import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { offerFormPoints } from '#engine/cues/formPoints.ts'
 import { placeInside, type StoryRoom, storyRoom } from '#engine/cues/placeInside.ts'
 import type { RideReport } from '#engine/report.ts'
@@ -61,7 +61,7 @@ function callOffer(ride: Ride, report: RideReport, index: number, counted: boole
   const { pace: _pace, ...knob } = { ...change, kinds: change.kinds.filter((kind) => kind === 'resistance') }
   const words = callWords(ride, report.blocks, knob)
   const says = calls.some((cue) =>
-    claimsOf(cue, ride.bike.unit).some(({ about }) => about === 'change' || about === 'total' || about === 'stay'),
+    claimsOf(cue, ride.bike.unit).some(({ meanings: [{ about }] }) => about === 'change' || about === 'total' || about === 'stay'),
   )
   const first = calls.find(({ moment }) => moment === 'announce')
   if (words === '' || says || !first) return undefined

@@ -10,8 +10,13 @@ const seated = (id: string, label: string, more: Partial<Block>): Block => aBloc
 const standing = (id: string, label: string, more: Partial<Block>): Block =>
   aBlock(id, { label, posture: 'standing', hands: 'wide', ...more })
 
-const song = (id: string, bpm: number, blocks: Section['blocks']): Section =>
-  aSection(id, { song: aSong(`${id}-song`, { grid: gridOfTempo(bpm), lengthSeconds: 400 }), blocks })
+/** A song that ends with its blocks. */
+function song(id: string, bpm: number, blocks: Section['blocks']): Section {
+  const countsOf = (item: Section['blocks'][number]): number =>
+    'parts' in item ? item.rounds * item.parts.reduce((sum, part) => sum + countsOf(part), 0) : (item.length as { counts: number }).counts
+  const outCount = blocks.reduce((sum, item) => sum + countsOf(item), 0)
+  return aSection(id, { song: aSong(`${id}-song`, { grid: gridOfTempo(bpm), lengthSeconds: 400 }), outCount, blocks })
+}
 
 /**
  * Twenty-five minutes from half past six on a knob of quarter turns over base: without music, at 120 beats a minute

@@ -317,7 +317,7 @@ export const SPOKEN: Readonly<Record<string, readonly Spoken[]>> = {
     {
       block: 'rise',
       right: ['Eight eights up.', 'Two phrases on your feet.', 'Sixty-four counts.', 'Up for sixty-four.', 'Eight counts of eight.'],
-      wrong: ['Four eights up.', 'One phrase on your feet.', 'Thirty-two counts.', 'Up for thirty-two.', 'For forty-eight beats.'],
+      wrong: ['Four eights up.', 'One phrase on your feet.', 'Thirty-two counts.', 'Up for forty-eight.', 'For forty-eight beats.'],
     },
     {
       block: 'long',
