@@ -56,7 +56,9 @@ function judgeClaim({ meanings }: Claim, spoken: Spoken): Wrong | 'holds' | null
     const other = judge(meaning, spoken)
     if (other?.holds) return 'holds'
     // In the middle of a block what is left of it is what "thirty seconds" would have to say.
-    if (other && spoken.inside && first.about === 'length' && meaning.about === 'left' && !meaning.bare) told = { meaning, verdict: other }
+    if (other && spoken.inside && first.about === 'length' && meaning.about === 'left' && meaning.unit === first.unit) {
+      told = { meaning, verdict: other }
+    }
   }
   return told
 }

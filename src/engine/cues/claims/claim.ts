@@ -47,8 +47,8 @@ export type Meaning =
   | ({ about: 'total'; orMore?: true; overBase?: true } & Range)
   /** "twenty seconds", "for thirty-two counts": how long something lasts. */
   | ({ about: 'length'; unit: 'seconds' | 'counts'; bound?: Bound; on?: Subject; song?: true; class?: true } & Range)
-  /** "forty seconds to go", "last eight": from the moment it is said. `bare` where no unit is said. */
-  | { about: 'left'; unit: 'seconds' | 'counts'; value: number; of?: Whole; near?: true; bare?: true }
+  /** "forty seconds to go", "last eight": from the moment it is said. `midway` where it is one only in the middle of a block. */
+  | { about: 'left'; unit: 'seconds' | 'counts'; value: number; of?: Whole; near?: true; midway?: true }
   /** "a minute down", "twelve minutes in". */
   | { about: 'gone'; value: Seconds; of?: Whole; near?: true }
   /** "in twenty seconds we push". */

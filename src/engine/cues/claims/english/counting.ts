@@ -67,8 +67,8 @@ const bare = (value: number, after: boolean): Meanings => [
   ...(after
     ? []
     : ([
-        { about: 'left', unit: 'counts', value, bare: true },
-        { about: 'left', unit: 'counts', value: 8 * value, bare: true },
+        { about: 'left', unit: 'counts', value, midway: true },
+        { about: 'left', unit: 'counts', value: 8 * value, midway: true },
       ] as const)),
 ]
 

@@ -120,6 +120,11 @@ function stretch(reader: Reader, at: number, { counts, next, more }: Music, slot
   }
   // "Up in four counts" tells when; what stands there then is for the ears.
   if (role.kind === 'until') return read(role.next)
-  const meanings: Meanings = role.kind === 'left' ? [left, { ...length, on: { ahead: true } }] : role.open ? [left, length] : [length, left]
+  const meanings: Meanings =
+    role.kind === 'left'
+      ? [left, { ...length, on: { ahead: true } }]
+      : role.open
+        ? [left, length]
+        : [length, { ...left, of: 'block', midway: true }]
   return read(role.next, claim(reader, role.first, role.next - 1, meanings, slots))
 }

@@ -57,7 +57,7 @@ function meaningsOf({ low, high, near }: TimePhrase, role: Role): Meanings {
     default:
       if (role.open) return [{ ...left, of: 'block' }, length]
       // What is left of the block may be told without "left", what is left of the song is not.
-      return role.on?.quality || role.on?.kind || bound ? [length] : [length, { ...left, of: 'block' }]
+      return role.on?.quality || role.on?.kind || bound ? [length] : [length, { ...left, of: 'block', midway: true }]
   }
 }
 
@@ -75,7 +75,7 @@ export const readBareSeconds: Rule = (reader, at) => {
   const before = wordBefore(reader, at)
   const after = wordAfter(reader, next - 1)
   const left: Meaning = { about: 'left', unit: 'seconds', value }
-  const counts: Meaning[] = [8, 16, 32, 64].includes(value) ? [{ about: 'left', unit: 'counts', value, bare: true }] : []
+  const counts: Meaning[] = [8, 16, 32, 64].includes(value) ? [{ about: 'left', unit: 'counts', value, midway: true }] : []
   const length: Meaning = { about: 'length', unit: 'seconds', low: value, high: value }
   const alone = closes(reader, next - 1)
   if ((before === 'last' || before === 'final') && alone) return made(next - 1, at - 1, left, ...counts, { ...length, on: { ahead: true } })

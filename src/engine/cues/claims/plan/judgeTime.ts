@@ -65,8 +65,8 @@ function classStretches({ ride, blocks }: PlanView): Stretch[] {
 /** "forty seconds to go", "last eight": of what riders are in, or of what they are about to be in. */
 export function judgeLeft(meaning: MeaningOf<'left'>, spoken: Spoken): Verdict {
   const { view, at, over, ridden, coming, inside } = spoken
-  // "Two more" with nothing said of counts is about counts only in the middle of a move.
-  if (meaning.bare && !inside) return null
+  // "Two more" is about counts, and "thirty seconds" about what is left, only in the middle of a block.
+  if (meaning.midway && !inside) return null
   const ends = endsOf(view, ridden, meaning.of, meaning.unit === 'seconds' && meaning.value >= CLASS_SECONDS)
   const about = coming && (meaning.of === undefined || meaning.of === 'block') ? stretchesFrom(view, coming) : []
   if (meaning.unit === 'seconds') {
