@@ -1,10 +1,11 @@
+import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { type BlockPattern, blockFromPattern } from '#plan/patterns.ts'
+import type { BlockPattern } from '#plan/patterns.ts'
 import { findBlock, findItem } from '#plan/places.ts'
 import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
@@ -37,10 +38,10 @@ export function addPattern(store: AppStore, pattern: BlockPattern): string | nul
   const place = insertionPlace(ride, report, selection)
   if (!place) {
     const section = emptySection(ride, newId())
-    const block = blockFromPattern(pattern, ride, section, newId)
+    const block = blockOfPattern(pattern, ride, section, newId)
     return runAndSay(store, insertSection(ride, { index: 0, section: { ...section, blocks: [block] } }), block.id) ? block.id : null
   }
-  const item = blockFromPattern(pattern, ride, place.section, newId)
+  const item = blockOfPattern(pattern, ride, place.section, newId)
   return runAndSay(store, insertItem(ride, { sectionId: place.section.id, index: place.index, item }), item.id) ? item.id : null
 }
 

@@ -1,4 +1,5 @@
 import { countWords } from '#engine/cues/countWords.ts'
+import { opensBlock } from '#engine/cues/cueRoom.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
 import { checkClaims, type Mismatch } from './checkClaims.ts'
@@ -37,12 +38,13 @@ export function repairOf(mismatches: readonly Mismatch[], lines: readonly CueLin
 export const holds = (text: string, lines: readonly CueLine[], view: PlanView): boolean =>
   lines.every((line) => checkClaims(respoken(line, text, view), view).length === 0)
 
-/** A line with other words: they end when the old ones do, and take longer or shorter by what they are. */
-function respoken(line: CueLine, text: string, { rules: { speechPause } }: PlanView): CueLine {
+/** A line with other words: they end when the old ones do, or begin with their block, and take longer or shorter by what they are. */
+function respoken(line: CueLine, text: string, { blocks, rules: { speechPause } }: PlanView): CueLine {
   const cue = { ...line.cue, text }
   if (line.count !== undefined) return { ...line, cue }
   const words = countWords(text)
   const speaking = Math.max(0, line.to - line.from - speechPause)
   const length = line.words === 0 ? 0 : speechPause + (speaking * words) / line.words
+  if (opensBlock(line, blocks)) return { ...line, cue, words, to: line.from + length }
   return { ...line, cue, words, from: Math.max(0, line.to - length) }
 }

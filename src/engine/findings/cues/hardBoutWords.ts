@@ -1,6 +1,6 @@
 import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { countMembers, membersOf, nameOf } from '#engine/cues/family.ts'
-import type { CueLine } from '#engine/cues/placeCues.ts'
+import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, inQuotes } from '#engine/findings/finding.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
@@ -35,14 +35,7 @@ export function hardBoutWords(facts: Facts): Finding[] {
   })
 }
 
-type Heard = readonly (readonly CueLine[])[]
-
-/** The lines of every played block. */
-function linesByBlock({ blocks, cues }: Facts): Heard {
-  const heard: CueLine[][] = blocks.map(() => [])
-  for (const line of cues.lines) heard[line.block]!.push(line)
-  return heard
-}
+type Heard = ReturnType<typeof linesByBlock>
 
 function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
   const { blocks, sections, ride } = facts

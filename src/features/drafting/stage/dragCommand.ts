@@ -1,10 +1,11 @@
+import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart, type PartTarget } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import type { NewId } from '#plan/copies.ts'
-import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns.ts'
 import { findBlock, findSection } from '#plan/places.ts'
 import type { Seconds } from '#units/units.ts'
 import type { DragGround, Dragged } from './drag/StageDrag.tsx'
@@ -38,5 +39,5 @@ function patternCommand(patternId: string, target: PartTarget, { ride }: DragGro
   const pattern = PATTERNS.find((other) => other.id === patternId)
   const section = 'sectionId' in target ? findSection(ride, target.sectionId) : undefined
   if (!pattern || !section) return null
-  return insertItem(ride, { sectionId: section.id, index: target.index, item: blockFromPattern(pattern, ride, section, ids) })
+  return insertItem(ride, { sectionId: section.id, index: target.index, item: blockOfPattern(pattern, ride, section, ids) })
 }
