@@ -33,7 +33,12 @@ export const readClock: Rule = (reader, at) => {
 }
 
 /** "it is", "it's", "the clock says" before a time of now; "finish at", "done by" before one of the end. */
-function leadOf(reader: Reader, at: number): { from: number; at: 'now' | 'end' } | null {
+function leadOf(reader: Reader, start: number): { from: number; at: 'now' | 'end' } | null {
+  let at = start
+  // "It's just after 6:08".
+  while (at > 0 && /^(?:just|about|almost|nearly|already|only|now|gone|exactly)$/.test(wordBefore(reader, at))) at--
+  if (at > 1 && /^(?:after|past|before)$/.test(wordBefore(reader, at)) && /^(?:just|shortly|right)$/.test(wordBefore(reader, at - 1)))
+    at -= 2
   const before = wordBefore(reader, at)
   if (before === "it's" || before === 'its') return { from: at - 1, at: 'now' }
   if (/^(?:is|says|reads|shows)$/.test(before) && /^(?:it|time|clock|that)$/.test(wordBefore(reader, at - 1)))

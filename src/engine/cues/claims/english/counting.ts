@@ -17,6 +17,7 @@ import {
   wordBefore,
 } from './reader.ts'
 import { singular } from './singular.ts'
+import { timeAt } from './timeAt.ts'
 import { BODY, MINUTE_UNITS, NO_KIND, SECOND_UNITS } from './words.ts'
 
 /** More of anything than this is no row of efforts. */
@@ -44,8 +45,10 @@ function counted(reader: Reader, at: number, number: NumberPhrase): Reading | nu
     return value < 2 ? null : made(next + 1, [{ about: 'ahead', value }])
   }
   if (/^(?:rounds?|sets?)$/.test(noun)) return rounds(reader, at, number, thing, more)
-  if (/^times$/.test(noun)) {
-    if (!closes(reader, thing) || /^(?:as|harder|better|stronger|easier)$/.test(wordAfter(reader, thing))) return null
+  if (/^(?:times|x)$/.test(noun)) {
+    // "Four times thirty seconds"; "ten times harder" counts nothing.
+    const each = !more && !endsAt(reader, thing) && timeAt(reader, thing + 1) !== null
+    if (!each && (!closes(reader, thing) || /^(?:as|harder|better|stronger|easier)$/.test(wordAfter(reader, thing)))) return null
     return made(thing, [{ about: more ? 'more' : 'rounds', value }])
   }
   if (!more && word === 'down' && (endsAt(reader, next) || /^(?:and|already)$/.test(wordAfter(reader, next)))) {

@@ -48,10 +48,12 @@ export const readStay: Rule = (reader, at) => {
 export const readVerb: Rule = (reader, at) => {
   const verb = wordAt(reader, at)
   const known = ADDING.has(verb) || TAKING.has(verb) || EITHER.has(verb)
-  const particle = !known && /^(?:on|off)$/.test(verb) && wordAfter(reader, at) === 'with'
+  const after = wordAfter(reader, at)
+  // "Off with two turns", "up by a quarter".
+  const particle = !known && ((/^(?:on|off)$/.test(verb) && after === 'with') || (/^(?:up|down|on|off)$/.test(verb) && after === 'by'))
   if (!(known || particle) || endsAt(reader, at)) return null
   let place = at + 1
-  let sign = ADDING.has(verb) ? 1 : TAKING.has(verb) ? -1 : particle ? (verb === 'on' ? 1 : -1) : 0
+  let sign = ADDING.has(verb) ? 1 : TAKING.has(verb) ? -1 : particle ? (ON.has(verb) ? 1 : -1) : 0
   let by = false
   let amount: Amount | null = null
   for (; place <= at + 6; place++) {
@@ -115,7 +117,8 @@ export const readChange: Rule = (reader, at) => {
   const way = orMore > 0 ? wordAfter(reader, amount.next + 1) : direction
   const sign = ON.has(way) ? 1 : OFF.has(way) ? -1 : 0
   // Without the unit only "on" and "off" are about the knob, and only for amounts a knob turns by in one call.
-  const bare = (way === 'on' || way === 'off') && (!isKnob(reader) || amount.low <= MOST_TURNS)
+  const weighed = amount.fraction && (way === 'heavier' || way === 'lighter')
+  const bare = (way === 'on' || way === 'off' || weighed) && (!isKnob(reader) || amount.low <= MOST_TURNS)
   if (sign !== 0 && !amount.plain && (amount.named || bare) && !elsewhere(reader, amount, orMore)) {
     return read(amount.next + orMore + 1, changeClaim(reader, at, amount.next + orMore, amount, sign))
   }
@@ -128,7 +131,8 @@ export const readChange: Rule = (reader, at) => {
   return bareAmount(reader, at, amount)
 }
 
-const elsewhere = (reader: Reader, amount: Amount, orMore: number): boolean => !amount.named && leadsElsewhere(reader, amount.next + orMore)
+/** "five to six turns on the hill": where, not which way. */
+const elsewhere = (reader: Reader, amount: Amount, orMore: number): boolean => leadsElsewhere(reader, amount.next + orMore)
 
 /** "half a turn, then push", "three to four turns, your choice": on top or altogether, as it fits. */
 function bareAmount(reader: Reader, at: number, amount: Amount): Reading | null {

@@ -40,9 +40,14 @@ function fromTheEnd(reader: Reader, at: number): Reading | null {
 /** "first of three", "third and last", "second push". */
 function ordinal(reader: Reader, at: number): Reading | null {
   const place = ordinalAt(reader, at)
-  if (place === null || endsAt(reader, place.next - 1)) return null
+  if (place === null) return null
   const { value, next, figures } = place
   const slots = [slot(reader, at, next - 1, { as: 'ordinal', figures })]
+  if (endsAt(reader, next - 1)) {
+    // "Here is the second."
+    const told = wordBefore(reader, at) === 'the' && /^(?:is|that's|here's|it's|comes)$/.test(wordBefore(reader, at - 1))
+    return told ? read(next, claim(reader, at, next - 1, [{ about: 'place', value }], slots)) : null
+  }
   if (says(reader, next, 'and last|final')) {
     const kind = kindAfter(reader, next + 2)
     return read(kind.next, claim(reader, at, kind.next - 1, [{ about: 'last', back: 0, value, ...kind.is }], slots))
@@ -52,7 +57,8 @@ function ordinal(reader: Reader, at: number): Reading | null {
   if (of !== null) {
     return read(of.next, claim(reader, at, of.next - 1, [{ about: 'place', value, of: of.value, ...kind.is }], [...slots, of.slot]))
   }
-  if (kind.is.kind === undefined) return null
+  // "Second one": a bare "second" may be a moment.
+  if (kind.is.kind === undefined && kind.next === next) return null
   return read(kind.next, claim(reader, at, kind.next - 1, [{ about: 'place', value, ...kind.is }], slots))
 }
 

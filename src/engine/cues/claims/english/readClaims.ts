@@ -87,14 +87,17 @@ function afterCounting(reader: Reader, at: number): number {
   return length >= 3 ? next : at
 }
 
-/** A time that follows "three pushes" or "push two" is theirs: "three pushes, twenty seconds". */
+/** A time that follows "three pushes" or "push two" is theirs: "three pushes, twenty seconds"; after "four times" it is of what comes. */
 function aboutKinds(claims: readonly Claim[]): Claim[] {
   let kind: string | undefined
+  let repeated = false
   return claims.map((claim) => {
     const [first, ...others] = claim.meanings
     const own = kindOf(first)
     if (own !== undefined) kind = own
-    if (first.about !== 'length' || kind === undefined || first.on?.kind !== undefined) return claim
+    if (first.about === 'rounds') repeated = true
+    if (first.about !== 'length' || first.on?.kind !== undefined) return claim
+    if (kind === undefined) return repeated ? { ...claim, meanings: [{ ...first, on: { ...first.on, ahead: true } }, ...others] } : claim
     // What is easy among them lies between them.
     const on = first.on?.quality === 'easy' ? { ...first.on, ahead: true as const } : { ...first.on, kind, ahead: true as const }
     return { ...claim, meanings: [{ ...first, on }, ...others] }

@@ -20,7 +20,7 @@ export interface Role {
  * The role of the time or music from `first` to `next`: how long something lasts, what is left, what is behind, what
  * comes when; `none` where it is one of many like it or belongs to no stretch of the ride.
  */
-export function roleOf(reader: Reader, first: number, next: number, more: boolean): Role {
+export function roleOf(reader: Reader, first: number, next: number, more: boolean, last = false): Role {
   const before = wordBefore(reader, first)
   const after = wordAfter(reader, next - 1)
   if (EVERY.has(before) || before === 'first' || /^(?:later|apart|early|late|faster|slower|each way)$/.test(after)) {
@@ -34,8 +34,8 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
     const suffix = { so: 'near', less: 'under', more: 'over' } as const
     return { kind: 'length', first, next: next + 2, bound: suffix[wordAt(reader, next + 1) as keyof typeof suffix], on }
   }
-  if (before === 'last' || before === 'final') {
-    return { kind: 'left', first: first - 1, next: endOfWhole(reader, next), open: true, ...wholeAfter(reader, next) }
+  if (last || before === 'last' || before === 'final') {
+    return { kind: 'left', first: last ? first : first - 1, next: endOfWhole(reader, next), open: true, ...wholeAfter(reader, next) }
   }
   const gone = goneAfter(reader, next)
   const bound = limit.bound && { bound: limit.bound }

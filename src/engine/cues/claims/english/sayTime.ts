@@ -27,7 +27,7 @@ export function sayTime(seconds: Seconds, { figures, unit, adjective }: Form & {
   if (unit === 'clock') return formatClock(value)
   if (unit === 'bare') return value >= 5 && value <= MOST_SECONDS ? sayWhole(value, figures) : null
   if (adjective) return sayAdjective(value, figures, old)
-  const lead = /^(?:another|the|this)\s+/i.exec(old)?.[0] ?? ''
+  const lead = /^(?:another|the|this|next|last|final)\s+/i.exec(old)?.[0] ?? ''
   const middle = /\b(?:more|extra|full|whole|good|solid|other|additional)\b/i.exec(old)?.[0]
   const asSeconds = unit !== 'minutes'
   if (middle && !/more|extra|other|additional/i.test(middle) && asSeconds !== value % 60 > 0) return null

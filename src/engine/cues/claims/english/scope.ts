@@ -1,7 +1,7 @@
 import type { Token } from '#engine/cues/tokens.ts'
 import { numberAt } from './numberAt.ts'
 import { singular } from './singular.ts'
-import { NO_KIND, wordSet } from './words.ts'
+import { MINUTE_UNITS, NO_KIND, wordSet } from './words.ts'
 
 /** How the words around a token bear on a number in it. */
 export interface Mark {
@@ -74,7 +74,8 @@ function announcedBy(tokens: readonly Token[], from: number, at: number): string
 function looksAhead(tokens: readonly Token[], at: number): boolean {
   const { word, ends } = tokens[at]!
   if (!FORWARD.has(word) || isPeriod(tokens, at)) return false
-  return word !== 'next' || ends || (tokens[at + 1]?.word !== 'to' && numberAt(tokens, at + 1) === null)
+  const follows = tokens[at + 1]?.word ?? ''
+  return word !== 'next' || ends || !(follows === 'to' || MINUTE_UNITS.has(follows) || numberAt(tokens, at + 1) !== null)
 }
 
 function opensSentence(tokens: readonly Token[], at: number): boolean {

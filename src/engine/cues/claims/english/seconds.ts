@@ -24,7 +24,7 @@ import { BODY, ENDS_UP } from './words.ts'
 export const readSeconds: Rule = (reader, at) => {
   const time = timeAt(reader, at)
   if (time === null) return null
-  const role = roleOf(reader, at, time.next, time.more === true)
+  const role = roleOf(reader, at, time.next, time.more === true, time.last === true)
   // One second is no time that anybody plans.
   if (role.kind === 'none' || time.low < 2) return read(time.next)
   // A range, "a couple" and "nearly a minute" are guesses and limits, which no single number takes the place of.
@@ -113,10 +113,10 @@ function forCounts(reader: Reader, at: number, { value, next, figures }: NumberP
 
 /** "thirty hard", "forty easy", "twenty on": a knob is never turned by as much. */
 function qualityAfter(reader: Reader, next: number): { is: 'hard' | 'easy'; last: number } | null {
-  const word = wordAfter(reader, next - 1)
+  if (says(reader, next, 'to breathe|recover') && !endsAt(reader, next - 1)) return { is: 'easy', last: next + 1 }
   if (!closes(reader, next)) return null
+  const word = wordAfter(reader, next - 1)
   if (word === 'hard' || word === 'work' || (word === 'on' && isKnob(reader))) return { is: 'hard', last: next }
   if (/^(?:easy|rest|recovery)$/.test(word) || (word === 'off' && isKnob(reader))) return { is: 'easy', last: next }
-  if (says(reader, next, 'to breathe|recover')) return { is: 'easy', last: next + 1 }
   return null
 }

@@ -15,6 +15,8 @@ export interface TimePhrase {
   near?: true
   /** "thirty more seconds". */
   more?: true
+  /** "last minute", the word among its tokens. */
+  last?: true
 }
 
 type Unit = { length: Seconds; next: number; more: boolean; adjective: boolean; short: boolean }
@@ -30,7 +32,8 @@ export function timeAt(reader: Reader, at: number): TimePhrase | null {
 /** "1:30": minutes and seconds. */
 function clockTime(reader: Reader, at: number): TimePhrase | null {
   const match = /^(\d{1,2}):([0-5]\d)$/.exec(wordAt(reader, at))
-  if (!match) return null
+  // Longer ones are more likely a time of day, unless they are told of something.
+  if (!match || (Number(match[1]) > 4 && !/^(?:of|to|left|hard|easy)$/.test(wordAfter(reader, at)))) return null
   const seconds = 60 * Number(match[1]) + Number(match[2])
   return { low: seconds, high: seconds, next: at + 1, form: form(true, 'clock') }
 }
@@ -45,11 +48,15 @@ function couple(reader: Reader, at: number): TimePhrase | null {
 /** "a minute", "another minute", "the whole minute", "a minute and a half", "a minute twenty". */
 function articleTime(reader: Reader, at: number): TimePhrase | null {
   const article = wordAt(reader, at)
-  if (!/^(?:a|an|another|the|this)$/.test(article) || endsAt(reader, at)) return null
+  if (!/^(?:a|an|another|the|this|next|last|final)$/.test(article) || endsAt(reader, at)) return null
   const unit = unitAt(reader, at + 1)
   if (unit === null || unit.length === 1) return null
   const whole = single(unit.length, unit.next, form(false, 'minutes', unit.adjective))
-  return { ...withRest(reader, whole, 1), ...((unit.more || article === 'another') && { more: true as const }) }
+  return {
+    ...withRest(reader, whole, 1),
+    ...((unit.more || article === 'another') && { more: true as const }),
+    ...(/^(?:last|final)$/.test(article) && { last: true as const }),
+  }
 }
 
 /** A number and its unit, or two numbers with one between them. */
@@ -106,8 +113,9 @@ function unitAt(reader: Reader, at: number): Unit | null {
   const hyphen = place === at && place > 0 && reader.tokens[place - 1]!.joined
   // "Second" by itself is a place in a row, unless a hyphen makes a length of it: "a thirty-second push".
   const single = word === 'second' || word === 'minute'
-  if (word === 'second' && !hyphen && wordAt(reader, at - 1) !== 'one') return null
-  const adjective = single && hyphen && wordAfter(reader, place) !== ''
+  const round = word === 'second' && /^(?:\d+[05]|ten|fifteen|twenty|thirty|forty|fifty|sixty|ninety|five)$/.test(wordAt(reader, at - 1))
+  if (word === 'second' && !hyphen && !round && wordAt(reader, at - 1) !== 'one') return null
+  const adjective = single && (hyphen || round) && wordAfter(reader, place) !== ''
   return { length, next: place + 1, more, adjective, short: /^(?:s|secs?|mins?)$/.test(word) }
 }
 

@@ -172,8 +172,8 @@ export function judgeUntil({ value, kind }: MeaningOf<'until'>, { view, at, ridd
   )
 }
 
-/** A share is told to a tenth of a block, a twentieth of a song, a fiftieth of a class. */
-const SHARES = { block: 0.1, song: 0.05, class: 0.03 } as const
+/** A share is told to a tenth of a block, a seventeenth of a stretch of like ones, a twentieth of a song, a fiftieth of a class. */
+const SHARES = { block: 0.1, run: 0.06, song: 0.05, class: 0.03 } as const
 
 /** "halfway", "two thirds done": of what is ridden, or of a row of efforts. */
 export function judgeShare({ value, of }: MeaningOf<'share'>, spoken: Spoken, row: { done: number; of: number } | null): Verdict {
@@ -185,7 +185,7 @@ export function judgeShare({ value, of }: MeaningOf<'share'>, spoken: Spoken, ro
     if (of !== 'set') add(ridden.from, ridden.to, SHARES.block)
     for (const alike of ALIKE) {
       const run = view.runOf(ridden.index, alike)
-      if (run) add(blocks[run.first]!.from, blocks[run.last]!.to, SHARES.block)
+      if (run) add(blocks[run.first]!.from, blocks[run.last]!.to, SHARES.run)
     }
   }
   if (of === undefined || of === 'song' || of === 'set') add(sections[ridden.section]!.one, sections[ridden.section]!.to, SHARES.song)
@@ -195,7 +195,8 @@ export function judgeShare({ value, of }: MeaningOf<'share'>, spoken: Spoken, ro
     add(0, ride.slotMinutes * 60, SHARES.class)
   }
   // Of three pushes two are done when "halfway" is said between them: half an effort off at most.
-  if (row && row.of > 1 && of !== 'class' && Math.abs(value - row.done / row.of) <= 0.5 / row.of + 1e-9) return { holds: true }
+  const slack = value === 0.5 && row ? 0.5 / row.of : 0.05
+  if (row && row.of > 1 && of !== 'class' && Math.abs(value - row.done / row.of) <= slack + 1e-9) return HOLDS
   return anyFits(
     wholes,
     ({ from, to, within }) => Math.abs((at - from) / (to - from) - value) <= within,

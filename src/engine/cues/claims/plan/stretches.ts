@@ -15,6 +15,8 @@ export interface Stretch {
 export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality }: Subject = {}): Stretch[] {
   const ends = new Set([played.index])
   for (const alike of ALIKE) {
+    // "Three minutes up" is as long as riders are up, whatever else goes on.
+    if (posture && (alike === 'work' || alike === 'terrain')) continue
     // Nobody counts how long riders sit or do not work, unless the words say so.
     if (alike === 'posture' && played.block.posture === 'seated' && !posture) continue
     if (alike === 'work' && !view.works(played) && quality !== 'easy') continue

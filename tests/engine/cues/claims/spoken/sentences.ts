@@ -3,7 +3,7 @@ import type { CueMoment } from '#plan/model.ts'
 /** Sentences said at one moment of a block of one of the rides beside this file. */
 export interface Spoken {
   block: string
-  ride?: 'evening' | 'levels'
+  ride?: 'evening' | 'levels' | 'reference'
   /** announce unless given. */
   moment?: CueMoment
   /** Counts before the change (form and story: before the block's end), seconds where the block has no music; 4 unless given. */
