@@ -124,13 +124,46 @@ test('a wrong number in a cue is mended in one press, and a form point added in 
   await page.getByRole('textbox', { name: 'cue 1, words' }).fill('Half turn on, hill one.')
   await page.getByRole('textbox', { name: 'cue 1, words' }).press('Enter')
   await expect(page.locator('.panel-speech').first()).toContainText(/needs \d+\.\d s, has \d+ s · at 6:42, song 0:23/)
-  await page.locator('.panel').getByRole('button', { name: 'Say “Three quarters on, hill one.”' }).click()
-  await expect(page.getByRole('textbox', { name: 'cue 1, words' })).toHaveValue('Three quarters on, hill one.')
-  await expect(block(page, 's3b2')).toContainText('Three quarters on, hill one.')
+  await page.locator('.panel').getByRole('button', { name: 'Say “Three quarters of a turn on, hill one.”' }).click()
+  await expect(page.getByRole('textbox', { name: 'cue 1, words' })).toHaveValue('Three quarters of a turn on, hill one.')
+  await expect(block(page, 's3b2')).toContainText('Three quarters of a turn on, hill one.')
 
   await block(page, 's1b2').click()
   await page.getByRole('button', { name: /^form point “/ }).click()
   await expect(page.getByLabel('cue 2, moment')).toHaveValue('form')
+  await noFaults(page)
+})
+
+test('words typed without a moment begin with their block, are checked when they are said, and go where their moment stands', async ({
+  page,
+}) => {
+  await openDemo(page, /^Ridge and Return/)
+  await block(page, 's11b2').click()
+  const cues = page.getByRole('region', { name: 'cues' })
+  const typed = page.getByRole('textbox', { name: 'add a cue' })
+  await typed.fill('Forty seconds to go.')
+  await typed.press('Enter')
+  // Twenty-two seconds of push, and the words begin with it.
+  await expect(cues.getByLabel('cue 2, moment')).toHaveValue('form')
+  await expect(cues.getByLabel('cue 2, ends before the change')).toHaveValue('as it begins')
+  await cues.getByRole('button', { name: 'Say “Twenty seconds to go.”' }).click()
+  await expect(cues.getByRole('textbox', { name: 'cue 2, words' })).toHaveValue('Twenty seconds to go.')
+  await expect(cues).not.toContainText('where the plan is')
+
+  // A story is always there, and says what it lacks.
+  await expect(cues.getByRole('textbox', { name: 'add a story' })).toBeVisible()
+  await expect(cues).toContainText(/No room for a story here: \d+ s free at most\./)
+
+  // As an announcement it stands before the change, and so before the other words.
+  await cues.getByLabel('cue 2, moment').focus()
+  await cues.getByLabel('cue 2, moment').selectOption('preview')
+  await expect(cues.getByLabel('cue 2, ends before the change')).toHaveValue('32 counts')
+  await typed.focus()
+  await expect(cues.getByRole('textbox', { name: 'cue 1, words' })).toHaveValue('Twenty seconds to go.')
+  await page.getByRole('button', { name: 'undo' }).click()
+  await expect(cues.getByLabel('cue 2, ends before the change')).toHaveValue('as it begins')
+  await page.getByRole('button', { name: 'undo' }).click()
+  await expect(cues.getByRole('textbox', { name: 'cue 2, words' })).toHaveValue('Forty seconds to go.')
   await noFaults(page)
 })
 

@@ -1,6 +1,6 @@
 import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import type { Change } from '#engine/cues/changeAt.ts'
-import type { Mismatch } from '#engine/cues/checkClaims.ts'
+import type { Mismatch } from '#engine/cues/claims/checkClaims.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { RepeatCall } from '#engine/cues/repeatCalls.ts'
 import type { Showing } from '#engine/cues/showings.ts'

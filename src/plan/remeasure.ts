@@ -1,4 +1,5 @@
 import { eightOf } from '#plan/beatGrid.ts'
+import { startLead, startsWithBlock } from '#plan/cueStart.ts'
 import { editBlocksIn } from '#plan/edits.ts'
 import { type BeatGrid, type Block, type Cue, type Item, type Length, type Section, type Song, tempoOf } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
@@ -63,6 +64,7 @@ function toClock(block: Block, song: Song, grid: BeatGrid): Block {
 
 function cueToClock(cue: Cue, grid: BeatGrid): Cue {
   if (!('counts' in cue.lead)) return cue
+  if (startsWithBlock(cue.lead)) return { ...cue, lead: startLead('seconds') }
   return { ...cue, lead: { seconds: Math.round((cue.lead.counts * 60) / tempoOf(grid)) } }
 }
 

@@ -5,6 +5,7 @@
  */
 
 import * as v from 'valibot'
+import { LONGEST_LEAD } from './cueStart.ts'
 import { say } from './messages.ts'
 import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, TERRAINS } from './model.ts'
 
@@ -98,7 +99,10 @@ const lengthSchema = measured(
 const cueSchema = group({
   id,
   moment: oneOf(CUE_MOMENTS),
-  lead: measured(group({ counts: whole(0, 1_000, 'counts') }), group({ seconds: number(0, 600, 'seconds') })),
+  lead: measured(
+    group({ counts: whole(0, LONGEST_LEAD.counts, 'counts') }),
+    group({ seconds: number(0, LONGEST_LEAD.seconds, 'seconds') }),
+  ),
   text: text(LIMITS.cueText),
   count: v.optional(oneOf([4, 8])),
 })

@@ -1,4 +1,6 @@
 import { computeRide } from '#engine/computeRide.ts'
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import { inSpokenOrder, linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { PlayedBlock, RideReport } from '#engine/report.ts'
 import { type CsvCell, writeCsv } from '#formats/csv/writeCsv.ts'
 import type { Bike, Ride } from '#plan/model.ts'
@@ -35,15 +37,19 @@ const OTHER_HEAD = ['other_bike', 'other_total', 'other_unit', 'other_feel']
 export function csvOf(ride: Ride, report: RideReport): string {
   const { shownOn, blocks } = report
   const own = shownOn ? computeRide(ride) : report
+  const spoken = linesByBlock(own)
   const rows = own.blocks
     .filter(({ from, to }) => to > from)
-    .map((played) => [...rowOf(ride, own, played), ...(shownOn ? otherBike(shownOn.bike, blocks[played.index]!) : [])])
+    .map((played) => [
+      ...rowOf(ride, own, spoken[played.index]!, played),
+      ...(shownOn ? otherBike(shownOn.bike, blocks[played.index]!) : []),
+    ])
   return writeCsv([[...HEAD, ...(shownOn ? OTHER_HEAD : [])], ...rows])
 }
 
 const otherBike = ({ name, unit }: Bike, { ledger: { total, reading } }: PlayedBlock): CsvCell[] => [name, total, unit, reading?.feel]
 
-function rowOf(ride: Ride, report: RideReport, played: PlayedBlock): CsvCell[] {
+function rowOf(ride: Ride, report: RideReport, lines: readonly CueLine[], played: PlayedBlock): CsvCell[] {
   const { block, ledger, cadence, set } = played
   const section = ride.sections[played.section]!
   const { song } = section
@@ -67,7 +73,7 @@ function rowOf(ride: Ride, report: RideReport, played: PlayedBlock): CsvCell[] {
     ...[setting(ledger.after.nominal), setting(ledger.after.low), setting(ledger.after.high), ride.bike.unit],
     ...[played.foot ?? undefined, block.move && `${block.move.name} on ${block.move.counts}`],
     ...[
-      block.cues
+      inSpokenOrder(block.cues, lines)
         .map(({ text }) => text.trim())
         .filter(Boolean)
         .join(' '),

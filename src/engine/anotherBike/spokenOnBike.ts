@@ -1,5 +1,5 @@
-import { corrected } from '#engine/cues/checkClaims.ts'
-import { claimsOf } from '#engine/cues/claims.ts'
+import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
+import { replaced } from '#engine/cues/claims/replaced.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { LedgerEntry, RideReport } from '#engine/report.ts'
 
@@ -23,11 +23,12 @@ export function spokenOnBike(report: RideReport, unit: string): RideReport {
 
 function onBike(line: CueLine, ledger: LedgerEntry, unit: string): CueLine {
   const { cue, moment } = line
-  const [claim, more] = claimsOf(cue, unit).filter(({ about }) => about === 'change' || about === 'total' || about === 'stay')
+  const [claim, more] = claimsOf(cue, unit).filter(
+    ({ meanings: [{ about }] }) => about === 'change' || about === 'total' || about === 'stay',
+  )
   if (!claim || more || !AT_ONCE.has(moment)) return line
   const whole = { ...claim, from: claim.from - (LEADING_UP.exec(cue.text.slice(0, claim.from))?.[0].length ?? 0) }
-  const said = cue.text.slice(whole.from, whole.to)
-  return { ...line, cue: { ...cue, text: corrected(cue.text, [{ claim: whole, said, planned: shortCall(ledger) }]) } }
+  return { ...line, cue: { ...cue, text: replaced(cue.text, [{ claim: whole, planned: shortCall(ledger) }]) } }
 }
 
 /** The call without what it feels like, which stands beside it: "to about fifteen". */

@@ -1,5 +1,5 @@
 import type { PlayedBlock } from '#engine/report.ts'
-import { singular } from './singular.ts'
+import { singular } from './claims/english/singular.ts'
 import { tokensOf } from './tokens.ts'
 
 /** A name's words, and the number it counts by, if it ends in one: "seated hill 3". */
@@ -37,7 +37,7 @@ function readName(label: string): NumberedName {
 export const nameOf = ({ block }: PlayedBlock): NumberedName => numberedName(block.label ?? block.terrain)
 
 /** One of a kind as people count them: neighbouring blocks of one number, or of none, are one. */
-interface Member {
+export interface Member {
   from: number
   to: number
   number?: number

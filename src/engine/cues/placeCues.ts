@@ -1,10 +1,12 @@
 import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
+import { isInside, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue, CueMoment, Ride } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { wordsOfCue } from './countWords.ts'
 import { type SectionClock, sectionClock } from './sectionClock.ts'
 import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts'
+import { bySpoken } from './spokenOrder.ts'
 
 /** One cue as it is spoken, on the ride clock. */
 export interface CueLine {
@@ -39,7 +41,8 @@ interface Placing {
  * Every cue of every played block on the ride clock, in order. Words end as long before the
  * change as the cue says, on a count where there is a song (a lead in seconds goes to the
  * nearest, half a beat off at most), and start as much earlier as they take to say. A count-in
- * takes up its own counts. Words for the very first change start with the ride.
+ * takes up its own counts. Words for the very first change start with the ride, and words inside
+ * a block no sooner than it.
  */
 export function placeCues(placing: Placing): CueLine[] {
   const { ride, blocks, sections } = placing
@@ -52,35 +55,38 @@ export function placeCues(placing: Placing): CueLine[] {
       if (line) lines.push(line)
     }
   }
-  return lines.sort((a, b) => a.from - b.from || a.to - b.to)
+  return lines.sort(bySpoken)
 }
 
 function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, strain, rules }: Placing): CueLine | null {
   const words = wordsOfCue(cue)
   const count = countOf(cue)
   if (words === 0 && count === undefined) return null
-  const inside = cue.moment === 'form' || cue.moment === 'story'
+  const inside = isInside(cue)
   const change = inside ? played.to : played.from
   const changeCount = clock.countAt(change)
   const to = clock.counted
     ? clock.at(changeCount - leadInCounts(cue, change, changeCount, clock))
     : change - ('seconds' in cue.lead ? cue.lead.seconds : cue.lead.counts / 2)
   const speaker = speakerOf(ride, played)
-  const working = played.block.walk || played.block.posture === 'offBike' ? 0 : strainAt(strain, Math.max(0, to))
+  // Nothing is said of a block before its change, which is what words “at its start” rest on.
+  const soonest = inside ? played.from : 0
+  const working = played.block.walk || played.block.posture === 'offBike' ? 0 : strainAt(strain, Math.max(soonest, to))
   const length = count === undefined ? speechSeconds(words, wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
   const from = count === undefined ? to - length : clock.at(clock.countAt(to) - count)
-  const shift = Math.max(0, -from)
+  const begins = inside && startsWithBlock(cue.lead) ? soonest : Math.max(soonest, from)
+  const ends = begins + (to - from)
   return {
     cue,
     block: played.index,
     moment: cue.moment,
     change,
-    from: from + shift,
-    to: to + shift,
+    from: begins,
+    to: ends,
     words,
     strain: working,
     speaker: speaker.id,
-    lead: changeCount - clock.countAt(to + shift),
+    lead: changeCount - clock.countAt(ends),
     ...(count !== undefined && { count }),
   }
 }

@@ -1,6 +1,7 @@
 import { constantsOf } from '#engine/constants.ts'
 import type { PlayedBlock, RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
+import { startLead } from '#plan/cueStart.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import { countWords } from './countWords.ts'
@@ -13,8 +14,10 @@ import { overlap, type Stretch } from './talk.ts'
 export interface StoryRoom extends Stretch {
   /** Words that can be said in it. */
   words: number
-  /** Where a story ends that ends with the room. */
-  lead: Cue['lead']
+  /** What a story here lacks: time that is free, or riders who can listen. */
+  lacks?: 'room' | 'calm'
+  /** When the build-up has come down far enough for as long as a story takes, if it does in this block. */
+  calmFrom?: Seconds
 }
 
 type Planned = Pick<RideReport, 'blocks' | 'sections' | 'cues' | 'curves'>
@@ -36,18 +39,49 @@ export function placeInside(ride: Ride, report: Planned, index: number, text: st
   return length > longest.to - longest.from ? null : leadTo(ride, report, played, middle + length / 2, Math.round)
 }
 
-/** Room for a story in a block, the longest where there are several; null where there is none. */
-export function storyRoom(ride: Ride, report: Planned, index: number): StoryRoom | null {
+/**
+ * Where words go that come with no moment of their own: to the start of the block, after its change, or to the first place
+ * after that where they run into no other words and into no music that is to be left alone.
+ */
+export function placeAtStart(ride: Ride, report: Planned, index: number, text: string): Cue['lead'] {
   const played = report.blocks[index]!
-  const rooms = report.cues.storyWindows
-    .map(({ from, to }) => ({ from: Math.max(from, played.from), to: Math.min(to, played.to) }))
-    .filter(({ from, to }) => to - from >= LEAST_ROOM)
-    .sort((a, b) => b.to - b.from - (a.to - a.from))
-  const [room] = rooms
-  if (room === undefined) return null
-  const words = Math.floor((room.to - room.from) * rate(ride, report, played, room.to))
-  return { ...room, words, lead: leadTo(ride, report, played, room.to, Math.ceil) }
+  const unit = 'counts' in played.block.length ? 'counts' : 'seconds'
+  const words = countWords(text)
+  const fits = (free: Stretch): boolean => lengthAt(ride, report, played, words, free.from) <= free.to - free.from
+  const free = freeStretches(report, played).find(fits)
+  if (free === undefined || free.from <= played.from) return startLead(unit)
+  return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, words, free.from), Math.floor)
 }
+
+const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, words: number, at: Seconds): Seconds =>
+  speechSeconds(words, rate(ride, report, played, at), constantsOf(ride))
+
+/**
+ * The room a story has that begins where `placeAtStart` puts it, and what speaks against one here: what is spoken or kept
+ * quiet leaves less than a story takes, or riders are working too hard to listen.
+ */
+export function storyRoom(ride: Ride, report: Planned, index: number): StoryRoom {
+  const played = report.blocks[index]!
+  const free = freeStretches(report, played)
+  const first = free.find(({ from, to }) => to - from >= LEAST_ROOM)
+  if (first === undefined) {
+    const longest = free.reduce<Stretch>((best, one) => (one.to - one.from > best.to - best.from ? one : best), {
+      from: played.from,
+      to: played.from,
+    })
+    return { ...longest, words: wordsIn(ride, report, played, longest), lacks: 'room' }
+  }
+  const calm = report.cues.storyWindows
+    .map(({ from, to }) => ({ from: Math.max(from, played.from), to: Math.min(to, played.to) }))
+    .find(({ from, to }) => to - from >= LEAST_ROOM)
+  if (calm === undefined || calm.from > first.from + 1e-6) {
+    return { ...first, words: wordsIn(ride, report, played, first), lacks: 'calm', ...(calm && { calmFrom: calm.from }) }
+  }
+  return { ...calm, words: wordsIn(ride, report, played, calm) }
+}
+
+const wordsIn = (ride: Ride, report: Planned, played: PlayedBlock, { from, to }: Stretch): number =>
+  Math.floor((to - from) * rate(ride, report, played, from))
 
 /** Words a second of the one who speaks in a block, at a moment. */
 function rate(ride: Ride, { curves }: Planned, { block }: PlayedBlock, at: Seconds): number {

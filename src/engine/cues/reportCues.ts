@@ -3,7 +3,8 @@ import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import type { CueReport, PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import { changeAt } from './changeAt.ts'
-import { checkClaims, type Mismatch } from './checkClaims.ts'
+import { checkClaims, type Mismatch } from './claims/checkClaims.ts'
+import { viewPlan } from './claims/plan/planView.ts'
 import { type CueLine, placeCues } from './placeCues.ts'
 import { repeatCalls } from './repeatCalls.ts'
 import { showings } from './showings.ts'
@@ -36,22 +37,15 @@ export function reportCues(
   }
 }
 
+/** Every number that is spoken otherwise than planned, in the order of the lines. */
 function mismatches(
   ride: Ride,
   lines: readonly CueLine[],
   blocks: readonly PlayedBlock[],
   sections: readonly SectionReport[],
   ledger: Ledger,
-  { workEffort }: Constants,
+  rules: Constants,
 ): (Mismatch & { line: number })[] {
-  const bySection = sections.map(({ blocks: range }) => blocks.slice(range.from, range.to))
-  const found: (Mismatch & { line: number })[] = []
-  for (const [line, { cue, block }] of lines.entries()) {
-    const played = blocks[block]!
-    const section = bySection[played.section]!
-    const next = bySection[played.section + 1] ?? []
-    const context = { bike: ride.bike, section, next, call: ledger.lines[block]!.call, workEffort }
-    for (const mismatch of checkClaims(cue, played, context)) found.push({ ...mismatch, line })
-  }
-  return found
+  const view = viewPlan(ride, blocks, sections, ledger, rules)
+  return lines.flatMap((spoken, line) => checkClaims(spoken, view).map((mismatch) => ({ ...mismatch, line })))
 }

@@ -1,4 +1,5 @@
 import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
+import { momentAt } from '#engine/shape/strainCurve.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import { sectionClock } from './sectionClock.ts'
@@ -26,12 +27,15 @@ export function storyWindows(
     .filter(({ from, to }) => to - from >= LEAST_ROOM)
 }
 
-/** Runs of pieces that start and end low; a piece rises or falls throughout, so it is low in between. */
+/** The runs of low strain. A piece rises or falls throughout, so it is low from the moment it comes down to the limit, or up to the one it leaves it. */
 function lowStrain({ pieces }: StrainCurve): Stretch[] {
   const runs: Stretch[] = []
-  for (const [i, { from, to, start }] of pieces.entries()) {
+  for (const [i, piece] of pieces.entries()) {
+    const { start } = piece
     const end = pieces[i + 1]?.start ?? start
-    if (start > LISTENING || end > LISTENING) continue
+    if (start > LISTENING && end > LISTENING) continue
+    const from = start > LISTENING ? momentAt(piece, LISTENING) : piece.from
+    const to = end > LISTENING ? momentAt(piece, LISTENING) : piece.to
     const last = runs.at(-1)
     if (last !== undefined && last.to === from) last.to = to
     else runs.push({ from, to })

@@ -1,3 +1,4 @@
+import { drinksTold } from '#engine/cues/drinkWords.ts'
 import { allowedMinutes, MEASURED_CLASS_LEVEL } from '#engine/hearing/noiseDose.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -10,25 +11,26 @@ export function comfort(facts: Facts): Finding[] {
   return [...water(facts), ...hearing(facts), ...briefing(facts)]
 }
 
-/** The longest stretch in which nobody is told to drink, where the class lasts long enough to warm a room. */
+/** The longest stretch without a drink, marked or told, where the class lasts long enough to warm a room. */
 function water(facts: Facts): Finding[] {
-  const { blocks, rules } = facts
+  const { blocks, cues, rules } = facts
   const played = blocks.filter(({ from, to }) => to > from)
   const last = played.at(-1)
   if (!last) return []
+  const marked = played.flatMap(({ block, from }) => (block.water ? [from] : []))
+  const drinks = [...marked, ...drinksTold(cues.lines)].sort((a, b) => a - b)
   let since = played[0]!.from
   let longest = { from: since, to: since }
-  for (const { block, from } of [...played, undefined].map((one) => one ?? { block: { water: true }, from: last.to })) {
-    if (!block.water) continue
-    if (from - since > longest.to - longest.from) longest = { from: since, to: from }
-    since = from
+  for (const at of [...drinks, last.to]) {
+    if (at - since > longest.to - longest.from) longest = { from: since, to: at }
+    since = Math.max(since, at)
   }
   const dry = longest.to - longest.from
   if (dry <= rules.waterSeconds) return []
   const middle = (longest.from + longest.to) / 2
   const easy = played.filter(({ block, from }) => block.effort.from <= rules.easyEffort && from > longest.from && from < longest.to)
   const best = easy.toSorted((a, b) => Math.abs(a.from - middle) - Math.abs(b.from - middle))[0]
-  const text = `For ${formatDuration(dry)} nobody is told to drink; a warm room needs water sooner.`
+  const text = `No water break for ${formatDuration(dry)}. In a warm room, sooner is better.`
   const fixes = best && [
     blockFix(best.block, `Drink in ${inQuotes(best.block)}`, `Marked a drink in ${inQuotes(best.block)}`, { water: true }),
   ]

@@ -1,8 +1,9 @@
 import type { Constants } from '#engine/constants.ts'
+import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { NewId } from '#plan/copies.ts'
 import { type Block, type Item, type Ride, type Section, tempoOf } from '#plan/model.ts'
-import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns.ts'
 import type { KnobSteps, Rpm, Seconds } from '#units/units.ts'
 import { type Chunk, isRounds, type Planned, steadier } from './chunks.ts'
 import type { Stretch } from './stretches.ts'
@@ -62,7 +63,7 @@ function madeBlock(
   const { section, eightAmount } = stretch
   const { ride, rules, totalFor, newId } = making
   const pattern = PATTERNS.find(({ id }) => id === chunk.pattern)!
-  const base = blockFromPattern(pattern, ride, section, newId)
+  const base = blockOfPattern(pattern, ride, section, newId)
   const amount = chunk.eights * eightAmount + rest
   const rolls = chunk.pattern === 'flush' && isBeyond(cadenceOf(base, section))
   const draft: Block = {

@@ -76,6 +76,22 @@ function valueAt({ from, to, start, targetFrom, targetTo, tau }: Piece, at: Seco
   return target + (start - targetFrom) * Math.exp(-(at - from) / tau)
 }
 
+/**
+ * When a piece that rises or falls through a level is at it: in closed form where its target stands still, else by halving
+ * to a thousandth of a second.
+ */
+export function momentAt(piece: Piece, level: number): Seconds {
+  const { from, to, start, targetFrom, targetTo, tau } = piece
+  if (targetFrom === targetTo) return from + tau * Math.log((start - targetFrom) / (level - targetFrom))
+  let [low, high] = [from, to]
+  while (high - low > 1e-3) {
+    const middle = (low + high) / 2
+    if (valueAt(piece, middle) > level === start > level) low = middle
+    else high = middle
+  }
+  return (low + high) / 2
+}
+
 /** One straight stretch of effort: a single piece, or two where falling strain meets a rising effort (or the reverse). */
 function piecesOf(from: Seconds, to: Seconds, start: Effort, finish: Effort, value: number, rules: Constants): Piece[] {
   const slope = (finish - start) / (to - from)

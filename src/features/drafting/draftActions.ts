@@ -1,9 +1,10 @@
+import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { type BlockPattern, blockFromPattern } from '#plan/patterns.ts'
+import type { BlockPattern } from '#plan/patterns.ts'
 import { findBlock, findItem } from '#plan/places.ts'
 import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
@@ -43,7 +44,7 @@ export function addPattern(store: AppStore, pattern: BlockPattern): Added | null
   const place = insertionPlace(ride, report, selection)
   if (!place) {
     const section = emptySection(ride, newId())
-    const block = blockFromPattern(pattern, ride, section, newId)
+    const block = blockOfPattern(pattern, ride, section, newId)
     const command = insertSection(ride, { index: 0, section: { ...section, blocks: [block] } })
     return runAndSay(store, command, block.id) ? { id: block.id, note: null } : null
   }

@@ -1,10 +1,11 @@
+import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import { laySection } from '#engine/timeline/laySection.ts'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import type { NewId } from '#plan/copies.ts'
 import type { Length, Ride, Section } from '#plan/model.ts'
-import { type BlockPattern, blockFromPattern } from '#plan/patterns.ts'
+import type { BlockPattern } from '#plan/patterns.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Counts } from '#units/units.ts'
 
@@ -24,7 +25,7 @@ export function patternCommand(
   ride: Ride,
   { pattern, section, index, newId }: { pattern: BlockPattern; section: Section; index: number; newId: NewId },
 ): PatternCommand {
-  const block = blockFromPattern(pattern, ride, section, newId)
+  const block = blockOfPattern(pattern, ride, section, newId)
   const { open, seconds } = laySection(section)
   const item = section.song ? { ...block, length: inGap(block.length, open, eightOf(section.song.grid)) } : block
   const command = insertItem(ride, { sectionId: section.id, index, item })

@@ -1,5 +1,6 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { LONGEST_LEAD, startsWithBlock } from '#plan/cueStart.ts'
 import { editSection } from '#plan/edits.ts'
 import { type Block, type Cue, type Item, isSet, type Ride, type Section, tempoOf } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
@@ -39,7 +40,10 @@ type Scale = (count: Counts) => Counts
 
 function rescaledItems(items: readonly Item[], factor: BeatFactor, scale: Scale): Item[] {
   const whole = (count: Counts) => Math.max(1, scale(count))
-  const cue = (one: Cue): Cue => ('counts' in one.lead ? { ...one, lead: { counts: scale(one.lead.counts) } } : one)
+  const cue = (one: Cue): Cue =>
+    'counts' in one.lead && !startsWithBlock(one.lead)
+      ? { ...one, lead: { counts: Math.min(LONGEST_LEAD.counts, scale(one.lead.counts)) } }
+      : one
   const block = (one: Block): Block => {
     const strikes = one.strikesPerBeat === undefined ? undefined : otherStrikes(one.strikesPerBeat, factor)
     return {

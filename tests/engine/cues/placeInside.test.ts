@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { callWords } from '#engine/cues/callWords.ts'
 import { roomFor } from '#engine/cues/cueRoom.ts'
-import { placeInside, storyRoom } from '#engine/cues/placeInside.ts'
+import { placeAtStart, placeInside, storyRoom } from '#engine/cues/placeInside.ts'
 import { addCues } from '#plan/commands/addCues.ts'
+import { resizeBlock } from '#plan/commands/resizeBlock.ts'
+import { setSong } from '#plan/commands/setSong.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
@@ -76,27 +78,112 @@ describe('words about form', () => {
   })
 })
 
+describe('words that come with no moment of their own', () => {
+  const placed = (ride: Ride, text: string, moment: Cue['moment'] = 'form', block = 0) => {
+    const report = computeRide(ride)
+    const lead = placeAtStart(ride, report, block, text)
+    const next = addCues([{ blockId: report.blocks[block]!.block.id, cue: { id: 'new', moment, lead, text } }]).apply(ride)
+    const { line, room } = lineOf(next, 'new')
+    return { lead, line, room, next, block: computeRide(next).blocks[block]! }
+  }
+
+  it('begin with their block, after its change, whatever they are', () => {
+    for (const moment of ['form', 'story'] as const) {
+      const { line, block } = placed(rideWith([], [cue('x', 'Half turn on.', 8)]), 'Light hands and a long back.', moment, 1)
+      expect(line.from).toBe(block.from)
+      expect(line.to).toBeGreaterThan(block.from)
+    }
+  })
+
+  it('still do when the block is made longer or shorter, or measured by the clock', () => {
+    const { next } = placed(rideWith([], []), 'Light hands.', 'form', 1)
+    for (const counts of [16, 32, 400]) {
+      const changed = resizeBlock(next, { blockId: 'b', length: { counts } }).apply(next)
+      const { line } = lineOf(changed, 'new')
+      expect(line.from).toBe(computeRide(changed).blocks[1]!.from)
+    }
+    const clock = setSong(next, { sectionId: 's', song: null }).apply(next)
+    expect(lineOf(clock, 'new').line.from).toBe(computeRide(clock).blocks[1]!.from)
+  })
+
+  it('come after what is said as the block begins, on a count', () => {
+    const first = placed(rideWith([]), 'Light hands and a long back.')
+    const report = computeRide(first.next)
+    const lead = placeAtStart(first.next, report, 0, 'Breathe low.')
+    const both = addCues([{ blockId: 'a', cue: { id: 'second', moment: 'form', lead, text: 'Breathe low.' } }]).apply(first.next)
+    const { line } = lineOf(both, 'second')
+    expect(line.from).toBeGreaterThanOrEqual(first.line.to)
+    expect(line.from - first.line.to).toBeLessThan(1)
+    expect(computeRide(both).findings.some(({ rule }) => rule === 'cueCollisions')).toBe(false)
+  })
+
+  it('keep clear of music to be left alone', () => {
+    const { line } = placed(rideWith([], [], { song: aSong('tune', { quiet: [{ from: 0, to: 32 }] }) }), 'Light hands.')
+    expect(line.from).toBeGreaterThanOrEqual(16)
+    expect(line.from).toBeLessThan(17)
+  })
+
+  it('begin with the block where there is room nowhere', () => {
+    const { line, block } = placed(rideWith([], [], { song: aSong('tune', { quiet: [{ from: 0, to: 400 }] }) }), 'Light hands.')
+    expect(line.from).toBe(block.from)
+  })
+
+  it('have the time to what is said next, or to the block’s end', () => {
+    expect(placed(rideWith([]), 'Light hands.').room).toBeCloseTo(64, 9)
+    const next = placed(rideWith([], [cue('call', 'Half turn on.', 8)]), 'Light hands.')
+    expect(next.room).toBeCloseTo(lineOf(next.next, 'call').line.from, 9)
+  })
+
+  it('are told when they run past the block', () => {
+    const { next } = placed(rideWith([]), 'word '.repeat(100).trim(), 'form', 1)
+    expect(computeRide(next).findings.find(({ rule }) => rule === 'cueRoom')?.text).toMatch(/takes 43\.3 s to say and has 32 s\.$/)
+  })
+
+  it('never begin before their block, however long their lead', () => {
+    const ride = rideWith([], [cue('x', 'Light hands.', 200, 'form')])
+    expect(lineOf(ride, 'x').line.from).toBe(64)
+  })
+})
+
 describe('room for a story', () => {
-  it('is the longest quiet stretch of an easy block, and a story that ends with it fits', () => {
+  it('runs from the block’s start to the next words, and a story of as many words fits', () => {
     const blocks = [aBlock('a', { length: { counts: 64 } }), aBlock('b', { cues: [cue('x', 'Half turn on.', 8)] })]
     const ride = rideWith([], [], { blocks })
     const report = computeRide(ride)
-    const room = storyRoom(ride, report, 0)!
-    expect(room.from).toBe(0)
+    const room = storyRoom(ride, report, 0)
+    expect(room).toMatchObject({ from: 0 })
+    expect(room).not.toHaveProperty('lacks')
     expect(room.to).toBeCloseTo(report.cues.lines[0]!.from, 9)
     const text = Array.from({ length: room.words - 2 }, () => 'word').join(' ')
-    const next = addCues([{ blockId: 'a', cue: { id: 'story', moment: 'story', lead: room.lead, text } }]).apply(ride)
-    const { line } = lineOf(next, 'story')
-    expect(line.from).toBeGreaterThanOrEqual(room.from - 0.01)
+    const lead = placeAtStart(ride, report, 0, text)
+    const { line } = lineOf(addCues([{ blockId: 'a', cue: { id: 'story', moment: 'story', lead, text } }]).apply(ride), 'story')
+    expect(line.from).toBe(0)
     expect(line.to).toBeLessThanOrEqual(room.to + 1e-9)
   })
 
-  it('is none in hard blocks', () => {
+  it('lacks calm in hard blocks, or room, which is said', () => {
     const ride = demoRide('spark')
     const report = computeRide(ride)
     const hard = report.blocks.filter(({ block }) => block.effort.to >= 8)
     expect(hard.length).toBeGreaterThan(5)
-    for (const { index } of hard) expect(storyRoom(ride, report, index)).toBeNull()
+    for (const { index } of hard) expect(storyRoom(ride, report, index).lacks).toBeDefined()
+  })
+
+  it('says from when riders can listen again after a hard effort', () => {
+    const blocks = [
+      aBlock('a', { length: { counts: 128 }, effort: { from: 9, to: 9 } }),
+      aBlock('b', { length: { counts: 320 }, effort: { from: 2, to: 2 } }),
+    ]
+    const ride = rideWith([], [], { blocks })
+    const room = storyRoom(ride, computeRide(ride), 1)
+    expect(room).toMatchObject({ from: 64, lacks: 'calm' })
+    expect(room.calmFrom).toBeGreaterThan(64)
+    expect(room.calmFrom).toBeLessThan(150)
+  })
+
+  it('is too little in a short block', () => {
+    const ride = rideWith([], [], { blocks: [aBlock('a', { length: { counts: 16 } }), aBlock('b')] })
+    expect(storyRoom(ride, computeRide(ride), 0)).toMatchObject({ from: 0, to: 8, lacks: 'room' })
   })
 })
 

@@ -393,7 +393,7 @@ const CASES: Case[] = [
   {
     rule: 'water',
     broken: clocked([inSeconds(700), inSeconds(700)]),
-    text: 'For 23:20 nobody is told to drink; a warm room needs water sooner.',
+    text: 'No water break for 23:20. In a warm room, sooner is better.',
     fixes: ['Drink in “b2”'],
     kept: clocked([inSeconds(700), { ...inSeconds(700), water: true }]),
   },

@@ -74,7 +74,7 @@ describe('what is said in the class as it comes', () => {
     fc.assert(
       fc.property(arbitraryEvents(2600), (events) => {
         const { mismatches } = ledClass(plan, logOf(...events)).report.cues
-        expect(mismatches.filter(({ claim }) => ['change', 'stay', 'total'].includes(claim.about))).toEqual([])
+        expect(mismatches.filter(({ claim }) => ['change', 'stay', 'total'].includes(claim.meanings[0].about))).toEqual([])
       }),
       { numRuns: 40 },
     )

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { constantsOf } from '#engine/constants.ts'
 import type { EffortLine } from '#engine/recovery/effortLines.ts'
-import { strainAt, strainCurve } from '#engine/shape/strainCurve.ts'
+import { momentAt, strainAt, strainCurve } from '#engine/shape/strainCurve.ts'
 
 const RULES = constantsOf({})
 type Step = [seconds: number, start: number, end: number]
@@ -58,6 +58,24 @@ describe('strain', () => {
           const gap = askedAt(lines, (i + 0.5) * tick) - value
           value += (tick * gap) / ((gap > 0 ? RULES.strainUp : RULES.strainDown) + tick / 2)
           if (i % 100 === 0) expect(Math.abs(strainAt(curve, (i + 1) * tick) - value)).toBeLessThan(0.01)
+        }
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('says when it passes a level', () => {
+    fc.assert(
+      fc.property(anySteps, fc.double({ min: 0.5, max: 9.5, noNaN: true }), (steps, level) => {
+        const lines = linesOf(steps)
+        const curve = strainCurve(lines, endOf(lines), RULES)
+        for (const [i, piece] of curve.pieces.entries()) {
+          const end = curve.pieces[i + 1]?.start ?? piece.start
+          if (Math.min(piece.start, end) >= level - 1e-6 || Math.max(piece.start, end) <= level + 1e-6) continue
+          const at = momentAt(piece, level)
+          expect(at).toBeGreaterThanOrEqual(piece.from)
+          expect(at).toBeLessThanOrEqual(piece.to)
+          expect(strainAt(curve, at)).toBeCloseTo(level, 3)
         }
       }),
       { numRuns: 60 },

@@ -21,6 +21,24 @@ const withOpening = (block: Block, opening: string): Block => ({
 })
 const at = (time: number, led = ledClass(spark, logOf())) => leadView(led, stateOf(led, time))
 
+it('quotes of the next block what is said first, and its form where nobody calls it', () => {
+  const next = (cues: Block['cues']) => {
+    const ride = demoRide('spark')
+    ;(ride.sections[3]!.blocks[1] as Block).cues = cues
+    const plan = planOf(ride)
+    const before = plan.report.blocks.find(({ block }) => block.id === 's4b1')!
+    return at(before.from + 1, ledClass(plan, logOf())).texts.nextRest
+  }
+  const cue = (id: string, moment: 'announce' | 'preview' | 'form', counts: number) => ({
+    id,
+    moment,
+    lead: { counts },
+    text: `${id} words.`,
+  })
+  expect(next([cue('form', 'form', 60), cue('call', 'announce', 4), cue('preview', 'preview', 24)])).toContain('“preview words.”')
+  expect(next([cue('end', 'form', 8), cue('form', 'form', 40)])).toContain('“form words.”')
+})
+
 describe('the screen', () => {
   it('shows now, next, the eights left and the clocks', () => {
     // Three eights and two counts into the standing run of the third song.

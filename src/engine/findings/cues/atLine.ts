@@ -1,4 +1,6 @@
+import { roomFrom } from '#engine/cues/cueRoom.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
+import { overlap } from '#engine/cues/talk.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, fix, type Noticed } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
@@ -24,6 +26,19 @@ export function cueFix({ blocks }: Facts, { block, cue }: CueLine, label: string
   return fix(label, done, (ride) =>
     editBlock(ride, id, (before) => ({ ...before, cues: before.cues.map((one) => (one.id === cue.id ? { ...one, ...patch } : one)) })),
   )
+}
+
+/**
+ * Whether a line's words could end so many counts before their change instead: nothing else is spoken or kept quiet there,
+ * and they start no sooner than they may.
+ */
+export function movesFreely({ blocks, cues }: Facts, line: CueLine, counts: Counts): boolean {
+  const beat = line.lead > 0 ? (line.change - line.to) / line.lead : 0
+  if (beat <= 0) return false
+  const to = line.change - counts * beat
+  const moved = { from: to - (line.to - line.from), to }
+  const free = cues.lines.every((other) => other === line || overlap(other, moved) === 0)
+  return free && moved.from >= (roomFrom(blocks, line) ?? 0) && cues.quiet.every((stretch) => overlap(stretch, moved) === 0)
 }
 
 /** Ends a cue's words so many counts before its change; half as many seconds where there is no song. */

@@ -2,6 +2,7 @@ import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { ARITHMETIC } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
+import { isInside } from '#plan/cueStart.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { atLine, leadFix, sayCue } from './atLine.ts'
 
@@ -46,6 +47,7 @@ function earlier(facts: Facts, first: CueLine, second: CueLine): Fix | undefined
   const end = first.change - counts * beat
   const start = end - (first.to - first.from)
   const free = facts.cues.lines.every((line) => line === first || line === second || line.to <= start || line.from >= end)
-  const inPlay = start >= 0 && facts.blocks[first.block - 1] !== undefined && start >= facts.blocks[first.block - 1]!.from
+  const room = isInside(first) ? facts.blocks[first.block]!.from : facts.blocks[first.block - 1]?.from
+  const inPlay = start >= 0 && room !== undefined && start >= room
   return free && inPlay ? leadFix(facts, first, counts) : undefined
 }

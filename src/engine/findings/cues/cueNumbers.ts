@@ -1,25 +1,43 @@
-import { corrected, type Mismatch } from '#engine/cues/checkClaims.ts'
+import type { Mismatch } from '#engine/cues/claims/checkClaims.ts'
+import { type PlanView, viewPlan } from '#engine/cues/claims/plan/planView.ts'
+import { holds, repairOf } from '#engine/cues/claims/repair.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { ARITHMETIC } from '#engine/findings/finding.ts'
-import type { Finding } from '#engine/report.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { joinWords } from '#plan/names.ts'
 import { atLine, cueFix, sayCue } from './atLine.ts'
 
-/** Cues that speak another number than the plan has; the right one is offered. */
+/** Cues that speak another number than the plan has; the sentence with the right one is offered where there is one. */
 export function cueNumbers(facts: Facts): Finding[] {
-  return linesOf(facts.cues.mismatches).map(([index, mismatches]) => {
-    const line = facts.cues.lines[index]!
-    const parts = mismatches.map(({ said, planned }) => `“${said}” where the plan is “${planned}”`)
+  const { mismatches, lines } = facts.cues
+  if (mismatches.length === 0) return []
+  const { ride, blocks, sections, ledger, rules } = facts
+  const view = viewPlan(ride, blocks, sections, ledger, rules)
+  const spoken = byCue(lines)
+  return linesOf(mismatches).map(([index, wrong]) => {
+    const line = lines[index]!
+    const parts = wrong.map(({ said, planned }) => `“${said}” where the plan is “${planned}”`)
     return atLine(facts, line, {
       rule: 'cueNumbers',
       severity: 'warning',
       text: `${sayCue(line)} says ${joinWords(parts)}.`,
       why: ARITHMETIC,
-      amount: mismatches.length,
-      fixes: [correction(facts, line, mismatches)],
+      amount: wrong.length,
+      fixes: [correction(facts, line, wrong, spoken.get(line.cue.id)!, view)],
     })
   })
+}
+
+/** Every time each cue is spoken: once in every round of a set. */
+function byCue(lines: readonly CueLine[]): ReadonlyMap<string, CueLine[]> {
+  const spoken = new Map<string, CueLine[]>()
+  for (const line of lines) {
+    const before = spoken.get(line.cue.id)
+    if (before) before.push(line)
+    else spoken.set(line.cue.id, [line])
+  }
+  return spoken
 }
 
 /** Mismatches come in the order of their lines. */
@@ -33,33 +51,28 @@ function linesOf(mismatches: readonly (Mismatch & { line: number })[]): [line: n
   return grouped
 }
 
-function correction(facts: Facts, line: CueLine, mismatches: readonly Mismatch[]) {
-  const apart = mismatches.filter((mismatch) => differsByRound(facts, line, mismatch))
-  if (apart.length > 0) {
-    const what = apart.every(({ claim }) => claim.about === 'left') ? 'count' : 'number'
-    return cueFix(facts, line, `Take the ${what} out of the words`, `Took the ${what} out of ${sayCue(line)}`, {
-      text: without(line, apart),
-    })
-  }
-  const text = corrected(line.cue.text, mismatches)
-  return cueFix(facts, line, `Say “${text}”`, `Corrected ${sayCue(line)}`, { text })
+/** @param spoken every time the cue is spoken */
+function correction(facts: Facts, line: CueLine, wrong: readonly Mismatch[], spoken: readonly CueLine[], view: PlanView): Fix | undefined {
+  const text = repairOf(wrong, spoken, view)
+  if (text !== null) return cueFix(facts, line, `Say “${text}”`, `Corrected ${sayCue(line)}`, { text })
+  // One text is spoken in every round: what is left to do is counted down by itself, and a call that builds up is another one each time.
+  const bare = spoken.length > 1 ? without(line, wrong) : null
+  if (bare === null || !holds(bare, spoken, view)) return undefined
+  const counts = wrong.every(({ claim }) => COUNTING.has(claim.meanings[0].about))
+  const what = counts ? 'count' : 'number'
+  return cueFix(facts, line, `Take the ${what} out of the words`, `Took the ${what} out of ${sayCue(line)}`, { text: bare })
 }
 
-/** One text is spoken in every round: what is left to do is counted down by itself, and a call that builds up is another one each time. */
-function differsByRound({ blocks, cues }: Facts, { block, cue }: CueLine, { claim, planned }: Mismatch): boolean {
-  const { set } = blocks[block]!
-  if (set === undefined || set.set.rounds < 2) return false
-  if (claim.about === 'left') return true
-  const rounds = cues.lines.flatMap((line, index) => (line.cue.id === cue.id ? [index] : []))
-  return rounds.some(
-    (round) => !cues.mismatches.some((one) => one.line === round && one.claim.from === claim.from && one.planned === planned),
+const COUNTING: ReadonlySet<string> = new Set(['more', 'last', 'done', 'place'])
+
+/** The text without the claims, its sentences closed up; null where one is no clause by itself and would leave a gap. */
+function without({ cue: { text } }: CueLine, mismatches: readonly Mismatch[]): string | null {
+  const whole = mismatches.every(
+    ({ claim: { from, to } }) => /(?:^|[.!?,;:–—]\s*)$/.test(text.slice(0, from)) && /^\s*(?:[.!?,;:–—]|$)/.test(text.slice(to)),
   )
-}
-
-/** The text without the claims, its sentences closed up. */
-function without({ cue }: CueLine, mismatches: readonly Mismatch[]): string {
+  if (!whole) return null
   const fromLast = [...mismatches].sort((a, b) => b.claim.from - a.claim.from)
-  const bare = fromLast.reduce((text, { claim }) => text.slice(0, claim.from) + text.slice(claim.to), cue.text)
+  const bare = fromLast.reduce((words, { claim }) => words.slice(0, claim.from) + words.slice(claim.to), text)
   const joined = bare
     .replace(/\s*([.!?,;:])(?:\s*[.!?,;:])+/g, '$1')
     .replace(/^\s*[.!?,;:]\s*/, '')

@@ -1,4 +1,4 @@
-import { roomFrom } from '#engine/cues/cueRoom.ts'
+import { opensBlock, roomFrom } from '#engine/cues/cueRoom.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
@@ -16,14 +16,17 @@ const SLIGHT: Seconds = 0.25
 export function cueRoom(facts: Facts): Finding[] {
   return facts.cues.lines.flatMap((line) => {
     const from = roomFrom(facts.blocks, line)
-    const over = from === null ? 0 : from - line.from
-    if (from === null || over <= SLIGHT) return []
+    if (from === null) return []
+    // Words that begin with their block run past its end, others begin before their room does.
+    const room = opensBlock(line, facts.blocks) ? facts.blocks[line.block]!.to - line.from : line.to - from
+    const over = line.to - line.from - room
+    if (over <= SLIGHT) return []
     const needed = facts.cues.changes.find(({ block }) => block === line.block)?.wordsEnd ?? 0
     return [
       atLine(facts, line, {
         rule: 'cueRoom',
         severity: 'warning',
-        text: `${sayCue(line)} takes ${say(line.to - line.from)} to say and has ${say(line.to - from)}.`,
+        text: `${sayCue(line)} takes ${say(line.to - line.from)} to say and has ${say(room)}.`,
         why: COMMON_PRACTICE,
         amount: over,
         fixes: [line.moment === 'announce' && line.lead > needed + 1e-6 ? leadFix(facts, line, needed) : undefined],

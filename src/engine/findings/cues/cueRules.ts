@@ -3,6 +3,7 @@ import { breathlessWords } from './breathlessWords.ts'
 import { cueCollisions } from './cueCollisions.ts'
 import { cueLate } from './cueLate.ts'
 import { cueNumbers } from './cueNumbers.ts'
+import { cuePlace } from './cuePlace.ts'
 import { cueRoom } from './cueRoom.ts'
 import { hardBoutWords } from './hardBoutWords.ts'
 import { moveWithoutForm } from './moveWithoutForm.ts'
@@ -15,6 +16,7 @@ import { unannounced } from './unannounced.ts'
 export const CUE_RULES: readonly Rule[] = [
   cueNumbers,
   cueLate,
+  cuePlace,
   cueRoom,
   cueCollisions,
   unannounced,

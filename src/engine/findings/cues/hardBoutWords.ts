@@ -1,6 +1,6 @@
-import { claimsOf } from '#engine/cues/claims.ts'
+import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { countMembers, membersOf, nameOf } from '#engine/cues/family.ts'
-import type { CueLine } from '#engine/cues/placeCues.ts'
+import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, inQuotes } from '#engine/findings/finding.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
@@ -35,14 +35,7 @@ export function hardBoutWords(facts: Facts): Finding[] {
   })
 }
 
-type Heard = readonly (readonly CueLine[])[]
-
-/** The lines of every played block. */
-function linesByBlock({ blocks, cues }: Facts): Heard {
-  const heard: CueLine[][] = blocks.map(() => [])
-  for (const line of cues.lines) heard[line.block]!.push(line)
-  return heard
-}
+type Heard = ReturnType<typeof linesByBlock>
 
 function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
   const { blocks, sections, ride } = facts
@@ -52,18 +45,19 @@ function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
   for (let block = sections[first.section]!.blocks.from; block <= bout.toBlock; block++) {
     const counts = block >= bout.fromBlock || isEasy(facts, block)
     for (const { cue, moment } of heard[block]!) {
-      if (counts || moment === 'preview') for (const { about } of claimsOf(cue, ride.bike.unit)) said.add(about)
+      if (counts || moment === 'preview') for (const { meanings } of claimsOf(cue, ride.bike.unit)) said.add(meanings[0].about)
     }
   }
   const missing: string[] = []
-  if (!said.has('seconds') && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
+  if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
   if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')
   const felt = first.block.feel !== undefined || own.some(({ cue }) => EFFORT.test(cue.text)) || EFFORT.test(first.block.label ?? '')
   if (!felt) missing.push('how hard')
   return missing
 }
 
-const COUNTING = ['ahead', 'left', 'place', 'rounds'] as const
+const LASTING = ['length', 'left'] as const
+const COUNTING = ['ahead', 'more', 'last', 'place', 'rounds'] as const
 
 /** Words of a block that is no work itself tell what comes. */
 function isEasy({ blocks, rules }: Facts, block: number): boolean {

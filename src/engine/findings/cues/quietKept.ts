@@ -1,4 +1,3 @@
-import { roomFrom } from '#engine/cues/cueRoom.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Stretch } from '#engine/cues/talk.ts'
 import { overlap } from '#engine/cues/talk.ts'
@@ -6,7 +5,7 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE, quotedSection } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import { atLine, leadFix, sayCue } from './atLine.ts'
+import { atLine, leadFix, movesFreely, sayCue } from './atLine.ts'
 
 /** Words over music that was marked to be left alone; count-ins may. */
 export function quietKept(facts: Facts): Finding[] {
@@ -32,9 +31,5 @@ function beforeQuiet(facts: Facts, line: CueLine, quiet: Stretch): Fix | undefin
   if (line.lead <= 0 || line.moment === 'action') return undefined
   const beat = (line.change - line.to) / line.lead
   const counts = Math.ceil((line.change - quiet.from) / beat) + 1
-  const end = line.change - counts * beat
-  const moved = { from: end - (line.to - line.from), to: end }
-  const free = facts.cues.lines.every((other) => other === line || overlap(other, moved) === 0)
-  const allowed = moved.from >= (roomFrom(facts.blocks, line) ?? 0) && facts.cues.quiet.every((stretch) => overlap(stretch, moved) === 0)
-  return free && allowed ? leadFix(facts, line, counts) : undefined
+  return movesFreely(facts, line, counts) ? leadFix(facts, line, counts) : undefined
 }

@@ -1,4 +1,4 @@
-import { claimsOf } from '#engine/cues/claims.ts'
+import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
@@ -15,7 +15,7 @@ export function resistanceFirst(facts: Facts): Finding[] {
   return facts.cues.lines.flatMap((line) => {
     const { block } = facts.blocks[line.block]!
     if (block.posture !== 'standing' || !rising.has(line.block)) return []
-    const added = claimsOf(line.cue, facts.ride.bike.unit).find((claim) => claim.about === 'change' && claim.value > 0)
+    const added = claimsOf(line.cue, facts.ride.bike.unit).find(({ meanings: [first] }) => first.about === 'change' && first.low > 0)
     const up = RISING.exec(line.cue.text)?.index
     if (added === undefined || up === undefined || up > added.from) return []
     const text = resistanceToFront(line.cue.text, added.from)

@@ -1,5 +1,6 @@
 import { callWords } from '#engine/cues/callWords.ts'
 import type { Change, ChangeKind } from '#engine/cues/changeAt.ts'
+import { usualLead } from '#engine/cues/usualPlace.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, fix, quoted } from '#engine/findings/finding.ts'
 import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
@@ -50,7 +51,7 @@ function callFix(facts: Facts, played: PlayedBlock, change: Change): Fix | undef
   const text = callWords(facts.ride, facts.blocks, change)
   if (id === null || text === '') return undefined
   const counted = facts.sections[played.section]!.bpm !== undefined
-  const lead = counted ? { counts: Math.max(4, change.wordsEnd) } : { seconds: facts.rules.announceSeconds }
+  const lead = usualLead('announce', facts.rules, counted, change.wordsEnd)
   const cue: Cue = { id, moment: 'announce', lead, text }
   return fix(`Announce “${text}”`, `Announced ${quoted(facts, change.block)}`, (ride) =>
     editBlock(ride, played.block.id, (block) => ({ ...block, cues: [...block.cues, cue] })),

@@ -23,6 +23,8 @@ interface BlockCardProps {
   length: string
   /** Who leads, in a class that two share. */
   leader: string
+  /** What is said first of it. */
+  words: string
   crooked: boolean
   beyond: boolean
   /** Marked to be rehearsed again. */
@@ -74,6 +76,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
           change={props.change}
           length={props.length}
           leader={props.leader}
+          words={props.words}
           shaky={props.shaky}
         />
       )}
@@ -93,6 +96,7 @@ interface BlockBodyProps {
   change: string
   length: string
   leader: string
+  words: string
   shaky: boolean
 }
 
@@ -102,7 +106,7 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
   const from = Math.round(block.effort.from)
   const to = Math.round(block.effort.to)
   const name = nameOfItem(block)
-  const words = withoutName(block.cues.find((cue) => cue.text)?.text ?? '', name)
+  const words = withoutName(props.words, name)
   return (
     <DragHandle kind="block" id={block.id}>
       <div className="block-body">

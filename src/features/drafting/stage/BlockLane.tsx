@@ -1,4 +1,6 @@
 import { type MouseEvent, memo, useDeferredValue, useMemo } from 'react'
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import { isCrooked } from '#engine/findings/crookedBlock.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
@@ -45,6 +47,7 @@ export const BlockLane = memo(function BlockLane({
   const isList = report.blocks.length > 0
   const later = useLater(report)
   const marks = useMemo(() => leaderMarks(ride), [ride])
+  const words = useMemo(() => linesByBlock(report), [report])
   const shaky = useMemo(() => new Set(ride.shaky), [ride.shaky])
   const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
   const select = (event: MouseEvent) => {
@@ -83,7 +86,7 @@ export const BlockLane = memo(function BlockLane({
             index={played.index}
             round={played.set?.round ?? 1}
             {...(isDrawn
-              ? cardOf(played, ride, report, scale, mark, isShaky)
+              ? { ...cardOf(played, ride, report, scale, mark, isShaky), words: firstWords(words[played.index]!) }
               : placeOf(before?.played ?? played, before?.report ?? report, scale, mark, isShaky))}
             selected={isSelected}
             shaky={isShaky}
@@ -138,7 +141,7 @@ const keyOf = ({ block, set }: PlayedBlock): string => `${block.id}:${set?.round
 const isOneOf = (ids: readonly string[], { block, set }: PlayedBlock): boolean =>
   ids.includes(block.id) || (set !== undefined && ids.includes(set.set.id))
 
-const NOTHING_ON_IT = { total: '', change: '', length: '', leader: '', crooked: false, beyond: false } as const
+const NOTHING_ON_IT = { total: '', change: '', length: '', leader: '', words: '', crooked: false, beyond: false } as const
 
 /** Where a block stands and what it is called, for a card with nothing on it. */
 function placeOf(played: PlayedBlock, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {
@@ -149,6 +152,9 @@ function placeOf(played: PlayedBlock, report: RideReport, scale: TimeScale, mark
     spoken: speakBlock(played, formatClock(played.from), lengthOf(played, report), mark?.spoken, shaky),
   }
 }
+
+/** What is said first of a block. */
+const firstWords = (lines: readonly CueLine[]): string => lines.find(({ cue }) => cue.text)?.cue.text ?? ''
 
 /** All that stands on a card. */
 function cardOf(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {

@@ -4,6 +4,7 @@ import { withoutName } from '#engine/cues/withoutName.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock } from '#engine/report.ts'
+import { isInside } from '#plan/cueStart.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -47,8 +48,8 @@ function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }
   const call =
     ledger.call === 'stay' ? `stay at ${ledger.total}` : saysTotal(ledger.call) ? ledger.call : `${ledger.call}, to ${ledger.total}`
   const side = foot && footSpoken && !newSong ? `, ${foot} foot leads` : ''
-  const cue = report.cues.lines.find((line) => line.block === index && line.moment !== 'form' && line.moment !== 'story')
-  const spoken = (cue?.cue ?? block.cues[0])?.text.trim() ?? ''
+  const own = report.cues.lines.filter((line) => line.block === index)
+  const spoken = (own.find((line) => !isInside(line)) ?? own[0])?.cue.text.trim() ?? ''
   const words = withoutName(withoutCall(spoken, shortCall(ledger)), nameOfItem(block))
   return `, ${call}${side}${words && !said ? ` — “${words}”` : ''}`
 }

@@ -1,3 +1,4 @@
+import type { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
@@ -11,6 +12,8 @@ import { rowOf } from './rowOf.ts'
 interface BandSource {
   ride: Ride
   report: RideReport
+  /** What is said of every played block. */
+  spoken: ReturnType<typeof linesByBlock>
   section: SectionReport
   /** Of the section. */
   index: number
@@ -21,7 +24,7 @@ interface BandSource {
 }
 
 /** The band of one section: its head and a row for each of its changes. */
-export function bandOf({ ride, report, section, index, songClock, reader, hands }: BandSource): Band {
+export function bandOf({ ride, report, spoken, section, index, songClock, reader, hands }: BandSource): Band {
   const source = ride.sections[index]!
   const played = report.blocks.slice(section.blocks.from, section.blocks.to)
   return {
@@ -37,7 +40,9 @@ export function bandOf({ ride, report, section, index, songClock, reader, hands 
     ],
     lead: played[0]?.foot ?? undefined,
     handOver: played[0] && handOverTo({ ride, report, reader, hands }, played[0]),
-    rows: played.map((block, row) => rowOf({ ride, section, block, before: played[row - 1], songClock, reader, hands })),
+    rows: played.map((block, row) =>
+      rowOf({ ride, section, block, lines: spoken[block.index]!, before: played[row - 1], songClock, reader, hands }),
+    ),
   }
 }
 

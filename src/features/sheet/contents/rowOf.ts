@@ -1,8 +1,10 @@
+import type { CueLine } from '#engine/cues/placeCues.ts'
+import { inSpokenOrder } from '#engine/cues/spokenOrder.ts'
 import { withoutCall } from '#engine/cues/withoutCall.ts'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
-import type { Block, Cue, Ride } from '#plan/model.ts'
+import type { Block, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
@@ -19,6 +21,8 @@ interface RowSource {
   ride: Ride
   section: SectionReport
   block: PlayedBlock
+  /** What is said of the block, by its start. */
+  lines: readonly CueLine[]
   /** The change before it in the same section. */
   before: PlayedBlock | undefined
   songClock: SongClock
@@ -28,10 +32,10 @@ interface RowSource {
 }
 
 /** One change as it stands on the sheet. */
-export function rowOf({ ride, section, block: played, before, songClock, reader, hands }: RowSource): Row {
+export function rowOf({ ride, section, block: played, lines, before, songClock, reader, hands }: RowSource): Row {
   const { block, ledger } = played
   const roles = rolesOf(ride, block)
-  const spoken = spokenWords(block)
+  const spoken = spokenWords(block, lines)
   return {
     id: `${played.index}`,
     rideClock: formatClock(played.from),
@@ -104,21 +108,15 @@ function callAndWords(spoken: string, name: string, { call, change }: LedgerEntr
   return { call: '', words: `${change}. ${words}`.trim(), shortWords: `${change}. ${shortWords}`.trim() }
 }
 
-/** Cues in the order they are said, those furthest ahead first; empty where nothing is written. */
-function spokenWords(block: Block): string {
-  const ahead = (cue: Cue) => ('counts' in cue.lead ? cue.lead.counts : cue.lead.seconds * COUNTS_A_SECOND)
-  return [...block.cues]
-    .sort((a, b) => ahead(b) - ahead(a))
-    .map((cue) => cue.text.trim())
+/** The words of a block in the order they are said; empty where nothing is written. */
+const spokenWords = ({ cues }: Block, lines: readonly CueLine[]): string =>
+  inSpokenOrder(cues, lines)
+    .map(({ text }) => text.trim())
     .filter((text) => text !== '')
     .join(' ')
-}
 
 const levelOf = ({ from, to }: Block['effort']): string =>
   from === to ? formatNumber(from, 1) : `${formatNumber(from, 1)}–${formatNumber(to, 1)}`
 
 /** True where the spoken words hold the option or the feel already ("Option: stay seated."). */
 const saysAlready = (words: string, text: string): boolean => words.toLowerCase().includes(text.trim().toLowerCase())
-
-/** For putting cues in order only: a middling tempo of 120. */
-const COUNTS_A_SECOND = 2

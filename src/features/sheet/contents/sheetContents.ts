@@ -1,3 +1,4 @@
+import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
@@ -26,7 +27,8 @@ interface SheetOptions {
 export function sheetContents(ride: Ride, report: RideReport, { date, songClock, reader, shorthand = [] }: SheetOptions): SheetContents {
   const { shorten, used } = shortenerOf(shorthand)
   const hands = handsIn(ride, report, reader)
-  const whole = report.sections.map((section, index) => bandOf({ ride, report, section, index, songClock, reader, hands }))
+  const spoken = linesByBlock(report)
+  const whole = report.sections.map((section, index) => bandOf({ ride, report, spoken, section, index, songClock, reader, hands }))
   const bands = whole.map((band) => shortened(band, shorten))
   const rows = bands.flatMap((band) => band.rows)
   const heads = { song: songClock === 'left' ? 'left' : 'song', length: rows.some(isCounted) ? '8s' : 'for' }

@@ -2,7 +2,7 @@
 import { act } from 'react'
 import { afterEach, describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Cue, Ride } from '#plan/model.ts'
 import type { AppStore } from '#store/state.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
@@ -255,15 +255,82 @@ describe('cues', () => {
   it('are added from the last line, which is then free for the next', () => {
     openBlock('a')
     panel.type('add a cue', 'Half turn on.')
-    expect(panel.block('a').cues).toEqual([{ id: 'n1', moment: 'announce', lead: { counts: 8 }, text: 'Half turn on.' }])
+    expect(panel.block('a').cues).toMatchObject([{ id: 'n1', moment: 'form', text: 'Half turn on.' }])
+    // Said as the block begins; what is added next is said after it.
+    expect(panel.text()).toContain('at 0:00')
     expect((panel.field('add a cue') as HTMLTextAreaElement).value).toBe('')
     panel.type('add a cue', 'Heels down.')
-    expect(panel.block('a').cues.map(({ moment }) => moment)).toEqual(['announce', 'form'])
-    panel.click('move cue 2 up')
-    expect(panel.block('a').cues.map(({ text }) => text)).toEqual(['Heels down.', 'Half turn on.'])
+    expect(panel.block('a').cues.map(({ moment }) => moment)).toEqual(['form', 'form'])
+    expect(panel.text()).toContain('at 0:02')
     panel.click('remove cue 1')
-    expect(panel.block('a').cues.map(({ text }) => text)).toEqual(['Half turn on.'])
-    expect(panel.steps()).toBe(4)
+    expect(panel.block('a').cues.map(({ text }) => text)).toEqual(['Heels down.'])
+    expect(panel.steps()).toBe(3)
+  })
+
+  describe('of one block', () => {
+    const cue = (id: string, moment: Cue['moment'], counts: number): Cue => ({ id, moment, lead: { counts }, text: `${id} words` })
+    const openThem = () =>
+      openBlock('b', {
+        ...rideWith({}),
+        sections: [
+          aSection('song', {
+            song: aSong('first'),
+            blocks: [
+              aBlock('a'),
+              aBlock('b', {
+                cues: [cue('form', 'form', 20), cue('go', 'action', 0), cue('preview', 'preview', 32), cue('call', 'announce', 8)],
+              }),
+            ],
+          }),
+        ],
+      })
+    const listed = () => [1, 2, 3, 4].map((place) => (panel.field(`cue ${place}, words`) as HTMLTextAreaElement).value.split(' ')[0])
+
+    it('stand in the order they are spoken, however they were written', () => {
+      openThem()
+      expect(listed()).toEqual(['preview', 'call', 'go', 'form'])
+      expect(panel.block('b').cues.map(({ id }) => id)).toEqual(['form', 'go', 'preview', 'call'])
+    })
+
+    it('keep still under the hand that moves one, and settle when it is gone', () => {
+      openThem()
+      const lead = () => panel.field('cue 1, ends before the change')
+      act(() => lead().focus())
+      panel.type('cue 1, ends before the change', '4')
+      expect(listed()).toEqual(['preview', 'call', 'go', 'form'])
+      act(() => lead().blur())
+      expect(listed()).toEqual(['call', 'preview', 'go', 'form'])
+    })
+
+    it('go where their moment usually stands when it is chosen, and back in one step', () => {
+      openThem()
+      act(() => panel.field('cue 2, moment').focus())
+      panel.choose('cue 2, moment', 'form')
+      expect(panel.block('b').cues[3]).toMatchObject({ moment: 'form', lead: { counts: 1000 } })
+      expect(panel.field('cue 2, ends before the change')).toHaveProperty('value', 'as it begins')
+      act(() => panel.store.getState().undo())
+      expect(panel.block('b').cues[3]).toMatchObject({ moment: 'announce', lead: { counts: 8 } })
+    })
+
+    it('step off the start of their block and back, and take it by name', () => {
+      openThem()
+      act(() => panel.field('cue 2, moment').focus())
+      panel.choose('cue 2, moment', 'form')
+      const lead = 'cue 2, ends before the change'
+      panel.press(lead, 'ArrowDown')
+      // Two words take 2.5 counts of the block's 64 at two a second.
+      expect(panel.block('b').cues[3]).toMatchObject({ lead: { counts: 60 } })
+      panel.press(lead, 'ArrowUp')
+      expect(panel.block('b').cues[3]).toMatchObject({ lead: { counts: 1000 } })
+      panel.type(lead, '16')
+      expect(panel.block('b').cues[3]).toMatchObject({ lead: { counts: 16 } })
+      panel.type(lead, 'start')
+      expect(panel.block('b').cues[3]).toMatchObject({ lead: { counts: 1000 } })
+      panel.type(lead, 'sometime')
+      expect(panel.under(lead)).toBe('Write counts, such as 8, seconds, such as 3 s, or “start”.')
+      panel.type('cue 1, ends before the change', 'start')
+      expect(panel.under('cue 1, ends before the change')).toBe('Write counts, such as 8, or seconds, such as 3 s.')
+    })
   })
 
   it('are taken on Enter, and the line stays in hand', () => {

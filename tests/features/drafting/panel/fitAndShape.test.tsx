@@ -151,9 +151,9 @@ describe('the words of a cue', () => {
 
   it('are mended in one press where they speak a wrong number', () => {
     openItem(saying('Half a turn on.'), 'b')
-    expect(panel.text()).toContain('“Half a turn on” where the plan is “three quarters on”')
-    panel.click('Say “Three quarters on.”')
-    expect(panel.block('b').cues[0]!.text).toBe('Three quarters on.')
+    expect(panel.text()).toContain('“Half a turn on” where the plan is “Three quarters of a turn on”')
+    panel.click('Say “Three quarters of a turn on.”')
+    expect(panel.block('b').cues[0]!.text).toBe('Three quarters of a turn on.')
     expect(panel.steps()).toBe(1)
     expect(panel.text()).not.toContain('where the plan is')
   })
@@ -180,11 +180,24 @@ describe('the words of a cue', () => {
     expect(panel.block('a').cues).toMatchObject([{ moment: 'form', text: FORM_POINTS[1] }])
   })
 
-  it('may be a story where there is room for one', () => {
+  it('may be a story anywhere, with the room it has beside it', () => {
     openItem(one({ blocks: [aBlock('a', { length: { counts: 128 }, effort: { from: 2, to: 2 } })] }), 'a')
-    expect(panel.field('add a story').getAttribute('placeholder')).toBe('a story: 1:04 from 0:00, up to 149 words')
+    expect(panel.text()).toContain('Room for 1:04 from 0:00, up to 149 words.')
     panel.type('add a story', 'We ride out before the town wakes.')
     expect(panel.block('a').cues).toMatchObject([{ moment: 'story', text: 'We ride out before the town wakes.' }])
+    expect(panel.text()).toContain('0:00, song 0:00')
+    panel.type('add a story', 'And home after it does.')
+    expect(panel.block('a').cues).toHaveLength(2)
+  })
+
+  it('says where riders work too hard to listen, or nothing is free', () => {
+    const hard = { length: { counts: 128 }, effort: { from: 9, to: 9 } }
+    openItem(one({ blocks: [aBlock('a', hard), aBlock('b', hard)] }), 'b')
+    expect(panel.text()).toContain('The build-up is too high here for riders to listen.')
+    panel.type('add a story', 'Once upon a hill.')
+    expect(panel.block('b').cues).toMatchObject([{ moment: 'story' }])
+    openItem(one({ blocks: [aBlock('a', { length: { counts: 16 } }), aBlock('b')] }), 'a')
+    expect(panel.text()).toContain('No room for a story here: 8 s free at most.')
   })
 })
 

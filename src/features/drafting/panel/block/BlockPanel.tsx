@@ -78,8 +78,10 @@ function BlockFields({ block }: { block: Block }) {
         blockId={block.id}
         cues={block.cues}
         unit={'counts' in block.length ? 'counts' : 'seconds'}
-        newId={does.newId}
         onChange={does.setCues}
+        onAdd={does.addCue}
+        atMoment={does.atMoment}
+        beginsAt={does.beginsAt}
       />
       <MoreFields block={block} leaders={leaders} eight={song?.grid ? eight : undefined} edit={edit} />
     </>

@@ -5,21 +5,21 @@ import { SpeechNote } from '#features/drafting/panel/block/SpeechNote.tsx'
 import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
-import { patched } from '#plan/edits.ts'
-import type { Cue } from '#plan/model.ts'
+import { isInside, startsWithBlock } from '#plan/cueStart.ts'
+import type { Cue, CueMoment } from '#plan/model.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 
 interface CueFieldsProps {
   cue: Cue
-  /** Place among the block's cues, from 1. */
+  /** Place among the block's cues as they are spoken, from 1. */
   place: number
-  of: number
   /** What a bare number of the lead is. */
   unit: 'counts' | 'seconds'
   onChange: (cue: Cue) => void
   onRemove: () => void
-  onMove: (by: 1 | -1) => void
+  atMoment: (cue: Cue, moment: CueMoment) => Cue
+  beginsAt: (cueId: string) => number | undefined
 }
 
 const COUNT_INS: readonly Choice<'4' | '8'>[] = [
@@ -31,7 +31,7 @@ const COUNT_INS: readonly Choice<'4' | '8'>[] = [
 const LONGEST = 500
 
 /** One thing the leader says: which moment, how long before the change it ends, the words, and a count-in. */
-export const CueFields = memo(function CueFields({ cue, place, of, unit, onChange, onRemove, onMove }: CueFieldsProps) {
+export const CueFields = memo(function CueFields({ cue, place, unit, onChange, onRemove, atMoment, beginsAt }: CueFieldsProps) {
   const name = `cue ${place}`
   const setText = (typed: string) => {
     const text = typed.trim()
@@ -47,17 +47,17 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           hideLabel
           value={cue.moment}
           choices={MOMENT_CHOICES}
-          onChange={(moment) => onChange(patched(cue, { moment, count: moment === 'countIn' ? (cue.count ?? 4) : undefined }))}
+          onChange={(moment) => onChange(atMoment(cue, moment))}
         />
         <QuantityRow
           label={`${name}, ends before the change`}
           hideLabel
           value={cue.lead}
-          unit={endsWithBlock(cue) ? 'before it ends' : 'before'}
+          unit={startsWithBlock(cue.lead) ? '' : isInside(cue) ? 'before it ends' : 'before'}
           format={formatCueLead}
-          parse={(text) => parseCueLead(text, unit)}
+          parse={(text) => parseCueLead(text, unit, isInside(cue))}
           onChange={(lead) => onChange({ ...cue, lead })}
-          step={stepCueLead}
+          step={(lead, direction, large) => stepCueLead(lead, direction, large, beginsAt(cue.id))}
         />
         {(cue.moment === 'countIn' || cue.count !== undefined) && (
           <Select
@@ -69,7 +69,6 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
           />
         )}
         <span className="panel-cue-tools">
-          {of > 1 && <Order name={name} place={place} of={of} onMove={onMove} />}
           <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
             ×
           </IconButton>
@@ -87,19 +86,3 @@ export const CueFields = memo(function CueFields({ cue, place, of, unit, onChang
     </li>
   )
 })
-
-/** Words about form, and stories, belong into a block; every other cue leads up to one. */
-const endsWithBlock = ({ moment }: Cue) => moment === 'form' || moment === 'story'
-
-function Order({ name, place, of, onMove }: { name: string } & Pick<CueFieldsProps, 'place' | 'of' | 'onMove'>) {
-  return (
-    <>
-      <IconButton tone="quiet" label={`move ${name} up`} disabled={place === 1} onClick={() => onMove(-1)}>
-        ↑
-      </IconButton>
-      <IconButton tone="quiet" label={`move ${name} down`} disabled={place === of} onClick={() => onMove(1)}>
-        ↓
-      </IconButton>
-    </>
-  )
-}

@@ -27,6 +27,7 @@ export function CueFindings({ cueId }: { cueId: string }) {
 const ABOUT_WORDS: ReadonlySet<string> = new Set([
   'cueNumbers',
   'cueLate',
+  'cuePlace',
   'cueRoom',
   'cueCollisions',
   'quietKept',

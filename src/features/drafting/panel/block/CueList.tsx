@@ -1,42 +1,54 @@
 import { memo } from 'react'
+import { inSpokenOrder } from '#engine/cues/spokenOrder.ts'
 import { CueFields } from '#features/drafting/panel/block/CueFields.tsx'
 import { CueOffers } from '#features/drafting/panel/block/CueOffers.tsx'
+import { useSettledOrder } from '#features/drafting/panel/block/useSettledOrder.ts'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
-import type { Cue } from '#plan/model.ts'
+import type { Cue, CueMoment } from '#plan/model.ts'
+import { useApp } from '#store/useApp.ts'
 import './cues.css'
 
 interface CueListProps {
   blockId: string
   cues: readonly Cue[]
   unit: 'counts' | 'seconds'
-  newId: () => string
   onChange: (cues: Cue[]) => void
+  /** Adds words that have no moment yet. */
+  onAdd: (text: string) => void
+  /** A cue at another moment, where that moment usually stands. */
+  atMoment: (cue: Cue, moment: CueMoment) => Cue
+  /** The lead of a cue inside the block that begins with it. */
+  beginsAt: (cueId: string) => number | undefined
 }
 
-/** What is said at a block, in order. Words typed into the last line become another cue. */
-export const CueList = memo(function CueList({ blockId, cues, unit, newId, onChange }: CueListProps) {
+/** What is said at a block, in the order it is said. Words typed into the last line become another cue, said as the block begins. */
+export const CueList = memo(function CueList({ blockId, cues, unit, onChange, onAdd, atMoment, beginsAt }: CueListProps) {
+  const spoken = useApp((state) => idsOf(inSpokenOrder(cues, state.shownReport?.cues.lines ?? [])))
+  const { ids, ...settled } = useSettledOrder(spoken === '' ? [] : spoken.split(' '))
   const add = (typed: string) => {
     const text = typed.trim()
-    if (text === '') return null
-    onChange([...cues, { id: newId(), ...firstMoment(cues, unit), text }])
+    if (text !== '') onAdd(text)
     return null
   }
   return (
     <section className="panel-group" aria-label="cues">
       <h3>cues</h3>
-      <ol className="panel-cues">
-        {cues.map((cue, index) => (
-          <CueFields
-            key={cue.id}
-            cue={cue}
-            place={index + 1}
-            of={cues.length}
-            unit={unit}
-            onChange={(next) => onChange(cues.with(index, next))}
-            onRemove={() => onChange(cues.toSpliced(index, 1))}
-            onMove={(by) => onChange(cues.toSpliced(index, 1).toSpliced(index + by, 0, cue))}
-          />
-        ))}
+      <ol className="panel-cues" {...settled}>
+        {ids.map((id, place) => {
+          const index = cues.findIndex((cue) => cue.id === id)
+          return (
+            <CueFields
+              key={id}
+              cue={cues[index]!}
+              place={place + 1}
+              unit={unit}
+              onChange={(next) => onChange(cues.with(index, next))}
+              onRemove={() => onChange(cues.toSpliced(index, 1))}
+              atMoment={atMoment}
+              beginsAt={beginsAt}
+            />
+          )
+        })}
       </ol>
       <CueOffers blockId={blockId} />
       <WordsField
@@ -44,16 +56,12 @@ export const CueList = memo(function CueList({ blockId, cues, unit, newId, onCha
         label="add a cue"
         hideLabel
         value=""
-        placeholder={cues.length === 0 ? 'what you say' : 'what you say next'}
+        placeholder={cues.length === 0 ? 'what you say as it begins' : 'what you say next'}
         onCommit={add}
       />
     </section>
   )
 })
 
-/** The first cue of a block announces it, an eight (eight seconds off the beat) ahead; what is added after it is about form. */
-function firstMoment(cues: readonly Cue[], unit: 'counts' | 'seconds'): Pick<Cue, 'moment' | 'lead'> {
-  const moment = cues.some((cue) => cue.moment === 'announce') ? 'form' : 'announce'
-  const ahead = moment === 'announce' ? 8 : 0
-  return { moment, lead: unit === 'counts' ? { counts: ahead } : { seconds: ahead } }
-}
+/** Ids hold no spaces, so one text tells whether their order changed. */
+const idsOf = (cues: readonly Cue[]): string => cues.map(({ id }) => id).join(' ')

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { placeAtStart, type StoryRoom } from '#engine/cues/placeInside.ts'
 import { type CueOffer, cueOffers } from '#features/drafting/panel/block/cueOffers.ts'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import { addCues } from '#plan/commands/addCues.ts'
@@ -9,7 +10,7 @@ import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 
-/** What could be said here and is not, each one press away: the call in the ledger's words, a count-in, a form point, a story where there is room. */
+/** What could be said here and is not, each one press away: the call in the ledger's words, a count-in, a form point, a story. */
 export function CueOffers({ blockId }: { blockId: string }) {
   const store = useAppStore()
   const ride = useApp((state) => state.ride)
@@ -24,6 +25,11 @@ export function CueOffers({ blockId }: { blockId: string }) {
     if (replaces !== undefined && cues) {
       run(patchBlock(now, { blockId, patch: { cues: cues.map((held) => (held.id === replaces ? { ...held, ...cue } : held)) } }))
     } else run(addCues([{ blockId, cue: { id: newId(), ...cue } }]))
+  }
+  const tell = (text: string) => {
+    const { ride: now, report: then } = store.getState()
+    const played = then?.blocks.find(({ block, from, to }) => block.id === blockId && to > from)
+    if (now && then && played) take({ cue: { moment: 'story', lead: placeAtStart(now, then, played.index, text), text } })
   }
   const { call, countIn, form, story } = offers
   return (
@@ -55,17 +61,30 @@ export function CueOffers({ blockId }: { blockId: string }) {
           label="add a story"
           hideLabel
           value=""
-          placeholder={`a story: ${formatDuration(story.to - story.from)} from ${formatClock(story.from)}, up to ${story.words} words`}
+          placeholder="a story, as it begins"
+          hint={roomOfStory(story)}
           onCommit={(typed) => {
             const text = typed.trim()
             if (text.length > LONGEST) return `At most ${LONGEST} characters; this has ${text.length}.`
-            if (text !== '') take({ cue: { moment: 'story', lead: story.lead, text } })
+            if (text !== '') tell(text)
             return null
           }}
         />
       )}
     </div>
   )
+}
+
+/** What a story has time for here, or what it lacks. */
+function roomOfStory({ from, to, words, lacks, calmFrom }: StoryRoom): string {
+  const free = formatDuration(to - from)
+  if (lacks === 'room') return `No room for a story here: ${to > from ? `${free} free at most` : 'nothing is free'}.`
+  if (lacks === 'calm') {
+    return calmFrom === undefined
+      ? 'The build-up is too high here for riders to listen.'
+      : `The build-up is too high for riders to listen before ${formatClock(calmFrom)}.`
+  }
+  return `Room for ${free} from ${formatClock(from)}, up to ${words} words.`
 }
 
 /** Most characters of one cue. */

@@ -1,9 +1,13 @@
+import { placeAtStart } from '#engine/cues/placeInside.ts'
+import { atMoment, beginsAt } from '#features/drafting/panel/block/momentOf.ts'
 import { playedNow } from '#features/drafting/panel/played.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
 import { renameMove } from '#plan/commands/renameMove.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
-import type { Block, Cue, Length, Move, Resistance } from '#plan/model.ts'
+import { startLead } from '#plan/cueStart.ts'
+import type { Block, Cue, CueMoment, Length, Move, Resistance } from '#plan/model.ts'
+import { findBlock } from '#plan/places.ts'
 import type { AppStore } from '#store/state.ts'
 import type { KnobSteps } from '#units/units.ts'
 
@@ -19,7 +23,6 @@ export function actionsOn(store: AppStore, blockId: string) {
   const edit: EditBlock = (patch) => void store.getState().run(change(patch))
   return {
     edit,
-    newId: () => store.getState().newId(),
     setResistance: (resistance: Resistance) => edit({ resistance }),
     setOwnTotal: (ownTotal: KnobSteps | undefined) => edit({ ownTotal }),
     setEffort: (effort: Block['effort']) => edit({ effort }),
@@ -31,6 +34,17 @@ export function actionsOn(store: AppStore, blockId: string) {
     setMove: (move: Move | undefined) => edit({ move }),
     renameMove: (from: string, to: string) => void store.getState().run(renameMove(store.getState().ride!, { from, to })),
     setCues: (cues: Cue[]) => edit({ cues }),
+    addCue: (text: string) => {
+      const { ride, report, newId } = store.getState()
+      const place = ride && findBlock(ride, blockId)
+      const played = report?.blocks.find(({ block, from, to }) => block.id === blockId && to > from)
+      if (!place) return
+      const unit = 'counts' in place.block.length ? 'counts' : 'seconds'
+      const lead = played ? placeAtStart(ride, report!, played.index, text) : startLead(unit)
+      edit({ cues: [...place.block.cues, { id: newId(), moment: 'form', lead, text }] })
+    },
+    atMoment: (cue: Cue, moment: CueMoment) => atMoment(store.getState().ride!, store.getState().report!, blockId, cue, moment),
+    beginsAt: (cueId: string) => beginsAt(store.getState().shownReport!, cueId),
     entryNow: () => playedNow(store.getState(), blockId)?.ledger,
     rpmNow: () => {
       const cadence = playedNow(store.getState(), blockId)?.cadence

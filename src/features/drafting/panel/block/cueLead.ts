@@ -1,3 +1,4 @@
+import { startLead, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue } from '#plan/model.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { parseDecimal } from '#units/parseDecimal.ts'
@@ -8,17 +9,29 @@ type Lead = Cue['lead']
 /** Longest lead of a cue: a minute and a half, or as many counts at a quick tempo. */
 const LONGEST = { counts: 256, seconds: 90 } as const
 
-/** "8 counts", "1 count", "3 s". */
+/** What stands in the field of words that begin as their block does. */
+export const AS_IT_BEGINS = 'as it begins'
+
+/** "8 counts", "1 count", "3 s"; "as it begins" for words inside a block that start with it. */
 export function formatCueLead(lead: Lead): string {
+  if (startsWithBlock(lead)) return AS_IT_BEGINS
   if ('seconds' in lead) return `${formatNumber(lead.seconds, 1)} s`
   return `${lead.counts} ${lead.counts === 1 ? 'count' : 'counts'}`
 }
 
-/** How long before its change a cue ends: "8", "8 counts", "2 eights", "3 s". A bare number is in `unit`. */
-export function parseCueLead(text: string, unit: 'counts' | 'seconds'): Parsed<Lead> {
+/**
+ * How long before its change a cue ends: "8", "8 counts", "2 eights", "3 s". A bare number is in `unit`. Words inside a block
+ * may also begin with it: "as it begins", "start".
+ */
+export function parseCueLead(text: string, unit: 'counts' | 'seconds', inside: boolean): Parsed<Lead> {
+  if (inside && /^(?:(?:at|as|from) (?:it |the )?)?(?:start|begins?|beginning|top)s?$/i.test(text.trim())) return parsed(startLead(unit))
   const match = /^([\d.,]+)\s*(c|counts?|beats?|e|eights?|s|secs?|seconds?)?(?:\s+before)?$/i.exec(text.trim())
   const value = match ? parseDecimal(match[1]!) : null
-  if (!match || value === null) return refused('Write counts, such as 8, or seconds, such as 3 s.')
+  if (!match || value === null) {
+    return refused(
+      inside ? 'Write counts, such as 8, seconds, such as 3 s, or “start”.' : 'Write counts, such as 8, or seconds, such as 3 s.',
+    )
+  }
   const word = match[2]?.toLowerCase()
   const inSeconds = word === undefined ? unit === 'seconds' : word.startsWith('s')
   if (inSeconds)
@@ -28,8 +41,17 @@ export function parseCueLead(text: string, unit: 'counts' | 'seconds'): Parsed<L
   return counts <= LONGEST.counts ? parsed({ counts }) : refused(`At most ${LONGEST.counts} counts before the change.`)
 }
 
-/** A count (an eight with Shift) or a second (five) more or less, never under none. */
-export function stepCueLead(lead: Lead, direction: 1 | -1, large: boolean): Lead {
-  if ('seconds' in lead) return { seconds: Math.min(LONGEST.seconds, Math.max(0, lead.seconds + direction * (large ? 5 : 1))) }
-  return { counts: Math.min(LONGEST.counts, Math.max(0, lead.counts + direction * (large ? 8 : 1))) }
+/**
+ * A count (an eight with Shift) or a second (five) more or less, never under none. Words inside a block that would begin
+ * before it begin with it.
+ *
+ * @param begins the lead that words inside a block have when they begin with it
+ */
+export function stepCueLead(lead: Lead, direction: 1 | -1, large: boolean, begins?: number): Lead {
+  const inSeconds = 'seconds' in lead
+  const now = startsWithBlock(lead) ? (begins ?? 0) : inSeconds ? lead.seconds : lead.counts
+  const next = now + direction * (large ? (inSeconds ? 5 : 8) : 1)
+  if (begins !== undefined && next >= begins) return startLead(inSeconds ? 'seconds' : 'counts')
+  const amount = Math.min(inSeconds ? LONGEST.seconds : LONGEST.counts, Math.max(0, next))
+  return inSeconds ? { seconds: amount } : { counts: amount }
 }

@@ -1,7 +1,9 @@
+import { constantsOf } from '#engine/constants.ts'
 import { callWords } from '#engine/cues/callWords.ts'
-import { claimsOf } from '#engine/cues/claims.ts'
+import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { offerFormPoints } from '#engine/cues/formPoints.ts'
 import { placeInside, type StoryRoom, storyRoom } from '#engine/cues/placeInside.ts'
+import { usualCount, usualLead } from '#engine/cues/usualPlace.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 
@@ -19,7 +21,7 @@ interface Offers {
   countIn?: CueOffer
   /** A form point of the leader's own, for a longer hold without one. */
   form?: CueOffer
-  /** Room for a story, where strain is low and nothing is counted in. */
+  /** The room a story has here, or what it lacks. */
   story?: StoryRoom
 }
 
@@ -35,13 +37,16 @@ export function cueOffers(ride: Ride, report: RideReport, blockId: string, bank:
   const counted = report.sections[played.section]!.bpm !== undefined
   const isFree = !block.cues.some(({ moment }) => moment === 'countIn')
   const form = formOffer(ride, report, index, bank, turn)
-  const story = block.cues.some(({ moment }) => moment === 'story') ? null : storyRoom(ride, report, index)
   const call = callOffer(ride, report, index, counted)
   return {
     ...(call && { call }),
-    ...(counted && isFree && from > 0 && { countIn: { cue: { moment: 'countIn', lead: { counts: 0 }, text: '', count: 4 } } }),
+    ...(counted &&
+      isFree &&
+      from > 0 && {
+        countIn: { cue: { moment: 'countIn', lead: { counts: 0 }, text: '', count: usualCount(constantsOf(ride)) } },
+      }),
     ...(form && { form }),
-    ...(story && { story }),
+    story: storyRoom(ride, report, index),
   }
 }
 
@@ -54,14 +59,14 @@ function callOffer(ride: Ride, report: RideReport, index: number, counted: boole
   const calls = block.cues.filter(({ moment, text }) => CALLS.has(moment) && text.trim() !== '')
   if (calls.length === 0) {
     const text = callWords(ride, report.blocks, change)
-    const lead = counted ? { counts: Math.max(8, change.wordsEnd) } : { seconds: 8 }
+    const lead = usualLead('announce', constantsOf(ride), counted, change.wordsEnd)
     return text === '' ? undefined : { cue: { moment: 'announce', lead, text } }
   }
   // The knob is turned and no call says by how much: its words go first.
   const { pace: _pace, ...knob } = { ...change, kinds: change.kinds.filter((kind) => kind === 'resistance') }
   const words = callWords(ride, report.blocks, knob)
   const says = calls.some((cue) =>
-    claimsOf(cue, ride.bike.unit).some(({ about }) => about === 'change' || about === 'total' || about === 'stay'),
+    claimsOf(cue, ride.bike.unit).some(({ meanings: [{ about }] }) => about === 'change' || about === 'total' || about === 'stay'),
   )
   const first = calls.find(({ moment }) => moment === 'announce')
   if (words === '' || says || !first) return undefined

@@ -1,4 +1,4 @@
-import type { Token } from './tokens.ts'
+import type { Token } from '#engine/cues/tokens.ts'
 
 /** A number as it is written or spoken, and the tokens it takes up. */
 export interface NumberPhrase {
@@ -13,7 +13,7 @@ export interface NumberPhrase {
 
 const ONES =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-const SMALL = new Map([...ONES.split(' ').map((word, value) => [word, value] as const), ['nought', 0]])
+const SMALL = new Map([...ONES.split(' ').map((word, value) => [word, value] as const), ['nought', 0], ['none', 0]])
 const TENS = new Map('twenty thirty forty fifty sixty seventy eighty ninety'.split(' ').map((word, i) => [word, 20 + 10 * i]))
 const PARTS = new Map([
   ['half', 2],
@@ -27,6 +27,8 @@ const PARTS = new Map([
   ['eighth', 8],
   ['eighths', 8],
 ])
+/** "half on" and "quarter on" are said; "third" by itself is a place in a row. */
+const ALONE = new Set(['half', 'quarter'])
 const SIGNS: Record<string, number> = {
   '½': 1 / 2,
   '⅓': 1 / 3,
@@ -38,16 +40,25 @@ const SIGNS: Record<string, number> = {
   '⅝': 5 / 8,
   '⅞': 7 / 8,
 }
+/** More digits than anybody says after a point. */
+const MOST_DIGITS = 6
 
 /**
  * The number that starts at a token, if one does: "twenty-four", "1½", "¾", "three quarters",
- * "one and a quarter", "half", "a half", "2 and a half", "one hundred and thirty", "nought
+ * "one and a quarter", "half", "a half", "2 and a half", "one hundred and thirty", "zero
  * point two five". Words up to nine hundred and ninety-nine, which is as far as the tool's own go.
  */
 export function numberAt(tokens: readonly Token[], at: number): NumberPhrase | null {
   const token = tokens[at]
   if (token === undefined) return null
   return figures(tokens, at) ?? fractionAt(tokens, at) ?? words(tokens, at)
+}
+
+/** As `numberAt`, with what is only said of legs and beats: "one ten", "one twenty-eight". */
+export function rateAt(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const hundred = tokens[at] && !tokens[at].ends ? SMALL.get(tokens[at].word) : undefined
+  const rest = hundred === 1 || hundred === 2 ? underHundred(tokens, at + 1) : null
+  return rest !== null && rest.value >= 10 ? spoken(100 * hundred! + rest.value, rest.next) : numberAt(tokens, at)
 }
 
 function figures(tokens: readonly Token[], at: number): NumberPhrase | null {
@@ -70,14 +81,17 @@ function ratioOf(word: string): number | null {
   return ratio && Number(ratio[2]) > 0 ? Number(ratio[1]) / Number(ratio[2]) : null
 }
 
+const NOTHING = { word: '', ends: true }
+
 /** "half", "a half", "a quarter", "three quarters". */
 export function fractionAt(tokens: readonly Token[], at: number): NumberPhrase | null {
-  const article = tokens[at]!.word === 'a' || tokens[at]!.word === 'an'
-  const times = article ? 1 : SMALL.get(tokens[at]!.word)
-  const named = PARTS.get(tokens[times === undefined ? at : at + 1]?.word ?? '')
-  if (named === undefined || (times !== undefined && tokens[at]!.ends)) return null
+  const { word, ends } = tokens[at] ?? NOTHING
+  const times = word === 'a' || word === 'an' ? 1 : SMALL.get(word)
+  if (times === undefined) return ALONE.has(word) ? { value: 1 / PARTS.get(word)!, next: at + 1, figures: false, fraction: true } : null
+  const named = PARTS.get(tokens[at + 1]?.word ?? '')
+  if (named === undefined || ends) return null
   // "two quarter turns" are two of them; "one quarter turn" is a quarter.
-  return { value: (times ?? 1) / named, next: at + (times === undefined ? 1 : 2), figures: false, fraction: true }
+  return { value: times / named, next: at + 2, figures: false, fraction: true }
 }
 
 function words(tokens: readonly Token[], at: number): NumberPhrase | null {
@@ -117,7 +131,7 @@ function withDigits(tokens: readonly Token[], number: NumberPhrase): NumberPhras
   if (!goesOn(tokens, number.next) || tokens[number.next]!.word !== 'point') return null
   let digits = ''
   let next = number.next + 1
-  for (; goesOn(tokens, next); next++) {
+  for (; digits.length < MOST_DIGITS && goesOn(tokens, next); next++) {
     const digit = SMALL.get(tokens[next]?.word ?? '')
     if (digit === undefined || digit > 9) break
     digits += digit

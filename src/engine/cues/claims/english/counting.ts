@@ -1,0 +1,162 @@
+import type { Meaning } from '#engine/cues/claims/claim.ts'
+import { type NumberPhrase, numberAt } from './numberAt.ts'
+import {
+  claim,
+  closes,
+  endsAt,
+  isKnob,
+  type Meanings,
+  numberSlot,
+  type Reader,
+  type Reading,
+  type Rule,
+  read,
+  says,
+  wordAfter,
+  wordAt,
+  wordBefore,
+} from './reader.ts'
+import { singular } from './singular.ts'
+import { timeAt } from './timeAt.ts'
+import { BODY, MINUTE_UNITS, NO_KIND, SECOND_UNITS } from './words.ts'
+
+/** More of anything than this is no row of efforts. */
+const MOST = 20
+
+/** "three rounds", "three pushes", "two more after this", "one left", "one down": how many there are, are to come or are done. */
+export const readCount: Rule = (reader, at) => {
+  if (wordAt(reader, at) === 'twice')
+    return closes(reader, at) ? read(at + 1, claim(reader, at, at, [{ about: 'rounds', value: 2 }])) : null
+  const number = numberAt(reader.tokens, at)
+  if (number === null || number.fraction || number.value > MOST) return null
+  return counted(reader, at, number)
+}
+
+function counted(reader: Reader, at: number, number: NumberPhrase): Reading | null {
+  const { value, next, figures } = number
+  if (endsAt(reader, next - 1)) return thatIs(reader, at, number)
+  const own = (noun?: number) => [numberSlot(reader, at, next, figures, noun === undefined ? {} : { noun })]
+  const made = (last: number, meanings: Meanings, noun?: number) => read(last + 1, claim(reader, at, last, meanings, own(noun)))
+  const word = wordAt(reader, next)
+  const more = word === 'more'
+  const thing = more ? next + 1 : next
+  const noun = more && endsAt(reader, next) ? '' : wordAt(reader, thing)
+  if (!more && says(reader, next, 'of|like these|those|them|this') && closes(reader, next + 1)) {
+    return value < 2 ? null : made(next + 1, [{ about: 'ahead', value }])
+  }
+  if (/^(?:rounds?|sets?)$/.test(noun)) return rounds(reader, at, number, thing, more)
+  if (/^(?:times|x)$/.test(noun)) {
+    // "Four times thirty seconds"; "ten times harder" counts nothing.
+    const each = !more && !endsAt(reader, thing) && timeAt(reader, thing + 1) !== null
+    if (!each && (!closes(reader, thing) || /^(?:as|harder|better|stronger|easier)$/.test(wordAfter(reader, thing)))) return null
+    return made(thing, [{ about: more ? 'more' : 'rounds', value }])
+  }
+  if (!more && word === 'down' && (endsAt(reader, next) || /^(?:and|already)$/.test(wordAfter(reader, next)))) {
+    return made(next, [{ about: 'done', value }, ...(isKnob(reader) ? [] : [{ about: 'change', low: -value, high: -value } as Meaning])])
+  }
+  if (!more && word === 'done' && closes(reader, next)) return made(next, [{ about: 'done', value }])
+  const tail = stillAfter(reader, more ? next + 1 : next, more && endsAt(reader, next))
+  if (tail !== null || (more && closes(reader, next))) {
+    if (!isKnob(reader) && tail === null) return null
+    const last = (tail?.next ?? next + 1) - 1
+    return made(last, bare(value, tail?.after === true))
+  }
+  return kinds(reader, at, number, thing, more, own)
+}
+
+/** What "two more" or "four to go" may count besides the row of efforts: the counts or the repeats that are left. */
+const bare = (value: number, after: boolean): Meanings => [
+  { about: 'more', value, ...(after && { after: true as const }) },
+  ...(after
+    ? []
+    : ([
+        { about: 'left', unit: 'counts', value, midway: true },
+        { about: 'left', unit: 'counts', value: 8 * value, midway: true },
+      ] as const)),
+]
+
+function rounds(reader: Reader, at: number, { value, next, figures }: NumberPhrase, noun: number, more: boolean): Reading {
+  const tail = stillAfter(reader, noun + 1, endsAt(reader, noun))
+  const last = (tail?.next ?? noun + 1) - 1
+  const meaning: Meaning =
+    more || tail
+      ? { about: 'more', value, kind: 'round', ...(tail?.after && { after: true as const }) }
+      : { about: 'rounds', value, ...(/^set/.test(wordAt(reader, noun)) && { kind: 'set' as const }) }
+  return read(last + 1, claim(reader, at, last, [meaning], [numberSlot(reader, at, next, figures, { noun })]))
+}
+
+/** "three pushes", "three small hills", "two pushes to go", "two more surges after this". */
+function kinds(
+  reader: Reader,
+  at: number,
+  { value }: NumberPhrase,
+  thing: number,
+  more: boolean,
+  own: (noun?: number) => ReturnType<typeof numberSlot>[],
+): Reading | null {
+  for (const place of [thing, thing + 1]) {
+    const word = wordAt(reader, place)
+    if (
+      word === '' ||
+      NO_KIND.has(word) ||
+      SECOND_UNITS.has(word) ||
+      MINUTE_UNITS.has(word) ||
+      (place > thing && endsAt(reader, place - 1))
+    )
+      return null
+    const tail = stillAfter(reader, place + 1, endsAt(reader, place))
+    if (!/s$/.test(word) && tail === null && !(more || value === 1)) continue
+    if (!/^\p{L}{3,}$/u.test(word)) return null
+    const kind = singular(word)
+    if (more || tail) {
+      const last = (tail?.next ?? place + 1) - 1
+      return read(
+        last + 1,
+        claim(reader, at, last, [{ about: 'more', value, kind, ...(tail?.after && { after: true as const }) }], own(place)),
+      )
+    }
+    if (value === 1 || value === 0) return null
+    return read(
+      place + 1,
+      claim(
+        reader,
+        at,
+        place,
+        [
+          { about: 'ahead', value, kind },
+          { about: 'repeats', value },
+        ],
+        own(place),
+      ),
+    )
+  }
+  return null
+}
+
+/** "left", "to go", "after this (one)", "remaining" at a token of the same clause. */
+function stillAfter(reader: Reader, at: number, ended: boolean): { next: number; after?: true } | null {
+  if (ended) return null
+  const word = wordAt(reader, at)
+  if (word === 'left' || word === 'remaining') {
+    if (BODY.has(wordAfter(reader, at))) return null
+    if (says(reader, at, 'left|remaining after this|that')) return { next: afterThis(reader, at + 1), after: true }
+    return { next: at + 1 }
+  }
+  if (says(reader, at, 'to go|come'))
+    return says(reader, at + 2, 'after this|that') && !endsAt(reader, at + 1)
+      ? { next: afterThis(reader, at + 2), after: true }
+      : { next: at + 2 }
+  if (says(reader, at, 'after this|that')) return { next: afterThis(reader, at), after: true }
+  return says(reader, at, 'to finish') ? { next: at + 2 } : null
+}
+
+/** The token after "after this", "after this one". */
+const afterThis = (reader: Reader, at: number): number =>
+  at + (/^(?:one|push|round|hill|climb|surge|effort)$/.test(wordAfter(reader, at + 1)) ? 3 : 2)
+
+/** "that's two". */
+function thatIs(reader: Reader, at: number, { value, next, figures }: NumberPhrase): Reading | null {
+  const before = wordBefore(reader, at)
+  if (before !== "that's" && !(before === 'was' && wordBefore(reader, at - 1) === 'that')) return null
+  return read(next, claim(reader, at, next - 1, [{ about: 'done', value }], [numberSlot(reader, at, next, figures)]))
+}

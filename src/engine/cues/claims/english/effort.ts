@@ -1,0 +1,64 @@
+import { numberAt } from './numberAt.ts'
+import { claim, closes, endsAt, type Reader, type Rule, read, says, slot, wordAfter, wordAt } from './reader.ts'
+
+/** "a seven out of ten", "six to seven of ten", "7/10", "effort eight": planned effort, 0–10. */
+export const readEffort: Rule = (reader, at) => ratio(reader, at) ?? ofTen(reader, at) ?? named(reader, at)
+
+/** "7/10", with nothing it is a part of. */
+function ratio(reader: Reader, at: number) {
+  const match = /^(\d{1,2})\/10$/.exec(wordAt(reader, at))
+  if (!match || Number(match[1]) > 10 || !isClosed(reader, at)) return null
+  const { from } = reader.tokens[at]!
+  const own = { from, to: from + match[1]!.length, figure: 'low', form: { as: 'number', figures: true, per: 1 } } as const
+  return made(reader, at, at + 1, Number(match[1]), Number(match[1]), [own])
+}
+
+function ofTen(reader: Reader, at: number) {
+  const low = numberAt(reader.tokens, at)
+  if (low === null || low.value > 10) return null
+  const { tokens } = reader
+  const joined = tokens[low.next - 1]!.joined
+  if (endsAt(reader, low.next - 1) && !joined) return null
+  const start = joined ? low.next : wordAt(reader, low.next) === 'to' ? low.next + 1 : null
+  const high = start === null ? null : numberAt(tokens, start)
+  const last = high ?? low
+  if (last.value > 10 || last.value < low.value || endsAt(reader, last.next - 1)) return null
+  const tail = tailAt(reader, last.next)
+  if (tail === null || !isClosed(reader, tail - 1)) return null
+  const slots = high === null ? [slot(reader, at, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
+  return made(reader, at, tail, low.value, last.value, slots)
+}
+
+/** Where "out of ten", "of ten", "on the scale" ends; "of ten" may be said of anything, so it has to close. */
+function tailAt(reader: Reader, at: number): number | null {
+  if (says(reader, at, 'out of ten|10')) return at + 3
+  if (says(reader, at, 'of ten|10')) return at + 2
+  if (says(reader, at, 'on the|a|our|your scale')) return says(reader, at + 3, 'of|to ten|10') && !endsAt(reader, at + 2) ? at + 5 : at + 3
+  return null
+}
+
+/** "effort eight", "an effort of six to seven". */
+function named(reader: Reader, at: number) {
+  const word = wordAt(reader, at)
+  if (!/^(?:effort|rpe|exertion)$/.test(word) || endsAt(reader, at)) return null
+  const start = /^(?:of|at|is|level|to|about|around)$/.test(wordAt(reader, at + 1)) ? at + 2 : at + 1
+  const low = numberAt(reader.tokens, start)
+  if (low === null || low.value > 10) return null
+  const range = wordAt(reader, low.next) === 'to' && !endsAt(reader, low.next - 1) ? numberAt(reader.tokens, low.next + 1) : null
+  const last = range ?? low
+  if (last.value > 10 || !isClosed(reader, last.next - 1)) return null
+  const slots = range === null ? [slot(reader, start, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
+  return made(reader, at, last.next, low.value, last.value, slots)
+}
+
+const isClosed = (reader: Reader, last: number): boolean => {
+  const after = wordAfter(reader, last)
+  // "Ten out of ten for showing up" is praise.
+  if (after === 'for' && /ing$/.test(wordAt(reader, last + 2))) return false
+  return closes(reader, last) || /^(?:effort|hard|strong|easy|breathless)$/.test(after)
+}
+
+function made(reader: Reader, first: number, next: number, low: number, high: number, slots: ReturnType<typeof slot>[]) {
+  const ahead = reader.marks[first]!.ahead && { on: { ahead: true as const } }
+  return read(next, claim(reader, first, next - 1, [{ about: 'effort', low, high, ...ahead }], slots))
+}

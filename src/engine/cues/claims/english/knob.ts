@@ -1,0 +1,175 @@
+import type { Claim, Meaning, Slot } from '#engine/cues/claims/claim.ts'
+import { type Amount, amountAt } from './amountAt.ts'
+import { fractionAt } from './numberAt.ts'
+import {
+  claim,
+  closes,
+  endsAt,
+  isKnob,
+  isUnit,
+  type Meanings,
+  type Reader,
+  type Reading,
+  type Rule,
+  read,
+  says,
+  slot,
+  startsAt,
+  wordAfter,
+  wordAt,
+  wordBefore,
+} from './reader.ts'
+import { OFF, ON, wordSet } from './words.ts'
+
+const ADDING = wordSet('add load crank bump stack pile sneak slap tighten layer throw increase raise heap')
+const TAKING = wordSet('drop lose shed peel shave knock strip release ease dump unload loosen cut reduce lighten lower remove subtract')
+/** These say which way only with "on", "off" and the like. */
+const EITHER = wordSet(
+  'take put turn come go bring pull roll wind pop kick dial move slide set back let push get grab give find click want need',
+)
+/** Of these, what is handed over goes on. */
+const HANDING = wordSet('give get grab dial want need')
+const BETWEEN = wordSet(
+  'it that this me us in on off up down back by with of your the knob wheel dial resistance gear load just there here now go from another an extra',
+)
+/** Largest change of a knob in one call that is said without its unit; more is seconds. */
+const MOST_TURNS = 5
+
+/** "same gear", "keep it on". */
+export const readStay: Rule = (reader, at) => {
+  if (says(reader, at, 'same gear|resistance|load|setting') || (wordAt(reader, at) === 'same' && isUnit(reader, wordAfter(reader, at)))) {
+    return read(at + 2, claim(reader, at, at + 1, [{ about: 'stay' }]))
+  }
+  if (says(reader, at, 'keep it on')) return read(at + 3, claim(reader, at, at + 2, [{ about: 'stay' }]))
+  return null
+}
+
+/** "add one and a half", "turn it up by a half", "drop it by one and a quarter", "off with two turns", "let go of a turn". */
+export const readVerb: Rule = (reader, at) => {
+  const verb = wordAt(reader, at)
+  const known = ADDING.has(verb) || TAKING.has(verb) || EITHER.has(verb)
+  const after = wordAfter(reader, at)
+  // "Off with two turns", "up by a quarter".
+  const particle = !known && ((/^(?:on|off)$/.test(verb) && after === 'with') || (/^(?:up|down|on|off)$/.test(verb) && after === 'by'))
+  if (!(known || particle) || endsAt(reader, at)) return null
+  let place = at + 1
+  let sign = ADDING.has(verb) ? 1 : TAKING.has(verb) ? -1 : particle ? (ON.has(verb) ? 1 : -1) : 0
+  let by = false
+  let amount: Amount | null = null
+  for (; place <= at + 6; place++) {
+    amount = amountAt(reader, place)
+    if (amount !== null) break
+    const word = wordAt(reader, place)
+    if (!BETWEEN.has(word) || endsAt(reader, place)) return null
+    by ||= word === 'by'
+    if (sign === 0 && /^(?:off|down|back|of)$/.test(word)) sign = -1
+    if (sign === 0 && /^(?:on|up|in)$/.test(word)) sign = 1
+  }
+  if (amount === null || amount.low === 0) return null
+  amount = withAnother(reader, amount)
+  const tail = wordAfter(reader, amount.next - 1)
+  const turned = /^(?:on|off|up|down|more|less|back)$/.test(tail) && !leadsElsewhere(reader, amount.next)
+  if (turned && !TAKING.has(verb) && !ADDING.has(verb)) sign = OFF.has(tail) || tail === 'back' ? -1 : 1
+  if (turned && ADDING.has(verb) && tail === 'off') sign = -1
+  if (sign === 0 && HANDING.has(verb) && (amount.named || amount.fraction)) sign = 1
+  if (sign === 0 || !isAmount(reader, amount, by || turned || ADDING.has(verb) || TAKING.has(verb))) return null
+  const last = turned ? amount.next : amount.next - 1
+  return read(last + 1, changeClaim(reader, at, last, amount, sign, false))
+}
+
+/** "a quarter and a half": two fractions at once. */
+function withAnother(reader: Reader, amount: Amount): Amount {
+  const { tokens } = reader
+  if (amount.named || !amount.fraction || amount.low >= 1 || wordAfter(reader, amount.next - 1) !== 'and' || !tokens[amount.next + 1])
+    return amount
+  const part = fractionAt(tokens, amount.next + 1)
+  if (part === null || wordAfter(reader, part.next - 1) !== '') return amount
+  return { ...amount, low: amount.low + part.value, high: amount.high + part.value, next: part.next, said: [amount.said[0], part.next - 1] }
+}
+
+/** Whether what stands after a verb can be an amount at all: "add a smile" and "drop two heels" are none. */
+function isAmount(reader: Reader, { low, high, next, named, fraction }: Amount, led: boolean): boolean {
+  if (named) return wordAfter(reader, next - 1) !== 'of'
+  if (low === high && !fraction && isKnob(reader) && low > MOST_TURNS) return false
+  if (!fraction && !led) return false
+  return closes(reader, next - 1)
+}
+
+/** "… on the beat", "… up the hill": the direction is not the knob's. */
+function leadsElsewhere(reader: Reader, at: number): boolean {
+  const after = wordAfter(reader, at)
+  if (after === 'the' || after === 'your')
+    return !/^(?:knob|wheel|dial|resistance|gear|drop|chorus|top|flywheel|beat|one)$/.test(wordAt(reader, at + 2))
+  return after === 'each' || after === 'every' || after === 'my'
+}
+
+/** "half a turn on", "another quarter", "+¾", "minus one and a quarter", "half a turn, then push". */
+export const readChange: Rule = (reader, at) => {
+  const amount = amountAt(reader, at)
+  const signed = signBefore(reader, at)
+  if (amount === null || amount.low === 0) return null
+  if (signed !== 0 && isAmount(reader, amount, true)) {
+    const first = /^(?:plus|minus)$/.test(wordBefore(reader, at)) ? at - 1 : at
+    return read(amount.next, changeClaim(reader, first, amount.next - 1, amount, signed))
+  }
+  const direction = wordAfter(reader, amount.next - 1)
+  const orMore = says(reader, amount.next, 'or more') && !endsAt(reader, amount.next - 1) ? 2 : 0
+  const way = orMore > 0 ? wordAfter(reader, amount.next + 1) : direction
+  const sign = ON.has(way) ? 1 : OFF.has(way) ? -1 : 0
+  // Without the unit only "on" and "off" are about the knob, and only for amounts a knob turns by in one call.
+  const weighed = amount.fraction && (way === 'heavier' || way === 'lighter')
+  const bare = (way === 'on' || way === 'off' || weighed) && (!isKnob(reader) || amount.low <= MOST_TURNS)
+  if (sign !== 0 && !amount.plain && (amount.named || bare) && !elsewhere(reader, amount, orMore)) {
+    return read(amount.next + orMore + 1, changeClaim(reader, at, amount.next + orMore, amount, sign))
+  }
+  if (sign !== 0 && amount.plain && (way === 'on' || way === 'off') && !elsewhere(reader, amount, orMore)) {
+    return read(amount.next + 1, changeClaim(reader, at, amount.next, amount, sign))
+  }
+  if (amount.more && (amount.named || amount.fraction) && isAmount(reader, amount, true)) {
+    return read(amount.next, changeClaim(reader, at, amount.next - 1, amount, 1))
+  }
+  return bareAmount(reader, at, amount)
+}
+
+/** "five to six turns on the hill": where, not which way. */
+const elsewhere = (reader: Reader, amount: Amount, orMore: number): boolean => leadsElsewhere(reader, amount.next + orMore)
+
+/** "half a turn, then push", "three to four turns, your choice": on top or altogether, as it fits. */
+function bareAmount(reader: Reader, at: number, amount: Amount): Reading | null {
+  const opens = startsAt(reader, at) || /^(?:and|then|with|is|it's|just|at|least|between|from)$/.test(wordBefore(reader, at))
+  if (!amount.named || amount.plain || !opens || wordAfter(reader, amount.next - 1) === 'of' || !closes(reader, amount.next - 1))
+    return null
+  const total: Meaning = { about: 'total', low: amount.low, high: amount.high }
+  const change: Meaning = { about: 'change', low: amount.low, high: amount.high }
+  const meanings: Meanings = amount.low < amount.high ? [total, change] : [change, total]
+  return read(amount.next, claim(reader, at, amount.next - 1, meanings, amountSlots(reader, amount)))
+}
+
+/** A sign written before a number, or "plus" and "minus" said before it; "base plus" is a total. */
+function signBefore(reader: Reader, at: number): number {
+  const before = wordBefore(reader, at)
+  if (before === 'plus') return /^(?:base|baseline)$/.test(wordBefore(reader, at - 1)) ? 0 : 1
+  if (before === 'minus') return -1
+  return reader.tokens[at]!.sign ?? 0
+}
+
+/** @param turns whether "on" and "off" may change places; after a verb they may not */
+function changeClaim(reader: Reader, first: number, last: number, amount: Amount, sign: number, turns = true): Claim {
+  const [low, high] = sign > 0 ? [amount.low, amount.high] : [-amount.high, -amount.low]
+  const adds = (amount.more || /^(?:and|then|plus)$/.test(wordBefore(reader, first))) && { adds: true as const }
+  return claim(
+    reader,
+    first,
+    last,
+    [{ about: 'change', low, high, ...adds }],
+    [
+      ...amountSlots(reader, amount),
+      ...(turns && last >= amount.next && /^(?:on|off)$/.test(wordAt(reader, last)) ? [slot(reader, last, last, { as: 'direction' })] : []),
+    ],
+  )
+}
+
+function amountSlots(reader: Reader, amount: Amount): Slot[] {
+  const [first, last] = amount.said
+  return amount.low === amount.high ? [slot(reader, first, last, amount.form)] : []
+}

@@ -1,0 +1,130 @@
+import type { Meaning } from '#engine/cues/claims/claim.ts'
+import { numberAt } from './numberAt.ts'
+import { claim, closes, endsAt, type Meanings, numberSlot, type Reader, type Rule, read, says, slot, wordAfter, wordAt } from './reader.ts'
+import { roleOf } from './role.ts'
+import { MORE, wordSet } from './words.ts'
+
+const COUNTS = wordSet('count counts beat beats')
+const PHRASES = wordSet('phrase phrases')
+
+interface Music {
+  counts: number
+  next: number
+  per: number
+  more: boolean
+  noun: number
+}
+
+/** "thirty-two counts", "four eights", "two more phrases", "last eight": a stretch of the music. */
+export const readMusic: Rule = (reader, at) => {
+  const number = numberAt(reader.tokens, at)
+  if (number !== null && !number.fraction && !endsAt(reader, number.next - 1) && number.value > 0) {
+    const music = unitAt(reader, number.next, number.value)
+    if (music !== null)
+      return stretch(reader, at, music, [numberSlot(reader, at, number.next, number.figures, { per: music.per, noun: music.noun })])
+  }
+  return oneOf(reader, at) ?? lastCounts(reader, at)
+}
+
+/** The musical unit after a number, with "more" between them: "eight counts", "two phrases", "eight counts of eight". */
+function unitAt(reader: Reader, at: number, value: number): Music | null {
+  let place = at
+  let more = false
+  while (
+    place < at + 2 &&
+    (MORE.has(wordAt(reader, place)) || /^(?:full|whole|good|long|slow|clean)$/.test(wordAt(reader, place))) &&
+    !endsAt(reader, place)
+  ) {
+    more ||= MORE.has(wordAt(reader, place))
+    place++
+  }
+  const word = wordAt(reader, place)
+  if (COUNTS.has(word)) {
+    // "A four count" is a move's, "beats per minute" a tempo, "eight counts each side" a move's again.
+    if ((word === 'count' || word === 'beat') && value !== 1) return null
+    if (says(reader, place + 1, 'per|a minute') || isPulse(reader, at) || wordAfter(reader, place) === 'each') return null
+    if (says(reader, place, 'counts of eight|eights|8')) return { counts: 8 * value, next: place + 3, per: 8, more, noun: place }
+    return { counts: value, next: place + 1, per: 1, more, noun: place }
+  }
+  if (word === 'eights' || (word === 'eight' && value === 1 && more))
+    return { counts: 8 * value, next: place + 1, per: 8, more, noun: place }
+  if (PHRASES.has(word)) return { counts: 32 * value, next: place + 1, per: 32, more, noun: place }
+  return null
+}
+
+/** "let the heart come down twenty beats". */
+function isPulse(reader: Reader, at: number): boolean {
+  for (let place = at - 1; place >= at - 6 && place >= 0 && !endsAt(reader, place); place--) {
+    if (/^(?:heart|hearts|pulse|rate)$/.test(wordAt(reader, place))) return true
+  }
+  return false
+}
+
+/** "a phrase", "another eight", "last phrase". */
+function oneOf(reader: Reader, at: number) {
+  const word = wordAt(reader, at)
+  const noun = wordAfter(reader, at)
+  const unit = PHRASES.has(noun) ? 32 : noun === 'eight' ? 8 : 0
+  if (unit === 0) return null
+  const follows = wordAfter(reader, at + 1)
+  const closed = closes(reader, at + 1) || COUNTS.has(follows)
+  const next = COUNTS.has(follows) ? at + 3 : at + 2
+  if ((word === 'last' || word === 'final') && closed) {
+    const meanings: Meanings = [
+      { about: 'left', unit: 'counts', value: unit },
+      { about: 'length', unit: 'counts', low: unit, high: unit, on: { ahead: true } },
+    ]
+    const slots = unit === 8 ? [slot(reader, at + 1, at + 1, { as: 'number', figures: false, per: 1 })] : []
+    return read(next, claim(reader, at, next - 1, meanings, slots))
+  }
+  if (!(word === 'another' || (word === 'a' && unit === 32)) || !closed) return null
+  return stretch(reader, at, { counts: unit, next: at + 2, per: unit, more: word === 'another', noun: at + 1 }, [])
+}
+
+/** "last sixteen", "last 8": counts, as they are called before a change. */
+function lastCounts(reader: Reader, at: number) {
+  if (!/^(?:last|final)$/.test(wordAt(reader, at)) || endsAt(reader, at)) return null
+  const number = numberAt(reader.tokens, at + 1)
+  if (number === null || ![8, 16, 32, 64].includes(number.value)) return null
+  const follows = wordAfter(reader, number.next - 1)
+  const counted = COUNTS.has(follows)
+  if (!counted && !closes(reader, number.next - 1)) return null
+  const last = counted ? number.next : number.next - 1
+  const value = number.value
+  return read(
+    last + 1,
+    claim(
+      reader,
+      at,
+      last,
+      [
+        { about: 'left', unit: 'counts', value },
+        { about: 'length', unit: 'counts', low: value, high: value, on: { ahead: true } },
+      ],
+      [numberSlot(reader, at + 1, number.next, number.figures)],
+    ),
+  )
+}
+
+function stretch(reader: Reader, at: number, { counts, next, more }: Music, slots: Parameters<typeof claim>[4]) {
+  const role = roleOf(reader, at, next, more)
+  if (role.kind === 'none' || role.kind === 'gone') return read(next)
+  const left: Meaning = { about: 'left', unit: 'counts', value: counts, ...(role.of && { of: role.of }) }
+  const length: Meaning = {
+    about: 'length',
+    unit: 'counts',
+    low: counts,
+    high: counts,
+    ...(role.bound && { bound: role.bound }),
+    ...(role.on && Object.keys(role.on).length > 0 && { on: role.on }),
+  }
+  // "Up in four counts" tells when; what stands there then is for the ears.
+  if (role.kind === 'until') return read(role.next)
+  const meanings: Meanings =
+    role.kind === 'left'
+      ? [left, { ...length, on: { ahead: true } }]
+      : role.open
+        ? [left, length]
+        : [length, { ...left, of: 'block', midway: true }]
+  return read(role.next, claim(reader, role.first, role.next - 1, meanings, slots))
+}

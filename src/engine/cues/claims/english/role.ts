@@ -1,0 +1,191 @@
+import type { Bound, Subject, Whole } from '#engine/cues/claims/claim.ts'
+import { endsAt, type Reader, says, wordAfter, wordAt, wordBefore } from './reader.ts'
+import { singular } from './singular.ts'
+import { BODY, EASY, ENDS_UP, EVERY, HARD, MORE, NO_KIND } from './words.ts'
+
+/** What a stretch of time or music is said to be, from the words around it. */
+export interface Role {
+  kind: 'length' | 'left' | 'gone' | 'until' | 'none'
+  /** First token of the claim, and the one after it. */
+  first: number
+  next: number
+  bound?: Bound
+  of?: Whole
+  on?: Subject
+  /** "another thirty seconds": of what goes on or of what comes. */
+  open?: true
+}
+
+/**
+ * The role of the time or music from `first` to `next`: how long something lasts, what is left, what is behind, what
+ * comes when; `none` where it is one of many like it or belongs to no stretch of the ride.
+ */
+export function roleOf(reader: Reader, first: number, next: number, more: boolean, last = false): Role {
+  const before = wordBefore(reader, first)
+  const after = wordAfter(reader, next - 1)
+  if (EVERY.has(before) || before === 'first' || /^(?:later|apart|early|late|faster|slower|each way)$/.test(after)) {
+    return { kind: 'none', first, next }
+  }
+  const on = subjectOf(reader, first, next)
+  const limit = boundBefore(reader, first)
+  const timed = leftAfter(reader, next) !== null || goneAfter(reader, next) !== null
+  if (limit.bound && !timed) return { kind: 'length', first: limit.first, next, bound: limit.bound, on }
+  if (says(reader, next, 'or so|less|more') && !endsAt(reader, next - 1)) {
+    const suffix = { so: 'near', less: 'under', more: 'over' } as const
+    return { kind: 'length', first, next: next + 2, bound: suffix[wordAt(reader, next + 1) as keyof typeof suffix], on }
+  }
+  if (last || before === 'last' || before === 'final') {
+    return { kind: 'left', first: last ? first : first - 1, next: endOfWhole(reader, next), open: true, ...wholeAfter(reader, next) }
+  }
+  const gone = goneAfter(reader, next)
+  const bound = limit.bound && { bound: limit.bound }
+  if (gone !== null) return { kind: 'gone', first, next: gone, ...wholeAfter(reader, gone), ...bound }
+  const left = leftAfter(reader, next)
+  if (left !== null) return { kind: 'left', first, next: endOfWhole(reader, left), ...wholeAfter(reader, left), ...bound }
+  if (comesIn(reader, first, next)) return { kind: 'until', first: first - 1, next, on: comingAfter(reader, next) }
+  if (/^(?:until|till|til|before)$/.test(after)) return { kind: 'until', first, next: next + 1, open: true }
+  const open = more || MORE.has(before) ? { open: true as const } : {}
+  return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next) }
+}
+
+/** "in twenty seconds we push"; not "locked in thirty seconds of work". */
+const comesIn = (reader: Reader, first: number, next: number): boolean =>
+  wordBefore(reader, first) === 'in' &&
+  (endsAt(reader, next - 1) || /^(?:we|you|it|it's|i|the|that|from|everybody|everyone|time|they)$/.test(wordAt(reader, next))) &&
+  !/^(?:all|done|get|squeeze)$/.test(wordBefore(reader, first - 1))
+
+/** "… we push", "… it's the climb". */
+function comingAfter(reader: Reader, next: number): Subject {
+  for (let at = next; at < next + 3 && !endsAt(reader, at - 1); at++) {
+    if (!NO_KIND.has(wordAt(reader, at))) return kindOf(wordAt(reader, at))
+  }
+  return {}
+}
+
+const BOUNDS: readonly (readonly [words: string, bound: Bound])[] = [
+  ['under', 'under'],
+  ['less than', 'under'],
+  ['no more than', 'under'],
+  ['not more than', 'under'],
+  ['at most', 'under'],
+  ['up to', 'under'],
+  ['within', 'under'],
+  ['just under', 'near'],
+  ['just over', 'near'],
+  ['a little over', 'near'],
+  ['a bit over', 'near'],
+  ['a little under', 'near'],
+  ['over', 'over'],
+  ['more than', 'over'],
+  ['at least', 'over'],
+  ['no less than', 'over'],
+  ['nearly', 'near'],
+  ['almost', 'near'],
+  ['about', 'near'],
+  ['around', 'near'],
+  ['roughly', 'near'],
+  ['close to', 'near'],
+  ['some', 'near'],
+]
+
+/** The limits by their last word, the longest first. */
+const BY_LAST_WORD = new Map<string, (readonly [words: string, bound: Bound])[]>()
+for (const limit of [...BOUNDS].sort(([a], [b]) => b.length - a.length)) {
+  const last = limit[0].split(' ').at(-1)!
+  BY_LAST_WORD.set(last, [...(BY_LAST_WORD.get(last) ?? []), limit])
+}
+
+/** The limit said right before a number, and where it starts. */
+function boundBefore(reader: Reader, first: number): { bound?: Bound; first: number } {
+  for (const [words, bound] of BY_LAST_WORD.get(wordBefore(reader, first)) ?? []) {
+    const start = first - words.split(' ').length
+    if (start >= 0 && says(reader, start, words)) return { bound, first: start }
+  }
+  return { first }
+}
+
+/** Where "… down", "… in", "… behind you" ends; null without it. */
+function goneAfter(reader: Reader, next: number): number | null {
+  const after = wordAfter(reader, next - 1)
+  if (!/^(?:down|in|done|gone|behind|deep|elapsed|finished|complete|through|past|already|under)$/.test(after)) return null
+  const follows = wordAfter(reader, next)
+  if (after === 'behind' || after === 'elapsed' || after === 'gone') return next + 1
+  if (after === 'done' || after === 'finished' || after === 'complete') return next + 1
+  // "A minute in the saddle" is a length, "thirty seconds down the hill" too.
+  return follows === '' || /^(?:and|already|now|so|we|you|of)$/.test(follows) ? next + 1 : null
+}
+
+/** Where "… left", "… to go", "… to the top", "… and it's over" ends; null without it. */
+function leftAfter(reader: Reader, next: number): number | null {
+  if (endsAt(reader, next - 1)) return null
+  const after = wordAt(reader, next)
+  if (after === 'left' || after === 'remaining' || after === 'remain') return BODY.has(wordAfter(reader, next)) ? null : next + 1
+  if (says(reader, next, 'to go|finish|spare')) return next + 2
+  if (says(reader, next, 'to the') && ENDS_UP.has(wordAt(reader, next + 2))) return next + 3
+  if (after === 'out' && (endsAt(reader, next) || wordAfter(reader, next) === 'from')) return next + 1
+  if (
+    says(reader, next, "and it's|its|that's|we're|you're|then|we|you|it") &&
+    /^(?:over|done|out|home|off|free|through|finished|rest|sit|is|are|we|you)$/.test(wordAt(reader, next + 2))
+  ) {
+    return next + 2
+  }
+  return null
+}
+
+const WHOLES: readonly (readonly [nouns: RegExp, whole: Whole])[] = [
+  [/^(?:class|ride|workout|session|day|night|hour|show)$/, 'class'],
+  [/^(?:song|track|tune)$/, 'song'],
+  [/^(?:set|sets|rounds|round)$/, 'set'],
+  [/^(?:push|climb|hill|effort|block|interval|surge|sprint|run|hold|stretch|one|standing)$/, 'block'],
+]
+
+/** "… in class", "… of this song", "… up the hill": the whole that is meant, if it is said. */
+export function wholeAfter(reader: Reader, next: number): { of?: Whole } {
+  const end = endOfWhole(reader, next)
+  if (end === next) return {}
+  const noun = wordAt(reader, end - 1)
+  return { of: WHOLES.find(([nouns]) => nouns.test(noun))![1] }
+}
+
+/** The token after "in class", "of this push". */
+export function endOfWhole(reader: Reader, next: number): number {
+  if (endsAt(reader, next - 1) || !/^(?:in|of|through|into|up|on|for|with)$/.test(wordAt(reader, next)) || endsAt(reader, next)) return next
+  const noun =
+    /^(?:the|this|our|today's|tonight's|your|that)$/.test(wordAt(reader, next + 1)) && !endsAt(reader, next + 1) ? next + 2 : next + 1
+  return WHOLES.some(([nouns]) => nouns.test(wordAt(reader, noun))) ? noun + 1 : next
+}
+
+/** What the words after a length say it is a length of: "of work", "easy", "to breathe", "push". */
+function subjectOf(reader: Reader, first: number, next: number): Subject {
+  const posture = postureAfter(reader, next)
+  return { ...kindAndQuality(reader, first, next), ...(posture && { posture: true as const }) }
+}
+
+/** "thirty seconds standing", "a minute in the saddle", "half a minute, on your feet". */
+function postureAfter(reader: Reader, next: number): boolean {
+  for (let at = next; at < next + 4; at++) {
+    if (/^(?:standing|seated|saddle|sitting|feet|up|tall)$/.test(wordAt(reader, at))) return true
+    if (reader.tokens[at]?.stops) return false
+  }
+  return false
+}
+
+function kindAndQuality(reader: Reader, first: number, next: number): Subject {
+  const mark = reader.marks[first]!
+  const ahead = { ...(mark.ahead && { ahead: true as const }), ...(mark.kind !== undefined && { kind: mark.kind }) }
+  for (let at = next; at < next + 4 && !endsAt(reader, at - 1); at++) {
+    const word = wordAt(reader, at)
+    if (word === 'between') return { quality: 'easy', ahead: true }
+    if (EASY.has(word)) return { quality: 'easy', ...(mark.ahead && { ahead: true as const }) }
+    if (HARD.has(word) && (at === next || word === 'work' || word === 'hard')) return { quality: 'hard', ...ahead, ...kindOf(word) }
+    if (/^(?:of|for|to|at|in|the|this|that|your|a|these|those|all|and|seated|standing|each|more)$/.test(word)) continue
+    return { ...ahead, ...kindOf(word) }
+  }
+  return ahead
+}
+
+/** The kind of block a noun may name: "pushes" and "pushing" are a push. */
+function kindOf(word: string): { kind?: string } {
+  if (word === '' || NO_KIND.has(word) || !/^\p{L}{3,}$/u.test(word)) return {}
+  return { kind: singular(word.length > 5 ? word.replace(/ing$/, '') : word) }
+}

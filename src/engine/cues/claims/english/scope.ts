@@ -1,0 +1,114 @@
+import type { Token } from '#engine/cues/tokens.ts'
+import { numberAt } from './numberAt.ts'
+import { singular } from './singular.ts'
+import { MINUTE_UNITS, NO_KIND, wordSet } from './words.ts'
+
+/** How the words around a token bear on a number in it. */
+export interface Mark {
+  /** True where nothing is claimed: asked, denied, offered to some, or told of another day. */
+  silent: boolean
+  /** True where the words look ahead, past the change they are said at. */
+  ahead: boolean
+  /** The kind of block that is announced in the same sentence: "pushes next". */
+  kind?: string
+}
+
+/** Words that make what their whole sentence says a condition, an offer to some, or a tale of another time. */
+const OF_SENTENCE = wordSet(
+  `if unless otherwise ago yesterday tomorrow newcomers newcomer beginners beginner regulars regular anyone someone somebody whoever
+  monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays saturdays sundays
+  advanced optional instead imagine remember rather`,
+)
+/** Words that do so to their clause. */
+const OF_CLAUSE = wordSet(
+  `not never without nobody no don't doesn't didn't isn't aren't can't cannot won't wouldn't shouldn't couldn't haven't hasn't nor neither
+  lasted wanted rode did had took told said were could used added learned learnt felt thought went began started once maybe might`,
+)
+const PERIODS = wordSet('week weeks month months year years time night class lesson')
+const KNOWN_ONE = wordSet('last next')
+const FORWARD = wordSet('next coming ahead upcoming soon')
+
+/** Marks every token. What comes after "option" is about another version throughout. Cost: linear. */
+export function scopeOf(tokens: readonly Token[]): Mark[] {
+  const marks: Mark[] = tokens.map(() => ({ silent: false, ahead: false }))
+  const option = tokens.findIndex(({ word }) => word === 'option' || word === 'options')
+  const end = option < 0 ? tokens.length : option
+  for (let at = end; at < tokens.length; at++) marks[at]!.silent = true
+  let ahead = false
+  for (const [from, to] of runs(tokens, 0, end, 'stops')) {
+    const places = Array.from({ length: to - from }, (_, i) => from + i)
+    const forward = places.filter((at) => looksAhead(tokens, at))
+    ahead ||= forward.length > 0
+    const kind = forward.map((at) => announcedBy(tokens, from, at)).find((noun) => noun !== undefined)
+    const silent = tokens[to - 1]!.asks || places.some((at) => opensSentence(tokens, at))
+    let then = false
+    for (const [first, last] of runs(tokens, from, to, 'ends')) {
+      const denied = silent || places.slice(first - from, last - from).some((at) => closesClause(tokens, at))
+      for (let at = first; at < last; at++) {
+        marks[at] = { silent: denied, ahead: ahead || then, ...(kind !== undefined && { kind }) }
+        then ||= tokens[at]!.word === 'then' || tokens[at]!.word === 'after'
+      }
+    }
+  }
+  return marks
+}
+
+/** The stretches of tokens that end where a sentence or a clause does, as half-open ranges. */
+function runs(tokens: readonly Token[], from: number, to: number, border: 'stops' | 'ends'): [number, number][] {
+  const found: [number, number][] = []
+  for (let start = from, at = from; at < to; at++) {
+    if (!tokens[at]![border] && at < to - 1) continue
+    found.push([start, at + 1])
+    start = at + 1
+  }
+  return found
+}
+
+/** The noun right before "next" or "coming". */
+function announcedBy(tokens: readonly Token[], from: number, at: number): string | undefined {
+  const before = at > from && !tokens[at - 1]!.ends ? tokens[at - 1]!.word : ''
+  return /^\p{L}{3,}$/u.test(before) && !NO_KIND.has(before) ? singular(before) : undefined
+}
+
+/** "pushes next", "coming up"; not "the next thirty seconds" nor "next to last". */
+function looksAhead(tokens: readonly Token[], at: number): boolean {
+  const { word, ends } = tokens[at]!
+  if (!FORWARD.has(word) || isPeriod(tokens, at)) return false
+  const follows = tokens[at + 1]?.word ?? ''
+  return word !== 'next' || ends || !(follows === 'to' || MINUTE_UNITS.has(follows) || numberAt(tokens, at + 1) !== null)
+}
+
+function opensSentence(tokens: readonly Token[], at: number): boolean {
+  const { word } = tokens[at]!
+  const next = tokens[at]!.ends ? '' : (tokens[at + 1]?.word ?? '')
+  if (word === 'if') return !hasIt(tokens, at)
+  if (word === 'or') return !/^(?:more|less|so|better)$/.test(next)
+  if (word === 'some' || word === 'those' || word === 'most') return next === 'of' || next === 'who'
+  if (word === 'new' || word === 'strong' || word === 'stronger' || word === 'experienced') return next === 'riders' || next === 'here'
+  if (word === 'first') return next === 'timers' || next === 'timer'
+  return OF_SENTENCE.has(word) || isPeriod(tokens, at)
+}
+
+/** A word that denies what its clause says, or tells it of another time; "that was one of three" tells it of now. */
+function closesClause(tokens: readonly Token[], at: number): boolean {
+  const { word } = tokens[at]!
+  if (word === 'was') return tokens[at - 1]?.word !== 'that'
+  return OF_CLAUSE.has(word) && !isBound(tokens, at)
+}
+
+/** "last week", "next time": another day. */
+const isPeriod = (tokens: readonly Token[], at: number): boolean =>
+  KNOWN_ONE.has(tokens[at]!.word) && !tokens[at]!.ends && PERIODS.has(tokens[at + 1]?.word ?? '')
+
+/** "if you have it", "if you've got it": a call as it is meant. */
+const hasIt = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:you have it|you got it|you've got it|it's there|you can)\b/.test(
+    tokens
+      .slice(at + 1, at + 4)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
+/** "no more than", "not less than": a limit and no denial. "No," by itself denies nothing that follows. */
+const isBound = (tokens: readonly Token[], at: number): boolean =>
+  (tokens[at]!.ends && tokens[at]!.word === 'no') || (/^(?:more|less)$/.test(tokens[at + 1]?.word ?? '') && tokens[at + 2]?.word === 'than')

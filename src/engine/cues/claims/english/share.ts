@@ -1,0 +1,60 @@
+import type { Whole } from '#engine/cues/claims/claim.ts'
+import { fractionAt, numberAt } from './numberAt.ts'
+import { claim, endsAt, type Reader, type Rule, read, says, wordAfter, wordAt } from './reader.ts'
+import { endOfWhole, wholeAfter } from './role.ts'
+
+const DONE = /^(?:done|in|down|behind|gone|there|through|finished|over|complete|up)$/
+const LEFT = /^(?:left|remaining)$/
+
+/** "halfway", "two thirds done", "half of it is behind you", "a third left". */
+export const readShare: Rule = (reader, at) => halfway(reader, at) ?? part(reader, at)
+
+function halfway(reader: Reader, at: number) {
+  const word = wordAt(reader, at)
+  const two = word === 'half' && wordAfter(reader, at) === 'way'
+  if (word !== 'halfway' && word !== 'midway' && !two) return null
+  let next = at + (two ? 2 : 1)
+  if (/^(?:there|done|up|through|home)$/.test(wordAfter(reader, next - 1)) && endOfWhole(reader, next) === next) next++
+  return made(reader, at, next, 0.5)
+}
+
+function part(reader: Reader, at: number) {
+  const amount = percent(reader, at) ?? fraction(reader, at)
+  if (amount === null || amount.value <= 0 || amount.value >= 1 || endsAt(reader, amount.next - 1)) return null
+  let next = amount.next
+  if (says(reader, next, 'of the way')) {
+    const tail = /^(?:there|up|through|done|in)$/.test(wordAfter(reader, next + 2)) ? 1 : 0
+    return made(reader, at, next + 3 + tail, amount.value)
+  }
+  // "Half of it is behind you", "half of them done".
+  let of: { of?: Whole } = {}
+  if (wordAt(reader, next) === 'of' && /^(?:it|this|that|them|these|the)$/.test(wordAt(reader, next + 1))) {
+    if (/^(?:it|this|that)$/.test(wordAt(reader, next + 1))) of = { of: 'block' }
+    next += wordAt(reader, next + 1) === 'the' ? 3 : 2
+    if (endsAt(reader, next - 1)) return null
+  } else if (amount.plain && /^(?:on|up|in)$/.test(wordAt(reader, next))) return null
+  if (/^(?:is|are|already)$/.test(wordAt(reader, next))) next++
+  const word = wordAt(reader, next)
+  if (says(reader, next, 'to go')) return made(reader, at, next + 2, 1 - amount.value, of)
+  if (LEFT.test(word)) return made(reader, at, next + 1, 1 - amount.value, of)
+  if (!DONE.test(word) || word === 'up' || /^(?:base|baseline|your)$/.test(wordAfter(reader, next))) return null
+  return made(reader, at, next + (word === 'behind' && /^(?:you|us)$/.test(wordAfter(reader, next)) ? 2 : 1), amount.value, of)
+}
+
+function fraction(reader: Reader, at: number) {
+  const token = reader.tokens[at]
+  const number = token ? fractionAt(reader.tokens, at) : null
+  return number && { ...number, plain: true }
+}
+
+function percent(reader: Reader, at: number) {
+  const number = numberAt(reader.tokens, at)
+  if (number === null || number.fraction || wordAfter(reader, number.next - 1) !== 'percent') return null
+  return { value: number.value / 100, next: number.next + 1, plain: false }
+}
+
+const made = (reader: Reader, first: number, next: number, value: number, of: { of?: Whole } = {}) =>
+  read(
+    endOfWhole(reader, next),
+    claim(reader, first, endOfWhole(reader, next) - 1, [{ about: 'share', value, ...of, ...wholeAfter(reader, next) }]),
+  )

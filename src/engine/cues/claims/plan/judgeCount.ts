@@ -1,0 +1,151 @@
+import type { MeaningOf } from '#engine/cues/claims/claim.ts'
+import { countMembers, type Member, nameOf } from '#engine/cues/family.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import type { PlanView } from './planView.ts'
+import type { Spoken } from './spoken.ts'
+import { rest } from './stretches.ts'
+import { anyFits, HOLDS, type Verdict } from './verdict.ts'
+
+/** A row of efforts of one kind, or of rounds, seen from a block. */
+export interface Row {
+  total: number
+  /** Done before the block, and to come after it; `own` where the block is one of them, with its place from 1. */
+  earlier: number
+  later: number
+  own?: number
+}
+
+/** The row a number is about: of the kind that is said, else of the rounds or the work the block stands in. */
+export function rowOf(spoken: Spoken, kind: string | undefined): Row | null {
+  const { view, played } = spoken
+  if (kind === 'round' || (kind === undefined && played.set !== undefined)) return rowOfRounds(played)
+  const meant = kind ?? kindMeant(view, played)
+  if (meant === undefined) return null
+  const here = view.membersIn(played.section, meant)
+  const isLast = view.blocksOf(played.section).at(-1) === played
+  const members =
+    here.length === 0 && isLast && played.section + 1 < view.sections.length ? view.membersIn(played.section + 1, meant) : here
+  return members.length === 0 ? null : seenFrom(members, played)
+}
+
+function rowOfRounds({ set }: PlayedBlock): Row | null {
+  if (set === undefined) return null
+  const { rounds } = set.set
+  return { total: rounds, earlier: set.round - 1, later: rounds - set.round, own: set.round }
+}
+
+function seenFrom(members: readonly Member[], { index }: PlayedBlock): Row {
+  const at = members.findIndex(({ from, to }) => from <= index && index <= to)
+  const earlier = members.filter(({ to }) => to < index)
+  const later = members.filter(({ from }) => from > (at < 0 ? index : members[at]!.to))
+  return {
+    total: countMembers(members),
+    earlier: countMembers(earlier),
+    later: countMembers(later),
+    ...(at >= 0 && { own: members[at]!.number ?? at + 1 }),
+  }
+}
+
+/** What "last one" or "one left" is about: the block's own kind at work, else that of the work before it. */
+export function kindMeant(view: PlanView, played: PlayedBlock): string | undefined {
+  if (view.works(played)) return nameOf(played).kind
+  const before = view.blocksOf(played.section).findLast((other) => other.index < played.index && view.works(other))
+  return before && nameOf(before).kind
+}
+
+/** "three pushes", "three of these": all of them, or those still to come, in the section or from here on in the class. */
+export function judgeAhead({ value, kind }: MeaningOf<'ahead'>, spoken: Spoken): Verdict {
+  const { view, played } = spoken
+  const meant = kind ?? nextKind(view, played)
+  const row = meant === undefined ? null : rowOf(spoken, meant)
+  if (row === null) return null
+  const ahead = row.later + (row.own === undefined ? 0 : 1)
+  if (row.own === undefined && row.later === 0) return null
+  const inClass = view.sections.map((_, section) => countMembers(view.membersIn(section, meant!)))
+  const fromHere = inClass.slice(played.section + 1).reduce((sum, count) => sum + count, ahead)
+  const all = inClass.reduce((sum, count) => sum + count, 0)
+  return anyFits(
+    [ahead, row.total, fromHere, all],
+    (real) => real === value,
+    (real) => ({ low: real }),
+  )
+}
+
+/** "three of these": of the work that is announced. */
+function nextKind(view: PlanView, played: PlayedBlock): string | undefined {
+  if (view.works(played)) return nameOf(played).kind
+  const next = rest(view, played).find((one) => view.works(one))
+  return next ? nameOf(next).kind : kindMeant(view, played)
+}
+
+/** "two more", "one left", "two more after this". */
+export function judgeMore({ value, kind, after }: MeaningOf<'more'>, spoken: Spoken): Verdict {
+  const row = rowOf(spoken, kind)
+  if (row === null || (row.own === undefined && row.later + row.earlier === 0)) return null
+  if (after && row.own === undefined) return null
+  // Said as a push begins, "two to go" may have it among them.
+  const counts = after || row.own === undefined ? [row.later] : [row.later, row.later + 1]
+  return anyFits(
+    counts,
+    (real) => real === value,
+    (real) => ({ low: real }),
+  )
+}
+
+/** "one down", "that was one of three". */
+export function judgeDone({ value, kind, of }: MeaningOf<'done'>, spoken: Spoken): Verdict {
+  const row = rowOf(spoken, kind)
+  if (row === null || row.total < 2) return null
+  if (of !== undefined && of !== row.total) return { holds: false, right: { low: row.earlier, of: row.total } }
+  const done = spoken.inside && row.own !== undefined ? [row.earlier, row.earlier + 1] : [row.earlier]
+  return anyFits(
+    done,
+    (real) => real === value,
+    (real) => ({ low: real, ...(of !== undefined && { of: row.total }) }),
+  )
+}
+
+/** "push two", "first of three". */
+export function judgePlace({ value, kind, of }: MeaningOf<'place'>, spoken: Spoken): Verdict {
+  const row = rowOf(spoken, kind)
+  if (row === null) return null
+  // Between two of a row the one before and the one to come may be meant.
+  const places = row.own !== undefined ? [row.own] : [row.earlier + 1, row.earlier]
+  const right = { low: places[0]!, ...(of !== undefined && { of: row.total }) }
+  if (places.includes(value) && (of === undefined || of === row.total)) return HOLDS
+  // "The third climb" may be the third of the class.
+  if (kind !== undefined && isPlaceInClass(spoken, kind, value, of)) return HOLDS
+  return row.own === undefined && value <= row.total && of === undefined ? null : { holds: false, right }
+}
+
+function isPlaceInClass({ view, played }: Spoken, kind: string, value: number, of: number | undefined): boolean {
+  const inClass = view.sections.map((_, section) => view.membersIn(section, kind))
+  const before = inClass.slice(0, played.section).reduce((sum, members) => sum + members.length, 0)
+  const own = inClass[played.section]!.findIndex(({ from, to }) => from <= played.index && played.index <= to)
+  const all = inClass.reduce((sum, members) => sum + members.length, 0)
+  return own >= 0 && before + own + 1 === value && (of === undefined || of === all)
+}
+
+/** "last one", "next to last", "third and last". */
+export function judgeLast({ back, kind, value, of }: MeaningOf<'last'>, spoken: Spoken): Verdict {
+  const row = rowOf(spoken, kind)
+  if (row === null || (row.own === undefined && row.later === 0)) return null
+  const left = row.own === undefined ? row.later - 1 : row.later
+  const place = row.own ?? row.earlier + 1
+  if (left !== back) return { holds: false, right: { low: place, high: left } }
+  if (of !== undefined && of !== row.total) return { holds: false, right: { low: place, high: left, of: row.total } }
+  return value === undefined || value === place ? HOLDS : { holds: false, right: { low: place } }
+}
+
+/** "three rounds", "three times". */
+export function judgeRounds({ value, kind }: MeaningOf<'rounds'>, spoken: Spoken): Verdict {
+  const { view, played } = spoken
+  const set = played.set?.set ?? rest(view, played).find((one) => one.set)?.set?.set
+  if (set !== undefined) {
+    const sets = new Set(view.blocksOf(played.section).flatMap((one) => (one.set ? [one.set.set.id] : []))).size
+    return set.rounds === value || (kind === 'set' && sets === value) ? HOLDS : { holds: false, right: { low: set.rounds } }
+  }
+  const work = nextKind(view, played)
+  const row = work === undefined ? null : rowOf(spoken, work)
+  return row?.total === value ? HOLDS : null
+}

@@ -1,0 +1,95 @@
+import type { MeaningOf } from '#engine/cues/claims/claim.ts'
+import type { LedgerState, PlayedBlock } from '#engine/report.ts'
+import type { Bike, Ride } from '#plan/model.ts'
+import type { KnobSteps } from '#units/units.ts'
+import type { PlanView } from './planView.ts'
+import type { Spoken } from './spoken.ts'
+import { rest } from './stretches.ts'
+import { HOLDS, type Verdict } from './verdict.ts'
+
+/** Spoken amounts are told to three places: thirds and sevenths of a unit have no more. */
+const isSaid = (value: number, steps: KnobSteps, { stepsPerUnit }: Pick<Bike, 'stepsPerUnit'>): boolean =>
+  Math.abs(value - steps / stepsPerUnit) < 0.0005 + 1e-9
+
+/**
+ * The blocks a call may be about. An announcement tells the next thing only; words inside a block are about its own call
+ * or the next one, a preview about all that follows, and a story about none.
+ */
+function calledBy({ view, moment, played }: Spoken): PlayedBlock[] {
+  if (moment === 'story') return []
+  if (moment === 'preview') return [played, ...rest(view, played)]
+  const next = moment === 'form' ? view.blocks[played.index + 1] : undefined
+  return next ? [played, next] : [played]
+}
+
+/** "half a turn on". */
+export function judgeChange({ low, high }: Pick<MeaningOf<'change'>, 'low' | 'high'>, spoken: Spoken): Verdict {
+  const { view } = spoken
+  const called = calledBy(spoken)
+  if (called.length === 0) return null
+  if (called.some((played) => changes(view, played, low, high))) return HOLDS
+  const [first] = called
+  const call = view.callOf(first!.index)
+  if (call.kind === 'allOff') return { holds: false, right: {}, call: 'allOff' }
+  const steps = stepsOf(view, first!)
+  const value = steps / view.ride.bike.stepsPerUnit
+  return { holds: false, right: { low: value, high: value }, ...(steps === 0 && { call: 'stay' as const }) }
+}
+
+function changes(view: PlanView, played: PlayedBlock, low: number, high: number): boolean {
+  const call = view.callOf(played.index)
+  if (call.kind === 'allOff') return low < 0
+  const { bike } = view.ride
+  const steps = stepsOf(view, played)
+  if (low === high) return isSaid(low, steps, bike)
+  // A plan that states a total is not told as a range of changes.
+  return call.kind === 'change' && low <= steps / bike.stepsPerUnit && steps / bike.stepsPerUnit <= high
+}
+
+function stepsOf(view: PlanView, played: PlayedBlock): KnobSteps {
+  const call = view.callOf(played.index)
+  const { before, after } = played.ledger
+  return call.kind === 'change' ? call.steps : after.nominal - before.nominal
+}
+
+/** "same gear": inside a block nothing is turned. */
+export function judgeStay(spoken: Spoken): Verdict {
+  return spoken.inside ? null : judgeChange({ low: 0, high: 0 }, spoken)
+}
+
+/** "up to two and a half". */
+export function judgeTotal(meaning: MeaningOf<'total'>, spoken: Spoken): Verdict {
+  const { ride } = spoken.view
+  const called = calledBy(spoken)
+  if (called.length === 0) return null
+  if (called.some(({ ledger }) => totalHolds(meaning, ledger.after, ride))) return HOLDS
+  return { holds: false, right: rightTotal(meaning, called[0]!.ledger.after, ride) }
+}
+
+/** A place on the scale as it is said. */
+type SaidTotal = Pick<MeaningOf<'total'>, 'low' | 'high' | 'orMore' | 'overBase'>
+
+/** Whether a total that is said is the state of the ledger: the nominal or any place riders may be at, or both ends of a range. */
+export function totalHolds(said: SaidTotal, { low, nominal, high }: LedgerState, ride: Pick<Ride, 'bike' | 'datum'>): boolean {
+  const { bike } = ride
+  const over = baseOf(said, ride)
+  const steps = (said.low + over) * bike.stepsPerUnit
+  if (said.orMore) return isSaid(said.low + over, low, bike)
+  if (said.low < said.high) return isSaid(said.low + over, low, bike) && isSaid(said.high + over, high, bike)
+  return isSaid(said.low + over, nominal, bike) || (low < high && steps >= low && steps <= high)
+}
+
+/** The state of the ledger as that total would be said. */
+function rightTotal(
+  said: SaidTotal,
+  { low, nominal, high }: LedgerState,
+  ride: Pick<Ride, 'bike' | 'datum'>,
+): { low: number; high: number } {
+  const say = (steps: KnobSteps): number => steps / ride.bike.stepsPerUnit - baseOf(said, ride)
+  if (said.orMore) return { low: say(low), high: say(low) }
+  return said.low === said.high ? { low: say(nominal), high: say(nominal) } : { low: say(low), high: say(high) }
+}
+
+/** What "over base" adds to a total that counts from the loose wheel. */
+const baseOf = ({ overBase }: SaidTotal, { bike, datum }: Pick<Ride, 'bike' | 'datum'>): number =>
+  overBase && datum === 'loose' ? bike.base : 0

@@ -1,0 +1,71 @@
+import type { Subject } from '#engine/cues/claims/claim.ts'
+import { nameOf } from '#engine/cues/family.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+import { ALIKE, type PlanView } from './planView.ts'
+import type { Spoken } from './spoken.ts'
+
+/** A stretch of the ride that a number may be about; counts only where it is counted throughout. */
+export interface Stretch {
+  seconds: Seconds
+  counts: Counts | null
+}
+
+/** A block, and the stretches of like blocks it opens: its work, its terrain, its posture, its round and set. */
+export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality }: Subject = {}): Stretch[] {
+  const ends = new Set([played.index])
+  for (const alike of ALIKE) {
+    // "Three minutes up" is as long as riders are up, whatever else goes on.
+    if (posture && (alike === 'work' || alike === 'terrain')) continue
+    // Nobody counts how long riders sit or do not work, unless the words say so.
+    if (alike === 'posture' && played.block.posture === 'seated' && !posture) continue
+    if (alike === 'work' && !view.works(played) && quality !== 'easy') continue
+    const run = view.runOf(played.index, alike)
+    if (run !== null) ends.add(run.last)
+  }
+  return [...ends].map((last) => between(played, view.blocks[last]!))
+}
+
+function between(first: PlayedBlock, last: PlayedBlock): Stretch {
+  const counted = first.countFrom !== undefined && last.countTo !== undefined && first.section === last.section
+  return { seconds: last.to - first.from, counts: counted ? last.countTo! - first.countFrom! : null }
+}
+
+/** A whole section. */
+export function stretchOfSection(view: PlanView, section: number): Stretch {
+  const blocks = view.blocksOf(section)
+  const report = view.sections[section]!
+  return { seconds: report.to - report.one, counts: blocks.length > 0 && report.counts ? report.counts.total : null }
+}
+
+/**
+ * The blocks a length or an effort may be about, the likeliest first: the one that comes, unless the words say it is of
+ * a kind, hard, easy or ahead.
+ */
+export function subjectsOf({ view, moment, played, inside, coming }: Spoken, on: Subject = {}): PlayedBlock[] {
+  const following = moment === 'preview' || moment === 'story' ? rest(view, played) : []
+  const named = on.kind === undefined ? [] : ofKind(view, played, on.kind)
+  if (named.length > 0) return [...named, ...following]
+  const own = [played, ...(inside && coming && coming !== played ? [coming] : []), ...following]
+  const later = on.ahead ? rest(view, played) : []
+  if (on.quality === undefined) return [...own, ...later]
+  const wanted = on.quality === 'hard'
+  const fits = (one: PlayedBlock): boolean => view.works(one) === wanted
+  const next = rest(view, played).find(fits)
+  const found = [...own.filter(fits), ...later.filter(fits), ...(fits(played) || next === undefined ? [] : [next])]
+  // "A minute of work" may be said of a block that is no work by the numbers.
+  return found.length === 0 || (wanted && !fits(played)) ? [...found, ...own] : found
+}
+
+/** What follows a block in its section, and after the section's last block in the next one. */
+export function rest(view: PlanView, played: PlayedBlock): readonly PlayedBlock[] {
+  const own = view.blocksOf(played.section).filter(({ index }) => index > played.index)
+  if (own.length > 0 || played.section + 1 >= view.sections.length) return own
+  return view.blocksOf(played.section + 1)
+}
+
+/** The blocks of a kind from this one on; none where no block is called so. */
+function ofKind(view: PlanView, played: PlayedBlock, kind: string): PlayedBlock[] {
+  const isIt = (one: PlayedBlock): boolean => nameOf(one).words.includes(kind) || one.block.terrain === kind
+  return isIt(played) ? [played] : rest(view, played).filter(isIt)
+}

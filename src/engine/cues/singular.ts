@@ -1,2 +1,0 @@
-/** "pushes" → "push", "hills" → "hill". */
-export const singular = (word: string): string => word.replace(/(sh|ch|s|x)es$/, '$1').replace(/([^s])s$/, '$1')

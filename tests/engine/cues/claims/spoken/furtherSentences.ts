@@ -1,0 +1,356 @@
+import type { Spoken } from './sentences.ts'
+
+/** Written once the grammar read the first five hundred, before it was tried on these. */
+export const FURTHER: Readonly<Record<string, readonly Spoken[]>> = {
+  turns: [
+    {
+      block: 'climb',
+      right: [
+        'Find me one more turn.',
+        'I want a full turn from you.',
+        'Reach down and add a turn.',
+        'Right hand to the knob, one full turn to the right.',
+        'Knob to the right, one turn.',
+        'Dial it up a whole turn.',
+        'Let’s go a turn heavier.',
+        'We add one turn here.',
+        'Bring it up to one and a half turns.',
+        'Wind on one turn.',
+        'Two halves make a whole: add one turn.',
+        'A half turn, then another half turn.',
+      ],
+      wrong: [
+        'Find me half a turn more.',
+        'I want two full turns from you.',
+        'Reach down and add a quarter.',
+        'Dial it up half a turn.',
+        'Let’s go a turn and a half heavier.',
+        'We add three quarters of a turn here.',
+        'Bring it up to two and a half turns.',
+        'Wind on two turns.',
+      ],
+    },
+    {
+      block: 'breathe',
+      right: [
+        'Peel off one and a quarter.',
+        'Bring it back down a turn and a quarter.',
+        'One and a quarter turns lighter.',
+        'Roll off a turn and a quarter.',
+        'Unload one and a quarter turns and sit.',
+        '-1¼ and breathe.',
+        'Down to three quarters of a turn.',
+        'Back it off a turn and a quarter.',
+      ],
+      wrong: [
+        'Peel off three quarters.',
+        'Bring it back down two turns.',
+        'Half a turn lighter.',
+        'Roll off a turn and a half.',
+        'Unload two and a quarter turns and sit.',
+        '-½ and breathe.',
+        'Down to one turn.',
+        'Back it off a quarter.',
+      ],
+    },
+    {
+      block: 'push2',
+      right: ['One turn on, and drive.', 'Plus one turn.', 'Up to two turns total.', 'Load it: one turn.', 'One on. Go.'],
+      wrong: ['Two turns on, and drive.', 'Plus half a turn.', 'Up to one turn total.', 'Load it: half a turn.', 'Two on. Go.'],
+    },
+    {
+      block: 'ready',
+      right: ['No change, same resistance.', 'Leave the knob alone.', 'Stay on one turn.'],
+      wrong: ['Add just a quarter turn.', 'Stay at two turns.'],
+    },
+    {
+      block: 'up2',
+      ride: 'levels',
+      right: ['Eighteen more levels.', 'All the way to fifty.', 'Level fifty now.', 'Take it up to 50.', 'Eighteen levels on and stand.'],
+      wrong: ['Ten more levels.', 'All the way to seventy.', 'Level fifty-five now.', 'Take it up to 60.', 'Eight levels on and stand.'],
+    },
+  ],
+
+  lengths: [
+    {
+      block: 'long',
+      right: [
+        'This one is two minutes.',
+        'We’re here for two minutes.',
+        'Two minutes on this hill, settle in.',
+        'Give me two minutes.',
+        'Two minutes of steady climbing.',
+        'It’s a long one, two whole minutes.',
+        'That’s two minutes of your life.',
+        'A hundred and twenty seconds.',
+        '2 min of this.',
+      ],
+      wrong: [
+        'This one is five minutes.',
+        'We’re here for three minutes.',
+        'One minute on this hill, settle in.',
+        'Give me forty seconds.',
+        'Three minutes of steady climbing.',
+        'It’s a short one, thirty seconds.',
+        'A hundred and eighty seconds.',
+        '4 min of this.',
+      ],
+    },
+    {
+      block: 'push2',
+      right: [
+        'Thirty seconds flat out.',
+        'Only thirty seconds.',
+        'Thirty-second effort.',
+        'Half a minute, leave it here.',
+        '0:30, go.',
+        'Thirty for me, sixty for you.',
+        'Work for thirty seconds.',
+        'Thirty seconds is all I need.',
+        'You can do anything for thirty seconds.',
+      ],
+      wrong: [
+        'Sixty seconds flat out.',
+        'Only ten seconds.',
+        'Forty-five-second effort.',
+        'A minute and a half, leave it here.',
+        '1:00, go.',
+        'Work for twenty seconds.',
+        'Forty seconds is all I need.',
+        'You can do anything for sixty seconds.',
+      ],
+    },
+    {
+      block: 'rest2',
+      right: [
+        'You get sixty seconds.',
+        'One full minute of nothing.',
+        'Recover for sixty.',
+        'A minute off.',
+        'Just the one minute.',
+        'Sixty seconds, drink something.',
+      ],
+      wrong: [
+        'You get thirty seconds.',
+        'Two full minutes of nothing.',
+        'Recover for thirty.',
+        'Twenty seconds off.',
+        'Ninety seconds, drink something.',
+      ],
+    },
+    {
+      block: 'settle',
+      lead: 2,
+      right: ['First two minutes, easy.', 'Twenty-five minutes today.', 'Two minutes to wake up.'],
+      wrong: ['Forty-five minutes today.', 'Six minutes to wake up.'],
+    },
+  ],
+
+  timeLeft: [
+    {
+      block: 'push3',
+      moment: 'form',
+      lead: 80,
+      right: ['Thirty seconds left.', 'Thirty more.', 'Fifteen down, thirty to go.', 'Half a minute more.', 'A third of it is behind you.'],
+      wrong: [
+        'Ten seconds left.',
+        'Sixty more seconds.',
+        'Thirty down, fifteen to go.',
+        'One more minute.',
+        'Two thirds of it is behind you.',
+      ],
+    },
+    {
+      block: 'rest3',
+      moment: 'form',
+      lead: 80,
+      right: [
+        'Thirty seconds and then jumps.',
+        'Forty-five seconds gone.',
+        'You still have thirty seconds.',
+        'Thirty seconds till the next song.',
+      ],
+      wrong: ['A minute and then jumps.', 'Ten seconds gone.', 'You still have sixty seconds.', 'Ten seconds till the next song.'],
+    },
+    {
+      block: 'climb',
+      moment: 'form',
+      lead: 64,
+      right: ['Halfway there, stay with it.', 'Half done.', 'Thirty-two seconds, keep it smooth.', 'Half a minute of this left.'],
+      wrong: ['Ten seconds left on this hill.', 'Almost done: five seconds.', 'Nearly two minutes left.'],
+    },
+  ],
+
+  counts: [
+    {
+      block: 'push1',
+      right: ['Ten eights, go.', 'Eighty counts of work.', 'For ten eights.'],
+      wrong: ['Twelve eights, go.', 'Sixty-four counts of work.', 'Two phrases, go.', 'For four eights.'],
+    },
+    {
+      block: 'breathe',
+      right: ['Three phrases to breathe.', 'Twelve eights easy.', '96 counts.'],
+      wrong: ['Two phrases to breathe.', 'Eight eights easy.', '64 counts.'],
+    },
+    {
+      block: 'climb',
+      moment: 'form',
+      lead: 16,
+      right: ['Two more eights.', 'Last sixteen.', 'Last two eights.', 'Sixteen counts to go.'],
+      wrong: ['Six more eights.', 'Last thirty-two.', 'Last four eights.', 'Forty-eight counts to go.'],
+    },
+  ],
+
+  moves: [
+    {
+      block: 'hop',
+      right: ['Up eight, down eight.', 'Eights, nice and slow.', 'Jump on an eight count.', 'Eight counts each way.'],
+      wrong: ['Up two, down two.', 'Fours, nice and quick.', 'Jump on a two count.', 'Sixteen up, sixteen down.'],
+    },
+    {
+      block: 'lean',
+      right: ['Left four, right four.', 'Four-count leans.', 'Fours, side to side.'],
+      wrong: ['Left two, right two.', 'Eight-count leans.', 'Eights, side to side.'],
+    },
+  ],
+
+  rounds: [
+    {
+      block: 'push1',
+      right: ['Here’s number one.', 'This is the first of three pushes.', 'One of three, go.', 'Three to do, this is one.'],
+      wrong: ['Here’s number two.', 'This is the first of four pushes.', 'Two of three, go.', 'This is the last of three.'],
+    },
+    {
+      block: 'push2',
+      right: ['This is number two.', 'Two of three.', 'Middle one, one more after.', 'Push two of three.'],
+      wrong: ['This is number three.', 'Three of three.', 'Push two of four.', 'Final one, go.'],
+    },
+    {
+      block: 'push3',
+      right: ['Number three, the last one.', 'This is it, the last push.', 'One to go, and this is it.'],
+      wrong: ['Number two, one more after.', 'Two to go.', 'Two more pushes after this.'],
+    },
+    {
+      block: 'rest1',
+      right: ['That’s one down.', 'That’s one. Two left.', 'One done, two more to come.', 'Two more of those.'],
+      wrong: ['That’s two down.', 'Two done, one more to come.', 'Three more of those.', 'One push left.'],
+    },
+    {
+      block: 'rest2',
+      right: ['One more of those.', 'Just one left.', 'Two done.', 'One last push next.'],
+      wrong: ['Two more of those.', 'Just two left.', 'One done.', 'Three pushes left.'],
+    },
+    {
+      block: 'gather',
+      right: ['Jumps, three rounds.', 'Three sets of jumps.', 'We do that three times.'],
+      wrong: ['Jumps, four rounds.', 'We do that five times.', 'Two rounds coming.'],
+    },
+  ],
+
+  effort: [
+    {
+      block: 'push1',
+      right: [
+        'Take it to an eight.',
+        'Eight of ten.',
+        'Effort at eight.',
+        'An effort of eight out of ten.',
+        'You’re at an eight out of ten.',
+      ],
+      wrong: ['Six of ten.', 'Effort at five.', 'An effort of six out of ten.', 'You’re at a four out of ten.'],
+    },
+    {
+      block: 'settle',
+      lead: 2,
+      right: ['A two out of ten, easy.', 'Two out of ten effort.'],
+      wrong: ['A six out of ten, easy.', 'Five out of ten effort.'],
+    },
+  ],
+
+  cadence: [
+    {
+      block: 'ease',
+      lead: 2,
+      right: ['Settle at eighty rpm.', 'Eighty, eighty-five rpm.', 'Legs around eighty.', '80 rpm.', 'Slow down to eighty.'],
+      wrong: ['Settle at sixty rpm.', 'Legs around one hundred.', '95 rpm.', 'Slow down to sixty.'],
+    },
+    {
+      block: 'long',
+      right: ['Legs at sixty, heavy and slow.', '60 revolutions per minute.', 'Hold sixty rpm.'],
+      wrong: ['Legs at ninety, light and quick.', '75 revolutions per minute.', 'Hold seventy rpm.'],
+    },
+  ],
+
+  clock: [
+    {
+      block: 'flush',
+      lead: 2,
+      right: ['Class ends at 6:55.', 'It’s 6:50, nearly there.', 'Out the door by 6:55.', 'Four minutes to stretch.'],
+      wrong: ['Class ends at 7:30.', 'It’s 6:40, nearly there.', 'Out the door by 6:45.'],
+    },
+    {
+      block: 'heavy',
+      right: ['Eighteen minutes in.', 'Seven minutes to go.', 'Six and a half minutes left of class.'],
+      wrong: ['Twelve minutes in.', 'Fifteen minutes to go.', 'Two minutes left of class.'],
+    },
+  ],
+
+  noClaim: [
+    {
+      block: 'push2',
+      right: [
+        'One team, one dream.',
+        'Ride like nobody is watching.',
+        'On three: one, two, three.',
+        'And five, six, seven, eight.',
+        'Count with me: eight, seven, six, five, four, three, two, one.',
+        'Two feet under you.',
+        'Both knees in.',
+        'One hand on the towel.',
+        'You’re one push stronger than last week.',
+        'Rider on bike seven, beautiful.',
+        'Give me everything you have for one song.',
+        'Just one small thing: shoulders.',
+        'Three words: light, long, strong.',
+        'The second you want to quit, breathe.',
+        'Wait a second.',
+        'Wait for the four.',
+        'It starts on the one.',
+        'Give yourself ten out of ten for showing up.',
+        'Nobody does it in one day.',
+        'That first push was for free.',
+        'Grab your towel for a second.',
+        'Find your fifth gear.',
+        'Second wind, here it comes.',
+        'Quarter to eight on the bars, hands light.',
+        'Half of this is in your head.',
+        'Nine times out of ten you can.',
+      ],
+    },
+    {
+      block: 'breathe',
+      right: [
+        'One long breath in.',
+        'Roll your shoulders three times.',
+        'Three deep breaths with me.',
+        'Shake out one hand, then the other.',
+        'Sip of water, two if you need it.',
+        'Do you want thirty more seconds?',
+        'Who has three more pushes in them?',
+        'Yesterday we did eight of these.',
+        'Doors open at six on Monday.',
+        'Row one, easy on the neck.',
+        'You two at the back, lovely.',
+        'All thirty of you, together.',
+        'One day you will thank me.',
+        'Let the heart come down twenty beats.',
+        'Some of you need two minutes here.',
+        'I have been teaching for ten years.',
+        'A couple of you are new.',
+        'Half a smile will do.',
+        'Two thumbs up.',
+        'Sixty percent of this is breathing.',
+      ],
+    },
+  ],
+}
