@@ -62,7 +62,8 @@ export function copyOf(root: string): Copy {
     const shared = ['--run', '--config', 'tests/mutants/vitest.config.ts', '--reporter=json', `--outputFile=${report}`]
     const child = spawn(process.execPath, [tool, ...words, ...shared], {
       cwd: folder,
-      env: { ...process.env, ...env },
+      // The bundler that made this runner has put “production” there.
+      env: { ...process.env, NODE_ENV: 'test', ...env },
       stdio: 'ignore',
       detached: true,
     })
