@@ -30,6 +30,12 @@ interface Report {
   testResults: { name: string; status: string; message: string; assertionResults: { status: string; fullName: string }[] }[]
 }
 
+interface Failure {
+  file: string
+  test: string | undefined
+  message: string
+}
+
 export function copyOf(root: string): Copy {
   const folder = realpathSync(mkdtempSync(join(tmpdir(), 'ridewright-mutants-')))
   for (const name of topLevelNames()) cpSync(join(root, name), join(folder, name), { recursive: true })
@@ -37,56 +43,82 @@ export function copyOf(root: string): Copy {
   mkdirSync(join(folder, '.cache'))
   const [report, notes] = [join(folder, '.cache/report.json'), join(folder, '.cache/notes.jsonl')]
 
+  let running: number | undefined
+  const leave = () => {
+    if (running !== undefined) process.kill(-running, 'SIGKILL')
+    rmSync(folder, { recursive: true, force: true })
+  }
+  // Pressed Ctrl+C, it leaves nothing behind either.
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+    process.once(signal, () => {
+      leave()
+      process.exit(1)
+    })
+  }
+
   async function vitest(words: readonly string[], env: Record<string, string>, limit = Number.POSITIVE_INFINITY): Promise<boolean> {
-    for (const old of [report, notes]) if (old === report || 'MUTANT_NOTES' in env) rmSync(old, { force: true })
+    rmSync(report, { force: true })
     const tool = join(folder, 'node_modules/vitest/vitest.mjs')
     const shared = ['--run', '--config', 'tests/mutants/vitest.config.ts', '--reporter=json', `--outputFile=${report}`]
     const child = spawn(process.execPath, [tool, ...words, ...shared], {
       cwd: folder,
-      env: { ...process.env, ...env },
+      // The bundler that made this runner has put “production” there.
+      env: { ...process.env, NODE_ENV: 'test', ...env },
       stdio: 'ignore',
       detached: true,
     })
     return new Promise((resolve, reject) => {
-      // Its workers are a group of their own: one that turns in a circle does not hear that it should end.
+      // With its workers it is a group of its own: one that turns in a circle does not hear that it should end.
+      running = child.pid
       const timer = Number.isFinite(limit) ? setTimeout(() => process.kill(-child.pid!, 'SIGKILL'), limit) : undefined
       child.on('error', reject)
       child.on('close', (_, signal) => {
         clearTimeout(timer)
+        running = undefined
         resolve(signal === null)
       })
     })
   }
 
-  /** Runs it again where a file failed without one of its tests: on a busy machine that may be a worker that could not start. */
-  async function firstFailure(words: readonly string[], env: Record<string, string>, limit?: number): Promise<string | 'timeLimit' | null> {
-    for (const isLast of [false, true]) {
-      if (!(await vitest(words, env, limit))) return 'timeLimit'
-      if (!existsSync(report)) throw new Error('The tests could not be run.')
-      const { success, testResults } = JSON.parse(readFileSync(report, 'utf8')) as Report
-      if (success) return null
-      const file = testResults.find(({ status }) => status === 'failed')
-      const test = file?.assertionResults.find(({ status }) => status === 'failed')
-      if (test || isLast)
-        return file ? `${file.name.slice(folder.length + 1)}: ${test?.fullName ?? file.message}` : 'an error outside of all tests'
-    }
-    return null
+  /** What failed in the last run: the files, each with the first of its tests that did. On a busy machine a file may fail because it could not be started. */
+  function failures(): Failure[] {
+    if (!existsSync(report)) throw new Error('The tests could not be run.')
+    const { success, testResults } = JSON.parse(readFileSync(report, 'utf8')) as Report
+    const failed = testResults
+      .filter(({ status }) => status === 'failed')
+      .map(({ name, message, assertionResults }) => ({
+        file: name,
+        test: assertionResults.find(({ status }) => status === 'failed')?.fullName,
+        message,
+      }))
+    return success || failed.length > 0 ? failed : [{ file: '', test: undefined, message: 'an error outside of all tests' }]
   }
+
+  const inWords = ({ file, test, message }: Failure): string => `${file.slice(folder.length + 1)}: ${test ?? message}`
 
   return {
     write: (path, text) => writeFileSync(join(folder, path), text),
     visit: async (paths) => {
-      const failure = await firstFailure(['related', ...paths, '--exclude=tests/repository/**'], { MUTANT_NOTES: notes })
-      if (failure !== null) throw new Error(`Without a mistake a test fails: ${failure}`)
+      await vitest(['related', ...paths, '--exclude=tests/repository/**'], { MUTANT_NOTES: notes })
+      let failed = failures()
+      if (failed.length > 0 && failed.every(({ file, test }) => file !== '' && test === undefined)) {
+        await vitest(['run', ...failed.map(({ file }) => file)], { MUTANT_NOTES: notes })
+        failed = failures()
+      }
+      if (failed.length > 0) throw new Error(`Without a mistake a test fails: ${failed.map(inWords).join(', ')}`)
       const lines = readFileSync(notes, 'utf8').trimEnd().split('\n')
       return lines.map((line) => JSON.parse(line) as Visited)
     },
     run: async (mutant, files, limit) => {
       const env = { MUTANT: String(mutant), MUTANT_ORDER: files.join('\n') }
-      const failure = await firstFailure(['run', ...files, '--bail=1'], env, limit)
-      if (failure === null) return 'survived'
-      return failure === 'timeLimit' ? failure : { noticedBy: failure }
+      for (const isLast of [false, true]) {
+        if (!(await vitest(['run', ...files, '--bail=1'], env, limit))) return 'timeLimit'
+        const [first] = failures()
+        if (!first) return 'survived'
+        if (first.test !== undefined || isLast) return { noticedBy: inWords(first) }
+      }
+      return 'survived'
     },
-    remove: () => rmSync(folder, { recursive: true, force: true }),
+    remove: leave,
   }
 }

@@ -1,3 +1,4 @@
+import process from 'node:process'
 import { chanceOf } from '#tests/fuzz/chance.ts'
 import { ROOT, readRepositoryFile, repositoryFiles } from '#tests/support/repositoryFiles.ts'
 import { type Copy, copyOf, type Outcome, type Visited } from './copy.ts'
@@ -11,9 +12,12 @@ const FOLDERS = ['src/engine', 'src/plan', 'src/formats']
 const TIMES_AS_LONG = 8
 const GRACE = 120_000
 
+/** Each mistake meets at most so many seconds of tests, where that is set; what then survives might not survive them all. */
+const BUDGET = 1000 * Number(process.env.MUTANT_SECONDS ?? Number.POSITIVE_INFINITY)
+
 /** Makes so many mistakes, one after another, and prints which of them the tests notice. */
-export default async function run(count: number, seed: number, within: readonly string[] = FOLDERS): Promise<void> {
-  const files = within
+export default async function run(count: number, seed: number, places: readonly string[] = FOLDERS): Promise<void> {
+  const files = places
     .flatMap((folder) => (folder.endsWith('.ts') ? [folder] : repositoryFiles(folder)))
     .filter((path) => path.endsWith('.ts'))
   const mutants = chosen(
@@ -31,7 +35,7 @@ export default async function run(count: number, seed: number, within: readonly 
     for (const mutant of mutants) {
       const outcome = await tried(copy, mutant, visited)
       outcomes.push(outcome)
-      console.log(lineOf(mutant, outcome, visited))
+      console.log(lineOf(mutant, outcome, within(comingBy(visited, mutant), BUDGET).length))
     }
     console.log(`\n${summary(outcomes)} (seed ${seed})`)
   } finally {
@@ -53,12 +57,28 @@ function chosen(all: readonly Mutant[], count: number, seed: number): Planted[] 
     .map((mutant, i) => ({ ...mutant, id: i + 1 }))
 }
 
-/** The files of tests that come by a mistake, the quickest first. */
-const comingBy = (visited: readonly Visited[], { id }: Planted): Visited[] =>
-  visited.filter(({ seen }) => seen.includes(id)).sort((a, b) => a.milliseconds - b.milliseconds)
+/** A file of the tests of the same folder counts as this many times as quick as it is: that is where a mistake belongs to be noticed. */
+const NEARER = 10
+
+/** The files of tests that come by a mistake, the nearest and quickest first. */
+function comingBy(visited: readonly Visited[], { id, path }: Planted): Visited[] {
+  const near = `/${path.replace(/^src\//, 'tests/').replace(/\/[^/]*$/, '/')}`
+  const weight = ({ file, milliseconds }: Visited) => (file.includes(near) ? milliseconds / NEARER : milliseconds)
+  return visited.filter(({ seen }) => seen.includes(id)).sort((a, b) => weight(a) - weight(b))
+}
+
+/** The first of them that took so long together, and one at least. */
+function within(tests: readonly Visited[], milliseconds: number): Visited[] {
+  let sum = 0
+  return tests.filter((test) => {
+    const fits = sum === 0 || sum + test.milliseconds <= milliseconds
+    sum += test.milliseconds
+    return fits
+  })
+}
 
 async function tried(copy: Copy, mutant: Planted, visited: readonly Visited[]): Promise<Outcome> {
-  const tests = comingBy(visited, mutant)
+  const tests = within(comingBy(visited, mutant), BUDGET)
   if (tests.length === 0) return 'survived'
   const usual = tests.reduce((sum, { milliseconds }) => sum + milliseconds, 0)
   return copy.run(
@@ -68,10 +88,10 @@ async function tried(copy: Copy, mutant: Planted, visited: readonly Visited[]): 
   )
 }
 
-function lineOf(mutant: Planted, outcome: Outcome, visited: readonly Visited[]): string {
+function lineOf(mutant: Planted, outcome: Outcome, tests: number): string {
   const { path, line, was, becomes } = mutant
   const change = becomes === '' ? `without ${short(was)}` : `${short(was)} → ${short(becomes)}`
-  return `${path}:${line}  ${change}\n    ${wordsOf(outcome, comingBy(visited, mutant).length)}`
+  return `${path}:${line}  ${change}\n    ${wordsOf(outcome, tests)}`
 }
 
 function wordsOf(outcome: Outcome, tests: number): string {

@@ -2,6 +2,7 @@
  * `npm run mutants`: puts sixty small mistakes into the engine, the plan and the formats, one after another in a copy, and says
  * which of them a test notices. `npm run mutants 200 7` makes two hundred, those of seed 7; `npm run mutants 20 7 src/formats`
  * stays in a folder or a file. It reports and fails on nothing: some mistakes change nothing that can be seen.
+ * `MUTANT_SECONDS=60` gives each of them the nearest and quickest minute of tests only: what is noticed then is noticed.
  */
 import { randomInt } from 'node:crypto'
 import process from 'node:process'

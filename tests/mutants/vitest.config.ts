@@ -6,8 +6,8 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node'
 const ROOT = fileURLToPath(new URL('../..', import.meta.url))
 const order = process.env.MUTANT_ORDER?.split('\n') ?? []
 
-/** The quickest files first: most mistakes are noticed by one of them. */
-class QuickestFirst extends BaseSequencer {
+/** In the order given: most mistakes are noticed by one of the first files. */
+class AsGiven extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     return files.toSorted((a, b) => order.indexOf(a.moduleId) - order.indexOf(b.moduleId))
   }
@@ -18,7 +18,7 @@ export default defineConfig({
   root: ROOT,
   cacheDir: '.cache/vite',
   test: {
-    sequence: { sequencer: QuickestFirst },
+    sequence: { sequencer: AsGiven },
     projects: [{ extends: `${ROOT}vite.config.ts`, test: { setupFiles: ['tests/mutants/switch.ts'] } }],
   },
 })
