@@ -30,7 +30,10 @@ describe('where a song ends', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 60, max: 190 }),
-        fc.oneof(fc.integer({ min: 30, max: 400 }), fc.integer({ min: 3000, max: 40_000 }).map((hundredths) => hundredths / 100)),
+        fc.oneof(
+          fc.integer({ min: 30, max: 400 }),
+          fc.integer({ min: 3000, max: 40_000 }).map((hundredths) => hundredths / 100),
+        ),
         fc.option(fc.constant('file'), { nil: undefined }),
         (bpm, length, fingerprint) => {
           expect(found(ridden(bpm, length, 0, false, fingerprint))).toEqual([])

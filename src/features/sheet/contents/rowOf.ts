@@ -6,14 +6,14 @@ import type { Block, Cue, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
+import { formatEffortRange } from '#units/formatEffortRange.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
 import { handOverOf, type LeadHands } from './handOver.ts'
 import { moveWords } from './moveWords.ts'
-import { sentence } from './sentence.ts'
+import { sentence, stopped } from './sentence.ts'
 
 export interface RowSource {
   ride: Ride
@@ -46,7 +46,7 @@ export function rowOf({ ride, section, block: played, before, songClock, reader,
     handOver: before && hands === 'change' ? handOverOf(ride, roles, rolesOf(ride, before.block), reader) : undefined,
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
-    level: levelOf(block.effort),
+    level: formatEffortRange(block.effort),
     name: nameOfItem(block),
     notes: notesOf(ride, played, before),
     feel: feelOf(block, ledger, spoken),
@@ -109,16 +109,23 @@ function spokenWords(block: Block): string {
   const ahead = (cue: Cue) => ('counts' in cue.lead ? cue.lead.counts : cue.lead.seconds * COUNTS_A_SECOND)
   return [...block.cues]
     .sort((a, b) => ahead(b) - ahead(a))
-    .map((cue) => cue.text.trim())
+    .map(withCountIn)
     .filter((text) => text !== '')
     .join(' ')
 }
-
-const levelOf = ({ from, to }: Block['effort']): string =>
-  from === to ? formatNumber(from, 1) : `${formatNumber(from, 1)}–${formatNumber(to, 1)}`
 
 /** True where the spoken words hold the option or the feel already ("Option: stay seated."). */
 const saysAlready = (words: string, text: string): boolean => words.toLowerCase().includes(text.trim().toLowerCase())
 
 /** For putting cues in order only: a middling tempo of 120. */
 const COUNTS_A_SECOND = 2
+
+/** What a cue says, and that it is counted in; a count that is written out already is not said again. */
+function withCountIn({ text, count }: Cue): string {
+  const words = text.trim()
+  if (count === undefined || COUNTED_OUT.test(words)) return words
+  return words === '' ? `Count in ${count}.` : `${stopped(words)} Count in ${count}.`
+}
+
+/** "four, three, two", "4 3 2" */
+const COUNTED_OUT = /\b(?:four|4)\W+(?:three|3)\W+(?:two|2)\b/i
