@@ -16,7 +16,7 @@ export interface ClassDay {
   now: number
 }
 
-/** A calendar entry of one class: the slot, the bike's room, and the sections with their times. */
+/** A calendar entry of one class: the slot, where it is held, and the sections with their times. */
 export function calendarOf(ride: Ride, report: RideReport, { day, startsAt, now }: ClassDay): string {
   const sections = report.sections.map(
     (section, index) => `${formatClock(beginOf(section))} ${isolated(nameOfSection(ride, ride.sections[index]!))}`,
@@ -32,6 +32,6 @@ export function calendarOf(ride: Ride, report: RideReport, { day, startsAt, now 
       ride.leaders.map(({ name }) => isolated(name)).join(' and '),
       ...sections,
     ].join('\n'),
-    location: ride.bike.name,
+    location: ride.location,
   })
 }

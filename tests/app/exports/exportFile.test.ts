@@ -216,4 +216,6 @@ test('the calendar has the class on its day by the clock of the room, the same e
   ])
   expect(entry.description).toContain('6:07 Tin Orchard Run')
   expect(event(textOf('calendar', { ...spark, title: 'Renamed' })).uid).toBe(entry.uid)
+  expect(entry.location).toBeNull()
+  expect(event(textOf('calendar', { ...spark, location: 'Studio B, Quay Street' })).location).toBe('Studio B, Quay Street')
 })

@@ -129,12 +129,13 @@ describe('what a substitute gets', () => {
   test('the leader’s notes stand before what follows from the plan', () => {
     const ride: Ride = {
       ...ridge,
+      location: 'Studio B, Quay Street',
       avoidMoves: ['press'],
       standIn: { room: 'Key at the desk.\nMind the cable.', mustDo: 'Leave at ten to.', mustNot: 'No lights off.' },
     }
     const { brief } = contentsOf(ride)
     expect(brief.map(({ name }) => name)).toEqual(['the room', 'must do', 'must not'])
-    expect(brief[0]!.lines.slice(0, 2)).toEqual(['Key at the desk', 'Mind the cable'])
+    expect(brief[0]!.lines.slice(0, 3)).toEqual(['Studio B, Quay Street', 'Key at the desk', 'Mind the cable'])
     expect(brief[1]!.lines[0]).toBe('Leave at ten to')
     expect(brief[1]!.lines.at(-1)).toBe('off the bikes by 19:15')
     expect(brief[2]!.lines).toEqual([
