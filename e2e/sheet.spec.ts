@@ -55,7 +55,7 @@ test('only the pages are printed, in ink, from a dark screen too', async ({ page
   await expect(page.locator('.sheet-pages')).toHaveCSS('color', 'rgb(0, 0, 0)')
   const pages = await readPdf(await printToPdf(page))
   const words = pages.map(textOf).join(' ')
-  for (const chrome of ['hand over', 'song clock', 'US Letter', 'keys', 'Capitals are']) expect(words).not.toContain(chrome)
+  for (const chrome of ['hand over', 'song clock', 'US Letter', 'keys', 'Readable from']) expect(words).not.toContain(chrome)
 })
 
 test('no song is split: each band stands whole in one column, on the screen as on paper', async ({ page }) => {
@@ -137,7 +137,7 @@ test('a ride without blocks says what is missing', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: 'start with a blank slot' }).click()
   await page.getByRole('link', { name: 'sheet' }).click()
-  await expect(page.getByText('There is nothing to print yet.')).toBeVisible()
+  await expect(page.getByText('This ride is empty.')).toBeVisible()
 })
 
 async function openSheet(page: Page, ride: string, paper: keyof typeof PAPERS): Promise<void> {

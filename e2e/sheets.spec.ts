@@ -33,7 +33,7 @@ const KINDS: readonly Kind[] = [
     sheet: 'large type',
     capital: LARGE,
     margin: 8,
-    pages: { 'Twenty-Minute Spark': 3, 'Ridge and Return': 4 },
+    pages: { 'Twenty-Minute Spark': 4, 'Ridge and Return': 5 },
     said: /\d of \d .*version [0-9a-f]{4}/,
   },
   { sheet: 'cards', capital: NEAR, margin: 6, pages: { 'Twenty-Minute Spark': 2, 'Ridge and Return': 4 }, said: /version [0-9a-f]{4}/ },
@@ -42,7 +42,7 @@ const KINDS: readonly Kind[] = [
     capital: NEAR,
     margin: 8,
     pages: { 'Twenty-Minute Spark': 1, 'Ridge and Return': 1 },
-    said: /for a substitute.*version [0-9a-f]{4}/,
+    said: /for a sub: .*version [0-9a-f]{4}/,
   },
   {
     sheet: 'no music',
@@ -122,11 +122,12 @@ test('cards lie four on a page with marks to cut by, or one on a page of their s
 
 test('a sheet for one leader has their blocks as large as promised and the other’s smaller', async ({ page }) => {
   await openSheet(page, 'Twenty-Minute Spark', 'large type')
-  await page.getByText('Remy Castellane-Voss', { exact: true }).click()
+  const madeFor = page.getByRole('group', { name: 'made for' })
+  await madeFor.getByText('Remy Castellane-Voss', { exact: true }).click()
   await expect(page.locator('.sheet-pages .sheet-row[data-mine="true"]')).toHaveCount(7)
   await expect(page.locator('.sheet-pages .sheet-row[data-mine="false"]')).toHaveCount(35)
   await expect(page.locator('.sheet-pages .sheet-band-facts').first()).toHaveText(/^OT leads and speaks · /)
-  await page.getByText('Odalys Thornquill', { exact: true }).click()
+  await madeFor.getByText('Odalys Thornquill', { exact: true }).click()
   await expect(page.locator('.sheet-pages .sheet-row[data-mine="true"]')).toHaveCount(35)
   await expect(page.locator('.sheet-pages .sheet-band-facts').first()).toHaveText(/^you lead and speak · /)
   const texts = (await readPdf(await printToPdf(page))).flatMap((one) => one.texts)

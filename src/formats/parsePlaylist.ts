@@ -1,6 +1,7 @@
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { ABOUT_LINE } from './playlist/messages.ts'
 import { type Header, readHeader } from './playlist/readHeader.ts'
+import { recordsOf } from './playlist/recordsOf.ts'
 import { type FirstOfLine, songOfLine } from './playlist/songOfLine.ts'
 import { songOfRow } from './playlist/songOfRow.ts'
 
@@ -13,7 +14,7 @@ interface LineProblem {
 
 export interface Playlist {
   songs: PlaylistSong[]
-  /** The line each of the songs stands on, in the same order. */
+  /** The line each of the songs begins on, in the same order. */
   songLines: number[]
   /** Lines are numbers of entries: the text has no line of its own for each. */
   numbered?: true
@@ -39,13 +40,12 @@ const LONGEST_LINE = 1_000
  */
 export function parsePlaylist(text: string, first: FirstOfLine = 'title'): Playlist {
   const playlist: Playlist = { songs: [], songLines: [], problems: [] }
-  const lines = text.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
-  const top = lines.findIndex((line) => line !== '')
-  const header = top >= 0 && lines[top]!.length <= LONGEST_LINE ? readHeader(lines[top]!) : undefined
-  for (const [i, line] of lines.entries()) {
-    if (line === '' || (header && i === top)) continue
-    if (i < MOST_LINES) readLine(line, i + 1, header ?? first, playlist)
-    else playlist.problems.push({ line: i + 1, text: line.slice(0, LONGEST_LINE), sentence: ABOUT_LINE.tooMuch(MOST_LINES) })
+  const records = recordsOf(text).filter((record) => record.text !== '')
+  const [top] = records
+  const header = top && top.text.length <= LONGEST_LINE ? readHeader(top.text) : undefined
+  for (const { line, text: entry } of header ? records.slice(1) : records) {
+    if (line <= MOST_LINES) readLine(entry, line, header ?? first, playlist)
+    else playlist.problems.push({ line, text: entry.slice(0, LONGEST_LINE), sentence: ABOUT_LINE.tooMuch(MOST_LINES) })
   }
   return !header && playlist.songs.some(({ artist }) => artist !== undefined) ? { ...playlist, guessed: true } : playlist
 }

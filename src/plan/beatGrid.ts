@@ -1,4 +1,4 @@
-import type { BeatGrid, Section } from '#plan/model.ts'
+import type { BeatGrid, Section, Song } from '#plan/model.ts'
 import { type Bpm, type Counts, EIGHT, type Seconds } from '#units/units.ts'
 
 /**
@@ -70,8 +70,21 @@ export function eightOf(grid: BeatGrid | undefined): Counts {
   return grid === undefined || grid.beatsPerBar === 4 ? EIGHT : 6
 }
 
-/** A song cut to the length of its counts must not lose its last eight because that length was rounded to a hundredth of a second. */
-const LENGTH_ROUNDING: Seconds = 0.006
+/** Lengths are kept to a hundredth of a second: a song cut to the length of its counts must not lose its last eight to that. */
+const HUNDREDTH_ROUNDING: Seconds = 0.006
+/** A length somebody states is in whole seconds, so the song may be half a second longer. */
+const SECOND_ROUNDING: Seconds = 0.5
+
+/**
+ * Where on its counts a song ends at the latest, as a fraction: what its length allows, which in whole
+ * seconds is a rounded one and else exact to a hundredth. 3:09 at 132 a minute holds 52 eights, which
+ * last 189.09 s. A length read in the song's own file, which has a fingerprint, is exact also where it
+ * happens to be whole.
+ */
+export function lastCountOf({ lengthSeconds, fingerprint }: Pick<Song, 'lengthSeconds' | 'fingerprint'>, grid: BeatGrid): Counts {
+  const stated = Number.isInteger(lengthSeconds) && fingerprint === undefined
+  return countAt(grid, lengthSeconds + (stated ? SECOND_ROUNDING : HUNDREDTH_ROUNDING))
+}
 
 /** Counts a section's song offers between its in- and out-point: to the end of its last whole eight unless an out-point is given. */
 export function countsOf(section: Section): Counts | null {
@@ -80,6 +93,5 @@ export function countsOf(section: Section): Counts | null {
   const from = section.inCount ?? 0
   if (section.outCount !== undefined) return Math.max(0, section.outCount - from)
   const eight = eightOf(song.grid)
-  const end = countAt(song.grid, song.lengthSeconds + LENGTH_ROUNDING)
-  return Math.max(0, Math.floor((end - from) / eight) * eight)
+  return Math.max(0, Math.floor((lastCountOf(song, song.grid) - from) / eight) * eight)
 }

@@ -22,7 +22,10 @@ export interface Ride {
   /** What a total counts from: each rider's own base, or the loose wheel. */
   datum: 'base' | 'loose'
   bike: Bike
+  /** What kind of room it is taught in. */
   room?: 'studio' | 'online'
+  /** Where that is, as people find it: "Studio B, Quay Street". The bike has a name of its own. */
+  location?: string
   /** One or two. */
   leaders: Leader[]
   sections: Section[]

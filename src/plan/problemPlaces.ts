@@ -37,6 +37,7 @@ const SUBJECTS: Record<string, string> = {
   'ride.datum': 'what totals count from',
   'ride.bike': 'the bike',
   'ride.room': 'the room',
+  'ride.location': 'the location',
   'ride.leaders': 'the list of leaders',
   'ride.sections': 'the list of sections',
   'ride.houseRules': 'the house rules',

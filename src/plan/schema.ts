@@ -264,6 +264,7 @@ export const rideSchema = group({
   datum: oneOf(['base', 'loose']),
   bike: bikeSchema,
   room: v.optional(oneOf(['studio', 'online'])),
+  location: v.optional(text(LIMITS.name)),
   leaders: listFrom(leaderSchema, 1, LIMITS.leaders),
   sections: list(sectionSchema, LIMITS.sections),
   houseRules: v.optional(houseRulesSchema),

@@ -1,6 +1,8 @@
+import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
+import { recordsOf } from '#formats/playlist/recordsOf.ts'
 
 const only = (line: string) => {
   const { songs, problems } = parsePlaylist(line)
@@ -132,6 +134,62 @@ describe('a table with named columns', () => {
   })
 })
 
+describe('a line break inside a quoted cell', () => {
+  const SONG = { title: 'Paper Lanterns (Live)', artist: 'The Odd Socks', lengthSeconds: 225, bpm: 128 }
+
+  it.each(['\n', '\r\n', '\r', '\u2028'])('belongs to the cell, whatever ends a line: %j', (end) => {
+    const rows = ['Title,Artist,Length,BPM', `"Paper Lanterns${end}(Live)",The Odd Socks,3:45,128`, 'Two,"Tin ""Oil"" Can",3:00,130']
+    expect(parsePlaylist(rows.join(end))).toEqual({
+      songs: [SONG, { title: 'Two', artist: 'Tin "Oil" Can', lengthSeconds: 180, bpm: 130 }],
+      songLines: [2, 4],
+      problems: [],
+    })
+  })
+
+  it('belongs to it in a table without named columns, and beside doubled quotes', () => {
+    expect(only('"Paper Lanterns\n(Live)","The Odd Socks","3:45","128"')).toEqual(SONG)
+    expect(only('"Say ""Go""\n""Now""";The Odd Socks;3:45')).toMatchObject({ title: 'Say "Go" "Now"', artist: 'The Odd Socks' })
+    expect(only('Two\t"The Odd\nSocks"\t3:45')).toMatchObject({ title: 'Two', artist: 'The Odd Socks' })
+  })
+
+  it('may be in the names of the columns too', () => {
+    expect(parsePlaylist('"Track\nname",Artist,Length\nTwo,The Odd Socks,3:00').songs).toEqual([
+      { title: 'Two', artist: 'The Odd Socks', lengthSeconds: 180 },
+    ])
+  })
+
+  it('keeps to its row where the row cannot be read, and names the line it begins on', () => {
+    const { songs, problems } = parsePlaylist('title,length\n"One\nmore",later\nTwo,3:00')
+    expect(songs).toEqual([{ title: 'Two', lengthSeconds: 180 }])
+    expect(problems).toEqual([expect.objectContaining({ line: 2, text: '"One more",later' })])
+  })
+
+  it.each([
+    ['"Heroes 3:45\nTwo 3:00', ['"Heroes', 'Two']],
+    ['Seven 7" 3:45\n"Two" 3:00', ['Seven 7"', '"Two"']],
+    ['"One, two 3:45\nThree" and four 3:00', ['"One, two', 'Three" and four']],
+  ])('is looked for only where a quote is closed before the next cell: %j', (text, titles) =>
+    expect(parsePlaylist(text).songs.map(({ title }) => title)).toEqual(titles),
+  )
+
+  it('is read as an independent reader reads it, in any table', () => {
+    const cell = fc
+      .array(fc.constantFrom('oak', 'tin', ' ', '"', ',', '\n', '\r\n', ';'), { minLength: 1, maxLength: 6 })
+      .map((parts) => `w${parts.join('')}w`)
+    const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`
+    const plain = (text: string) => text.replace(/\s+/g, ' ')
+    fc.assert(
+      fc.property(fc.array(fc.tuple(cell, cell), { minLength: 1, maxLength: 5 }), fc.constantFrom('\n', '\r\n'), (rows, end) => {
+        const table = ['title,artist', ...rows.map((row) => row.map(quoted).join(','))].join(end)
+        const read = parse<{ title: string; artist: string }>(table, { columns: true })
+        expect(parsePlaylist(table).songs.map(({ title, artist = '' }) => [plain(title), plain(artist)])).toEqual(
+          read.map(({ title, artist }) => [plain(title), plain(artist)]),
+        )
+      }),
+    )
+  })
+})
+
 describe('any text', () => {
   const piece = fc.oneof(
     fc.constantFrom('3:45', '128 bpm', ' – ', ', ', '\t', '|', '"', '128', 'Title', '1. ', '\n', '\r\n', '(', ')', '@', "'", '\u0000'),
@@ -143,11 +201,12 @@ describe('any text', () => {
     fc.assert(
       fc.property(text, (pasted) => {
         const { songs, problems } = parsePlaylist(pasted)
-        const lines = pasted
-          .split(/\r\n|[\n\r\u2028\u2029]/)
-          .map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
-          .filter((line) => line !== '')
-        expect(songs.length + problems.length).toBe(lines.length)
+        const entries = recordsOf(pasted)
+        expect(songs.length + problems.length).toBe(entries.filter((entry) => entry.text !== '').length)
+        // Every line is in an entry, in order; one without quotes is an entry of its own.
+        const lines = pasted.split(/\r\n|[\n\r\u2028\u2029]/).map((line) => line.replace(/[\u00a0\u2007\u202f\ufeff]/g, ' ').trim())
+        expect(entries.map((entry) => entry.text).join(' ')).toBe(lines.join(' '))
+        if (!pasted.includes('"')) expect(entries).toHaveLength(lines.length)
         for (const song of songs) expect(song.title).toMatch(/[\p{L}\p{N}]/u)
         for (const problem of problems) expect(problem.sentence).toMatch(/^.+\.$/)
       }),

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { countAt, countsOf, eightOf, gridOfTempo, holdsTempo, secondAt } from '#plan/beatGrid.ts'
-import { type BeatGrid, tempoOf } from '#plan/model.ts'
+import { type BeatGrid, type Song, tempoOf } from '#plan/model.ts'
 import { aSection, aSong } from '#tests/support/smallRide.ts'
 
 const BENT: BeatGrid = { anchors: [[0, 1], [60, 31], [120, 51]], beatsPerBar: 4 } // biome-ignore format: one row
@@ -63,5 +63,33 @@ describe('a beat grid', () => {
     expect(countsOf(aSection('s', { song: aSong('s'), inCount: 16, outCount: 99 }))).toBe(83)
     expect(countsOf(aSection('s', { song: aSong('s', { lengthSeconds: 3 }) }))).toBe(0)
     expect(countsOf(aSection('s'))).toBeNull()
+  })
+
+  describe('of a length in whole seconds, which is rounded', () => {
+    const counts = (bpm: number, lengthSeconds: number, change: Partial<Song> = {}) =>
+      countsOf(aSection('s', { song: aSong('s', { grid: gridOfTempo(bpm), lengthSeconds, ...change }) }))!
+
+    it('takes an eight that ends within half a second of it', () => {
+      // 52 eights at 132 a minute last 189.09 s.
+      expect(counts(132, 189)).toBe(52 * 8)
+      expect(counts(132, 188)).toBe(51 * 8)
+      // 59 eights at 128 last 221.25 s, 61 at 132 221.82 s.
+      expect(counts(128, 221)).toBe(59 * 8)
+      expect(counts(132, 221)).toBe(60 * 8)
+    })
+
+    it('takes one that ends half a second after it, and none that ends later', () => {
+      // 480 counts of half a second, moved by the first beat.
+      const ends = (firstBeat: number) => counts(120, 240, { grid: gridOfTempo(120, firstBeat) })
+      expect(ends(0.5)).toBe(480)
+      expect(ends(0.501)).toBe(472)
+    })
+
+    it('gives nothing to a length with decimals or one read in the song’s own file', () => {
+      expect(counts(132, 189.09)).toBe(52 * 8)
+      expect(counts(132, 189.01)).toBe(51 * 8)
+      expect(counts(132, 189, { fingerprint: 'f' })).toBe(51 * 8)
+      expect(counts(132, 189.09, { fingerprint: 'f' })).toBe(52 * 8)
+    })
   })
 })

@@ -38,6 +38,7 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       datum: fc.constantFrom('base' as const, 'loose' as const),
       bike: arbitraryBike,
       room: fc.constantFrom('studio' as const, 'online' as const),
+      location: words,
       leaders: fc.array(fc.record({ id, name: words, wordsPerMinute: fc.integer({ min: 90, max: 200 }) }), { minLength: 1, maxLength: 2 }),
       sections: fc.array(arbitrarySection(items, parts), { maxLength: sections }),
       houseRules: fc.dictionary(fc.stringMatching(/^[a-z][A-Za-z]{0,20}$/), exact(-1e6, 1e6), { maxKeys: 4 }).map(withoutInherited),

@@ -1,10 +1,13 @@
 import { spokenOnBike } from '#engine/anotherBike/spokenOnBike.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { RideReport, SectionReport } from '#engine/report.ts'
+import { beginOf } from '#engine/timeline/beginOf.ts'
+import { WELCOME, WIPE_DOWN } from '#features/sheet/contents/asidesOf.ts'
 import type { VttCue } from '#formats/webvtt/writeWebVtt.ts'
 import { secondAt } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { isolated } from '#units/isolated.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** A caption with no words of its own stays for so long. */
@@ -26,8 +29,8 @@ export function rideCaptions(ride: Ride, read: RideReport): VttCue[] {
 }
 
 const captionOf = (ride: Ride, report: RideReport, { cue, speaker, block }: CueLine): string => {
-  const words = cue.text.trim() || `${cue.count ?? 4} counts to ${nameOfItem(report.blocks[block]!.block)}`
-  return ride.leaders.length > 1 ? `${ride.leaders.find(({ id }) => id === speaker)?.name ?? ''}: ${words}` : words
+  const words = isolated(cue.text.trim()) || `${cue.count ?? 4} counts to ${isolated(nameOfItem(report.blocks[block]!.block))}`
+  return ride.leaders.length > 1 ? `${isolated(ride.leaders.find(({ id }) => id === speaker)?.name ?? '')}: ${words}` : words
 }
 
 /** Changes nobody has written words for: the call itself, as they come. */
@@ -39,7 +42,7 @@ function unspoken({ blocks, cues: { lines } }: RideReport): VttCue[] {
       id: `call ${index + 1}`,
       from,
       to: Math.min(to, from + 2 * SHORTEST),
-      text: `${nameOfItem(block)}: ${ledger.call}`,
+      text: `${isolated(nameOfItem(block))}: ${ledger.call}`,
     }))
 }
 
@@ -47,33 +50,34 @@ function unspoken({ blocks, cues: { lines } }: RideReport): VttCue[] {
 export function songCaptions(ride: Ride, report: RideReport, index: number): VttCue[] {
   const section = report.sections[index]!
   const start = fileStart(ride, section, index)
+  const begin = beginOf(section)
   return rideCaptions(ride, report)
-    .filter(({ from, to }) => to > section.one && from < section.to)
-    .map((cue) => ({ ...cue, from: Math.max(section.one, cue.from) - start, to: Math.min(section.to, cue.to) - start }))
+    .filter(({ from, to }) => to > begin && from < section.to)
+    .map((cue) => ({ ...cue, from: Math.max(begin, cue.from) - start, to: Math.min(section.to, cue.to) - start }))
 }
 
-/** Where on the ride clock the song's file would have begun: its in-point is heard at the section's count one. */
-function fileStart(ride: Ride, { one }: SectionReport, index: number): Seconds {
+/** Where on the ride clock the song's file would have begun: its in-point is heard as the section begins. */
+function fileStart(ride: Ride, section: SectionReport, index: number): Seconds {
   const { song, inCount = 0 } = ride.sections[index]!
-  return song?.grid ? one - secondAt(song.grid, inCount) : one
+  return song?.grid ? beginOf(section) - secondAt(song.grid, inCount) : beginOf(section)
 }
 
-/** The sections one after the other, for players that jump by chapters; the briefing and clear-up are chapters too. */
+/** The sections one after the other, each until the next begins, for players that jump by chapters; the welcome and the wipe-down are chapters too. */
 export function chaptersOf(ride: Ride, report: RideReport): VttCue[] {
   const { sections, totals } = report
   const chapters = sections.map(
     (section, index): VttCue => ({
       id: `${index + 1}`,
-      from: section.from,
-      to: sections[index + 1]?.from ?? section.to,
-      text: nameOfSection(ride, ride.sections[index]!),
+      from: beginOf(section),
+      to: index + 1 < sections.length ? beginOf(sections[index + 1]!) : section.to,
+      text: isolated(nameOfSection(ride, ride.sections[index]!)),
     }),
   )
-  const first = sections[0]?.from ?? 0
-  const last = sections.at(-1)?.to ?? 0
+  const first = sections[0] ? beginOf(sections[0]) : ride.briefingSeconds
+  const last = sections.at(-1)?.to ?? first
   return [
-    ...(first > 0 ? [{ id: 'briefing', from: 0, to: first, text: 'briefing' }] : []),
+    ...(first > 0 ? [{ id: 'welcome', from: 0, to: first, text: ride.briefingSeconds > 0 ? WELCOME : 'lead-in' }] : []),
     ...chapters.filter(({ from, to }) => to > from),
-    ...(totals.total > last ? [{ id: 'clear-up', from: last, to: totals.total, text: 'clear-up' }] : []),
+    ...(totals.total > last ? [{ id: 'wipe-down', from: last, to: totals.total, text: WIPE_DOWN }] : []),
   ]
 }

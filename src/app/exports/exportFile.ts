@@ -10,6 +10,7 @@ import { fileStem } from '#plan/fileStem.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
+import { isolated } from '#units/isolated.ts'
 import { calendarOf } from './calendarOf.ts'
 import { chaptersOf, rideCaptions, songCaptions } from './captionsOf.ts'
 import { csvOf } from './csvOf.ts'
@@ -33,9 +34,9 @@ const MAKERS: Record<ExportId, Maker> = {
   markdown: (ride, report, { today }) => ({ data: writeMarkdown(listingOf(ride, report, today)), type: 'text/markdown;charset=utf-8' }),
   // Spreadsheets take a file for UTF-8 by this mark alone.
   csv: (ride, report) => ({ data: `\ufeff${csvOf(ride, report)}`, type: 'text/csv;charset=utf-8' }),
-  captions: (ride, report) => ({ data: writeWebVtt(rideCaptions(ride, report), ride.title), type: VTT }),
+  captions: (ride, report) => ({ data: writeWebVtt(rideCaptions(ride, report), isolated(ride.title)), type: VTT }),
   songCaptions: (ride, report) => ({ data: zippedCaptions(ride, report), type: 'application/zip' }),
-  chapters: (ride, report) => ({ data: writeWebVtt(chaptersOf(ride, report), ride.title), type: VTT }),
+  chapters: (ride, report) => ({ data: writeWebVtt(chaptersOf(ride, report), isolated(ride.title)), type: VTT }),
   chapterText: (ride, report) => ({ data: chapterLines(ride, report), type: PLAIN }),
   xspf: (ride, report) => ({ data: writeXspf(ride.title, tracksOf(ride, report)), type: 'application/xspf+xml' }),
   m3u8: (ride, report) => ({ data: writeM3u8(tracksOf(ride, report)), type: 'application/vnd.apple.mpegurl' }),
@@ -61,7 +62,7 @@ function zippedCaptions(ride: Ride, report: RideReport): Uint8Array {
     return [
       [
         `${String(index + 1).padStart(2, '0')}-${fileStem(name)}.vtt`,
-        strToU8(writeWebVtt(songCaptions(ride, report, index), name)),
+        strToU8(writeWebVtt(songCaptions(ride, report, index), isolated(name))),
       ] as const,
     ]
   })

@@ -1,27 +1,28 @@
 import type { RideReport } from '#engine/report.ts'
-import type { Band, Row } from '#features/sheet/contents/contents.ts'
+import type { Aside, Band, Row } from '#features/sheet/contents/contents.ts'
 import { stopped } from '#features/sheet/contents/sentence.ts'
 import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
 import type { Listing } from '#formats/listing/listing.ts'
 import type { Ride } from '#plan/model.ts'
+import { isolated } from '#units/isolated.ts'
 
 const POSTURES = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' } as const
 
 /** The compact sheet as lines: the same words and numbers, without marks. */
 export function listingOf(ride: Ride, report: RideReport, date: string): Listing {
-  const { title, aim, facts, stamp, bands, heads, safety } = sheetContents(ride, report, { date, songClock: 'left' })
+  const { title, aim, facts, leaders, stamp, bands, heads, safety } = sheetContents(ride, report, { date, songClock: 'left' })
   return {
-    title,
-    facts: [...(aim ? [aim] : []), ...facts, stamp],
+    title: isolated(title),
+    facts: [...(aim ? [isolated(aim)] : []), ...facts, ...(leaders ? [leaders] : []), stamp],
     head: ['ride', heads.song, heads.length, 'effort', 'total', 'call', 'what'],
     numbers: new Set([0, 1, 2, 3, 4]),
-    sections: bands.map((band) => ({ title: titleOf(band), facts: factsOf(band), rows: band.rows.map(rowOf) })),
+    sections: bands.map((band) => ({ title: titleOf(band), facts: factsOf(band), rows: rowsOf(band) })),
     notes: [safety],
   }
 }
 
 function titleOf({ number, title, song, artist }: Band): string {
-  const names = [title, song, artist].filter((name) => name !== undefined)
+  const names = [title, song, artist].filter((name) => name !== undefined).map(isolated)
   return names.length === 0 ? `section ${number}` : `${number} ${names.join(', ')}`
 }
 
@@ -31,14 +32,22 @@ const factsOf = ({ facts, lead, handOver }: Band): string[] => [
   ...(lead ? [`${lead} foot on the one`] : []),
 ]
 
+const rowsOf = ({ before, rows, after }: Band): string[][] => [
+  ...(before ? [asideOf(before)] : []),
+  ...rows.map(rowOf),
+  ...(after ? [asideOf(after)] : []),
+]
+
+const asideOf = ({ rideClock, words }: Aside): string[] => [rideClock, '', '', '', '', '', words]
+
 function rowOf(row: Row): string[] {
   const what = [
     row.handOver && `${row.handOver};`,
     row.foot && `${row.foot} foot;`,
-    `${row.name} (${[POSTURES[row.posture], row.hands === 'centre' ? '' : `hands ${row.hands}`, ...row.notes, row.water ? 'water' : ''].filter(Boolean).join(', ')}).`,
-    row.words,
-    row.feel && `Feel: ${stopped(row.feel)}`,
-    row.easier && `Easier: ${stopped(row.easier)}`,
+    `${isolated(row.name)} (${[POSTURES[row.posture], row.hands === 'centre' ? '' : `hands ${row.hands}`, ...row.notes.map(isolated), row.water ? 'water' : ''].filter(Boolean).join(', ')}).`,
+    isolated(row.words),
+    row.feel && `Feel: ${isolated(stopped(row.feel))}`,
+    row.easier && `Easier: ${isolated(stopped(row.easier))}`,
   ]
   return [row.rideClock, row.songClock, row.length, row.level, row.total, row.call, what.filter(Boolean).join(' ')]
 }

@@ -1,5 +1,5 @@
 import type { Finding, Fix, SectionReport } from '#engine/report.ts'
-import { countAt } from '#plan/beatGrid.ts'
+import { lastCountOf } from '#plan/beatGrid.ts'
 import { editSection, editSet, withItems } from '#plan/edits.ts'
 import { isSet, type Section } from '#plan/model.ts'
 import { amountOf } from '#plan/remeasure.ts'
@@ -36,7 +36,7 @@ function moveOut(section: Section, { counts, beyond }: SectionReport): Fix | und
   const song = section.song
   if (!counts || !song?.grid) return undefined
   const outCount = Math.max(counts.out, counts.in) + beyond
-  if (outCount > countAt(song.grid, song.lengthSeconds) || !Number.isInteger(outCount)) return undefined
+  if (outCount > lastCountOf(song, song.grid) || !Number.isInteger(outCount)) return undefined
   return fix('Move the out-point to the last block’s end', 'Moved the out-point to the last block’s end', (ride) =>
     editSection(ride, section.id, (before) => ({ ...before, outCount })),
   )

@@ -1,5 +1,5 @@
 import type { Finding, Fix } from '#engine/report.ts'
-import { countAt } from '#plan/beatGrid.ts'
+import { lastCountOf } from '#plan/beatGrid.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Section } from '#plan/model.ts'
 import { formatEights } from '#units/formatEights.ts'
@@ -21,7 +21,7 @@ function judge(facts: Facts, section: Section, index: number): Noticed | undefin
   const { counts, unit } = facts.sections[index]!
   const song = section.song
   if (!counts || !song?.grid) return undefined
-  const end = countAt(song.grid, song.lengthSeconds)
+  const end = lastCountOf(song, song.grid)
   const over = counts.out - end
   const name = quotedSection(facts, index)
   if (counts.total === 0) {

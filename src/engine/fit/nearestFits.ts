@@ -1,5 +1,5 @@
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
-import { countAt, countsOf } from '#plan/beatGrid.ts'
+import { countsOf, lastCountOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection } from '#plan/edits.ts'
@@ -32,7 +32,7 @@ export function nearestFits(ride: Ride, sectionId: string): NearFit[] {
   const found = lengthsFor(section, counts)
   if (found.ok) return []
   const from = section.inCount ?? 0
-  const lasts = Math.floor(countAt(grid, section.song!.lengthSeconds) + 1e-6) - from
+  const lasts = Math.floor(lastCountOf(section.song!, grid)) - from
   const { eight } = countingUnit(section)
   return (found.nearest ?? []).flatMap((near) => {
     const fitted = near > 0 && near <= lasts ? lengthsFor(section, near) : undefined

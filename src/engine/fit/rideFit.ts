@@ -1,7 +1,7 @@
 import { constantsOf } from '#engine/constants.ts'
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
 import { layTimeline } from '#engine/timeline/layTimeline.ts'
-import { countAt, countsOf, secondAt } from '#plan/beatGrid.ts'
+import { countsOf, lastCountOf, secondAt } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSections } from '#plan/edits.ts'
@@ -73,7 +73,7 @@ function waysOf(ride: Ride, section: Section, longer: boolean): Way[] {
   if (!grid || counts === null || section.blocks.length === 0) return [asItIs]
   const { phrase, eight } = countingUnit(section)
   const from = section.inCount ?? 0
-  const songEnd = Math.floor((countAt(grid, section.song!.lengthSeconds) + 1e-6 - from) / eight) * eight
+  const songEnd = Math.floor((lastCountOf(section.song!, grid) - from) / eight) * eight
   // Phrases count from the song's first beat where the section starts on an eight of it.
   const offset = from % eight === 0 ? from : 0
   const played = playedSeconds(section, grid, from, counts)

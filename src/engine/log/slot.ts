@@ -4,7 +4,7 @@ import { WEEKDAYS, weekdayOf } from '#units/day.ts'
 /** A place in the week where the same people come: weekday, booked time and room. */
 export interface Slot {
   key: string
-  /** "Wednesday 18:30, Lanternfish, main room" */
+  /** "Wednesday 18:30, Studio B" */
   name: string
 }
 
@@ -14,6 +14,16 @@ export function slotOf({ day, bookedAt, room }: Pick<TaughtClass, 'day' | 'booke
     key: [weekdayOf(day), bookedAt ?? '', room.trim().toLowerCase()].join('|'),
     name: room.trim() === '' ? time : `${time}, ${room.trim()}`,
   }
+}
+
+/** An entry whose plan does not say the room, with the room in which its weekday and time were last taught, if they were. */
+export function inUsualRoom(entry: TaughtClass, log: readonly TaughtClass[]): TaughtClass {
+  if (entry.room.trim() !== '') return entry
+  const hour = slotOf({ ...entry, room: '' }).key
+  const [last] = log
+    .filter((taught) => slotOf({ ...taught, room: '' }).key === hour)
+    .toSorted((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0))
+  return { ...entry, room: last?.room ?? '' }
 }
 
 /** The classes of a slot before a day, newest first. */

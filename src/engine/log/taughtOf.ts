@@ -32,7 +32,7 @@ export function taughtOf(planned: Planned, when: TaughtWhen, led: Planned = plan
     rideId: ride.id,
     title: ride.title || 'untitled ride',
     revision: contentRevision(ride),
-    room: ride.bike.name,
+    room: ride.location ?? '',
     slotMinutes: ride.slotMinutes,
     sections: ride.sections.map((section, index) =>
       sectionOf({ ride, report }, index, led === planned ? undefined : ledSection(led, section.id, runOf(planned, index))),

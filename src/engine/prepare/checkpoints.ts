@@ -1,4 +1,5 @@
 import type { RideReport } from '#engine/report.ts'
+import { beginOf } from '#engine/timeline/beginOf.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import { wallClockAfter } from '#units/wallClockAfter.ts'
@@ -7,7 +8,7 @@ import { wallClockAfter } from '#units/wallClockAfter.ts'
 interface Checkpoint {
   /** Index of the section. */
   section: number
-  /** Its count one on the ride clock. */
+  /** When it begins on the ride clock. */
   at: Seconds
   /** The time of day it should be, where the ride says when it starts. */
   clock?: string
@@ -24,7 +25,7 @@ export function checkpoints(
   { startsAt }: Pick<Ride, 'startsAt'>,
   { sections, totals }: Pick<RideReport, 'sections' | 'totals'>,
 ): Checkpoint[] {
-  const later = sections.map(({ one }, section) => ({ section, at: one })).slice(1)
+  const later = sections.map((report, section) => ({ section, at: beginOf(report) })).slice(1)
   if (later.length === 0) return []
   const chosen = CHECKPOINT_SHARES.map((share) => {
     const wanted = share * totals.total

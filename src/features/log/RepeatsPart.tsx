@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react'
 import { repeatsOf } from '#engine/log/repeats.ts'
-import { classesInSlot, type Slot, slotOf } from '#engine/log/slot.ts'
+import { classesInSlot, inUsualRoom, type Slot, slotOf } from '#engine/log/slot.ts'
 import { type Planned, taughtOf } from '#engine/log/taughtOf.ts'
 import type { TaughtClass } from '#plan/taught.ts'
 import { Select } from '#ui/Select.tsx'
@@ -16,7 +16,7 @@ interface Props {
 /** How new the ride is to those who come to a slot, and which songs they have had enough of. */
 export function RepeatsPart({ planned, day, log }: Props) {
   const entry = useMemo(() => taughtOf(planned, { id: 'planned', day, bookedAt: planned.ride.startsAt }), [planned, day])
-  const own = slotOf(entry)
+  const own = useMemo(() => slotOf(inUsualRoom(entry, log)), [entry, log])
   const slots = useMemo(() => slotsOf(log, own), [log, own])
   const [chosen, setChosen] = useState<string | null>(null)
   const key = slots.find((slot) => slot.key === chosen)?.key ?? own.key

@@ -13,6 +13,7 @@ import { StandInFields } from './StandInFields.tsx'
 import { isCueSheet, SHEET_KINDS, SHEETS } from './sheets.ts'
 import { useShorthand } from './useShorthand.ts'
 import { usualPaper } from './usualPaper.ts'
+import { EmptySheet } from './view/EmptySheet.tsx'
 import './SheetPlace.css'
 
 interface SheetPlaceProps {
@@ -70,7 +71,7 @@ export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
       {kind === 'substitute' && <StandInFields ride={ride} />}
       {report.blocks.length > 0 && <ExportPart key={ride.id} {...{ ride, report, makeExport }} today={day} />}
       {report.blocks.length === 0 ? (
-        <p>There is nothing to print yet. Draft a first block, and its line appears here.</p>
+        <EmptySheet ride={ride} paper={paper} />
       ) : (
         <ChosenSheet
           key={kind}

@@ -1,13 +1,13 @@
 import { capHeight } from '#units/capHeight.ts'
-import { LARGEST_CAP, LEAST_CAP } from './legibility.ts'
+import { LARGEST_CAP, LEAST_CAP, PHONE_SHARE } from './legibility.ts'
 import { DETAILS, type FitJob } from './paging/fitSheet.ts'
 import { LAYOUTS, type Layout } from './paging/paper.ts'
 
 /** How one kind of sheet is laid out: all of a fitting job but the measuring. */
 export type SheetJob = Omit<FitJob, 'measure'>
 
-const UPRIGHT: Layout = { page: 'sheet', orientation: 'portrait', columns: 1, words: 'column', ease: 1 }
-const HANGING: Layout = { ...UPRIGHT, words: 'hang', ease: 0.95 }
+const UPRIGHT: Layout = { page: 'sheet', orientation: 'portrait', columns: 1, words: 'beside', ease: 1 }
+const STACKED: Layout = { ...UPRIGHT, words: 'below', ease: 0.9 }
 const roundUp = (cap: number) => Math.ceil(cap * 100) / 100
 
 /** Clipped to the bar and read by a rider who can look closely. */
@@ -20,9 +20,9 @@ const LARGE_CAP = roundUp(capHeight(0.7, 22))
 export const LARGE: SheetJob = {
   layouts: [
     UPRIGHT,
-    HANGING,
     { ...UPRIGHT, orientation: 'landscape', ease: 0.95 },
-    { ...HANGING, orientation: 'landscape', columns: 2, ease: 0.9 },
+    STACKED,
+    { ...STACKED, orientation: 'landscape', columns: 2, ease: 0.85 },
   ],
   details: ['short', 'words'],
   least: LARGE_CAP,
@@ -33,8 +33,8 @@ export const LARGE: SheetJob = {
 /** One song a card, as large as all of them allow. */
 export const CARDS: SheetJob = {
   layouts: [
-    { ...HANGING, page: 'card' },
     { ...UPRIGHT, page: 'card' },
+    { ...STACKED, page: 'card' },
   ],
   details: DETAILS,
   least: LEAST_CAP,
@@ -63,11 +63,11 @@ export const PLAIN: SheetJob = {
  * Capitals on a telephone in millimetres of the page: a screen of 360 CSS pixels is about 66 mm wide,
  * so they are 3.3 mm high there, 22 minutes of arc at half a metre.
  */
-const PHONE_CAP = roundUp(capHeight(0.5, 22) / 0.69)
+const PHONE_CAP = roundUp(capHeight(0.5, 22) / PHONE_SHARE)
 
 /** Screen after screen, nothing to scroll. */
 export const PHONE_SCREENS: SheetJob = {
-  layouts: [{ ...HANGING, page: 'phone' }],
+  layouts: [{ ...STACKED, page: 'phone' }],
   details: ['words'],
   least: PHONE_CAP,
   largest: PHONE_CAP + 1,

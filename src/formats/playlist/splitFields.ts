@@ -6,7 +6,7 @@ export function splitFields(line: string, delimiter: string): string[] {
   const fields: string[] = []
   let rest = line
   for (;;) {
-    const quoted = /^\s*"((?:[^"]|"")*)"\s*/.exec(rest)
+    const quoted = /^ *"((?:[^"]|"")*)" */.exec(rest)
     const end = quoted ? quoted[0].length : rest.indexOf(delimiter)
     const closes = quoted ? end === rest.length || rest.startsWith(delimiter, end) : true
     const cut = closes ? end : rest.indexOf(delimiter)

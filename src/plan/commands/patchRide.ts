@@ -48,6 +48,7 @@ const WORDS: Record<keyof RidePatch, string> = {
   briefingSeconds: 'briefing',
   clearUpSeconds: 'clear-up',
   room: 'room',
+  location: 'location',
   leaders: 'leaders',
   houseRules: 'house rules',
   avoidMoves: 'moves to avoid',

@@ -1,28 +1,41 @@
 import { Dot, Line } from './strokes.tsx'
 
-/** Riders from the side, facing right. The saddle is always drawn, so that a seat left empty is seen. */
-const Saddle = () => <Line d="M1.5 10.25H5.75" />
+/**
+ * Riders from the side, facing right, on one and the same bike: what tells them apart is the body alone,
+ * above all where the head is. Wheels make it a bike at three millimetres, and are drawn lighter than the
+ * rider; the saddle is as heavy, so that a seat left empty is seen.
+ */
+const Bike = () => (
+  <>
+    <Line d="M1.75 8.5H5.25" />
+    <g strokeWidth={1}>
+      <circle cx={3.25} cy={12.6} r={2.75} />
+      <circle cx={12.75} cy={12.6} r={2.75} />
+      <Line d="M12.75 12.6 12.2 6.9" />
+    </g>
+  </>
+)
 
 export const riders = {
   seated: (
     <>
-      <Dot x={9.75} y={3} r={1.9} />
-      <Line d="M3.9 9.5 7.9 5.9 12 8.75H14.25M3.9 9.6 9.25 10.6 7.5 14.75" />
-      <Saddle />
+      <Dot x={6.6} y={1.95} r={1.85} />
+      <Line d="M4 7.6 5.6 4.5 9.2 6.8H13.2M4 7.6 8.8 8.4 7.9 12.4" />
+      <Bike />
     </>
   ),
   standing: (
     <>
-      <Dot x={10.4} y={2.4} r={1.9} />
-      <Line d="M8.25 9.1 9.2 5.4 12.25 8.4H14.25M8.25 9.1 9.5 11.9 7.5 14.75" />
-      <Saddle />
+      <Dot x={10.6} y={1.95} r={1.85} />
+      <Line d="M8.4 7.1 9 4.2 11 6.8H13.2M8.4 7.1 8.9 9.6 7.8 12.8" />
+      <Bike />
     </>
   ),
   hovering: (
     <>
-      <Dot x={12.4} y={4.1} r={1.9} />
-      <Line d="M4.2 7.1 9.9 6.1 12.1 9.1H14.25M4.2 7.1 9.5 9.75 7.5 14.75" />
-      <Line d="M1.5 11.5H5.25" />
+      <Dot x={11} y={2.7} r={1.85} />
+      <Line d="M3.9 5.4 8.9 4.6 10.4 6.8H13.2M3.9 5.4 8.8 8.3 7.9 12.4" />
+      <Bike />
     </>
   ),
   offBike: (

@@ -14,6 +14,7 @@ import { secondAt } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { rightToLeftRide } from '#tests/support/sheetRides.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
 
 const spark = demoRide('spark')
@@ -95,6 +96,27 @@ test('a call alone stands as a sentence before the options', () => {
   expect(text).toMatch(/standing run \(standing, hands wide\)\. Three quarters on\. (Feel: .*\. )?Easier: Stay seated\.$/m)
 })
 
+test('names in a right-to-left script are isolated in every text for people, and in no other', () => {
+  const ride = rightToLeftRide()
+  const song = ride.sections[1]!.song!.title
+  for (const id of ['text', 'markdown', 'captions', 'chapters', 'chapterText', 'calendar'] as const) {
+    const text = textOf(id, ride).replaceAll('\r\n ', '')
+    if (id !== 'captions') expect(text, id).toContain(`\u2068${song}\u2069`)
+    // As many opened as closed, none inside another, and no name outside.
+    expect(text.replace(/\u2068[^\u2068\u2069]*\u2069/g, ''), id).not.toMatch(/[\u2068\u2069\u0590-\u08ff]/)
+    expect(textOf(id), id).not.toMatch(/[\u2068\u2069]/)
+  }
+  // Programs read these: a title is the title.
+  for (const id of ['csv', 'xspf', 'm3u8'] as const) expect(textOf(id, ride)).not.toMatch(/[\u2068\u2069]/)
+})
+
+test('the welcome, the wipe-down and who leads stand in the sheet as text', () => {
+  const text = textOf('text', { ...spark, briefingSeconds: 120, clearUpSeconds: 60 })
+  expect(text).toContain('Odalys Thornquill and Remy Castellane-Voss')
+  expect(text).toMatch(/^ 0:00 +welcome and bike setup, 2:00$/m)
+  expect(text).toMatch(/^21:36 +wipe-down, 1:00$/m)
+})
+
 describe('read on another bike', () => {
   const onLevels = (id: ExportId) => exportFile(id, spark, onAnotherBike(spark, computeRide(spark), LEVELS_BIKE), MOMENT).data as string
 
@@ -144,13 +166,17 @@ describe('captions', () => {
   test('chapters are the sections by name, end to end', async () => {
     const ride = { ...ridge, briefingSeconds: 120, clearUpSeconds: 60 }
     const cues = await captions(textOf('chapters', ride))
-    expect(cues.map(({ text }) => text)).toEqual(['briefing', ...ridge.sections.map(({ song, title }) => title ?? song!.title), 'clear-up'])
+    expect(cues.map(({ text }) => text)).toEqual([
+      'welcome and bike setup',
+      ...ridge.sections.map(({ song, title }) => title ?? song!.title),
+      'wipe-down',
+    ])
     for (const [index, cue] of cues.entries()) if (index > 0) expect(cue.startTime).toBeCloseTo(cues[index - 1]!.endTime, 3)
     expect(cues.at(-1)!.endTime).toBeCloseTo(computeRide(ride).totals.total, 3)
     expect(textOf('chapterText', ride).split('\n').slice(0, 3)).toEqual([
-      '0:00 briefing',
+      '0:00 welcome and bike setup',
       '2:00 Postcards from Level Sea',
-      '5:05 Marmalade Signal',
+      '5:07 Marmalade Signal',
     ])
   })
 
@@ -190,4 +216,6 @@ test('the calendar has the class on its day by the clock of the room, the same e
   ])
   expect(entry.description).toContain('6:07 Tin Orchard Run')
   expect(event(textOf('calendar', { ...spark, title: 'Renamed' })).uid).toBe(entry.uid)
+  expect(entry.location).toBeNull()
+  expect(event(textOf('calendar', { ...spark, location: 'Studio B, Quay Street' })).location).toBe('Studio B, Quay Street')
 })

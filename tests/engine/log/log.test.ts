@@ -5,7 +5,7 @@ import { ledClass } from '#engine/leading/ledClass.ts'
 import { novelty } from '#engine/log/novelty.ts'
 import { type ClassPattern, patternOf, songKey } from '#engine/log/pattern.ts'
 import { repeatsOf } from '#engine/log/repeats.ts'
-import { classesInSlot, slotOf } from '#engine/log/slot.ts'
+import { classesInSlot, inUsualRoom, slotOf } from '#engine/log/slot.ts'
 import { songsUsed } from '#engine/log/songsUsed.ts'
 import { taughtOf } from '#engine/log/taughtOf.ts'
 import { loadOf, weekOf } from '#engine/log/weekOf.ts'
@@ -15,7 +15,7 @@ import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
 const planned = (ride: Ride) => ({ ride, report: computeRide(ride) })
-const spark = planned(demoRide('spark'))
+const spark = planned({ ...demoRide('spark'), location: 'Studio B' })
 const ridge = planned(demoRide('ridge'))
 const when = (day: string, id = day) => ({ id, day, bookedAt: '18:30', startedAt: '18:34' })
 const sparkOn = (day: string): TaughtClass => taughtOf(spark, when(day))
@@ -144,13 +144,22 @@ describe('what a slot has met before', () => {
   const { key } = slotOf(sparkOn('2026-11-25'))
 
   test('a slot is a weekday, a time and a room', () => {
-    expect(slotOf(sparkOn('2026-11-25'))).toEqual({ key, name: 'Wednesday 18:30, Lanternfish, main room' })
-    expect(slotOf({ ...sparkOn('2026-11-25'), room: ' lanternfish, MAIN room ' }).key).toBe(key)
+    expect(slotOf(sparkOn('2026-11-25'))).toEqual({ key, name: 'Wednesday 18:30, Studio B' })
+    expect(slotOf({ ...sparkOn('2026-11-25'), room: ' studio b ' }).key).toBe(key)
     for (const other of [{ day: '2026-11-24' }, { bookedAt: '19:30' }, { room: 'elsewhere' }])
       expect(slotOf({ ...sparkOn('2026-11-25'), ...other }).key).not.toBe(key)
     expect(classesInSlot([...weeks, sparkOn('2026-11-25'), sparkOn('2026-11-17')], key, '2026-11-25').map(({ day }) => day)).toEqual(
       weeks.map(({ day }) => day),
     )
+  })
+
+  test('a plan that does not say the room is taught where its weekday and time last were', () => {
+    const elsewhere = { ...sparkOn('2026-11-11'), room: 'elsewhere' }
+    const later = { ...sparkOn('2026-11-18'), bookedAt: '19:30', room: 'an hour later' }
+    const unsaid = { ...sparkOn('2026-11-25'), room: '' }
+    expect(inUsualRoom(unsaid, [sparkOn('2026-11-04'), elsewhere, later, sparkOn('2026-11-04')]).room).toBe('elsewhere')
+    expect(inUsualRoom(unsaid, [later]).room).toBe('')
+    expect(inUsualRoom(sparkOn('2026-11-25'), [elsewhere]).room).toBe('Studio B')
   })
 
   test('songs of last time and songs of most times should rest', () => {
@@ -208,7 +217,7 @@ test('songs used are those that played, day by day, with what a licence asks for
   expect(used.at(-1)).toEqual({
     day: '2026-11-25',
     startedAt: '18:34',
-    room: 'Lanternfish, main room',
+    room: 'Studio B',
     ride: 'Twenty-Minute Spark',
     title: 'Slow Boats, Warm Tin',
     artist: 'Maren Halfmoon Trio',

@@ -14,7 +14,7 @@ import { countedIds } from '#tests/support/smallRide.ts'
 import { daysAfter } from '#units/day.ts'
 
 const NOW = new Date(2026, 10, 25, 19, 30).getTime()
-const spark = demoRide('spark')
+const spark = { ...demoRide('spark'), location: 'Studio B, Quay Street' }
 
 let page: Rendered
 afterEach(() => {
@@ -124,7 +124,7 @@ describe('logging a class', () => {
       bookedAt: '12:10',
       startedAt: '12:14',
       headCount: 17,
-      room: 'Lanternfish, main room',
+      room: 'Studio B, Quay Street',
     })
     expect(entries()[0]!.sections.map(({ outcome, stars, change }) => [outcome, stars, change])).toEqual([
       ['taught', 5, undefined],
@@ -266,7 +266,7 @@ describe('what the log tells', () => {
     const lines = (await saved[0]!.text()).trim().split('\r\n')
     expect(lines).toHaveLength(7)
     expect(lines[1]).toBe(
-      '2026-11-24,12:10,"Lanternfish, main room",Twenty-Minute Spark,Paper Comets over Harbour Nine,The Velvet Odometers,145,',
+      '2026-11-24,12:10,"Studio B, Quay Street",Twenty-Minute Spark,Paper Comets over Harbour Nine,The Velvet Odometers,145,',
     )
     expect(page.text()).toContain('differs from country to country')
   })

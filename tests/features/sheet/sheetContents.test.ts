@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import type { Row } from '#features/sheet/contents/contents.ts'
 import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
+import { DEFAULT_LEADER } from '#plan/defaults.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
@@ -161,9 +162,47 @@ describe('what a sheet says', () => {
   })
 })
 
-describe('widths of the columns of numbers', () => {
-  test('follow the widest entry of this ride', () => {
-    expect(contentsOf(spark).widths.ride).toBeCloseTo(4 * 0.632 + 0.211, 6)
-    expect(contentsOf({ ...spark, briefingSeconds: 3600 }).widths.ride).toBeCloseTo(5 * 0.632 + 2 * 0.211, 6)
+describe('around the songs', () => {
+  test('the welcome stands before the first song and the wipe-down after the last, on the class’s own clock', () => {
+    const { bands } = contentsOf({ ...spark, briefingSeconds: 180, clearUpSeconds: 90 })
+    expect(bands[0]!.before).toEqual({ rideClock: '0:00', words: 'welcome and bike setup, 3:00' })
+    expect(bands.at(-1)!.after).toEqual({ rideClock: '22:36', words: 'wipe-down, 1:30' })
+    expect(bands.slice(1).filter(({ before }) => before)).toEqual([])
+    expect(contentsOf(spark).bands.filter(({ before, after }) => before || after)).toEqual([])
+  })
+
+  test('those who lead are named, once they have a name', () => {
+    expect(contentsOf(spark).leaders).toBe('Odalys Thornquill and Remy Castellane-Voss')
+    expect(contentsOf({ ...spark, leaders: [DEFAULT_LEADER] }).leaders).toBeUndefined()
+  })
+})
+
+describe('how numbers and words are written', () => {
+  test('halves of an effort and of a total alike', () => {
+    const row = rowOf(withBlock(0, 1, { effort: { from: 5.5, to: 6.5 }, resistance: { kind: 'total', from: 6, to: 10 } }), 0, 1)
+    expect(row).toMatchObject({ level: '5½–6½', total: '1½–2½' })
+  })
+
+  test('a count-in follows the words it counts in, unless they count themselves', () => {
+    const cue = (id: string, counts: number, text: string, count?: 4 | 8) => ({
+      id,
+      moment: 'announce' as const,
+      lead: { counts },
+      text,
+      count,
+    })
+    const words = (...cues: Block['cues']) => rowOf(withBlock(0, 1, { cues }), 0, 1).words
+    expect(words(cue('a', 8, 'Up we go', 4))).toBe('Up we go. Count in 4.')
+    expect(words(cue('a', 16, 'Up we go.', 8), cue('b', 4, 'Light hands.'))).toBe('Up we go. Count in 8. Light hands.')
+    expect(words(cue('a', 0, '', 4))).toBe('Count in 4.')
+    expect(words(cue('a', 8, 'Up in four, three, two, one.', 4))).toBe('Up in four, three, two, one.')
+  })
+
+  test('right-to-left names keep to themselves among our words', () => {
+    const leaders = spark.leaders.map((leader, index) => ({ ...leader, name: index === 0 ? 'ליה דור' : 'زين' }))
+    const { bands, leaders: named, legend } = contentsOf({ ...spark, leaders })
+    expect(named).toBe('\u2068ליה דור\u2069 and \u2068زين\u2069')
+    expect(bands[3]!.handOver).toBe('over to \u2068ز\u2069')
+    expect(legend.map(({ text }) => text)).toContain('زين')
   })
 })

@@ -5,7 +5,7 @@ import { withoutSongWords } from '#features/sheet/substitute/songWords.ts'
 import { substituteContents } from '#features/sheet/substitute/substituteContents.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
-import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { aBlock, aSection, aSet, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 const spark = demoRide('spark')
 const ridge = demoRide('ridge')
@@ -79,18 +79,63 @@ describe('what a substitute gets', () => {
         }),
       ],
     }
-    expect(stretchesOf(ride)[0]).toMatchObject({ feel: 'wet sand (0)', options: ['harder: a quarter more'] })
+    expect(stretchesOf(ride)[0]).toMatchObject({ feel: 'wet sand', total: '0', options: ['harder: a quarter more'] })
+  })
+
+  test('rounds that differ in their total are told once, with the total of each', () => {
+    const part = (id: string, change: Partial<Block>) => clocked(id, change)
+    const hard = part('hard', { effort: { from: 8, to: 8 }, terrain: 'hill', resistance: { kind: 'total', from: 8, to: 8 } })
+    const easy = part('easy', { effort: { from: 3, to: 3 }, terrain: 'recover', resistance: { kind: 'total', from: 2, to: 2 } })
+    const ride: Ride = {
+      ...smallRide(),
+      sections: [aSection('s', { blocks: [aSet('set', [hard, easy], { rounds: 3, perRound: { steps: 1 } })] })],
+    }
+    const [group] = contentsOf(ride).bands[0]!.groups
+    expect(group!.times).toBe(3)
+    expect(group!.stretches.map(({ total }) => total)).toEqual(['2, 2¼, 2½', '½, ¾, 1'])
+    expect(group!.stretches[0]!.feel).toBe('solid hill to heavy hill')
+  })
+
+  test('rounds that differ in anything else are told apart', () => {
+    const push = (id: string, change: Partial<Block> = {}) =>
+      clocked(id, { effort: { from: 9, to: 9 }, terrain: 'push', length: { seconds: 20 }, ...change })
+    const easy = (id: string) => clocked(id, { effort: { from: 3, to: 3 }, terrain: 'recover' })
+    const timesOf = (second: Partial<Block>) => {
+      const blocks = [push('p1'), easy('r1'), push('p2', second), easy('r2')]
+      return contentsOf({ ...smallRide(), sections: [aSection('s', { blocks })] }).bands[0]!.groups.map(({ times }) => times)
+    }
+    expect(timesOf({})).toEqual([2])
+    for (const change of [
+      { length: { seconds: 25 } },
+      { posture: 'standing' },
+      { easier: { text: 'half of it' } },
+      { effort: { from: 9.5, to: 9.5 } },
+      { allOut: true },
+      { feel: 'wet sand' },
+    ] satisfies Partial<Block>[])
+      expect(timesOf(change)).toEqual([1])
+  })
+
+  test('blocks that go on alike with another total are told apart', () => {
+    const total = (steps: number) => ({ resistance: { kind: 'total' as const, from: steps, to: steps } })
+    const blocks = [clocked('a', total(2)), clocked('b', total(2)), clocked('c', total(4))]
+    const stretches = stretchesOf({ ...smallRide(), sections: [aSection('s', { blocks })] })
+    expect(stretches.map(({ length, total: told }) => [length, told])).toEqual([
+      ['2 min', '½'],
+      ['1 min', '1'],
+    ])
   })
 
   test('the leader’s notes stand before what follows from the plan', () => {
     const ride: Ride = {
       ...ridge,
+      location: 'Studio B, Quay Street',
       avoidMoves: ['press'],
       standIn: { room: 'Key at the desk.\nMind the cable.', mustDo: 'Leave at ten to.', mustNot: 'No lights off.' },
     }
     const { brief } = contentsOf(ride)
     expect(brief.map(({ name }) => name)).toEqual(['the room', 'must do', 'must not'])
-    expect(brief[0]!.lines.slice(0, 2)).toEqual(['Key at the desk', 'Mind the cable'])
+    expect(brief[0]!.lines.slice(0, 3)).toEqual(['Studio B, Quay Street', 'Key at the desk', 'Mind the cable'])
     expect(brief[1]!.lines[0]).toBe('Leave at ten to')
     expect(brief[1]!.lines.at(-1)).toBe('off the bikes by 19:15')
     expect(brief[2]!.lines).toEqual([

@@ -20,6 +20,22 @@ describe('a link', () => {
     )
   })
 
+  it('gives back the room and the location of any ride, either without the other too', () => {
+    fc.assert(
+      fc.property(
+        arbitraryRide({ sections: 1 }),
+        fc.constantFrom(undefined, 'studio' as const, 'online' as const),
+        fc.option(fc.oneof(fc.string({ unit: 'grapheme', maxLength: 40 }), fc.constantFrom('Studio B, Quay Street 7', 'استوديو ٢', '')), {
+          nil: undefined,
+        }),
+        (ride, room, location) => {
+          const made = { ...ride, room, location }
+          expect(decodeLink(encodeLink(made))).toStrictEqual({ ok: true, ride: shareable(made) })
+        },
+      ),
+    )
+  })
+
   it('is the same text for equal rides, whatever the order of their keys', () => {
     const backwards = (value: unknown): unknown => {
       if (Array.isArray(value)) return value.map(backwards)

@@ -105,7 +105,7 @@ const inEights = (places: readonly string[], eight: Counts): string => {
 
 /** Fields whose text is somebody's own words. */
 const QUOTED = new Set([
-  ...['title', 'aim', 'name', 'label', 'notes', 'feel', 'text', 'song.title', 'song.artist', 'leader.name'],
+  ...['title', 'aim', 'location', 'name', 'label', 'notes', 'feel', 'text', 'song.title', 'song.artist', 'leader.name'],
   ...['standIn.room', 'standIn.regulars', 'standIn.mustDo', 'standIn.mustNot'],
 ])
 

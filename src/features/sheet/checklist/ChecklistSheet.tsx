@@ -1,11 +1,14 @@
-import { useMemo } from 'react'
+import { type ReactNode, useMemo } from 'react'
 import { type CheckGroup, checklist } from '#engine/prepare/checklist.ts'
 import { checkpoints } from '#engine/prepare/checkpoints.ts'
 import type { RideReport } from '#engine/report.ts'
 import { type OpeningCard, openingCard } from '#engine/words/openingCard.ts'
+import { asidesOf } from '#features/sheet/contents/asidesOf.ts'
+import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import { READING } from '#features/sheet/jobs.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
+import { Facts } from '#features/sheet/view/Facts.tsx'
 import { PagedSheet, type SheetParts } from '#features/sheet/view/PagedSheet.tsx'
 import type { Ride } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
@@ -29,17 +32,20 @@ export function ChecklistSheet({ ride, report, paper, date }: ChecklistSheetProp
 
 function partsOf(ride: Ride, report: RideReport, date: string): SheetParts {
   const title = ride.title || 'untitled ride'
+  const times = timesOf(ride, report)
   return {
     kind: 'checklist',
     header: (page, pages) => (
       <header className="sheet-header" data-part="header">
         <h2>
           <b>Before class</b>
-          <span> {title}</span>
+          <span>
+            {' '}
+            <bdi>{title}</bdi>
+          </span>
         </h2>
         <p>
-          {stampOf(ride, date)}
-          {pages > 1 && ` · page ${page} of ${pages}`}
+          <Facts facts={[leadersOf(ride), stampOf(ride, date), pages > 1 && `page ${page} of ${pages}`]} />
         </p>
       </header>
     ),
@@ -49,7 +55,7 @@ function partsOf(ride: Ride, report: RideReport, date: string): SheetParts {
         view: (from?: number, to?: number) => <Group group={group} from={from} to={to} />,
       })),
       { id: 'opening card', view: (from, to) => <Opening card={openingCard(ride, report)} from={from} to={to} /> },
-      { id: 'clock', view: (from, to) => <Clock ride={ride} report={report} from={from} to={to} /> },
+      ...(times.length > 0 ? [{ id: 'clock', view: (from?: number, to?: number) => <Clock times={times} from={from} to={to} /> }] : []),
     ],
     footer: (
       <footer className="sheet-footer" data-part="footer">
@@ -103,24 +109,44 @@ function Opening({ card, from = 0, to = 1 }: { card: OpeningCard } & Shown) {
   )
 }
 
-function Clock({ ride, report, from = 0, to }: { ride: Ride; report: RideReport } & Shown) {
+/** A time to look at the clock, and what should begin then. */
+interface Time {
+  id: string
+  time: string
+  words: ReactNode
+}
+
+function timesOf(ride: Ride, report: RideReport): Time[] {
+  const { opening } = asidesOf(report)
+  const welcome = opening && { id: 'welcome', time: ride.startsAt ?? opening.rideClock, words: opening.words }
+  const songs = checkpoints(ride, report).map(({ section, at, clock }) => ({
+    id: `${section}`,
+    time: clock ?? formatClock(at),
+    words: (
+      <>
+        song {section + 1}, <bdi>{nameOfSection(ride, ride.sections[section]!)}</bdi>
+        {clock && ` (${formatClock(at)})`}
+      </>
+    ),
+  }))
+  return [...(welcome ? [welcome] : []), ...songs]
+}
+
+function Clock({ times, from = 0, to }: { times: readonly Time[] } & Shown) {
   return (
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
         <b>look at the clock</b>
       </h3>
       <ul>
-        {checkpoints(ride, report)
-          .slice(from, to)
-          .map(({ section, at, clock }) => (
-            <li key={section} className="sheet-check" data-part="row">
-              <b className="sheet-check-time">{clock ?? formatClock(at)}</b>
-              <span>
-                song {section + 1}, {nameOfSection(ride, ride.sections[section]!)}
-                {clock && ` (${formatClock(at)})`}
-              </span>
-            </li>
-          ))}
+        {times.slice(from, to).map(({ id, time, words }) => (
+          <li key={id} className="sheet-check" data-part="row">
+            <b className="sheet-check-time" data-column="time">
+              {time}
+            </b>
+            <span>{words}</span>
+          </li>
+        ))}
       </ul>
     </section>
   )

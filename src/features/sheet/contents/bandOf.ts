@@ -1,9 +1,11 @@
 import type { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import { beginOf } from '#engine/timeline/beginOf.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { asidesOf } from './asidesOf.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Band, SongClock } from './contents.ts'
 import { handOverOf, type LeadHands } from './handOver.ts'
@@ -27,6 +29,7 @@ interface BandSource {
 export function bandOf({ ride, report, spoken, section, index, songClock, reader, hands }: BandSource): Band {
   const source = ride.sections[index]!
   const played = report.blocks.slice(section.blocks.from, section.blocks.to)
+  const { opening, closing } = asidesOf(report)
   return {
     id: section.sectionId,
     number: index + 1,
@@ -34,15 +37,17 @@ export function bandOf({ ride, report, spoken, section, index, songClock, reader
     song: source.song?.title || undefined,
     artist: source.song?.artist || undefined,
     facts: [
-      `${formatClock(section.one)} for ${formatClock(section.to - section.one)}`,
+      `${formatClock(beginOf(section))} for ${formatClock(section.to - beginOf(section))}`,
       ...tempoFacts(section, source.song?.strikesPerBeat, played[0]),
       `in ${section.entersAt}, out ${section.leavesAt}`,
     ],
     lead: played[0]?.foot ?? undefined,
     handOver: played[0] && handOverTo({ ride, report, reader, hands }, played[0]),
+    before: index === 0 ? opening : undefined,
     rows: played.map((block, row) =>
       rowOf({ ride, section, block, lines: spoken[block.index]!, before: played[row - 1], songClock, reader, hands }),
     ),
+    after: index === ride.sections.length - 1 ? closing : undefined,
   }
 }
 

@@ -7,23 +7,15 @@ export interface SheetContents {
   aim?: string
   /** Level, slot, total, slack, bike: one short phrase each. */
   facts: string[]
+  /** Who leads: "Odalys Thornquill and Remy Castellane-Voss"; absent while nobody has a name. */
+  leaders?: string
   /** When it was printed and which version of the ride it shows. */
   stamp: string
   /** Heads of the columns that differ from ride to ride. */
   heads: { song: string; length: string }
-  widths: ColumnWidths
   bands: Band[]
   legend: LegendEntry[]
   safety: string
-}
-
-/** Widths of the columns of numbers in em. */
-export interface ColumnWidths {
-  effort: number
-  ride: number
-  song: number
-  length: number
-  call: number
 }
 
 /** One song, or one stretch without. */
@@ -40,7 +32,19 @@ export interface Band {
   lead?: Foot
   /** Who takes over with it, or who has it, on a sheet of two leaders. */
   handOver?: string
+  /** What comes before its song: the welcome, at the head of the first band. */
+  before?: Aside
   rows: Row[]
+  /** What comes after its last change: the wipe-down, at the end of the last band. */
+  after?: Aside
+}
+
+/** Time of the class that belongs to no song. */
+export interface Aside {
+  /** Time since the class began. */
+  rideClock: string
+  /** "welcome and bike setup, 3:00" */
+  words: string
 }
 
 /** One change: everything the leader needs at the moment it comes. */

@@ -1,5 +1,6 @@
 import type { Ride } from '#plan/model.ts'
 import type { Roles } from '#plan/rolesOf.ts'
+import { isolated } from '#units/isolated.ts'
 import { initialsOf } from './initialsOf.ts'
 
 /** How a sheet says who leads: not at all, once for one leader, or wherever it changes and at the head of every song. */
@@ -22,7 +23,7 @@ export function handOverOf(
   const leadStays = before?.leads === now.leads
   const micStays = before?.speaks === now.speaks
   if (leadStays && micStays) return undefined
-  const name = (id: string) => (id === reader ? 'you' : initialsOf(leaders.find((leader) => leader.id === id)?.name ?? ''))
+  const name = (id: string) => (id === reader ? 'you' : isolated(initialsOf(leaders.find((leader) => leader.id === id)?.name ?? '')))
   if (leadStays) return `microphone to ${name(now.speaks)}`
   if (now.leads === now.speaks)
     return before

@@ -1,4 +1,5 @@
 import { HANDS, POSTURES, type Ride } from '#plan/model.ts'
+import { isolated } from '#units/isolated.ts'
 import type { Band, LegendEntry, Row, SheetContents } from './contents.ts'
 import { initialsOf } from './initialsOf.ts'
 
@@ -28,7 +29,7 @@ export function legendOf(ride: Ride, bands: readonly Band[], heads: SheetContent
     ...(uses((row) => row.water) ? [{ mark: { kind: 'water' } as const, text: 'water' }] : []),
     ...ride.leaders.flatMap(({ name }) => {
       const initials = initialsOf(name)
-      const said = [...bands, ...rows].some(({ handOver }) => handOver?.split(/[ ,]/).includes(initials))
+      const said = [...bands, ...rows].some(({ handOver }) => handOver?.split(/[ ,]/).includes(isolated(initials)))
       return said ? [word(initials, name)] : []
     }),
   ]

@@ -4,18 +4,18 @@ import { withoutCall } from '#engine/cues/withoutCall.ts'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
-import type { Block, Ride } from '#plan/model.ts'
+import type { Block, Cue, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
+import { formatEffortRange } from '#units/formatEffortRange.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Row, SongClock } from './contents.ts'
 import { handOverOf, type LeadHands } from './handOver.ts'
 import { moveWords } from './moveWords.ts'
-import { sentence } from './sentence.ts'
+import { sentence, stopped } from './sentence.ts'
 
 interface RowSource {
   ride: Ride
@@ -50,7 +50,7 @@ export function rowOf({ ride, section, block: played, lines, before, songClock, 
     handOver: before && hands === 'change' ? handOverOf(ride, roles, rolesOf(ride, before.block), reader) : undefined,
     foot: before && played.footSpoken && played.foot ? played.foot : undefined,
     effort: block.effort,
-    level: levelOf(block.effort),
+    level: formatEffortRange(block.effort),
     name: nameOfItem(block),
     notes: notesOf(ride, played, before),
     feel: feelOf(block, ledger, spoken),
@@ -111,12 +111,19 @@ function callAndWords(spoken: string, name: string, { call, change }: LedgerEntr
 /** The words of a block in the order they are said; empty where nothing is written. */
 const spokenWords = ({ cues }: Block, lines: readonly CueLine[]): string =>
   inSpokenOrder(cues, lines)
-    .map(({ text }) => text.trim())
+    .map(withCountIn)
     .filter((text) => text !== '')
     .join(' ')
 
-const levelOf = ({ from, to }: Block['effort']): string =>
-  from === to ? formatNumber(from, 1) : `${formatNumber(from, 1)}–${formatNumber(to, 1)}`
-
 /** True where the spoken words hold the option or the feel already ("Option: stay seated."). */
 const saysAlready = (words: string, text: string): boolean => words.toLowerCase().includes(text.trim().toLowerCase())
+
+/** What a cue says, and that it is counted in; a count that is written out already is not said again. */
+function withCountIn({ text, count }: Cue): string {
+  const words = text.trim()
+  if (count === undefined || COUNTED_OUT.test(words)) return words
+  return words === '' ? `Count in ${count}.` : `${stopped(words)} Count in ${count}.`
+}
+
+/** "four, three, two", "4 3 2" */
+const COUNTED_OUT = /\b(?:four|4)\W+(?:three|3)\W+(?:two|2)\b/i

@@ -4,10 +4,11 @@ import type { Ride } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { isolated } from '#units/isolated.ts'
 import { bandOf } from './bandOf.ts'
-import { columnWidths } from './columnWidths.ts'
 import type { Band, Row, SheetContents, SongClock } from './contents.ts'
 import type { LeadHands } from './handOver.ts'
+import { leadersOf } from './leadersOf.ts'
 import { legendOf } from './legendOf.ts'
 import { SAFETY_LINE } from './safety.ts'
 import { type Short, shortenerOf } from './shorthand.ts'
@@ -35,10 +36,10 @@ export function sheetContents(ride: Ride, report: RideReport, { date, songClock,
   return {
     title: ride.title || 'untitled ride',
     aim: ride.aim || undefined,
-    facts: [...headerFacts(ride, report), ...(reader ? [`for ${nameOf(ride, reader)}`] : [])],
+    facts: [...headerFacts(ride, report), ...(reader ? [`for ${isolated(nameOf(ride, reader))}`] : [])],
+    leaders: leadersOf(ride),
     stamp: stampOf(ride, date),
     heads,
-    widths: columnWidths(rows, heads),
     bands,
     legend: [
       ...legendOf(ride, bands, heads),
@@ -83,6 +84,6 @@ export function headerFacts(ride: Ride, { totals, shownOn }: RideReport): string
     ride.level,
     ride.startsAt ? `${slot} from ${ride.startsAt}` : slot,
     `${formatClock(totals.total)} long, ${slack}`,
-    shownOn ? `totals about, on ${shownOn.bike.name}; words made for ${ride.bike.name}` : ride.bike.name,
+    shownOn ? `totals about, on ${isolated(shownOn.bike.name)}; words made for ${isolated(ride.bike.name)}` : isolated(ride.bike.name),
   ]
 }

@@ -1,9 +1,10 @@
+import { namesWithRoom } from './namesWithRoom.ts'
 import { type BandHeights, type Page, packBands } from './packBands.ts'
 import type { Layout, Millimetres } from './paper.ts'
 
 /**
  * How much is said of each change: all of it; without the feel and what the call says already;
- * or also without the block's name where there are words.
+ * or also without the block's name where it would take a line more than the page has.
  */
 export const DETAILS = ['full', 'short', 'words'] as const
 export type Detail = (typeof DETAILS)[number]
@@ -17,6 +18,8 @@ export interface Measured {
   column: Millimetres
   gap: Millimetres
   bands: BandHeights[]
+  /** Words have no room beside the numbers. */
+  squeezed?: boolean
 }
 
 export interface FitJob {
@@ -38,26 +41,35 @@ export interface SheetPlan {
   detail: Detail
   cap: Millimetres
   pages: Page[]
+  /** Rows that have room for the block's name, by band; absent where all have it. */
+  names?: ReadonlySet<number>[]
 }
 
-/** More than any number of pages. */
+/** More than any number of pages, and more than any number of split songs. */
 const SPLIT = 1e6
+const SQUEEZED = 1e12
 
 /** Steps in which the type grows: a difference no reader could see is not searched for. */
 const STEP: Millimetres = 0.02
 
 /**
- * The sheet that is easiest to read: where the job says so with the fewest songs split, then on the
- * fewest pages that the least type allows, then the one
- * with the greatest product of type size, ease of its layout and worth of its detail, its type as
- * large as these pages allow.
+ * The sheet that is easiest to read: one whose words have room beside the numbers, then where the
+ * job says so with the fewest songs split, then on the fewest pages that the least type allows, then
+ * the one with the greatest product of type size, ease of its layout and worth of its detail, its
+ * type as large as these pages allow.
  */
 export function fitSheet(job: FitJob): SheetPlan {
   const tries = job.details.flatMap((detail) => job.layouts.map((layout) => tryAt(job, layout, detail, job.least)))
   const least = Math.min(...tries.map(({ cost }) => cost))
   // The most promising first: the others then mostly need a single look to be left.
   const keeping = tries.filter(({ cost }) => cost === least).sort((a, b) => promise(job, b) - promise(job, a))
-  return keeping.reduce<SheetPlan | null>((best, tried) => better(job, tried, best), null)!
+  return named(job, keeping.reduce<SheetPlan | null>((best, tried) => better(job, tried, best), null)!)
+}
+
+/** The plan with the names its pages have room for. */
+function named(job: FitJob, plan: SheetPlan): SheetPlan {
+  const { column, gap, bands } = job.measure(plan.layout, plan.detail, plan.cap)
+  return bands.some((band) => band.named) ? { ...plan, names: namesWithRoom(plan.pages, bands, { height: column, gap }) } : plan
 }
 
 interface Try {
@@ -69,11 +81,11 @@ interface Try {
 }
 
 function tryAt(job: FitJob, layout: Layout, detail: Detail, cap: Millimetres): Try {
-  const { column, gap, bands } = job.measure(layout, detail, cap)
+  const { column, gap, bands, squeezed } = job.measure(layout, detail, cap)
   const pages = packBands(bands, { height: column, columns: layout.columns, gap: job.alone ? Number.POSITIVE_INFINITY : gap })
   const needed = bands.reduce((sum, { head, rows }) => sum + gap + head + rows.reduce((all, row) => all + row, 0), 0)
   const splits = pages.flat(2).length - bands.length
-  const cost = pages.length + (job.whole ? SPLIT * splits : 0)
+  const cost = pages.length + (job.whole ? SPLIT * splits : 0) + (squeezed ? SQUEEZED : 0)
   return { plan: { layout, detail, cap, pages }, cost, room: (column * layout.columns * pages.length) / needed }
 }
 

@@ -6,10 +6,12 @@ export interface BandHeights {
   /** As high as the head unless given. */
   again?: Millimetres
   rows: Millimetres[]
+  /** Heights of the rows with the names of their blocks, where names are left out. */
+  named?: Millimetres[]
 }
 
 /** A band in a column, or the part of it that fits: rows from (inclusive) to (exclusive). */
-interface Piece {
+export interface Piece {
   band: number
   from: number
   to: number
@@ -18,7 +20,7 @@ interface Piece {
 export type Column = Piece[]
 export type Page = Column[]
 
-interface Space {
+export interface Space {
   /** Height of a column. */
   height: Millimetres
   /** Columns on a page. */
@@ -55,7 +57,7 @@ export function packBands(bands: readonly BandHeights[], { height, columns, gap 
 }
 
 /** The whole band where a column can hold it, else as many rows at a time as a column can. */
-function partsOf({ head, again, rows }: Required<BandHeights>, height: Millimetres): { from: number; to: number }[] {
+function partsOf({ head, again, rows }: Required<Omit<BandHeights, 'named'>>, height: Millimetres): { from: number; to: number }[] {
   const parts: { from: number; to: number }[] = []
   let from = 0
   let used = head

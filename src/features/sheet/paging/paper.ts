@@ -18,24 +18,24 @@ const GUTTER: Millimetres = 5
 export const PHONE = { width: 360, height: 600 } as const
 
 /** What a page is: a sheet of the paper, a quarter of one to be cut to a card, or the screen of a telephone. */
-type PageKind = 'sheet' | 'card' | 'phone'
+export type PageKind = 'sheet' | 'card' | 'phone'
 
-/** How the columns lie on the page, and whether words stay in a column of their own or run on under the numbers. */
+/** How the columns lie on the page, and whether words stand in a column beside the numbers or on lines of their own below them. */
 export interface Layout {
   page: PageKind
   orientation: 'portrait' | 'landscape'
   columns: number
-  words: 'column' | 'hang'
+  words: 'beside' | 'below'
   /** How quickly a change is found again, against one line each on an upright page: as a factor of type size (our judgement). */
   ease: number
 }
 
 export const LAYOUTS: readonly Layout[] = [
-  { page: 'sheet', orientation: 'portrait', columns: 1, words: 'column', ease: 1 },
-  { page: 'sheet', orientation: 'landscape', columns: 2, words: 'column', ease: 0.95 },
-  { page: 'sheet', orientation: 'portrait', columns: 2, words: 'hang', ease: 0.9 },
-  { page: 'sheet', orientation: 'landscape', columns: 3, words: 'hang', ease: 0.85 },
-  { page: 'sheet', orientation: 'portrait', columns: 3, words: 'hang', ease: 0.8 },
+  { page: 'sheet', orientation: 'portrait', columns: 1, words: 'beside', ease: 1 },
+  { page: 'sheet', orientation: 'landscape', columns: 2, words: 'beside', ease: 0.95 },
+  { page: 'sheet', orientation: 'portrait', columns: 2, words: 'beside', ease: 0.9 },
+  { page: 'sheet', orientation: 'landscape', columns: 3, words: 'beside', ease: 0.85 },
+  { page: 'sheet', orientation: 'portrait', columns: 3, words: 'below', ease: 0.8 },
 ]
 
 /** CSS pixels in a millimetre, by definition of both. */

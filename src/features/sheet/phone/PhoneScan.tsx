@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
-import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
 import { PHONE } from '#features/sheet/paging/paper.ts'
 import type { SheetParts } from '#features/sheet/view/PagedSheet.tsx'
 import { SheetPages } from '#features/sheet/view/SheetPages.tsx'
+import type { LaidSheet } from '#features/sheet/view/useSheetPlan.ts'
 import { Button } from '#ui/Button.tsx'
 import { useWakeLock } from '#ui/useWakeLock.ts'
 import './phone.css'
@@ -11,7 +11,7 @@ const FORWARD = new Set(['ArrowRight', 'ArrowDown', 'PageDown', ' ', 'Enter'])
 const BACK = new Set(['ArrowLeft', 'ArrowUp', 'PageUp', 'Backspace'])
 
 /** The screens one at a time over the whole display: a tap, a key or a page-turner goes on, nothing scrolls or swipes. */
-export function PhoneScan({ plan, parts }: { plan: SheetPlan; parts: SheetParts }) {
+export function PhoneScan({ plan, parts }: { plan: LaidSheet; parts: SheetParts }) {
   const [open, setOpen] = useState(false)
   return (
     <div className="sheet-scan-start">
@@ -23,7 +23,7 @@ export function PhoneScan({ plan, parts }: { plan: SheetPlan; parts: SheetParts 
   )
 }
 
-function Scan({ plan, parts, onClose }: { plan: SheetPlan; parts: SheetParts; onClose: () => void }) {
+function Scan({ plan, parts, onClose }: { plan: LaidSheet; parts: SheetParts; onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null)
   const [screen, setScreen] = useState(0)
   const scale = useScreenScale()

@@ -2,7 +2,9 @@ import { useMemo } from 'react'
 import type { RideReport } from '#engine/report.ts'
 import { PLAIN } from '#features/sheet/jobs.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
+import { AsideLine } from '#features/sheet/view/AsideLine.tsx'
 import { EffortBar } from '#features/sheet/view/EffortBar.tsx'
+import { Facts } from '#features/sheet/view/Facts.tsx'
 import { PagedSheet, type SheetParts } from '#features/sheet/view/PagedSheet.tsx'
 import type { Ride } from '#plan/model.ts'
 import { type PlainContents, plainContents } from './plainContents.ts'
@@ -22,35 +24,52 @@ export function PlainSheet({ ride, report, paper, date }: PlainSheetProps) {
   return <PagedSheet parts={parts} paper={paper} job={PLAIN} />
 }
 
-function partsOf({ title, facts, stamp, lines }: PlainContents): SheetParts {
+function partsOf({ title, facts, stamp, opening, lines, closing }: PlainContents): SheetParts {
   return {
     kind: 'plain',
     header: () => (
       <header className="sheet-header" data-part="header">
         <h2>
-          <b>{title}</b>
+          <b>
+            <bdi>{title}</bdi>
+          </b>
         </h2>
-        <p>{facts.join(' · ')}</p>
+        <p>
+          <Facts facts={facts} />
+        </p>
       </header>
     ),
     bands: [
       {
         id: 'lines',
-        view: (from = 0, to = lines.length) => (
+        view: (from = 0, to = Number.POSITIVE_INFINITY) => (
           <section className="sheet-band" data-part="band">
+            {from === 0 && opening && <AsideLine aside={opening} />}
             <ol>
               {lines.slice(from, to).map((line) => (
                 <li key={line.id} className="sheet-row" data-part="row">
                   <EffortBar effort={line.effort} />
-                  <span className="sheet-plain-time">
-                    {line.from}–{line.to}
-                    {line.clock && <span> {line.clock}</span>}
+                  <span className="sheet-line">
+                    <span className="sheet-data">
+                      <span className="sheet-plain-time" data-column="time">
+                        {line.from}–{line.to}
+                        {line.clock && <span>{line.clock}</span>}
+                      </span>
+                      <b className="sheet-plain-level" data-column="level">
+                        {line.level}
+                      </b>
+                    </span>
+                    <span className="sheet-words">{line.words}</span>
                   </span>
-                  <b className="sheet-plain-level">{line.level}</b>
-                  <span className="sheet-words">{line.words}</span>
                 </li>
               ))}
             </ol>
+            {/* Packed like one more line. */}
+            {closing && from <= lines.length && to > lines.length && (
+              <div data-part="row">
+                <AsideLine aside={closing} />
+              </div>
+            )}
           </section>
         ),
       },

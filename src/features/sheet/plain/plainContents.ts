@@ -1,5 +1,8 @@
 import { type PlainStretch, withoutMusic } from '#engine/prepare/withoutMusic.ts'
 import type { RideReport } from '#engine/report.ts'
+import { asidesOf } from '#features/sheet/contents/asidesOf.ts'
+import type { Aside } from '#features/sheet/contents/contents.ts'
+import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
 import { effortWords } from '#units/effortWords.ts'
@@ -13,7 +16,9 @@ export interface PlainContents {
   title: string
   facts: string[]
   stamp: string
+  opening?: Aside
   lines: PlainLine[]
+  closing?: Aside
 }
 
 interface PlainLine {
@@ -34,7 +39,12 @@ interface PlainLine {
 export function plainContents(ride: Ride, report: RideReport, date: string): PlainContents {
   return {
     title: ride.title || 'untitled ride',
-    facts: [`${ride.slotMinutes} min${ride.startsAt ? ` from ${ride.startsAt}` : ''}`, 'no music: lead by the clock and by effort'],
+    facts: [
+      `${ride.slotMinutes} min${ride.startsAt ? ` from ${ride.startsAt}` : ''}`,
+      'no music: lead by the clock and by effort',
+      ...[leadersOf(ride)].filter((names) => names !== undefined),
+    ],
+    ...asidesOf(report),
     stamp: stampOf(ride, date),
     lines: withoutMusic(report).map((stretch, index) => lineOf(ride, stretch, index)),
   }

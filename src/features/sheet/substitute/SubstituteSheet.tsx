@@ -1,8 +1,10 @@
-import { useMemo } from 'react'
+import { Fragment, useMemo } from 'react'
 import type { RideReport } from '#engine/report.ts'
 import { READING } from '#features/sheet/jobs.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
+import { AsideLine } from '#features/sheet/view/AsideLine.tsx'
 import { EffortBar } from '#features/sheet/view/EffortBar.tsx'
+import { Facts } from '#features/sheet/view/Facts.tsx'
 import { PostureMark } from '#features/sheet/view/marks.tsx'
 import { PagedSheet, type SheetParts } from '#features/sheet/view/PagedSheet.tsx'
 import type { Ride } from '#plan/model.ts'
@@ -29,12 +31,21 @@ function partsOf(contents: SubstituteContents): SheetParts {
     header: (page, pages) => (
       <header className="sheet-header" data-part="header">
         <h2>
-          <b>{contents.title}</b>
-          <span> for a substitute{contents.aim && `: ${contents.aim}`}</span>
+          <b>
+            <bdi>{contents.title}</bdi>
+          </b>
+          <span>
+            {' '}
+            for a sub
+            {contents.aim && (
+              <>
+                : <bdi>{contents.aim}</bdi>
+              </>
+            )}
+          </span>
         </h2>
         <p>
-          {contents.facts.join(' · ')} · {contents.stamp}
-          {pages > 1 && ` · page ${page} of ${pages}`}
+          <Facts facts={[...contents.facts, contents.stamp, pages > 1 && `page ${page} of ${pages}`]} />
         </p>
       </header>
     ),
@@ -48,8 +59,8 @@ function partsOf(contents: SubstituteContents): SheetParts {
     footer: (
       <footer className="sheet-footer" data-part="footer">
         <p>
-          Effort 0–10 by how one sits and talks; in brackets {contents.scale}. Play whatever you like at about the speed of the legs. Offer
-          the saddle whenever you ask them to stand. {contents.safety}
+          Effort 0–10 by how riders breathe and talk; {contents.scale} in parentheses. Use any music near these cadences. Always offer a
+          seated option. {contents.safety}
         </p>
       </footer>
     ),
@@ -62,7 +73,13 @@ function Brief({ contents, from = 0, to = contents.brief.length }: { contents: S
       {contents.brief.slice(from, to).map(({ name, lines }) => (
         <div key={name} className="sheet-brief" data-part="row">
           <b>{name}: </b>
-          {lines.join('; ')}.
+          {lines.map((line, index) => (
+            <Fragment key={line}>
+              {index > 0 && '; '}
+              <bdi>{line}</bdi>
+            </Fragment>
+          ))}
+          .
         </div>
       ))}
     </section>
@@ -80,6 +97,7 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
   )
   return (
     <section className="sheet-band" data-part="band">
+      {from === 0 && band.before && <AsideLine aside={band.before} />}
       <h3 className="sheet-band-head">
         <span className="sheet-band-title">
           <b>
@@ -87,7 +105,9 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
           </b>
           {from > 0 && ' (continued)'}
         </span>
-        <span className="sheet-band-facts">{band.facts.join(' · ')}</span>
+        <span className="sheet-band-facts">
+          <Facts facts={band.facts} />
+        </span>
       </h3>
       <ol>
         {rows.slice(from, to).map(({ stretch, turn, inTurn }) => (
@@ -95,13 +115,18 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
             <EffortBar effort={stretch.effort} />
             <span className="sheet-line">
               <span className="sheet-data">
-                <b className="sheet-minutes">{stretch.length}</b>
-                <b className="sheet-level">{stretch.level}</b>
+                <b className="sheet-minutes" data-column="minutes">
+                  {stretch.length}
+                </b>
+                <b className="sheet-level" data-column="level">
+                  {stretch.level}
+                </b>
                 <PostureMark posture={stretch.posture} />
               </span>
               <span className="sheet-words">
                 {turn && <b>{turn} </b>}
                 <b>{stretch.road}</b>, {stretch.effortWords}; {stretch.feel}
+                {stretch.total && ` (${stretch.total})`}
                 {stretch.notes.length > 0 && `; ${stretch.notes.join(', ')}`}
                 {stretch.options.length > 0 && <i>; {stretch.options.join(', ')}</i>}.
               </span>
@@ -109,6 +134,12 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
           </li>
         ))}
       </ol>
+      {/* Packed like one more stretch. */}
+      {band.after && from <= rows.length && to > rows.length && (
+        <div data-part="row">
+          <AsideLine aside={band.after} />
+        </div>
+      )}
     </section>
   )
 }

@@ -14,7 +14,7 @@ export interface BriefPart {
 export function briefOf(ride: Ride, report: RideReport): BriefPart[] {
   const { room, regulars, mustDo, mustNot } = ride.standIn ?? {}
   return [
-    { name: 'the room', lines: [...linesOf(room), `${ride.bike.name}: ${scaleWords(ride)}`] },
+    { name: 'the room', lines: [...linesOf(ride.location), ...linesOf(room), `${ride.bike.name}: ${scaleWords(ride)}`] },
     { name: 'what regulars expect', lines: linesOf(regulars) },
     { name: 'must do', lines: [...linesOf(mustDo), ...mustDoOf(ride, report)] },
     { name: 'must not', lines: [...linesOf(mustNot), ...mustNotOf(ride)] },

@@ -2,7 +2,8 @@ import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Block, Posture, Ride, Terrain } from '#plan/model.ts'
 import { effortWords } from '#units/effortWords.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { formatEffortRange } from '#units/formatEffortRange.ts'
+import { isolated } from '#units/isolated.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { minutesWords } from './minutesWords.ts'
 import { withoutSongWords } from './songWords.ts'
@@ -19,8 +20,12 @@ export interface Stretch {
   effortWords: string
   posture: Posture
   road: string
-  /** What the knob should feel like, with the total for the room's own bikes. */
+  /** What the knob should feel like: the planner's own words, or what the total feels like. */
   feel: string
+  /** Whether those are the planner's own. */
+  ownFeel: boolean
+  /** The total for the room's own bikes, "2"; of rounds that differ in it each in turn, "2, 2¼, 2½". Absent where no wheel turns. */
+  total?: string
   /** Moves, water, and the like. */
   notes: string[]
   /** Options, easier before harder. */
@@ -52,12 +57,13 @@ export function stretchesOf(ride: Ride, played: readonly PlayedBlock[]): Stretch
   return inTurns(runs.map((run) => stretchOf(ride, run)))
 }
 
-/** Ridden alike: same body and road, no new option, and an effort and total that do not jump. */
+/** Ridden alike: same body, road and total, no new option, and an effort that does not jump. */
 function goesOn(before: PlayedBlock, next: PlayedBlock): boolean {
   const [a, b] = [before.block, next.block]
   return (
     a.posture === b.posture &&
     a.terrain === b.terrain &&
+    before.ledger.total === next.ledger.total &&
     a.move?.name === b.move?.name &&
     a.easier?.text === b.easier?.text &&
     !b.water &&
@@ -74,31 +80,30 @@ function stretchOf(ride: Ride, run: readonly PlayedBlock[]): Stretch {
     seconds,
     length: minutesWords(seconds),
     effort,
-    level: effort.from === effort.to ? formatNumber(effort.from, 1) : `${formatNumber(effort.from, 1)}–${formatNumber(effort.to, 1)}`,
+    level: formatEffortRange(effort),
     effortWords: effortWords(Math.max(effort.from, effort.to)),
     posture: first.block.posture,
     road: first.cadence.kind === 'still' ? 'legs still' : ROADS[first.block.terrain],
-    feel: feelWords(ride, last),
+    ...knobOf(ride, last),
     notes: notesOf(first.block),
     options: optionsOf(first.block),
   }
 }
 
-/** "solid hill (2)": the feel, then the total for the room's own bikes; the planner's own words where there are any. */
-function feelWords(ride: Ride, { block, ledger, cadence }: PlayedBlock): string {
-  if (cadence.kind === 'still') return 'wheel stopped'
+function knobOf(ride: Ride, { block, ledger, cadence }: PlayedBlock): Pick<Stretch, 'feel' | 'ownFeel' | 'total'> {
+  if (cadence.kind === 'still') return { feel: 'wheel stopped', ownFeel: false }
   const own = lower(withoutSongWords(block.feel ?? ''))
-  const feel = own === '' ? feelOfTotal(ledger.after.nominal, ride) : own
-  return `${feel} (${ledger.total})`
+  if (own !== '') return { feel: isolated(own), ownFeel: true, total: ledger.total }
+  return { feel: feelOfTotal(ledger.after.nominal, ride), ownFeel: false, total: ledger.total }
 }
 
 function notesOf({ move, water, allOut, walk, notes }: Block): string[] {
   const words = [
-    move && lower(withoutSongWords(move.name)),
+    move && isolated(lower(withoutSongWords(move.name))),
     allOut ? 'all out' : '',
     water ? 'water' : '',
     walk ? 'leave the bike, walk among them' : '',
-    withoutSongWords(notes ?? ''),
+    isolated(withoutSongWords(notes ?? '')),
   ]
   return words.filter((word): word is string => Boolean(word))
 }
@@ -107,7 +112,10 @@ function notesOf({ move, water, allOut, walk, notes }: Block): string[] {
 function optionsOf({ easier, harder }: Block): string[] {
   const easy = withoutSongWords(easier?.text ?? '')
   const hard = withoutSongWords(harder?.text ?? '')
-  return [...(easy && !/^stay seated\.?$/i.test(easy) ? [`easier: ${lower(easy)}`] : []), ...(hard ? [`harder: ${lower(hard)}`] : [])]
+  return [
+    ...(easy && !/^stay seated\.?$/i.test(easy) ? [`easier: ${isolated(lower(easy))}`] : []),
+    ...(hard ? [`harder: ${isolated(lower(hard))}`] : []),
+  ]
 }
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '')
@@ -115,12 +123,15 @@ const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slic
 /** Longest pattern looked for; nobody holds more than four things in turn in the head. */
 const LONGEST_TURN = 4
 
-/** Patterns that come at least twice in a row, the shortest first, said once. */
+/** Patterns that come at least twice in a row, the shortest first, said once with what each round's totals are. */
 function inTurns(stretches: readonly Stretch[]): StretchGroup[] {
   const groups: StretchGroup[] = []
   for (let at = 0; at < stretches.length; ) {
     const turn = turnAt(stretches, at)
-    groups.push({ times: turn.times, stretches: stretches.slice(at, at + turn.length) })
+    const rounds = Array.from({ length: turn.times }, (_, round) =>
+      stretches.slice(at + round * turn.length, at + (round + 1) * turn.length),
+    )
+    groups.push({ times: turn.times, stretches: rounds[0]!.map((_, place) => together(rounds.map((round) => round[place]!))) })
     at += turn.times * turn.length
   }
   // What comes once stands together.
@@ -133,7 +144,7 @@ function inTurns(stretches: readonly Stretch[]): StretchGroup[] {
 }
 
 function turnAt(stretches: readonly Stretch[], at: number): { length: number; times: number } {
-  for (let length = 2; length <= LONGEST_TURN; length++) {
+  for (let length = 1; length <= LONGEST_TURN; length++) {
     let times = 1
     while (repeats(stretches, at, length, times)) times++
     if (times > 1) return { length, times }
@@ -147,9 +158,25 @@ const repeats = (stretches: readonly Stretch[], at: number, length: number, time
     return other !== undefined && alike(one, other)
   })
 
-/** Near enough to be said once: lengths within a quarter, the same body, road and effort. Feel and options are those of the first. */
+/** The same in all that is printed but the total, and what that feels like. */
 const alike = (a: Stretch, b: Stretch): boolean =>
-  Math.abs(a.seconds - b.seconds) <= Math.max(a.seconds, b.seconds) / 4 &&
+  a.length === b.length &&
   a.posture === b.posture &&
   a.road === b.road &&
-  a.level === b.level
+  a.level === b.level &&
+  a.notes.join() === b.notes.join() &&
+  a.options.join() === b.options.join() &&
+  (a.total === undefined) === (b.total === undefined) &&
+  (a.feel === b.feel || !(a.ownFeel || b.ownFeel))
+
+/** The same stretch of every round as one, which says what differs. */
+function together(rounds: readonly Stretch[]): Stretch {
+  const [first, last] = [rounds[0]!, rounds.at(-1)!]
+  const same = rounds.every(({ total }) => total === first.total)
+  return {
+    ...first,
+    seconds: rounds.reduce((sum, { seconds }) => sum + seconds, 0) / rounds.length,
+    feel: first.feel === last.feel ? first.feel : `${first.feel} to ${last.feel}`,
+    total: same ? first.total : rounds.map(({ total }) => total).join(', '),
+  }
+}

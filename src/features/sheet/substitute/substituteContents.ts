@@ -1,4 +1,8 @@
 import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import { beginOf } from '#engine/timeline/beginOf.ts'
+import { asidesOf } from '#features/sheet/contents/asidesOf.ts'
+import type { Aside } from '#features/sheet/contents/contents.ts'
+import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
 import { SAFETY_LINE } from '#features/sheet/contents/safety.ts'
 import { headerFacts } from '#features/sheet/contents/sheetContents.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
@@ -29,7 +33,10 @@ export interface SubstituteBand {
   character: string
   /** "from 2½ min, 3¾ min long, about 65 rpm". */
   facts: string[]
+  /** The welcome before the first, and the wipe-down after the last. */
+  before?: Aside
   groups: StretchGroup[]
+  after?: Aside
 }
 
 /** Stretches ridden once, or several times in turn. */
@@ -43,7 +50,7 @@ export function substituteContents(ride: Ride, report: RideReport, date: string)
   return {
     title: ride.title || 'untitled ride',
     aim: ride.aim || undefined,
-    facts: headerFacts(ride, report),
+    facts: [...headerFacts(ride, report), ...[leadersOf(ride)].filter((names) => names !== undefined)],
     stamp: stampOf(ride, date),
     brief: briefOf(ride, report),
     bands: report.sections.flatMap((section, index) => bandOf(ride, report, section, index)),
@@ -56,13 +63,18 @@ function bandOf(ride: Ride, report: RideReport, section: SectionReport, index: n
   const played = report.blocks.slice(section.blocks.from, section.blocks.to).filter(({ from, to }) => to > from)
   if (played.length === 0) return []
   const groups = stretchesOf(ride, played)
+  const { opening, closing } = asidesOf(report, minutesWords)
+  const isLast = report.blocks.findLast(({ from, to }) => to > from)!.section === index
+  const isFirst = report.blocks.find(({ from, to }) => to > from)!.section === index
   return [
     {
       id: section.sectionId,
       number: index + 1,
       character: characterOf(groups),
-      facts: [`from ${minutesWords(section.one)}`, `${minutesWords(section.to - section.one)} long`, ...paceOf(played)],
+      facts: [`from ${minutesWords(beginOf(section))}`, `${minutesWords(section.to - beginOf(section))} long`, ...paceOf(played)],
+      before: isFirst ? opening : undefined,
       groups,
+      after: isLast ? closing : undefined,
     },
   ]
 }
@@ -84,5 +96,5 @@ function paceOf(played: readonly PlayedBlock[]): string[] {
   const seconds = turning.reduce((sum, one) => sum + one.seconds, 0)
   if (seconds === 0) return []
   const mean = turning.reduce((sum, one) => sum + one.rpm * one.seconds, 0) / seconds
-  return [`legs about ${Math.round(mean / 5) * 5} a minute`]
+  return [`about ${Math.round(mean / 5) * 5} rpm`]
 }

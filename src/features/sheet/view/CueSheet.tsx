@@ -4,13 +4,12 @@ import type { SheetContents, SongClock } from '#features/sheet/contents/contents
 import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
 import type { Short } from '#features/sheet/contents/shorthand.ts'
 import type { SheetJob } from '#features/sheet/jobs.ts'
-import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
 import type { Ride } from '#plan/model.ts'
 import { BandView } from './BandView.tsx'
-import { columnStyle } from './columnStyle.ts'
 import { PagedSheet, type SheetBand, type SheetParts } from './PagedSheet.tsx'
 import { CardFooter, CardHeader, ColumnHead, LargeHeader, LegendBand, PageFooter, PageHeader } from './PageParts.tsx'
+import type { LaidSheet } from './useSheetPlan.ts'
 import './band.css'
 import './kinds.css'
 
@@ -30,7 +29,7 @@ interface CueSheetProps {
   /** The day of printing, ready to read. */
   date: string
   fourUp?: boolean
-  children?: (plan: SheetPlan, parts: SheetParts) => ReactNode
+  children?: (plan: LaidSheet, parts: SheetParts) => ReactNode
 }
 
 /** Every sheet that goes change by change: the same rows, on pages, cards or screens. */
@@ -47,8 +46,10 @@ export function CueSheet({ ride, report, kind, job, paper, songClock, reader, sh
 }
 
 function partsOf(kind: CueSheetKind, contents: SheetContents): SheetParts {
-  const bands = contents.bands.map((band): SheetBand => ({ id: band.id, view: (from, to) => <BandView band={band} from={from} to={to} /> }))
-  const common = { kind, bands, style: columnStyle(contents.widths) }
+  const bands = contents.bands.map(
+    (band): SheetBand => ({ id: band.id, view: (from, to, named) => <BandView band={band} from={from} to={to} named={named} /> }),
+  )
+  const common = { kind, bands }
   const columnHead = <ColumnHead heads={contents.heads} />
   if (kind === 'compact') {
     const header = (page: number, pages: number) => <PageHeader contents={contents} page={page} pages={pages} />

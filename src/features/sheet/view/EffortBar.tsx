@@ -2,7 +2,7 @@ import type { Row } from '#features/sheet/contents/contents.ts'
 
 /** Drawing units in an em, and the size of the hatched field: as wide as the bar, higher than any row. */
 const EM = 10
-const WIDTH = 1.4 * EM
+const WIDTH = 1.2 * EM
 const HEIGHT = 14 * EM
 const STROKE = 0.9
 /** Share of ink at effort 10. */

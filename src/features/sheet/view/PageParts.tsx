@@ -1,4 +1,5 @@
 import type { SheetContents } from '#features/sheet/contents/contents.ts'
+import { Facts } from './Facts.tsx'
 import { LegendMarkView } from './marks.tsx'
 
 /** Top of every page: what this is, what it is for, and the figures of the whole ride. */
@@ -6,12 +7,18 @@ export function PageHeader({ contents, page, pages }: { contents: SheetContents;
   return (
     <header className="sheet-header" data-part="header">
       <h2>
-        <b>{contents.title}</b>
-        {contents.aim && <span> {contents.aim}</span>}
+        <b>
+          <bdi>{contents.title}</bdi>
+        </b>
+        {contents.aim && (
+          <span>
+            {' '}
+            <bdi>{contents.aim}</bdi>
+          </span>
+        )}
       </h2>
       <p>
-        {contents.facts.join(' · ')} · {contents.stamp}
-        {pages > 1 && ` · page ${page} of ${pages}`}
+        <Facts facts={[...contents.facts, contents.leaders, contents.stamp, pages > 1 && `page ${page} of ${pages}`]} />
       </p>
     </header>
   )
@@ -23,14 +30,19 @@ export function ColumnHead({ heads }: Pick<SheetContents, 'heads'>) {
     <div className="sheet-column-head" data-part="columnHead" aria-hidden="true">
       <span className="sheet-bar-head" />
       <span className="sheet-data">
-        <span className="sheet-effort" />
-        <span className="sheet-ride">ride</span>
-        <span className="sheet-song">{heads.song}</span>
-        <span className="sheet-length">{heads.length}</span>
+        <span className="sheet-effort" data-column="effort" />
+        <span className="sheet-ride" data-column="ride">
+          ride
+        </span>
+        <span className="sheet-song" data-column="song">
+          {heads.song}
+        </span>
+        <span className="sheet-length" data-column="length">
+          {heads.length}
+        </span>
         <span className="sheet-mark-head" />
         <span className="sheet-mark-head" />
-        <span className="sheet-total">total</span>
-        <span className="sheet-call" />
+        <span className="sheet-total-head">total</span>
       </span>
     </div>
   )
@@ -51,7 +63,7 @@ function Legend({ contents }: { contents: SheetContents }) {
     <ul className="sheet-legend">
       {contents.legend.map(({ mark, text }) => (
         <li key={text}>
-          <LegendMarkView mark={mark} /> {text}
+          <LegendMarkView mark={mark} /> <bdi>{text}</bdi>
         </li>
       ))}
     </ul>
@@ -63,10 +75,14 @@ export function LargeHeader({ contents, page, pages }: { contents: SheetContents
   return (
     <header className="sheet-header" data-part="header">
       <h2>
-        <b>{contents.title}</b>
+        <b>
+          <bdi>{contents.title}</bdi>
+        </b>
         {page} of {pages}
       </h2>
-      <p>{contents.stamp}</p>
+      <p>
+        <Facts facts={[contents.leaders, contents.stamp]} />
+      </p>
     </header>
   )
 }
@@ -77,7 +93,9 @@ export function LegendBand({ contents, from = 0, to = 1 }: { contents: SheetCont
     <section className="sheet-band" data-part="band">
       {from < to && (
         <div className="sheet-legend-band" data-part="row">
-          <p>{contents.facts.join(' · ')}</p>
+          <p>
+            <Facts facts={contents.facts} />
+          </p>
           <Legend contents={contents} />
           <p>{contents.safety}</p>
         </div>
@@ -90,7 +108,9 @@ export function LegendBand({ contents, from = 0, to = 1 }: { contents: SheetCont
 export function CardHeader({ contents, page, pages }: { contents: SheetContents; page: number; pages: number }) {
   return (
     <header className="sheet-header sheet-card-header" data-part="header">
-      <h2>{contents.title}</h2>
+      <h2>
+        <bdi>{contents.title}</bdi>
+      </h2>
       <span>
         {page} of {pages}
       </span>
@@ -98,11 +118,13 @@ export function CardHeader({ contents, page, pages }: { contents: SheetContents;
   )
 }
 
-/** Foot of a card: when it was printed and of which version. The shorthand is on the sheets. */
+/** Foot of a card: whose it is, when it was printed and of which version. The shorthand is on the sheets. */
 export function CardFooter({ contents }: { contents: SheetContents }) {
   return (
     <footer className="sheet-footer" data-part="footer">
-      <p>{contents.stamp}</p>
+      <p>
+        <Facts facts={[contents.leaders, contents.stamp]} />
+      </p>
     </footer>
   )
 }

@@ -1,10 +1,9 @@
-import { type CSSProperties, Fragment, type ReactNode, useRef } from 'react'
+import { Fragment, type ReactNode, useRef } from 'react'
 import type { SheetJob } from '#features/sheet/jobs.ts'
-import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
 import { SheetPages } from './SheetPages.tsx'
 import { SheetPreview } from './SheetPreview.tsx'
-import { useSheetPlan } from './useSheetPlan.ts'
+import { type LaidSheet, useSheetPlan } from './useSheetPlan.ts'
 import './page.css'
 
 /** What stands on the pages; each part marked by data-part, as it is measured. */
@@ -15,13 +14,12 @@ export interface SheetParts {
   columnHead?: ReactNode
   bands: readonly SheetBand[]
   footer?: ReactNode
-  style?: CSSProperties
 }
 
 export interface SheetBand {
   id: string
-  /** All of it, or its rows from (inclusive) to (exclusive). */
-  view: (from?: number, to?: number) => ReactNode
+  /** All of it, or its rows from (inclusive) to (exclusive); where names are short of room, those of the rows given. */
+  view: (from?: number, to?: number, named?: ReadonlySet<number>) => ReactNode
 }
 
 interface PagedSheetProps {
@@ -32,7 +30,7 @@ interface PagedSheetProps {
   /** Cards to be cut, four on a page. */
   fourUp?: boolean
   /** The distance the sheet is made for is said with the size of its type; words that follow the number of pages. */
-  children?: (plan: SheetPlan) => ReactNode
+  children?: (plan: LaidSheet) => ReactNode
 }
 
 /** A sheet previewed as the pages that are printed, their breaks measured and not guessed. */
@@ -42,7 +40,7 @@ export function PagedSheet({ parts, paper, job, fourUp, children }: PagedSheetPr
   return (
     <>
       <div className="sheet-measure-frame">
-        <div ref={host} className="sheet-measure sheet-paper" data-sheet={parts.kind} style={parts.style} aria-hidden="true">
+        <div ref={host} className="sheet-measure sheet-paper" data-sheet={parts.kind} aria-hidden="true">
           {/* Two digits of pages, so that a header never grows when the pages are counted. */}
           {parts.header(10, 10)}
           {parts.columnHead}

@@ -4,32 +4,69 @@ import { Figure } from '#ui/figures/Figure.tsx'
 import { EffortBar } from './EffortBar.tsx'
 import { FootMark, HandsMark, PostureMark } from './marks.tsx'
 
+export interface RowViewProps {
+  row: Row
+  /** Whether the block's name stands before its words on a sheet that is short of room. */
+  named?: boolean
+}
+
 /** One change: effort, clocks, length, body, resistance, words. */
-export function RowView({ row }: { row: Row }) {
+export function RowView({ row, named = false }: RowViewProps) {
+  const wordless = row.shortWords === '' && row.notes.length === 0
   return (
-    <li className="sheet-row" data-part="row" data-mine={row.mine} data-wordless={row.shortWords === '' && row.notes.length === 0}>
+    <li className="sheet-row" data-part="row" data-mine={row.mine} data-named={named || wordless}>
       <EffortBar effort={row.effort} />
       {row.handOver && <b className="sheet-hand-over">{row.handOver}</b>}
       <span className="sheet-line">
         <span className="sheet-data">
-          <span className="sheet-effort">{row.level}</span>
-          <span className="sheet-ride">{row.rideClock}</span>
-          <span className="sheet-song">{row.songClock}</span>
-          <span className="sheet-length">{row.length}</span>
+          <span className="sheet-effort" data-column="effort">
+            {row.level}
+          </span>
+          <span className="sheet-ride" data-column="ride">
+            {row.rideClock}
+          </span>
+          <span className="sheet-song" data-column="song">
+            {row.songClock}
+          </span>
+          <span className="sheet-length" data-column="length">
+            {row.length}
+          </span>
           <PostureMark posture={row.posture} />
           <HandsMark hands={row.hands} />
-          <b className="sheet-total">{row.total}</b>
-          <span className="sheet-call">{row.call}</span>
+          <span className="sheet-knob">
+            <b className="sheet-total" data-column="total">
+              {row.total}
+            </b>
+            <span className="sheet-call" data-column="call">
+              {row.call}
+            </span>
+          </span>
         </span>
         <span className="sheet-words">
           {row.foot && <FootMark foot={row.foot} />}
           {row.water && <Figure name="water" size="1em" label="water" className="sheet-mark" />}
-          <b className="sheet-name">{row.name} </b>
-          {row.notes.length > 0 && <i className="sheet-notes">{row.notes.join(', ')}. </i>}
-          <span className="sheet-long">{row.words}</span>
-          <span className="sheet-short">{row.shortWords}</span>
-          {row.feel && <span className="sheet-feel"> ({row.feel})</span>}
-          {row.easier && <span> Easier: {stopped(row.easier)}</span>}
+          <b className="sheet-name">
+            <bdi>{row.name}</bdi>{' '}
+          </b>
+          {row.notes.length > 0 && (
+            <i className="sheet-notes">
+              <bdi>{row.notes.join(', ')}</bdi>.{' '}
+            </i>
+          )}
+          <bdi className="sheet-long">{row.words}</bdi>
+          <bdi className="sheet-short">{row.shortWords}</bdi>
+          {row.feel && (
+            <span className="sheet-feel">
+              {' '}
+              (<bdi>{row.feel}</bdi>)
+            </span>
+          )}
+          {row.easier && (
+            <span>
+              {' '}
+              Easier: <bdi>{stopped(row.easier)}</bdi>
+            </span>
+          )}
         </span>
       </span>
     </li>

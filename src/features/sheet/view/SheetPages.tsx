@@ -1,14 +1,14 @@
 import type { ReactElement } from 'react'
-import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
 import { sheetStyle } from '#features/sheet/paging/measureSheet.ts'
 import type { Column } from '#features/sheet/paging/packBands.ts'
 import { type Layout, marginOf, type Paper, pageSize } from '#features/sheet/paging/paper.ts'
 import { CutMarks } from './CutMarks.tsx'
 import type { SheetParts } from './PagedSheet.tsx'
+import type { LaidSheet } from './useSheetPlan.ts'
 
 interface SheetPagesProps {
   parts: SheetParts
-  plan: SheetPlan
+  plan: LaidSheet
   paper: Paper
   /** Cards to be cut, four on a page. */
   fourUp?: boolean
@@ -18,13 +18,13 @@ interface SheetPagesProps {
 
 /** The pages as they are previewed and printed: the same elements for both. */
 export function SheetPages({ parts, plan, paper, fourUp = false, only }: SheetPagesProps) {
-  const { layout, detail, cap, pages } = plan
+  const { layout, detail, cap, pages, names, columnStyle } = plan
   const size = printedSize(paper, layout, fourUp)
   const views = pages.map((columns, page) => (
     <SheetPage
       // biome-ignore lint/suspicious/noArrayIndexKey: a page is its place
       key={page}
-      {...{ parts, paper, layout, columns, page, pages: pages.length }}
+      {...{ parts, paper, layout, columns, names, page, pages: pages.length }}
     />
   ))
   return (
@@ -34,7 +34,7 @@ export function SheetPages({ parts, plan, paper, fourUp = false, only }: SheetPa
       data-sheet={parts.kind}
       data-words={layout.words}
       data-detail={detail}
-      style={{ ...sheetStyle(paper, layout, cap), ...parts.style }}
+      style={{ ...sheetStyle(paper, layout, cap), ...columnStyle }}
     >
       <style>{`@page { size: ${size.width}mm ${size.height}mm; margin: 0 }`}</style>
       {fourUp
@@ -55,11 +55,12 @@ interface SheetPageProps {
   paper: Paper
   layout: Layout
   columns: Column[]
+  names: LaidSheet['names']
   page: number
   pages: number
 }
 
-function SheetPage({ parts, paper, layout, columns, page, pages }: SheetPageProps) {
+function SheetPage({ parts, paper, layout, columns, names, page, pages }: SheetPageProps) {
   const { width, height } = pageSize(paper, layout)
   return (
     <article
@@ -75,7 +76,7 @@ function SheetPage({ parts, paper, layout, columns, page, pages }: SheetPageProp
               {parts.columnHead}
               {pieces.map((piece) => (
                 <div key={piece.band} className="sheet-piece">
-                  {parts.bands[piece.band]!.view(piece.from, piece.to)}
+                  {parts.bands[piece.band]!.view(piece.from, piece.to, names?.[piece.band])}
                 </div>
               ))}
             </div>

@@ -1,25 +1,23 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
-import { readingDistance } from '#features/sheet/legibility.ts'
-import type { SheetPlan } from '#features/sheet/paging/fitSheet.ts'
 import { type Paper, PX_PER_MM } from '#features/sheet/paging/paper.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { readableWords } from '#features/sheet/readableWords.ts'
 import { printedSize } from './SheetPages.tsx'
+import { smallestCap } from './smallestCap.ts'
+import type { LaidSheet } from './useSheetPlan.ts'
 
 interface SheetPreviewProps {
-  plan: SheetPlan
+  plan: LaidSheet
   paper: Paper
   fourUp?: boolean
   children: ReactNode
 }
-
-/** The least angle for reading. */
-const ARCMINUTES = 16
 
 /** The pages in the room the screen has: real size where it fits, else smaller as a whole, so that no line breaks otherwise than in print. */
 export function SheetPreview({ plan, paper, fourUp = false, children }: SheetPreviewProps) {
   const frame = useRef<HTMLDivElement>(null)
   const pages = useRef<HTMLDivElement>(null)
   const [room, setRoom] = useState<{ width: number; height: number } | null>(null)
+  const [cap, setCap] = useState<number | null>(null)
 
   useLayoutEffect(() => {
     const observer = new ResizeObserver(() => {
@@ -29,13 +27,14 @@ export function SheetPreview({ plan, paper, fourUp = false, children }: SheetPre
     observer.observe(pages.current!)
     return () => observer.disconnect()
   }, [])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: measured anew whenever the pages are laid out anew
+  useLayoutEffect(() => setCap(smallestCap(pages.current!)), [plan])
 
   const scale = room ? Math.min(1, room.width / (printedSize(paper, plan.layout, fourUp).width * PX_PER_MM)) : 1
   return (
     <>
       <p className="sheet-summary" role="status">
-        {amountWords(plan, fourUp)}. Capitals are {formatNumber(plan.cap)} mm high, readable up to{' '}
-        {formatNumber(readingDistance(plan.cap, ARCMINUTES) * 100, 0)} cm away.
+        {amountWords(plan, fourUp)}. {cap !== null && readableWords(cap, plan.layout.page, navigator.language)}
       </p>
       <div ref={frame} className="sheet-frame" style={{ height: room ? room.height * scale : undefined }}>
         <div ref={pages} className="sheet-scaled" style={{ transform: scale < 1 ? `scale(${scale})` : undefined }}>
@@ -47,11 +46,11 @@ export function SheetPreview({ plan, paper, fourUp = false, children }: SheetPre
 }
 
 /** "2 pages, portrait", "6 cards on 2 pages", "9 screens". */
-function amountWords({ pages, layout }: SheetPlan, fourUp: boolean): string {
+function amountWords({ pages, layout }: LaidSheet, fourUp: boolean): string {
   const amount = (count: number, thing: string) => `${count} ${thing}${count === 1 ? '' : 's'}`
   if (layout.page === 'phone') return amount(pages.length, 'screen')
   if (layout.page === 'sheet') return `${amount(pages.length, 'page')}, ${layout.orientation}`
   return fourUp
     ? `${amount(pages.length, 'card')} on ${amount(Math.ceil(pages.length / 4), 'page')}`
-    : `${amount(pages.length, 'card')}, one on a page`
+    : `${amount(pages.length, 'card')}, one per page`
 }

@@ -41,6 +41,10 @@ export function LegendMarkView({ mark }: { mark: LegendMark }) {
         </span>
       )
     case 'word':
-      return <b>{mark.word}</b>
+      return (
+        <b>
+          <bdi>{mark.word}</bdi>
+        </b>
+      )
   }
 }

@@ -97,10 +97,39 @@ const minuteOf = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(cloc
 const clockOf = (minute: number) => [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, '0')).join(':')
 
 /** Everything of a ride that `shareable` leaves in it; what the model gains does not compile without a place here. */
-export const rideLayout = group<Omit<Ride, (typeof UNSHARED)[number]>>({
-  schema: oneOf<Ride['schema']>()(kit.column(), [1]),
+type Shared = Omit<Ride, (typeof UNSHARED)[number]>
+
+/** The room, and whether a location follows: one number of two bits, the first of which was there alone before there were locations. */
+interface Whereabouts {
+  room: Ride['room']
+  isLocated: boolean
+}
+
+const ROOM = 1
+const LOCATED = 2
+
+function whereaboutsLayout(kit: Kit): Shape<Whereabouts> {
+  const room = oneOf<NonNullable<Ride['room']>>()(kit.column(), ['studio', 'online'])
+  const form = kit.column()
+  return {
+    write(value, to, place) {
+      to.put(form, (value.room === undefined ? 0 : ROOM) + (value.isLocated ? LOCATED : 0))
+      if (value.room !== undefined) room.write(value.room, to, place)
+    },
+    read(from, place) {
+      const read = from.take(form)
+      return { room: read & ROOM ? room.read(from, place) : undefined, isLocated: (read & LOCATED) !== 0 }
+    },
+  }
+}
+
+const schema = oneOf<Ride['schema']>()(kit.column(), [1])
+const name = kit.name()
+
+const located = group<Omit<Shared, 'room' | 'location'> & { room: Whereabouts }>({
+  schema,
   id: kit.id,
-  title: kit.name(),
+  title: name,
   aim: kit.maybe(kit.words()),
   level: oneOf<Ride['level']>()(kit.column(), ['mixed', 'beginner', 'advanced']),
   slotMinutes: kit.usual(45, kit.anyNumber()),
@@ -109,7 +138,7 @@ export const rideLayout = group<Omit<Ride, (typeof UNSHARED)[number]>>({
   clearUpSeconds: kit.anyNumber(),
   datum: oneOf<Ride['datum']>()(kit.column(), ['base', 'loose']),
   bike: bikeLayout(kit),
-  room: kit.maybe(oneOf<NonNullable<Ride['room']>>()(kit.column(), ['studio', 'online'])),
+  room: whereaboutsLayout(kit),
   leaders: kit.several('l', group<Leader>({ id: kit.id, name: kit.name(), wordsPerMinute: kit.usual(140, kit.anyNumber()) })),
   sections: kit.several('s', sectionLayout(kit)),
   houseRules: kit.maybe(houseRulesLayout(kit)),
@@ -118,6 +147,24 @@ export const rideLayout = group<Omit<Ride, (typeof UNSHARED)[number]>>({
   parent: kit.maybe(group<NonNullable<Ride['parent']>>({ rideId: kit.id, revision: kit.smallWords() })),
   ancestors: kit.maybe(kit.several('', revisionShape(kit.column()))),
 })
+
+/**
+ * A location is written after all else, as one more name in the columns of the title: a page from
+ * before there were locations finds everything it knows in its place, and more names than it asks for.
+ */
+export const rideLayout: Shape<Shared> = {
+  write({ room, location, ...rest }, to, place) {
+    located.write({ ...rest, room: { room, isLocated: location !== undefined } }, to, place)
+    if (location !== undefined) name.write(location, to, place)
+  },
+  read(from, place) {
+    const {
+      room: { room, isLocated },
+      ...rest
+    } = located.read(from, place)
+    return { ...rest, ...(room !== undefined && { room }), ...(isLocated && { location: name.read(from, place) }) }
+  },
+}
 
 /** How many columns the layout has. */
 export const COLUMN_COUNT = kit.columnCount()

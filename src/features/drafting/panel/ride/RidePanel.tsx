@@ -41,6 +41,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
   const briefingSeconds = useRide((ride) => ride.briefingSeconds)
   const clearUpSeconds = useRide((ride) => ride.clearUpSeconds)
   const room = useRide((ride) => ride.room)
+  const location = useRide((ride) => ride.location)
   const bike = useRide((ride) => ride.bike)
   const datum = useRide((ride) => ride.datum)
   const leaders = useRide((ride) => ride.leaders)
@@ -89,6 +90,13 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
         <QuantityRow label="briefing" value={briefingSeconds} {...PAUSE} onChange={(seconds) => edit({ briefingSeconds: seconds })} />
         <QuantityRow label="clear-up" value={clearUpSeconds} {...PAUSE} onChange={(seconds) => edit({ clearUpSeconds: seconds })} />
         <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
+        <TextRow
+          label="location"
+          value={location}
+          placeholder="Studio B, Quay Street"
+          longest={120}
+          onChange={(text) => edit({ location: text })}
+        />
       </div>
       <LinkSongs />
       <ShapeGroup />

@@ -1,6 +1,6 @@
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import type { SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
-import { countAt, countsOf, eightOf } from '#plan/beatGrid.ts'
+import { countsOf, eightOf, lastCountOf } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section, Song } from '#plan/model.ts'
 import { formatEnd, formatStart, parseEnd, parseStart } from '#plan/songPlace.ts'
 import { parsed, refused } from '#units/parsed.ts'
@@ -20,7 +20,7 @@ export function RiddenFields({ song, grid, inCount, outCount, does }: RiddenFiel
   const from = inCount ?? 0
   const stretch: Pick<Section, 'song' | 'inCount'> = { song, inCount }
   const end = outCount ?? from + (countsOf({ ...stretch, id: '', leadInSeconds: 0, blocks: [] }) ?? 0)
-  const last = Math.floor(countAt(grid, song.lengthSeconds) + 1e-6)
+  const last = Math.floor(lastCountOf(song, grid))
   const name = eight === 6 ? 'six' : 'eight'
   return (
     <>
