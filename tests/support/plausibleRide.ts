@@ -1,9 +1,9 @@
 import fc from 'fast-check'
-import { applyCall } from '#engine/ledger/applyCall.ts'
-import { limitsOf, startOf } from '#engine/ledger/limits.ts'
 import { sayChange } from '#engine/ledger/sayCall.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE, DEFAULT_LEADER, LEVELS_BIKE } from '#plan/defaults.ts'
+import { applyCall } from '#plan/ledger/applyCall.ts'
+import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import type { Block, Cue, Ride, Section, Terrain } from '#plan/model.ts'
 
 /**

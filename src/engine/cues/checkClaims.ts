@@ -1,8 +1,9 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
+import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
 import type { PlayedBlock } from '#engine/report.ts'
+import { atTotal, isOpen, isSingle, type LedgerState, mayBeAt } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Cue, Resistance } from '#plan/model.ts'
-import { formatSettingRange } from '#units/formatSetting.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
 import type { Claim } from './claim.ts'
 import { claimsOf } from './claims.ts'
@@ -80,18 +81,29 @@ function rightChange(value: number, { verb }: { verb: boolean }, { ledger }: Pla
   return steps > 0 ? `add ${size}` : `take ${size} off`
 }
 
-function rightTotal(claim: Claim & { about: 'total' }, { ledger }: PlayedBlock, { bike }: ClaimContext): string | null {
-  const { low, nominal, high } = ledger.after
-  const single = claim.low === claim.high
-  const said = claim.low * bike.stepsPerUnit
-  const holds = single
-    ? isSaid(claim.low, nominal, bike) || (low < high && said >= low && said <= high)
-    : isSaid(claim.low, low, bike) && isSaid(claim.high, high, bike)
-  if (holds) return null
-  const ends = low === high || single ? [nominal, nominal] : [low, high]
-  if (claim.figures) return formatSettingRange(ends[0]!, ends[1]!, bike.stepsPerUnit)
-  const words = ends.map((steps) => placeWords(Math.abs(steps), bike))
-  return words[0] === words[1] ? words[0]! : `${words[0]} to ${words[1]}`
+type TotalClaim = Extract<Claim, { about: 'total' }>
+
+function rightTotal(claim: TotalClaim, { ledger: { after } }: PlayedBlock, { bike }: ClaimContext): string | null {
+  if (bearsOut(after, claim, bike)) return null
+  const state = claim.low === claim.high && !isOpen(after) ? atTotal(after.nominal) : after
+  return claim.figures ? formatTotal(state, bike) : stateWords(state, bike)
+}
+
+/** Whether riders may be told so: their one total, a total inside their range, or their range; of an open one any part. */
+function bearsOut(after: LedgerState, { low, high }: TotalClaim, bike: Bike): boolean {
+  const { stepsPerUnit } = bike
+  if (high === null) return isSaid(low, after.low ?? after.nominal, bike)
+  if (low === high) return isSaid(low, after.nominal, bike) || (!isSingle(after) && mayBeAt(after, low * stepsPerUnit))
+  if (isOpen(after)) return mayBeAt(after, low * stepsPerUnit) && mayBeAt(after, high * stepsPerUnit)
+  return isSaid(low, after.low!, bike) && isSaid(high, after.high!, bike)
+}
+
+/** "three", "three to four", "at least three", "at most three". */
+function stateWords({ low, nominal, high }: LedgerState, bike: Bike): string {
+  const words = (steps: KnobSteps) => placeWords(Math.abs(steps), bike)
+  if (low === null) return high === null ? words(nominal) : `at most ${words(high)}`
+  if (high === null) return `at least ${words(low)}`
+  return low === high ? words(low) : `${words(low)} to ${words(high)}`
 }
 
 /** A spoken time may be off by a tenth, or by three seconds: people round. */

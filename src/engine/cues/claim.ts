@@ -11,8 +11,8 @@ export type Claim =
   | (Placed & { about: 'change'; value: number; verb: boolean })
   /** "same gear", "keep it on". */
   | (Placed & { about: 'stay' })
-  /** "up to two and a half", "back to five to six turns". */
-  | (Placed & { about: 'total'; low: number; high: number })
+  /** "up to two and a half", "back to five to six turns", "up to at least three turns" (no upper end). */
+  | (Placed & { about: 'total'; low: number; high: number | null })
   | (Placed & { about: 'seconds'; value: number; bare?: true; bound?: 'under' | 'over' | 'near' })
   /** "three rounds", "four times". */
   | (Placed & { about: 'rounds'; value: number })

@@ -228,19 +228,23 @@ function readSeconds(reader: Reader, at: number, number: NumberPhrase): number |
 
 const endsInNumber = (reader: Reader, at: number): boolean => at >= 0 && numberAt(reader.tokens, at) !== null
 
-/** "up to two and a half", "back to five to six turns"; a bare "to five" only with the unit after it. */
+/** "up to two and a half", "back to five to six turns", "to at least three turns"; a bare "to five" only with the unit after it. */
 function readTotal(reader: Reader, at: number, number: NumberPhrase): number | null {
-  const joint = wordAt(reader, at - 1)
+  const least = wordAt(reader, at - 2) === 'at' && wordAt(reader, at - 1) === 'least'
+  const first = least ? at - 2 : at
+  const joint = wordAt(reader, first - 1)
   if (joint !== 'to' && joint !== 'at') return null
-  const upper = wordAt(reader, number.next) === 'to' ? numberAt(reader.tokens, number.next + 1) : null
+  const upper = !least && wordAt(reader, number.next) === 'to' ? numberAt(reader.tokens, number.next + 1) : null
   const end = upper?.next ?? number.next
   const named = isUnit(reader, wordAt(reader, end))
-  const led = /^(?:back|up|down|be|it)$/.test(wordAt(reader, at - 2))
+  const led = /^(?:back|up|down|be|it)$/.test(wordAt(reader, first - 2))
   if (!named && !(led && (number.fraction || upper?.fraction))) return null
-  return claim<Of<'total'>>(reader, at, named ? end : end - 1, {
+  const last = named ? end : end - 1
+  const more = !upper && !endsAt(reader, last) && wordAt(reader, last + 1) === 'or' && wordAt(reader, last + 2) === 'more'
+  return claim<Of<'total'>>(reader, first, more ? last + 2 : last, {
     about: 'total',
     low: number.value,
-    high: upper?.value ?? number.value,
+    high: least || more ? null : (upper?.value ?? number.value),
     figures: number.figures,
   })
 }

@@ -127,6 +127,9 @@ describe('what a cue claims', () => {
     expect(claims('Two cogs on', 'cog')).toEqual([change(2, 'Two cogs on')])
     expect(claims('Back to five to six turns')).toEqual([{ about: 'total', low: 5, high: 6, words: 'five to six turns' }])
     expect(claims('up to two and a half')).toEqual([{ about: 'total', low: 2.5, high: 2.5, words: 'two and a half' }])
+    expect(claims('to at least three turns')).toEqual([{ about: 'total', low: 3, high: null, words: 'at least three turns' }])
+    expect(claims('be at two and a half or more')).toEqual([{ about: 'total', low: 2.5, high: null, words: 'two and a half or more' }])
+    expect(claims('at least three rounds')).toEqual([{ about: 'rounds', value: 3, words: 'three rounds' }])
   })
 
   it.each([
