@@ -39,6 +39,7 @@ export function computeRide(ride: Ride): RideReport {
   const recovery = findBouts(lines, ride.level, rules)
   const cues = reportCues(ride, blocks, sections, strain, ledger, rules)
   const report = {
+    scale: { bike: ride.bike, datum: ride.datum },
     spans: timeline.spans,
     blocks,
     sections,

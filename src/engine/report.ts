@@ -14,11 +14,15 @@ import type { IntensityClass } from '#engine/response/intensityClass.ts'
 import type { DifficultyReport } from '#engine/shape/rateDifficulty.ts'
 import type { ShapeReport } from '#engine/shape/shapeOfRide.ts'
 import type { Command } from '#plan/commands/command.ts'
-import type { Block, Foot, Rider, SetBlock, StepRange, StrikesPerBeat } from '#plan/model.ts'
-import type { Counts, Effort, KnobSteps, Rpm, Seconds } from '#units/units.ts'
+import type { LedgerState } from '#plan/ledger/ledgerState.ts'
+import type { Block, Foot, Rider, SetBlock, StrikesPerBeat } from '#plan/model.ts'
+import type { Scale } from '#plan/scale/reading.ts'
+import type { Counts, Effort, KnobSteps, Rpm, Seconds, StepRange } from '#units/units.ts'
 
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
 export interface RideReport {
+  /** What its totals are counted in, and from where. */
+  scale: Scale
   /** Tile the ride from 0 to `totals.total` with no gap or overlap. */
   spans: Span[]
   /** Every block as it is played, sets unrolled round by round and part by part. */
@@ -83,19 +87,12 @@ export interface PlayedBlock {
 /** Cadence from the first to the last instant; `still` for legs still, `unknown` when neither tempo nor a stated cadence gives one. */
 export type PlayedCadence = { kind: 'turning'; from: Rpm; to: Rpm } | { kind: 'still' } | { kind: 'unknown' }
 
-/** low ≤ nominal ≤ high, whole steps counted from the ride's datum. */
-export interface LedgerState {
-  low: KnobSteps
-  nominal: KnobSteps
-  high: KnobSteps
-}
-
 export interface LedgerEntry {
   before: LedgerState
   after: LedgerState
   /** What is said: "one and a quarter on", "to three to four", "stay", "all off". */
   call: string
-  /** The state after, written small: "1½", "3–4", "4¼ or more". */
+  /** The state after, written small: "1½", "3–4", "4¼ or more", "3 or less". */
   total: string
   /** Signed change written small ("+¾", "−1¼", "stay"), or "to 3–4" where the states are not single values. */
   change: string

@@ -69,6 +69,7 @@ export const RULES = {
   lengthInSeconds: 'must be given in seconds, because there is no beat grid to count by',
   noSuchLeader: (id: string) => `is not one of this ride’s leaders (“${id}”)`,
   lowAboveHigh: (low: number, high: number) => `must run from low to high; it runs from ${low} to ${high}`,
+  endOfOpen: (low: number, high: number) => `must be the same as the lower one where it says “or more”; they are ${low} and ${high}`,
   aimOutside: (low: number, high: number) => `must lie between the two ends of its range, ${low} and ${high}`,
   notRising: 'must come later than the one before, in counts and in seconds',
   tempo: (low: number, high: number, bpm: number) =>

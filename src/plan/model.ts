@@ -1,4 +1,4 @@
-import type { Bpm, Counts, Effort, KnobSteps, Rpm, Seconds, Setting, Watts } from '#units/units.ts'
+import type { Bpm, Counts, Effort, KnobSteps, Rpm, Seconds, Setting, StepRange, Watts } from '#units/units.ts'
 
 /** The version of the document this build writes. Older ones are migrated, newer ones refused. */
 export const CURRENT_SCHEMA = 1
@@ -168,18 +168,21 @@ export type Posture = (typeof POSTURES)[number]
 export const HANDS = ['centre', 'wide', 'ends'] as const
 export type Hands = (typeof HANDS)[number]
 
-/** What riders are told to do with the knob. Steps are whole steps of the ride's bike; totals count from the ride's datum. */
+/**
+ * What riders are told to do with the knob. Steps are whole steps of the ride's bike; totals count from the ride's datum.
+ * A checkpoint says where riders should be by then.
+ */
 export type Resistance =
-  | { kind: 'keep' }
+  | { kind: 'keep'; checkpoint?: StepRange }
   | { kind: 'change'; mode: 'exact' | 'atLeast' | 'ifYouHaveIt'; steps: KnobSteps; checkpoint?: StepRange }
-  | { kind: 'total'; from: KnobSteps; to: KnobSteps; aim?: KnobSteps }
-  | { kind: 'byFeel'; from: KnobSteps; to: KnobSteps }
+  | { kind: 'total'; from: KnobSteps; to: KnobSteps; orMore?: true; aim?: KnobSteps; checkpoint?: StepRange }
+  | { kind: 'byFeel'; from: KnobSteps; to: KnobSteps; orMore?: true }
   | { kind: 'allOff' }
 
-export interface StepRange {
-  from: KnobSteps
-  to: KnobSteps
-}
+export type Keep = Extract<Resistance, { kind: 'keep' }>
+export type Change = Extract<Resistance, { kind: 'change' }>
+export type Total = Extract<Resistance, { kind: 'total' }>
+export type ByFeel = Extract<Resistance, { kind: 'byFeel' }>
 
 export type Cadence = { rpm: Rpm; rampTo?: Rpm } | 'legsStill'
 

@@ -107,19 +107,20 @@ const cueSchema = group({
   count: v.optional(oneOf([4, 8])),
 })
 
-const range = { from: steps, to: steps }
+const range = { from: steps, to: steps, orMore: v.optional(v.literal(true, say.oneOf([true]))) }
+const checkpoint = v.optional(group(range))
 
 const resistanceSchema = v.variant(
   'kind',
   [
-    group({ kind: v.literal('keep') }),
+    group({ kind: v.literal('keep'), checkpoint }),
     group({
       kind: v.literal('change'),
       mode: oneOf(['exact', 'atLeast', 'ifYouHaveIt']),
       steps,
-      checkpoint: v.optional(group(range)),
+      checkpoint,
     }),
-    group({ kind: v.literal('total'), ...range, aim: v.optional(steps) }),
+    group({ kind: v.literal('total'), ...range, aim: v.optional(steps), checkpoint }),
     group({ kind: v.literal('byFeel'), ...range }),
     group({ kind: v.literal('allOff') }),
   ],

@@ -1,6 +1,7 @@
 import { patched } from '#plan/edits.ts'
-import type { Block, Resistance, Section, StepRange } from '#plan/model.ts'
+import type { Block, Resistance, Section } from '#plan/model.ts'
 import { lengthFor } from '#plan/remeasure.ts'
+import type { StepRange } from '#units/units.ts'
 
 /**
  * A block with its values brought into range: effort 0 to 10, whole steps, ranges from low
@@ -18,29 +19,34 @@ export function tidyBlock(block: Block, section: Section): Block {
 
 function tidyResistance(resistance: Resistance): Resistance {
   switch (resistance.kind) {
-    case 'keep':
     case 'allOff':
       return resistance
+    case 'keep':
+      return { ...resistance, ...checked(resistance) }
     case 'change':
-      return {
-        ...resistance,
-        steps: wholeStep(resistance.steps),
-        ...(resistance.checkpoint && { checkpoint: rising(resistance.checkpoint) }),
-      }
+      return { ...resistance, steps: wholeStep(resistance.steps), ...checked(resistance) }
     case 'byFeel':
       return { ...resistance, ...rising(resistance) }
     case 'total': {
       const range = rising(resistance)
+      const { aim } = resistance
       return {
         ...resistance,
         ...range,
-        ...(resistance.aim !== undefined && { aim: clamp(wholeStep(resistance.aim), range.from, range.to) }),
+        ...(aim !== undefined && { aim: clamp(wholeStep(aim), range.from, range.to) }),
+        ...checked(resistance),
       }
     }
   }
 }
 
-const rising = ({ from, to }: StepRange): StepRange => ({ from: wholeStep(Math.min(from, to)), to: wholeStep(Math.max(from, to)) })
+const checked = ({ checkpoint }: { checkpoint?: StepRange }) => checkpoint && { checkpoint: { ...checkpoint, ...rising(checkpoint) } }
+
+/** From low to high; of a range without an upper end only the low one counts. */
+function rising({ from, to, orMore }: StepRange): StepRange {
+  const [low, high] = [wholeStep(Math.min(from, to)), wholeStep(Math.max(from, to))]
+  return { from: low, to: orMore ? low : high }
+}
 
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value))
 

@@ -1,4 +1,4 @@
-import type { KnobSteps } from '#units/units.ts'
+import type { KnobSteps, StepRange } from '#units/units.ts'
 import { formatNumber } from './formatNumber.ts'
 
 /** Fractions that exist as one character and read well small. */
@@ -40,8 +40,9 @@ export function formatSignedSetting(steps: KnobSteps, stepsPerUnit: number): str
   return `${steps > 0 ? '+' : ''}${formatSetting(steps, stepsPerUnit)}`
 }
 
-/** A range of settings: "1½–2"; "−½ to ½" where a minus would meet the dash; one value where both are equal. */
-export function formatSettingRange(from: KnobSteps, to: KnobSteps, stepsPerUnit: number): string {
+/** A range of settings: "1½–2"; "−½ to ½" where a minus would meet the dash; "3 or more"; one value where both are equal. */
+export function formatSettingRange({ from, to, orMore }: StepRange, stepsPerUnit: number): string {
+  if (orMore) return `${formatSetting(from, stepsPerUnit)} or more`
   if (from === to) return formatSetting(from, stepsPerUnit)
   const joint = from < 0 || to < 0 ? ' to ' : '–'
   return `${formatSetting(from, stepsPerUnit)}${joint}${formatSetting(to, stepsPerUnit)}`

@@ -20,6 +20,13 @@ export type Rpm = Unit<'rpm'>
 export type KnobSteps = Unit<'knobSteps'>
 /** A setting in the bike's own unit (turns, levels); steps ÷ steps per unit. */
 export type Setting = Unit<'setting'>
+/** A place on the knob, or a range of places from low to high. */
+export interface StepRange {
+  from: KnobSteps
+  to: KnobSteps
+  /** `from` and anything above it; `to` is then the same. */
+  orMore?: true
+}
 /** Effort from 0 to 10. */
 export type Effort = Unit<'effort'>
 /** Mechanical power. */

@@ -101,21 +101,30 @@ const strikes = fc.constantFrom(0.5 as const, 1 as const, 2 as const, null)
 const rising = (low: number, high: number) =>
   fc.tuple(whole(low, high), whole(low, high)).map(([a, b]) => ({ from: Math.min(a, b), to: Math.max(a, b) }))
 
+const open = (low: number, high: number) => whole(low, high).map((from) => ({ from, to: from, orMore: true as const }))
+const range = fc.oneof({ weight: 3, arbitrary: rising(0, 20) }, { weight: 1, arbitrary: open(0, 20) })
+const checkpoint = fc.oneof({ weight: 3, arbitrary: rising(0, 24) }, { weight: 1, arbitrary: open(0, 24) })
+const checked = <Call extends Resistance>(call: fc.Arbitrary<Call>) =>
+  fc.oneof(
+    { weight: 2, arbitrary: call },
+    { weight: 1, arbitrary: fc.tuple(call, checkpoint).map(([one, at]) => ({ ...one, checkpoint: at })) },
+  )
+
 export const arbitraryResistance: fc.Arbitrary<Resistance> = fc.oneof(
-  fc.constant({ kind: 'keep' as const }),
+  checked(fc.constant({ kind: 'keep' as const })),
   fc.record(
     {
       kind: fc.constant('change' as const),
       mode: fc.constantFrom('exact' as const, 'atLeast' as const, 'ifYouHaveIt' as const),
       steps: whole(-8, 8),
-      checkpoint: rising(0, 24),
+      checkpoint,
     },
     { requiredKeys: ['kind', 'mode', 'steps'] },
   ),
-  rising(0, 20).map(({ from, to }) => ({ kind: 'total' as const, from, to })),
-  rising(0, 20).chain(({ from, to }) => whole(from, to).map((aim) => ({ kind: 'total' as const, from, to, aim }))),
-  whole(0, 20).map((total) => ({ kind: 'total' as const, from: total, to: total })),
-  rising(0, 20).map(({ from, to }) => ({ kind: 'byFeel' as const, from, to })),
+  checked(range.map((at) => ({ kind: 'total' as const, ...at }))),
+  checked(rising(0, 20).chain(({ from, to }) => whole(from, to).map((aim) => ({ kind: 'total' as const, from, to, aim })))),
+  checked(whole(0, 20).map((total) => ({ kind: 'total' as const, from: total, to: total }))),
+  range.map((at) => ({ kind: 'byFeel' as const, ...at })),
   fc.constant({ kind: 'allOff' as const }),
 )
 

@@ -33,9 +33,10 @@ describe('formatSetting', () => {
   })
 
   it('keeps a minus and a dash apart', () => {
-    expect(formatSettingRange(6, 8, 4)).toBe('1½–2')
-    expect(formatSettingRange(6, 6, 4)).toBe('1½')
-    expect(formatSettingRange(-2, 2, 4)).toBe('−½ to ½')
+    expect(formatSettingRange({ from: 6, to: 8 }, 4)).toBe('1½–2')
+    expect(formatSettingRange({ from: 6, to: 6 }, 4)).toBe('1½')
+    expect(formatSettingRange({ from: -2, to: 2 }, 4)).toBe('−½ to ½')
+    expect(formatSettingRange({ from: 12, to: 12, orMore: true }, 4)).toBe('3 or more')
   })
 })
 
@@ -105,6 +106,8 @@ describe('parseSettingRange', () => {
     ['−1–−½', -4, -2],
     ['0-1/2', 0, 2],
     ['1-1/2', 6, 6],
+    ['to 3', 12, 12],
+    ['to 3–4', 12, 16],
   ])('reads %s', (text, from, to) => {
     expect(parseSettingRange(text, knob)).toEqual({ ok: true, value: { from, to } })
   })
@@ -118,11 +121,52 @@ describe('parseSettingRange', () => {
     expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem: message })
   })
 
+  it.each([
+    ['3+', 12],
+    ['3 +', 12],
+    ['1½+', 6],
+    ['1 1/2+', 6],
+    ['+3+', 12],
+    ['3 or more', 12],
+    ['3 Or More', 12],
+    ['3 turns or more', 12],
+    ['3 or more turns', 12],
+    ['3 turns+', 12],
+    ['at least 3', 12],
+    ['to at least 3', 12],
+    ['at least 3 turns', 12],
+    ['To 3 or more', 12],
+    ['at least 3 or more', 12],
+    ['−½ or more', -2],
+  ])('reads %s as open upwards', (text, from) => {
+    expect(parseSettingRange(text, knob)).toEqual({ ok: true, value: { from, to: from, orMore: true } })
+  })
+
+  it.each([
+    ['3-4+', '“Or more” goes with one number, such as 3 or more.'],
+    ['at least 3 to 4', '“Or more” goes with one number, such as 3 or more.'],
+    ['3.3 or more', 'This bike has no such step: the nearest are 3¼ and 3½.'],
+    ['at least', 'Write turns, such as 1½.'],
+    ['or more', 'Write turns, such as 1½.'],
+    ['+', 'Write turns, such as 1½.'],
+  ])('refuses %s', (text, message) => {
+    expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem: message })
+  })
+
+  it('reads back every open total it writes', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -80, max: 80 }), fc.constantFrom(knob, levels, thirds, tenths), (from, bike) => {
+        const open = { from, to: from, orMore: true as const }
+        expect(parseSettingRange(formatSettingRange(open, bike.stepsPerUnit), bike)).toEqual({ ok: true, value: open })
+      }),
+    )
+  })
+
   it('reads back every range it writes', () => {
     const ends = fc.tuple(fc.integer({ min: -80, max: 80 }), fc.integer({ min: 0, max: 80 }))
     fc.assert(
       fc.property(ends, fc.constantFrom(knob, levels, thirds, tenths), ([from, width], bike) => {
-        expect(parseSettingRange(formatSettingRange(from, from + width, bike.stepsPerUnit), bike)).toEqual({
+        expect(parseSettingRange(formatSettingRange({ from, to: from + width }, bike.stepsPerUnit), bike)).toEqual({
           ok: true,
           value: { from, to: from + width },
         })

@@ -53,7 +53,8 @@ function rowOf(ride: Ride, report: RideReport, lines: readonly CueLine[], played
   const { block, ledger, cadence, set } = played
   const section = ride.sections[played.section]!
   const { song } = section
-  const setting = (steps: number) => steps / ride.bike.stepsPerUnit
+  // An end that is open is no number: its cell stays empty.
+  const setting = (steps: number | null) => (steps === null ? undefined : steps / ride.bike.stepsPerUnit)
   const turning =
     cadence.kind === 'turning' ? [rounded(cadence.from), rounded(cadence.to)] : cadence.kind === 'still' ? [0, 0] : [undefined, undefined]
   const name = (id: string | undefined) => ride.leaders.find((leader) => leader.id === id)?.name

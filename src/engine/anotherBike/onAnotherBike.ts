@@ -1,8 +1,9 @@
-import { limitsOf, startOf } from '#engine/ledger/limits.ts'
 import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { KnobSteps, Rpm } from '#units/units.ts'
-import { cadenceOf, type EntryContext, type Reader, readEntry, type StateWords, wordsOfState } from './readEntry.ts'
+import { paceOf } from './paceOf.ts'
+import { type EntryContext, type Reader, readEntry, type StateWords, wordsOfState } from './readEntry.ts'
 import { readFinding } from './readFinding.ts'
 import { readTotal, type ShownOn, shownOn, type TotalOnBike } from './readTotal.ts'
 
@@ -15,10 +16,9 @@ import { readTotal, type ShownOn, shownOn, type TotalOnBike } from './readTotal.
  */
 export function onAnotherBike(ride: Ride, report: RideReport, bike: Bike): RideReport {
   const on = shownOn(bike, ride)
-  const limits = limitsOf(ride)
-  const context = { on, read: rememberingReader(ride, on), ceiling: limits.ceiling, quietRpm: ride.bike.referenceRpm }
+  const context = { on, read: rememberingReader(ride, on), quietRpm: ride.bike.referenceRpm }
   const first = report.blocks[0]
-  const start = wordsOfState(startOf(limits), first ? cadenceOf(first, context) : context.quietRpm, context)
+  const start = wordsOfState(startOf(limitsOf(ride)), first ? paceOf(first, context.quietRpm) : context.quietRpm, context)
   const blocks = readBlocks(report.blocks, start, context)
   return {
     ...report,

@@ -1,8 +1,11 @@
-import { sayTotal } from '#engine/ledger/sayCall.ts'
-import type { LedgerEntry, LedgerState, PlayedBlock } from '#engine/report.ts'
+import { formatTotal, sayTotal } from '#engine/ledger/sayCall.ts'
+import type { LedgerEntry, PlayedBlock } from '#engine/report.ts'
+import { atTotal, inRange, type LedgerState, sameState } from '#plan/ledger/ledgerState.ts'
+import type { Bike } from '#plan/model.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import { formatSettingRange } from '#units/formatSetting.ts'
+import { formatSetting } from '#units/formatSetting.ts'
 import type { KnobSteps, Rpm } from '#units/units.ts'
+import { paceOf } from './paceOf.ts'
 import type { ShownOn, TotalOnBike } from './readTotal.ts'
 
 /** Reads a total at a cadence on the bike a ride is shown on. */
@@ -12,8 +15,6 @@ export type Reader = (total: KnobSteps, rpm: Rpm) => TotalOnBike
 export interface EntryContext {
   on: ShownOn
   read: Reader
-  /** The highest total of the ride's own bike, at which a range is open. */
-  ceiling: KnobSteps
   /** The cadence of a block that turns no pedals or says no pace. */
   quietRpm: Rpm
 }
@@ -38,7 +39,7 @@ export function readEntry(played: PlayedBlock, standing: Pick<StateWords, 'small
   const { ledger, block } = played
   if (block.resistance.kind === 'allOff')
     return { ...ledger, total: 'all off', reading: { small: 'off', feel: 'no resistance', rounding: '' } }
-  const rpm = cadenceOf(played, context)
+  const rpm = paceOf(played, context.quietRpm)
   const words = wordsOfState(ledger.after, rpm, context)
   const stays = words.small === standing.small && (words.small !== BY_FEEL || sameState(ledger.before, ledger.after))
   const { checkpoint } = ledger
@@ -52,7 +53,7 @@ export function readEntry(played: PlayedBlock, standing: Pick<StateWords, 'small
       feel: words.feel,
       rounding: words.rounding,
       ...(checkpoint && {
-        checkpoint: wordsOfState({ low: checkpoint.from, nominal: checkpoint.to, high: checkpoint.to }, rpm, context).total,
+        checkpoint: wordsOfState({ ...inRange(checkpoint), nominal: checkpoint.to }, rpm, context).total,
       }),
     },
   }
@@ -60,33 +61,36 @@ export function readEntry(played: PlayedBlock, standing: Pick<StateWords, 'small
 
 const BY_FEEL = 'feel'
 
-const sameState = (a: LedgerState, b: LedgerState): boolean => a.low === b.low && a.nominal === b.nominal && a.high === b.high
-
-/** The pace of the middle of a block; where nothing turns or is known, the pace the ride's bike was measured at. */
-export const cadenceOf = ({ cadence }: Pick<PlayedBlock, 'cadence'>, { quietRpm }: EntryContext): Rpm => {
-  const rpm = cadence.kind === 'turning' ? (cadence.from + cadence.to) / 2 : 0
-  return rpm > 0 ? rpm : quietRpm
-}
-
-/** Riders who may stand apart are given both ends as far as they can be read. */
-export function wordsOfState({ low, nominal, high }: LedgerState, rpm: Rpm, { on, read, ceiling }: EntryContext): StateWords {
-  const [least, aim, most] = [read(low, rpm), read(nominal, rpm), read(high, rpm)]
+/** Riders who may stand apart are given both ends as far as they can be read; above what can be, and where an end is open, "or more". */
+export function wordsOfState({ low, nominal, high }: LedgerState, rpm: Rpm, { on, read }: EntryContext): StateWords {
+  const aim = read(nominal, rpm)
   if (aim.kind === 'byFeel') {
     const rounding = `${aim.side === 'above' ? 'above' : 'below'} what the bikes were measured for`
     return { total: 'by feel', small: BY_FEEL, spoken: 'by feel', feel: aim.feel, rounding }
   }
-  const from = least.kind === 'reading' ? least.total : aim.total
-  const isOpen = low < high && (high === ceiling || most.kind === 'byFeel')
-  const to = isOpen ? from : most.kind === 'reading' ? most.total : aim.total
-  const written = formatSettingRange(from, to, on.bike.stepsPerUnit)
-  const spoken = `to about ${sayTotal(from, to, on.bike, on.datum).slice('to '.length)}`
+  const least = low === null ? null : read(low, rpm)
+  const most = high === null ? null : read(high, rpm)
+  const there: LedgerState = {
+    low: least?.kind === 'byFeel' ? aim.total : (least?.total ?? null),
+    nominal: aim.total,
+    high: most?.kind === 'byFeel' ? null : (most?.total ?? null),
+  }
+  // "About" says already that riders may be on either side.
+  const state = there.low === null && there.high === null ? atTotal(aim.total) : there
   return {
-    total: `about ${written}${isOpen ? ' or more' : ''}`,
-    small: `~${written}${isOpen ? '+' : ''}`,
-    spoken: isOpen ? `${spoken} or more` : spoken,
+    total: `about ${formatTotal(state, on.bike)}`,
+    small: smallest(state, on.bike),
+    spoken: sayTotal(state, on.bike, on.datum).replace(/^to (at least |at most )?/, 'to $1about '),
     feel: aim.feel,
     rounding: roundingWords(aim),
   }
+}
+
+/** "~13", "~11–13", "~12+", "~9 max" */
+function smallest(state: LedgerState, bike: Bike): string {
+  const { low, high } = state
+  if (low === null && high !== null) return `~${formatSetting(high, bike.stepsPerUnit)} max`
+  return high === null ? `~${formatSetting(low ?? state.nominal, bike.stepsPerUnit)}+` : `~${formatTotal(state, bike)}`
 }
 
 /** "rounded: 6 W more", "rounded: as many watts" */

@@ -4,7 +4,7 @@ import type { ShownOn } from './readTotal.ts'
 
 /** Rules whose sentences give a place of the knob, in steps of the ride's own bike. */
 const OF_THE_KNOB: ReadonlySet<string> = new Set([
-  ...['knobLoose', 'knobTight', 'underBase', 'largestAdded', 'easyTotal', 'wideSpread', 'ownTotals', 'checkpointMissed'],
+  ...['knobLoose', 'knobTight', 'underBase', 'largestAdded', 'easyTotal', 'wideSpread', 'openEnd', 'ownTotals', 'checkpointMissed'],
   ...['checkpointLoose', 'lightStanding', 'lightMove', 'lightPush', 'fastLegs', 'intentAgainstDemand', 'beyondCalibration', 'endsHeavy'],
 ])
 

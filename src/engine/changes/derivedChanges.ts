@@ -1,6 +1,7 @@
 import type { PlayedBlock, RideReport, Totals } from '#engine/report.ts'
 import { sameValue } from '#plan/edits.ts'
 import type { Block, Foot } from '#plan/model.ts'
+import { readingOf } from '#plan/scale/reading.ts'
 import type { Seconds } from '#units/units.ts'
 
 /**
@@ -16,8 +17,9 @@ export type DerivedChange =
   | { kind: 'total'; blockId: string; at: Seconds; before: string; after: string }
   /** The foot on the first count, where nothing about it was changed in the block. */
   | { kind: 'foot'; blockId: string; at: Seconds; before: Foot | null; after: Foot | null }
-  /** A figure of the whole ride. */
-  | { kind: 'figure'; figure: Figure; before: number; after: number }
+  /** A figure of the whole ride; one of the knob in whole parts of the bike's unit, as many to it as are said. */
+  | { kind: 'figure'; figure: Exclude<Figure, 'highestTotal'>; before: number; after: number }
+  | { kind: 'figure'; figure: 'highestTotal'; before: number; after: number; perUnit: number }
   | { kind: 'foundNow' | 'foundNoMore'; findingId: string; at: Seconds; text: string }
 
 /** Figures of a ride that are compared, in the order in which they are told. */
@@ -31,24 +33,33 @@ const ROUNDING = 1e-6
  * What follows from the changes between two rides: starts of sections, calls, totals and
  * feet of blocks that both have and that were not changed in this respect, figures of the
  * whole ride, and findings that are new or gone. In a set the first round stands for all.
+ * What is said of the knob is compared in one unit: not at all between bikes of different ones.
  * In the order of the ride after; pure; linear in the blocks.
  */
 export function derivedChanges(before: RideReport, after: RideReport): DerivedChange[] {
   return [
-    ...figuresChanged(before.totals, after.totals),
+    ...FIGURES.flatMap((figure) => figureChanged(figure, before, after)),
     ...startsMoved(before, after),
     ...blocksChanged(before, after),
     ...findingsChanged(before, after),
   ]
 }
 
-const figuresChanged = (before: Totals, after: Totals): DerivedChange[] =>
-  FIGURES.filter((figure) => Math.abs(before[figure] - after[figure]) > ROUNDING).map((figure) => ({
-    kind: 'figure',
-    figure,
-    before: before[figure],
-    after: after[figure],
-  }))
+function figureChanged(figure: Figure, before: RideReport, after: RideReport): DerivedChange[] {
+  if (figure === 'highestTotal') return highestChanged(before, after)
+  const [was, now] = [before.totals[figure], after.totals[figure]]
+  return Math.abs(was - now) > ROUNDING ? [{ kind: 'figure', figure, before: was, after: now }] : []
+}
+
+/** In parts of the unit that both bikes' steps are whole numbers of, counted from where the ride after counts. */
+function highestChanged(before: RideReport, after: RideReport): DerivedChange[] {
+  const [from, to] = [before.scale, after.scale]
+  if (from.bike.unit !== to.bike.unit) return []
+  const was = Math.round(readingOf(from, to).total(before.totals.highestTotal) * from.bike.stepsPerUnit)
+  const now = after.totals.highestTotal * from.bike.stepsPerUnit
+  const perUnit = from.bike.stepsPerUnit * to.bike.stepsPerUnit
+  return was === now ? [] : [{ kind: 'figure', figure: 'highestTotal', before: was, after: now, perUnit }]
+}
 
 function startsMoved(before: RideReport, after: RideReport): DerivedChange[] {
   const starts = new Map(before.sections.map(({ sectionId, from }) => [sectionId, from]))
@@ -60,18 +71,19 @@ function startsMoved(before: RideReport, after: RideReport): DerivedChange[] {
 
 function blocksChanged(before: RideReport, after: RideReport): DerivedChange[] {
   const known = new Map(firstRounds(before).map((played) => [played.block.id, played]))
+  const isOneScale = before.scale.bike.unit === after.scale.bike.unit && before.scale.datum === after.scale.datum
   return firstRounds(after).flatMap((played) => {
     const was = known.get(played.block.id)
-    return was ? blockChanged(was, played) : []
+    return was ? blockChanged(was, played, isOneScale) : []
   })
 }
 
 const firstRounds = ({ blocks }: RideReport): PlayedBlock[] => blocks.filter(({ set }) => set === undefined || set.round === 1)
 
-function blockChanged(was: PlayedBlock, now: PlayedBlock): DerivedChange[] {
+function blockChanged(was: PlayedBlock, now: PlayedBlock, isOneScale: boolean): DerivedChange[] {
   const at = { blockId: now.block.id, at: now.from }
   const changes: DerivedChange[] = []
-  if (sameIn(was, now, 'resistance')) {
+  if (isOneScale && sameIn(was, now, 'resistance')) {
     if (was.ledger.call !== now.ledger.call) changes.push({ kind: 'call', ...at, before: was.ledger.call, after: now.ledger.call })
     if (was.ledger.total !== now.ledger.total) changes.push({ kind: 'total', ...at, before: was.ledger.total, after: now.ledger.total })
   }

@@ -17,9 +17,8 @@ export function callWords(
   const { block, ledger } = played
   const parts: string[] = []
   if (kinds.includes('resistance')) {
-    const { low, high } = ledger.after
     if (rounds.every((round) => round.ledger.call === ledger.call)) parts.push(ledger.call)
-    else if (rounds.every((round) => round.ledger.total === ledger.total)) parts.push(sayTotal(low, high, bike, datum))
+    else if (rounds.every((round) => round.ledger.total === ledger.total)) parts.push(sayTotal(ledger.after, bike, datum))
   }
   if (kinds.includes('posture')) parts.push(POSTURE_WORDS[block.posture])
   if (pace) parts.push(pace.words)

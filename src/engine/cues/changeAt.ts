@@ -1,4 +1,5 @@
 import type { PlayedBlock } from '#engine/report.ts'
+import { sameState } from '#plan/ledger/ledgerState.ts'
 import type { Counts, Rpm } from '#units/units.ts'
 
 /** What riders have to do differently from a block on. */
@@ -46,8 +47,7 @@ export function changeAt(played: PlayedBlock, before: PlayedBlock | undefined, r
 
 /** True where the call moves the knob of any rider. */
 export function turnsKnob({ ledger: { before, after }, block }: PlayedBlock): boolean {
-  if (block.resistance.kind === 'keep') return false
-  return before.low !== after.low || before.nominal !== after.nominal || before.high !== after.high
+  return block.resistance.kind !== 'keep' && !sameState(before, after)
 }
 
 type Move = NonNullable<PlayedBlock['block']['move']>

@@ -1,8 +1,11 @@
-import { applyCall } from '#engine/ledger/applyCall.ts'
-import { limitsOf } from '#engine/ledger/limits.ts'
-import type { LedgerState, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/report.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
-import type { Resistance, Ride } from '#plan/model.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import { sameState } from '#plan/ledger/ledgerState.ts'
+import { limitsOf } from '#plan/ledger/limits.ts'
+import { playCall, type Standing } from '#plan/ledger/playCall.ts'
+import { turnedBy } from '#plan/ledger/turnedBy.ts'
+import type { Change, Keep, Resistance, Ride, Total } from '#plan/model.ts'
 import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
 import type { KnobSteps } from '#units/units.ts'
 
@@ -83,12 +86,21 @@ function shiftedCalls(own: readonly PlayedBlock[], steps: KnobSteps): Resistance
   const relative = call.kind === 'keep' || call.kind === 'change' ? [addedTo(call, steps)] : []
   if (nominal === null) return relative
   const target = nominal + steps
-  const total: Resistance = { kind: 'total', from: target, to: target }
-  if (call.kind === 'total' && call.from !== call.to) return [{ ...call, from: call.from + steps, to: call.to + steps, aim: target }]
-  if (call.kind !== 'byFeel') return [...relative, total]
+  if (call.kind === 'total') {
+    if (call.from === call.to) return [patched(call, { from: target, to: target, aim: undefined })]
+    return [{ ...call, from: call.from + steps, to: call.to + steps, aim: target }]
+  }
+  if (call.kind !== 'byFeel') return [...relative, statedTotal(target, call)]
+  if (call.orMore) return [{ ...call, from: target, to: target }]
   // Riders come from below when it gets heavier: the near end of the range is where they stop.
   const range = steps > 0 ? { from: target, to: Math.max(target, call.to) } : { from: Math.min(target, call.from), to: target }
   return [{ kind: 'byFeel', ...range }]
+}
+
+/** A total in place of another call, with where that one says riders should be. */
+function statedTotal(total: KnobSteps, call: Resistance): Total {
+  const checkpoint = checkpointOf(call)
+  return { kind: 'total', from: total, to: total, ...(checkpoint && { checkpoint }) }
 }
 
 /** The call of a block that follows, worded so that it lands where it did. */
@@ -96,6 +108,7 @@ function heldCall(followers: readonly PlayedBlock[], blocks: readonly PlayedBloc
   const call = followers[0]!.block.resistance
   if (call.kind === 'allOff') return call
   if (call.kind === 'total' && (call.aim !== undefined || call.from === call.to)) return call
+  if (call.kind === 'byFeel' && call.orMore) return call
   if (call.kind === 'keep' || call.kind === 'change') {
     const always = followers.every(({ index }) => blocks[index - 1]?.block.id === blockId)
     if (always) return addedTo(call, -steps)
@@ -108,19 +121,10 @@ function heldCall(followers: readonly PlayedBlock[], blocks: readonly PlayedBloc
       ? { ...call, from: Math.min(call.from, nominal), to: nominal }
       : { ...call, from: nominal, to: Math.max(call.to, nominal) }
   }
-  return { kind: 'total', from: nominal, to: nominal }
+  return statedTotal(nominal, call)
 }
 
-type Relative = Extract<Resistance, { kind: 'keep' | 'change' }>
-
-function addedTo(call: Relative, steps: KnobSteps): Resistance {
-  if (call.kind === 'keep') return { kind: 'change', mode: 'exact', steps }
-  const sum = call.steps + steps
-  if (sum === 0 && call.checkpoint === undefined) return { kind: 'keep' }
-  // "At least" and "if you have it" are about adding; a change turned round or to nothing is a plain one.
-  const mode = Math.sign(sum) === Math.sign(call.steps) ? call.mode : 'exact'
-  return { ...call, mode, steps: sum }
-}
+const addedTo = (call: Keep | Change, steps: KnobSteps): Resistance => turnedBy(call, steps + (call.kind === 'keep' ? 0 : call.steps))
 
 /** Plays the restated calls through until riders stand where they stood, and compares every nominal total. */
 function keepsTheRest(ride: Ride, blocks: readonly PlayedBlock[], restated: Restated, blockId: string, steps: KnobSteps): boolean {
@@ -128,24 +132,18 @@ function keepsTheRest(ride: Ride, blocks: readonly PlayedBlock[], restated: Rest
   const own = playedOf(blocks, blockId)
   const first = own[0]!.index
   const last = own.at(-1)!.index
-  let state = blocks[first]!.ledger.before
-  let carry = carryBefore(blocks, first)
+  let standing: Standing = { state: blocks[first]!.ledger.before, carry: carryBefore(blocks, first) }
   for (let i = first; i < blocks.length; i++) {
     const { block, set, ledger } = blocks[i]!
-    const stated = restated.get(block.id) ?? block.resistance
-    const round = set && callOfRound(stated, set.set, set.round, carry)
-    carry = round?.carry ?? NO_CARRY
-    const { after, under, over } = applyCall(state, round?.call ?? stated, limits)
+    const { after, under, over, next } = playCall(standing, restated.get(block.id) ?? block.resistance, set, limits)
     const wanted = ledger.after.nominal + (block.id === blockId ? steps : 0)
     if (after.nominal !== wanted) return false
     if (restated.has(block.id) && (under > 0 || over > 0)) return false
-    state = after
-    if (i > last && sameState(state, ledger.after)) return true
+    standing = next
+    if (i > last && sameState(after, ledger.after)) return true
   }
   return true
 }
-
-const sameState = (a: LedgerState, b: LedgerState): boolean => a.low === b.low && a.nominal === b.nominal && a.high === b.high
 
 /** What the set's rounds had already added before a played part. */
 function carryBefore(blocks: readonly PlayedBlock[], index: number): typeof NO_CARRY {

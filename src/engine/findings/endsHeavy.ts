@@ -3,7 +3,7 @@ import { formatSetting } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
 import { resistanceFix } from './fixes/resistanceFix.ts'
-import { amountOfKnob, turnsInSteps } from './sizes.ts'
+import { amountOfKnob, ruleAt } from './sizes.ts'
 
 /** A class that ends with resistance still on. */
 export function endsHeavy(facts: Facts): Finding[] {
@@ -11,13 +11,13 @@ export function endsHeavy(facts: Facts): Finding[] {
   const last = blocks.at(-1)
   if (!last) return []
   const over = ledger.end.nominal - ledger.limits.base
-  const most = Math.floor(turnsInSteps(rules.endTotal, ride) + 1e-9)
+  const most = ruleAt(facts, last, rules.endTotal, 'atMost')
   if (over <= most) return []
   const left = formatSetting(over, ride.bike.stepsPerUnit)
   const noticed = {
     rule: 'endsHeavy',
     severity: 'hint' as const,
-    text: `The class ends ${left} over base; ${amountOfKnob(most, ride.bike)} or less lets the legs roll out.`,
+    text: `The class ends ${left} over base; ${most === 0 ? 'base' : amountOfKnob(most, ride.bike)} or less lets the legs roll out.`,
     why: COMMON_PRACTICE,
     amount: over - most,
     fixes: [resistanceFix(facts, last.index, ledger.limits.base + most)],

@@ -24,6 +24,7 @@ import { sharedLead } from './leaders/sharedLead.ts'
 import { longStanding } from './longStanding.ts'
 import { nothingPlanned } from './nothingPlanned.ts'
 import { offBeatCadence } from './offBeatCadence.ts'
+import { openEnd } from './openEnd.ts'
 import { openTail } from './openTail.ts'
 import { outPointOfSong } from './outPointOfSong.ts'
 import { ownTotals } from './ownTotals.ts'
@@ -63,6 +64,7 @@ const RULES: readonly Rule[] = [
   largestAdded,
   easyTotal,
   wideSpread,
+  openEnd,
   endsHeavy,
   cadenceBounds,
   cadenceUnknown,

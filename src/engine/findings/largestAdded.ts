@@ -2,16 +2,19 @@ import type { Finding } from '#engine/report.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
-import { amountOfKnob, turnsInSteps } from './sizes.ts'
+import { amountOfKnob, sizeAt } from './sizes.ts'
 
 /** More added in one call than riders find with one hand. The first call of the ride sets the bike up and is free. */
 export function largestAdded(facts: Facts): Finding[] {
   const { ride, rules } = facts
-  const most = Math.floor(turnsInSteps(rules.largestAdded, ride) + 1e-9)
-  const excess: Excess = (before, after) => after.nominal - before.nominal - most
-  return eachBlock(facts, ({ index, block, ledger: { before, after } }) => {
+  return eachBlock(facts, (played) => {
+    const { index, block, ledger } = played
+    const { before, after } = ledger
+    if (index === 0 || block.resistance.kind === 'byFeel' || after.nominal <= before.nominal) return undefined
+    const most = sizeAt(facts, played, rules.largestAdded)
+    const excess: Excess = (from, to) => to.nominal - from.nominal - most
     const over = excess(before, after)
-    if (index === 0 || block.resistance.kind === 'byFeel' || over <= 0 || before.nominal < facts.ledger.limits.base) return undefined
+    if (over <= 0 || before.nominal < facts.ledger.limits.base) return undefined
     return {
       rule: 'largestAdded',
       severity: 'warning',

@@ -1,15 +1,17 @@
 import { isJump } from '#engine/cadence/moves.ts'
 import type { PlayedBlock } from '#engine/report.ts'
+import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'
+import { ruleAt } from './sizes.ts'
 
 const POSITION = "an instructor-training body's public position statement: resistance before standing and sprinting; amount common practice"
 
 /** What a block needs resistance for, and how much. */
 interface Need {
   rule: string
-  /** Turns over base. */
-  turns: number
+  /** The least total, in whole steps over base. */
+  least: KnobSteps
   /** What is done on too little: "stands", "jumps". */
   doing: string
   why: string
@@ -18,11 +20,20 @@ interface Need {
 /** What a block needs resistance for; undefined with legs still, or all off, which has its own finding. */
 export function needOf(facts: Facts, played: PlayedBlock): Need | undefined {
   if (played.cadence.kind === 'still' || played.block.resistance.kind === 'allOff') return undefined
-  return strongest(needsOf(facts, played))
+  const strongest = demandsOf(facts, played).reduce<Demanded | undefined>(
+    (most, one) => (most && most.turns >= one.turns ? most : one),
+    undefined,
+  )
+  if (!strongest) return undefined
+  const { rule, turns, doing, why } = strongest
+  return { rule, least: ruleAt(facts, played, turns, 'atLeast'), doing, why }
 }
 
-function needsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Need[] {
-  const needs: Need[] = []
+/** A need as the rules have it, in turns over base. */
+type Demanded = Omit<Need, 'least'> & { turns: number }
+
+function demandsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Demanded[] {
+  const needs: Demanded[] = []
   const { posture, terrain, move } = block
   const up = posture === 'standing' || posture === 'hovering'
   if (up) needs.push({ rule: 'lightStanding', turns: rules.standingTotal, doing: 'stands', why: POSITION })
@@ -41,6 +52,3 @@ function needsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Need[] {
   }
   return needs
 }
-
-const strongest = (needs: readonly Need[]): Need | undefined =>
-  needs.reduce<Need | undefined>((most, need) => (most && most.turns >= need.turns ? most : need), undefined)

@@ -1,6 +1,7 @@
 import { sayTotal } from '#engine/ledger/sayCall.ts'
 import type { Finding } from '#engine/report.ts'
 import { editBlock, patched } from '#plan/edits.ts'
+import { isSingle, mayBeAt } from '#plan/ledger/ledgerState.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, fix, inQuotes, playsOf } from './finding.ts'
@@ -10,16 +11,16 @@ export function ownTotals(facts: Facts): Finding[] {
   const { bike, datum } = facts.ride
   return eachBlock(facts, (played) => {
     const { block } = played
-    const { low, high } = played.ledger.after
+    const { after } = played.ledger
     const own = block.ownTotal
-    if (own === undefined || low === high || (own >= low && own <= high)) return undefined
-    const nearest = own < low ? low : high
-    const fitsEachRound = playsOf(facts, played).every(({ ledger: { after } }) => nearest >= after.low && nearest <= after.high)
+    if (own === undefined || isSingle(after) || mayBeAt(after, own)) return undefined
+    const nearest = after.low !== null && own < after.low ? after.low : after.high!
+    const fitsEachRound = playsOf(facts, played).every(({ ledger }) => mayBeAt(ledger.after, nearest))
     const say = (steps: number) => formatSetting(steps, bike.stepsPerUnit)
     return {
       rule: 'ownTotals',
       severity: 'hint',
-      text: `You ride ${inQuotes(block)} at ${say(own)} where the class is told ${sayTotal(low, high, bike, datum)}; riders copy what they see.`,
+      text: `You ride ${inQuotes(block)} at ${say(own)} where the class is told ${sayTotal(after, bike, datum)}; riders copy what they see.`,
       why: COMMON_PRACTICE,
       amount: Math.abs(own - nearest),
       fixes: [

@@ -3,7 +3,7 @@ import type { PlayedBlock } from '#engine/report.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { needOf } from './needOf.ts'
-import { amountOfKnob, turnsInSteps } from './sizes.ts'
+import { amountOfKnob, placeOverBase, ruleAt, sizeAt } from './sizes.ts'
 
 /**
  * The totals a repair may bring a played block to without breaking what another rule says of it,
@@ -25,10 +25,8 @@ function leasts(facts: Facts, played: PlayedBlock): End[] {
   const ends: End[] = [{ total: floor, reason: 'the knob is at its loosest' }]
   if (played.cadence.kind !== 'still' && played.block.resistance.kind !== 'allOff')
     ends.push({ total: Math.max(floor, base), reason: 'there is nothing left to take off above base' })
-  if (need) {
-    const steps = Math.ceil(turnsInSteps(need.turns, ride) - 1e-9)
-    ends.push({ total: base + steps, reason: `it ${need.doing}, which takes at least ${amountOfKnob(steps, ride.bike)} over base` })
-  }
+  if (need)
+    ends.push({ total: base + need.least, reason: `it ${need.doing}, which takes at least ${placeOverBase(need.least, ride.bike)}` })
   return [...ends, ...checkpointEnd(facts, played, 'from')]
 }
 
@@ -37,26 +35,25 @@ function mosts(facts: Facts, played: PlayedBlock): End[] {
   const { base, ceiling } = ledger.limits
   const { block, index } = played
   const { max, stepsPerUnit } = ride.bike
-  const stepsOf = (turns: number) => Math.floor(turnsInSteps(turns, ride) + 1e-9)
   const ends: End[] = [{ total: ceiling, reason: `the knob ends at ${formatSetting(max * stepsPerUnit, stepsPerUnit)}` }]
   if (played.cadence.kind !== 'still' && Math.max(block.effort.from, block.effort.to) <= rules.easyTotalEffort) {
-    const steps = stepsOf(rules.easyTotal)
-    ends.push({ total: base + steps, reason: `${amountOfKnob(steps, ride.bike)} over base is the most for so easy an effort` })
+    const steps = ruleAt(facts, played, rules.easyTotal, 'atMost')
+    ends.push({ total: base + steps, reason: `${placeOverBase(steps, ride.bike)} is the most for so easy an effort` })
   }
   if (index === blocks.length - 1) {
-    const steps = stepsOf(rules.endTotal)
-    ends.push({ total: base + steps, reason: `a class ends on no more than ${amountOfKnob(steps, ride.bike)} over base` })
+    const steps = ruleAt(facts, played, rules.endTotal, 'atMost')
+    ends.push({ total: base + steps, reason: `a class ends on no more than ${placeOverBase(steps, ride.bike)}` })
   }
   const { before } = played.ledger
   if (index > 0 && block.resistance.kind !== 'byFeel' && before.nominal >= base) {
-    const steps = stepsOf(rules.largestAdded)
+    const steps = sizeAt(facts, played, rules.largestAdded)
     ends.push({ total: before.nominal + steps, reason: `${amountOfKnob(steps, ride.bike)} is the most to add in one call` })
   }
   return [...ends, ...checkpointEnd(facts, played, 'to')]
 }
 
 function checkpointEnd({ ride }: Facts, { ledger: { checkpoint } }: PlayedBlock, end: 'from' | 'to'): End[] {
-  if (!checkpoint) return []
-  const range = formatSettingRange(checkpoint.from, checkpoint.to, ride.bike.stepsPerUnit)
+  if (!checkpoint || (checkpoint.orMore && end === 'to')) return []
+  const range = formatSettingRange(checkpoint, ride.bike.stepsPerUnit)
   return [{ total: checkpoint[end], reason: `riders are told that they should be at ${range} there` }]
 }

@@ -1,21 +1,25 @@
 import type { Finding, PlayedBlock } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatSetting } from '#units/formatSetting.ts'
+import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
 import { totalFix } from './fixes/resistanceFix.ts'
-import { amountOfKnob, turnsInSteps } from './sizes.ts'
+import { amountOfKnob, sizeAt } from './sizes.ts'
 
-/** Riders who have long been far apart on the knob: a stated total, or a checkpoint, would bring them together. */
+/**
+ * Riders who have long been far apart on the knob: a stated total, or a checkpoint, would bring them together. Where an
+ * end is open nobody knows how far, which is another finding (`openEnd`).
+ */
 export function wideSpread(facts: Facts): Finding[] {
-  const { blocks, ride, rules } = facts
-  const most = turnsInSteps(rules.spreadTotal, ride)
+  const { blocks, rules } = facts
+  const isWide = (played: PlayedBlock) => spreadOf(played) > 0 && spreadOf(played) > sizeAt(facts, played, rules.spreadTotal)
   const found: Finding[] = []
   let first = 0
   while (first < blocks.length) {
     let end = first
     // A checkpoint tells riders where to be, so the stretch before it ends there.
-    while (end < blocks.length && spreadOf(blocks[end]!) > most && !(end > first && blocks[end]!.ledger.checkpoint)) end++
+    while (end < blocks.length && isWide(blocks[end]!) && !(end > first && blocks[end]!.ledger.checkpoint)) end++
     if (end > first) {
       const lasts = blocks[end - 1]!.to - blocks[first]!.from
       if (lasts > rules.spreadSeconds && !blocks[first]!.ledger.checkpoint) found.push(tell(facts, first, end, lasts))
@@ -25,7 +29,8 @@ export function wideSpread(facts: Facts): Finding[] {
   return found
 }
 
-const spreadOf = ({ ledger: { after } }: PlayedBlock): number => after.high - after.low
+/** How far riders may be apart, as far as that is known. */
+const spreadOf = ({ ledger: { after } }: PlayedBlock): KnobSteps => (after.low === null || after.high === null ? 0 : after.high - after.low)
 
 function tell(facts: Facts, first: number, end: number, lasts: number): Finding {
   const { blocks, ride } = facts

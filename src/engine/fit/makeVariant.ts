@@ -4,6 +4,8 @@ import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { layTimeline } from '#engine/timeline/layTimeline.ts'
 import { copySection } from '#plan/copies.ts'
 import { editBlocksOf, patched } from '#plan/edits.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import { statedAs } from '#plan/ledger/statedAs.ts'
 import type { Block, Ride, Section } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
@@ -107,9 +109,9 @@ function statedTotals(ride: Ride): Map<number, Section> {
     const played = timeline.blocks[first]
     const kind = played?.block.resistance.kind
     if (played === undefined || first === timeline.sections[index]!.endBlock || (kind !== 'keep' && kind !== 'change')) continue
-    const { low, nominal, high } = ledger.lines[first]!.entry.after
-    const id = played.block.id
-    const total = { kind: 'total' as const, from: low, to: high, ...(low !== high && { aim: nominal }) }
+    const { id } = played.block
+    const checkpoint = checkpointOf(played.block.resistance)
+    const total = { ...statedAs(ledger.lines[first]!.entry.after), ...(checkpoint && { checkpoint }) }
     // In a set the same call comes every round; only a first block of its own can state a total safely.
     if (!played.set)
       stated.set(
@@ -150,7 +152,7 @@ function totalsStated(parent: Ride, drafted: Ride): VariantChange[] {
   return blocks.flatMap(({ block, index, section }) => {
     const old = before.get(block.id)
     if (old === undefined || old.resistance === block.resistance) return []
-    const total = formatTotal(ledger.lines[index]!.entry.after, drafted.bike, ledger.limits)
+    const total = formatTotal(ledger.lines[index]!.entry.after, drafted.bike)
     return [
       {
         kind: 'total' as const,

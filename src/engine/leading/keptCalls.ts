@@ -1,6 +1,7 @@
-import { applyCall } from '#engine/ledger/applyCall.ts'
 import { keepLedger } from '#engine/ledger/keepLedger.ts'
-import type { LedgerState } from '#engine/report.ts'
+import { applyCall } from '#plan/ledger/applyCall.ts'
+import type { LedgerState } from '#plan/ledger/ledgerState.ts'
+import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import type { Resistance } from '#plan/model.ts'
 import type { Led, Plan } from './led.ts'
 
@@ -32,7 +33,5 @@ export function keptCalls(plan: Plan, { sections }: Pick<Led, 'sections'>): Call
 function arriving(call: Resistance, now: LedgerState, before: LedgerState, after: LedgerState): Resistance {
   if (call.kind !== 'keep' && call.kind !== 'change') return call
   if (now.nominal === before.nominal) return call
-  const steps = after.nominal - now.nominal
-  if (call.kind === 'change') return { ...call, steps }
-  return steps === 0 ? call : { kind: 'change', mode: 'exact', steps }
+  return turnedBy(call, after.nominal - now.nominal)
 }

@@ -1,10 +1,11 @@
-import type { LedgerEntry, LedgerState } from '#engine/report.ts'
+import type { LedgerEntry } from '#engine/report.ts'
 import type { Unrolled } from '#engine/timeline/unrollItems.ts'
-import type { Resistance, Ride, StepRange } from '#plan/model.ts'
-import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import type { LedgerState } from '#plan/ledger/ledgerState.ts'
+import { type Limits, limitsOf, startOf } from '#plan/ledger/limits.ts'
+import { playCall, standingAt } from '#plan/ledger/playCall.ts'
+import type { Resistance, Ride } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
-import { applyCall } from './applyCall.ts'
-import { type Limits, limitsOf, startOf } from './limits.ts'
 import { formatTotal, sayCall } from './sayCall.ts'
 
 /** One line of the ledger with what its findings need. */
@@ -12,6 +13,8 @@ interface LedgerLine {
   entry: LedgerEntry
   /** The call of this very round. */
   call: Resistance
+  /** Where the call leads before riders are told where they should be. */
+  reached: LedgerState
   under: KnobSteps
   over: KnobSteps
 }
@@ -29,22 +32,15 @@ export function keepLedger(ride: Ride, played: readonly Unrolled[]): Ledger {
   const limits = limitsOf(ride)
   const start = startOf(limits)
   const lines: LedgerLine[] = []
-  let state = start
-  let carry = NO_CARRY
+  let standing = standingAt(start)
   for (const { block, set } of played) {
-    const round = set && callOfRound(block.resistance, set.set, set.round, carry)
-    carry = round?.carry ?? NO_CARRY
-    const call = round?.call ?? block.resistance
-    const { after, under, over } = applyCall(state, call, limits)
+    const { call, after, reached, under, over, next } = playCall(standing, block.resistance, set, limits)
+    const said = sayCall(call, standing.state, reached, bike, datum)
+    const total = formatTotal(after, bike)
     const checkpoint = checkpointOf(call)
-    const said = sayCall(call, state, after, bike, datum)
-    const total = formatTotal(after, bike, limits)
-    lines.push({ entry: { before: state, after, call: said.call, change: said.change, total, checkpoint }, call, under, over })
-    state = after
+    const entry = { before: standing.state, after, call: said.call, change: said.change, total, checkpoint }
+    lines.push({ entry, call, reached, under, over })
+    standing = next
   }
-  return { lines, limits, start, end: state }
-}
-
-function checkpointOf(call: Resistance): StepRange | undefined {
-  return call.kind === 'change' ? call.checkpoint : undefined
+  return { lines, limits, start, end: standing.state }
 }

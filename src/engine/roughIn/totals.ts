@@ -1,12 +1,12 @@
+import { sizeOfTurns, stepsOfTurns } from '#engine/anotherBike/stepsOfTurns.ts'
 import { isJump } from '#engine/cadence/moves.ts'
 import { type Constants, constantsOf } from '#engine/constants.ts'
 import { calibrationOf } from '#engine/demand/calibration.ts'
 import { effortWith, standingBonus } from '#engine/demand/demandOfBlock.ts'
 import { legsOf, levelShare } from '#engine/demand/ridden.ts'
 import { referenceRiderIndex, riderSetting } from '#engine/demand/riderSetting.ts'
-import { turnsInSteps } from '#engine/findings/sizes.ts'
-import { limitsOf } from '#engine/ledger/limits.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
+import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import type { Effort, KnobSteps, Rpm } from '#units/units.ts'
 
@@ -31,16 +31,16 @@ export function totalFinder(ride: Ride): TotalFinder {
   const rider = riders[referenceRiderIndex(riders, ride.level)]!
   const calibration = calibrationOf(ride.bike)
   const legs = legsOf(rider)
-  const steps = (turns: number) => turnsInSteps(turns, ride)
 
   return (block, rpm, before) => {
-    const least = Math.min(limits.ceiling, limits.base + Math.ceil(steps(leastTurns(block, rpm, rules)) - 1e-9))
+    const pace = rpm ?? ride.bike.referenceRpm
+    const least = Math.min(limits.ceiling, limits.base + stepsOfTurns(leastTurns(block, rpm, rules), ride.bike, pace, 'atLeast'))
     const easiest = Math.max(block.effort.from, block.effort.to) <= rules.easyTotalEffort
     const most = Math.max(
       least,
-      Math.min(limits.ceiling, easiest ? limits.base + Math.floor(steps(rules.easyTotal) + 1e-9) : limits.ceiling),
+      Math.min(limits.ceiling, easiest ? limits.base + stepsOfTurns(rules.easyTotal, ride.bike, pace, 'atMost') : limits.ceiling),
     )
-    const found = before === null ? most : Math.min(most, before + Math.floor(steps(rules.largestAdded) + 1e-9))
+    const found = before === null ? most : Math.min(most, before + sizeOfTurns(rules.largestAdded, ride.bike, pace))
     if (rpm === null || block.cadence === 'legsStill') return { total: Math.min(found, least), demand: null }
     const demandOf = (total: KnobSteps) =>
       effortWith(levelShare(rpm, riderSetting(ride.bike, ride.datum, rider, total), calibration, legs), standingBonus(block))

@@ -1,6 +1,7 @@
+import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
 import type { Constants } from '#engine/constants.ts'
-import { turnsInSteps } from '#engine/findings/sizes.ts'
 import type { CueReport, PlayedBlock, RecoveryReport, Totals } from '#engine/report.ts'
+import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Level, Ride } from '#plan/model.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
@@ -80,12 +81,14 @@ function figuresOf({ ride, blocks, recovery, totals, cues, rules }: Rated): Diff
 
 const share = (part: Seconds, all: Seconds): number => (all > 0 ? part / all : 0)
 
-/** The highest total over base, in turns of the default knob where the bike has another scale. */
-function turnsOver(ride: Ride, { highestTotal }: Totals): number {
-  const base = ride.datum === 'base' ? 0 : Math.round(ride.bike.base * ride.bike.stepsPerUnit)
-  const full = turnsInSteps(4, ride)
-  return full > 0 ? (4 * (highestTotal - base)) / full : 0
+/** The highest total over base, in turns of the typical knob: of what weighs as much as four of them, at the pace the bike was measured at. */
+function turnsOver({ bike, datum }: Ride, { highestTotal }: Totals): number {
+  const full = exactSteps(FULL_TURNS, bike, bike.referenceRpm)
+  return full > 0 ? (FULL_TURNS * (highestTotal - limitsOf({ bike, datum }).base)) / full : 0
 }
+
+/** The full scale of the heaviest total. */
+const FULL_TURNS = 4
 
 function outsideWindow({ block, cadence }: PlayedBlock, rules: Constants): Rpm {
   if (cadence.kind !== 'turning' || block.posture === 'offBike') return 0

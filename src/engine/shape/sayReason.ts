@@ -1,10 +1,14 @@
+import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { DifficultyFigures, DifficultyPart } from './difficulty.ts'
 
+/** Whether the turns of the figures are the bike's own. */
+const isTypical = (bike: Bike): boolean => bike.unit === 'turn' && exactSteps(1, bike, bike.referenceRpm) === bike.stepsPerUnit
+
 /** One part of a difficulty in the trade's words: "jumps on 4", "a recovery of 24 s". */
-export function sayReason(part: DifficultyPart, figures: DifficultyFigures, { unit }: Pick<Bike, 'unit'>): string {
+export function sayReason(part: DifficultyPart, figures: DifficultyFigures, bike: Bike): string {
   const percent = (share: number) => `${Math.round(100 * share)} %`
   switch (part) {
     case 'hardShare':
@@ -22,7 +26,7 @@ export function sayReason(part: DifficultyPart, figures: DifficultyFigures, { un
     case 'longestStanding':
       return `${formatDuration(figures.longestStanding)} of standing`
     case 'highestTurns':
-      return unit === 'turn' ? `a total of ${formatNumber(figures.highestTurns, 2)} turns over base` : 'the heaviest total'
+      return isTypical(bike) ? `a total of ${formatNumber(figures.highestTurns, 2)} turns over base` : 'the heaviest total'
     case 'cadenceOutside':
       return `legs ${formatNumber(figures.cadenceOutside, 0)} rev/min outside their range`
     case 'doubleTimeShare':

@@ -17,7 +17,7 @@ interface Props {
 /** What nobody wrote but what follows: figures of the ride first, then calls, feet, starts and findings. */
 export function DerivedChanges({ before, after, ride }: Props) {
   const changes = derivedChanges(before, after)
-  const figures = changes.flatMap((change) => (change.kind === 'figure' ? (sayFigure(change, ride.bike.stepsPerUnit) ?? []) : []))
+  const figures = changes.flatMap((change) => (change.kind === 'figure' ? (sayFigure(change) ?? []) : []))
   const others = changes.filter((change) => change.kind !== 'figure').toSorted((a, b) => a.at - b.at)
   if (figures.length + others.length === 0) return <p>Nothing else changes by it.</p>
   return (

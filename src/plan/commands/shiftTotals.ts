@@ -1,6 +1,8 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksIn, editSections, mapSame, patched, withItems } from '#plan/edits.ts'
+import { movedBy } from '#plan/ledger/movedBy.ts'
+import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import { isSet, type Resistance, type Ride } from '#plan/model.ts'
 import { wholeStep } from '#plan/tidyBlock.ts'
 import { sayItems } from '#plan/words.ts'
@@ -40,16 +42,13 @@ export function shiftTotals(ride: Ride, { blockIds, steps }: { blockIds: readonl
 function shifted(call: Exclude<Resistance, { kind: 'allOff' }>, shift: KnobSteps, carried: boolean): Resistance {
   switch (call.kind) {
     case 'keep':
-      return carried ? call : { kind: 'change', mode: 'exact', steps: shift }
     case 'change': {
-      const { checkpoint } = call
-      const steps = carried ? call.steps : call.steps + shift
-      if (steps === 0 && !checkpoint) return { kind: 'keep' }
-      return { ...call, steps, ...(checkpoint && { checkpoint: { from: checkpoint.from + shift, to: checkpoint.to + shift } }) }
+      const own = call.kind === 'keep' ? 0 : call.steps
+      const moved = carried ? call : turnedBy(call, own + shift)
+      return { ...moved, ...(moved.checkpoint && { checkpoint: movedBy(moved.checkpoint, shift) }) }
     }
-    case 'byFeel':
-      return { ...call, from: call.from + shift, to: call.to + shift }
     case 'total':
-      return { ...call, from: call.from + shift, to: call.to + shift, ...(call.aim !== undefined && { aim: call.aim + shift }) }
+    case 'byFeel':
+      return movedBy(call, shift)
   }
 }

@@ -1,5 +1,7 @@
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import { RULES } from '#plan/messages.ts'
 import type { Block, Section } from '#plan/model.ts'
+import type { StepRange } from '#units/units.ts'
 import { eachBlock, type Fault, type Path, type Rule } from './rule.ts'
 
 /** Whatever runs from low to high, or from early to late, does so. */
@@ -11,7 +13,8 @@ export const rangesRise: Rule = (ride) => [
 function rangesOf({ resistance, minEights, maxEights }: Block, path: Path): Fault[] {
   const faults: Fault[] = []
   const at = [...path, 'resistance']
-  if (resistance.kind === 'change' && resistance.checkpoint) faults.push(...crossed(resistance.checkpoint, [...at, 'checkpoint']))
+  const checkpoint = checkpointOf(resistance)
+  if (checkpoint) faults.push(...crossed(checkpoint, [...at, 'checkpoint']))
   if (resistance.kind === 'byFeel') faults.push(...crossed(resistance, at))
   if (resistance.kind === 'total') {
     const { from, to, aim } = resistance
@@ -24,8 +27,10 @@ function rangesOf({ resistance, minEights, maxEights }: Block, path: Path): Faul
   return faults
 }
 
-const crossed = ({ from, to }: { from: number; to: number }, path: Path): Fault[] =>
-  from <= to ? [] : [{ path: [...path, 'to'], predicate: RULES.lowAboveHigh(from, to) }]
+function crossed({ from, to, orMore }: StepRange, path: Path): Fault[] {
+  if (from > to) return [{ path: [...path, 'to'], predicate: RULES.lowAboveHigh(from, to) }]
+  return orMore && from !== to ? [{ path: [...path, 'to'], predicate: RULES.endOfOpen(from, to) }] : []
+}
 
 function stretchesOf({ inCount = 0, outCount, song }: Section, path: Path): Fault[] {
   const faults: Fault[] = []

@@ -83,8 +83,19 @@ describe('a ride shown on another bike', () => {
   it('gives both ends where riders may stand apart, and keeps what is open open', () => {
     const open = { ...change(0), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } } as const
     const asked = { ...change(0), resistance: { kind: 'change', mode: 'ifYouHaveIt', steps: 4 } } as const
-    expect(said(rideOf(change(4), open))[1]).toBe('about 12 or more | to ~12+ | to about twelve or more, light hill')
+    expect(said(rideOf(change(4), open))[1]).toBe('about 12 or more | to ~12+ | to at least about twelve, light hill')
     expect(said(rideOf(change(4), asked))[1]).toBe('about 9–12 | to ~9–12 | to about nine to twelve if you have it, light hill')
+  })
+
+  it('keeps what riders were told to take off at least, and a total or a checkpoint that is open', () => {
+    const call = (resistance: Block['resistance']) => ({ ...change(0), resistance })
+    const less = call({ kind: 'change', mode: 'atLeast', steps: -4 })
+    const more = call({ kind: 'change', mode: 'atLeast', steps: 4 })
+    expect(said(rideOf(change(8), less))[1]).toBe('about 9 or less | to ~9 max | to at most about nine, brisk flat')
+    expect(said(rideOf(change(8), less, more))[2]).toBe('about 12 | to ~12 | to about twelve, light hill')
+    const open = { kind: 'total', from: 4, to: 4, orMore: true, checkpoint: { from: 4, to: 4, orMore: true } } as const
+    const report = shown(rideOf(change(8), call(open)))
+    expect(report.blocks[1]!.ledger).toMatchObject({ total: 'about 9 or more', reading: { checkpoint: 'about 9 or more' } })
   })
 
   it('goes by feel beyond the points, with the way it went', () => {

@@ -5,6 +5,8 @@ import type { Command } from '#plan/commands/command.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { patchSection } from '#plan/commands/patchSection.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
+import { setBike } from '#plan/commands/setBike.ts'
+import { setDatum } from '#plan/commands/setDatum.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
 
@@ -53,6 +55,25 @@ describe('what follows from a change', () => {
     const swapped = patched(led, 'b', { lead: 'swap' })
     const feet = derivedChanges(computeRide(led), computeRide(swapped)).filter(({ kind }) => kind === 'foot')
     expect(feet).toEqual([{ kind: 'foot', blockId: 'c', at: 64, before: 'left', after: 'right' }])
+  })
+
+  it('of another bike is told in one unit, and between units not at all', () => {
+    const highest = (before: Ride, after: Ride) =>
+      derivedChanges(computeRide(before), computeRide(after)).filter(
+        (change) => change.kind === 'figure' && change.figure === 'highestTotal',
+      )
+    const quarters = patched(base, 'c', { resistance: { kind: 'change', mode: 'exact', steps: 1 } })
+    const onSteps = (steps: number, change = {}) => setBike(quarters, { ...quarters.bike, ...change, stepsPerUnit: steps }).apply(quarters)
+    expect(highest(quarters, onSteps(2))).toEqual([{ kind: 'figure', figure: 'highestTotal', before: 18, after: 20, perUnit: 8 }])
+    expect(highest(onSteps(2), quarters)).toEqual([{ kind: 'figure', figure: 'highestTotal', before: 20, after: 18, perUnit: 8 }])
+    expect(highest(quarters, onSteps(8))).toEqual([])
+    expect(highest(quarters, onSteps(1, { unit: 'level' }))).toEqual([])
+    expect(highest(quarters, setDatum('loose').apply(quarters))).toEqual([])
+    const stays = patched(quarters, 'c', { resistance: { kind: 'keep' } })
+    const told = (after: Ride) =>
+      derivedChanges(computeRide(stays), computeRide(after)).filter(({ kind }) => kind === 'total' || kind === 'call')
+    expect(told(setBike(stays, { ...stays.bike, unit: 'level', stepsPerUnit: 1 }).apply(stays))).toEqual([])
+    expect(told(setDatum('loose').apply(stays))).toEqual([])
   })
 
   it('is the findings that are new and those that are gone', () => {

@@ -50,6 +50,20 @@ describe('intent against demand', () => {
     expect((fixed.sections[3]!.blocks[2] as Block).resistance).toEqual({ kind: 'change', mode: 'exact', steps: -1 - 6 })
   })
 
+  it('moves the aim of a single total with it', () => {
+    const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2, aim: 2 } })
+    const fixed = differences(computeRide(ride))[0]!.fixes[0]!.command.apply(ride)
+    expect(differences(computeRide(fixed))).toEqual([])
+    expect((fixed.sections[3]!.blocks[1] as Block).resistance).toEqual({ kind: 'total', from: 8, to: 8 })
+  })
+
+  it('keeps an open total open', () => {
+    const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2, orMore: true } })
+    const fixed = differences(computeRide(ride))[0]!.fixes[0]!.command.apply(ride)
+    expect(differences(computeRide(fixed))).toEqual([])
+    expect((fixed.sections[3]!.blocks[1] as Block).resistance).toEqual({ kind: 'total', from: 8, to: 8, orMore: true })
+  })
+
   it('offers to plan what the bike asks instead', () => {
     const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2 } })
     const plan = differences(computeRide(ride))[0]!.fixes[1]!

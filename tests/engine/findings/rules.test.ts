@@ -231,7 +231,7 @@ const CASES: Case[] = [
       { resistance: { kind: 'change', mode: 'exact', steps: 2, checkpoint: { from: 8, to: 10 } } },
     ]),
     text: '“b2” says riders should be at 2–2½, but the calls lead to 1½: the change misses by +½.',
-    fixes: ['Add ½ turn'],
+    fixes: ['Add ½ turn', 'Set the checkpoint to 1½'],
     kept: clocked([{ resistance: total(1) }, { resistance: { kind: 'change', mode: 'exact', steps: 4, checkpoint: { from: 8, to: 10 } } }]),
   },
   {
@@ -305,10 +305,17 @@ const CASES: Case[] = [
   },
   {
     rule: 'wideSpread',
-    broken: clocked([{ ...inSeconds(250), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }]),
-    text: 'For 4:10 riders may be 17 turns apart; say where they should be.',
-    fixes: ['State the total: 1'],
-    kept: clocked([{ ...inSeconds(240), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }]),
+    broken: clocked([{ ...inSeconds(250), resistance: { kind: 'total', from: 0, to: 13 } }]),
+    text: 'For 4:10 riders may be 3¼ turns apart; say where they should be.',
+    fixes: ['State the total: 0'],
+    kept: clocked([{ ...inSeconds(240), resistance: { kind: 'total', from: 0, to: 13 } }]),
+  },
+  {
+    rule: 'openEnd',
+    broken: clocked([{ ...inSeconds(250), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }, { resistance: change(-0.5) }]),
+    text: '“b2” builds on “1 or more”, which has been open for 4:10; say where riders should be.',
+    fixes: ['State the total: ½'],
+    kept: clocked([{ ...inSeconds(240), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }, { resistance: change(-0.5) }]),
   },
   {
     rule: 'endsHeavy',

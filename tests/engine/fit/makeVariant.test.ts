@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { makeVariant } from '#engine/fit/makeVariant.ts'
+import type { Item } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
@@ -79,6 +80,30 @@ describe('the same class in another length', () => {
     const before = totals(relative)
     for (const [id, total] of totals(variant.ride)) expect(total).toBe(before.get(id))
     expect(variant.changes.some(({ kind }) => kind === 'total')).toBe(true)
+  })
+
+  it('states an open total where riders came in with one, and keeps where they should be', () => {
+    const parent = demoRide('ridge')
+    const opened = {
+      ...parent,
+      sections: parent.sections.map((section) => ({
+        ...section,
+        blocks: section.blocks.map((block, i): Item => {
+          if ('parts' in block) return block
+          if (i === section.blocks.length - 1) return { ...block, resistance: { kind: 'change', mode: 'atLeast', steps: 1 } }
+          if (i > 0 || section.id === 's1') return block
+          return { ...block, resistance: { kind: 'keep', checkpoint: { from: -80, to: -80, orMore: true } } }
+        }),
+      })),
+    }
+    const variant = makeVariant(opened, 30, 'variant')
+    if (!variant.ok) throw new Error(variant.reason)
+    const told = variant.changes.filter(({ kind }) => kind === 'total')
+    expect(told.length).toBeGreaterThan(0)
+    expect(told.every(({ text }) => text.includes(' or more'))).toBe(true)
+    const states = (ride: typeof parent) => new Map(computeRide(ride).blocks.map(({ block, ledger }) => [block.id, ledger.after]))
+    const before = states(opened)
+    for (const [id, state] of states(variant.ride)) expect(state).toEqual(before.get(id))
   })
 
   it('says what is nearest, or that nothing can be made', () => {

@@ -46,6 +46,16 @@ describe('the class as it comes, as a ride', () => {
     // “b” is gone: what it added is now called at “c”, which had nothing to say.
     expect(calls.slice(0, 3)).toEqual(['half a turn on', 'three quarters on', 'stay'])
   })
+
+  it('says "at least" of no change that is turned round', () => {
+    const call = (steps: number, mode: 'exact' | 'atLeast') => ({ resistance: { kind: 'change' as const, mode, steps } })
+    const ride = leadRide()
+    const blocks = [aBlock('a', call(2, 'exact')), aBlock('b', call(6, 'exact')), aBlock('c', call(-3, 'atLeast'))]
+    const plan = planOf({ ...ride, sections: ride.sections.with(0, { ...ride.sections[0]!, blocks }) })
+    const led = ledClass(plan, logOf({ kind: 'next', at: 8 }, { kind: 'next', at: 8.1 }))
+    expect(led.report.blocks.slice(0, 2).map(({ ledger }) => ledger.call)).toEqual(['half a turn on', 'three quarters on'])
+    expect(led.report.blocks[1]!.ledger.after.nominal).toBe(plan.report.blocks[2]!.ledger.after.nominal)
+  })
 })
 
 describe('what is said in the class as it comes', () => {

@@ -47,23 +47,28 @@ describe('a change in words', () => {
 })
 
 describe('a total', () => {
-  const limits = { floor: 0, ceiling: 80, base: 8 }
-  const state = (low: number, nominal: number, high: number) => ({ low, nominal, high })
+  const state = (low: number | null, nominal: number, high: number | null) => ({ low, nominal, high })
 
   it('is written as one value, a range, or "or more"', () => {
-    expect(formatTotal(state(6, 6, 6), QUARTERS, limits)).toBe('1½')
-    expect(formatTotal(state(12, 14, 16), QUARTERS, limits)).toBe('3–4')
-    expect(formatTotal(state(17, 17, 80), QUARTERS, limits)).toBe('4¼ or more')
-    expect(formatTotal(state(80, 80, 80), QUARTERS, limits)).toBe('20')
+    expect(formatTotal(state(6, 6, 6), QUARTERS)).toBe('1½')
+    expect(formatTotal(state(12, 14, 16), QUARTERS)).toBe('3–4')
+    expect(formatTotal(state(17, 17, null), QUARTERS)).toBe('4¼ or more')
+    expect(formatTotal(state(17, 17, 80), QUARTERS)).toBe('4¼–20')
+    expect(formatTotal(state(null, 12, 14), QUARTERS)).toBe('3½ or less')
+    expect(formatTotal(state(null, 12, null), QUARTERS)).toBe('3 or so')
+    expect(formatTotal(state(80, 80, 80), QUARTERS)).toBe('20')
   })
 
   it('is spoken as a place', () => {
-    expect(sayTotal(12, 16, QUARTERS, 'base')).toBe('to three to four')
-    expect(sayTotal(12, 12, QUARTERS, 'base')).toBe('to three')
-    expect(sayTotal(0, 0, QUARTERS, 'base')).toBe('to base')
-    expect(sayTotal(0, 2, QUARTERS, 'loose')).toBe('to nought to a half')
-    expect(sayTotal(-1, -1, QUARTERS, 'base')).toBe('to a quarter under base')
-    expect(sayTotal(9, 11, LEVELS, 'loose')).toBe('to nine to eleven')
+    expect(sayTotal(state(12, 12, 16), QUARTERS, 'base')).toBe('to three to four')
+    expect(sayTotal(state(12, 12, 12), QUARTERS, 'base')).toBe('to three')
+    expect(sayTotal(state(0, 0, 0), QUARTERS, 'base')).toBe('to base')
+    expect(sayTotal(state(0, 0, 2), QUARTERS, 'loose')).toBe('to nought to a half')
+    expect(sayTotal(state(-1, -1, -1), QUARTERS, 'base')).toBe('to a quarter under base')
+    expect(sayTotal(state(9, 9, 11), LEVELS, 'loose')).toBe('to nine to eleven')
+    expect(sayTotal(state(12, 12, null), QUARTERS, 'base')).toBe('to at least three')
+    expect(sayTotal(state(null, 12, 12), QUARTERS, 'base')).toBe('to at most three')
+    expect(sayTotal(state(null, 12, null), QUARTERS, 'base')).toBe('to about three')
   })
 })
 
@@ -77,6 +82,9 @@ describe('calls of a ride', () => {
       { kind: 'change', mode: 'ifYouHaveIt', steps: 2 },
       { kind: 'byFeel', from: 8, to: 12 },
       { kind: 'total', from: 8, to: 8 },
+      { kind: 'total', from: 12, to: 12, orMore: true },
+      { kind: 'change', mode: 'exact', steps: -4 },
+      { kind: 'byFeel', from: 6, to: 6, orMore: true },
       { kind: 'allOff' },
     ]
     const blocks = calls.map((resistance, i) => aBlock(`b${i}`, { ...inSeconds(60), resistance }))
@@ -89,6 +97,9 @@ describe('calls of a ride', () => {
       ['half a turn on if you have it', '+½ if you have it', '3–4½'],
       ['by feel, two to three', 'to 2–3 by feel', '2–3'],
       ['to two', 'to 2', '2'],
+      ['to at least three', 'to 3 or more', '3 or more'],
+      ['one turn off', '−1', '2 or more'],
+      ['by feel, at least one and a half', 'to 1½ or more by feel', '1½ or more'],
       ['all off', 'all off', '−2'],
     ])
   })

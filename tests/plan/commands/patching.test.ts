@@ -150,7 +150,7 @@ describe('setDatum', () => {
     const loose = setDatum('loose').apply(calls)
     const base = DEFAULT_BIKE.base * DEFAULT_BIKE.stepsPerUnit
     const states = (of: Ride, shift: number) =>
-      computeRide(of).blocks.map(({ ledger: { after } }) => [after.low + shift, after.nominal + shift, after.high + shift])
+      computeRide(of).blocks.map(({ ledger: { after } }) => [after.low! + shift, after.nominal + shift, after.high! + shift])
     expect(states(loose, 0)).toEqual(states(calls, base))
     expect(setDatum('base').apply(loose)).toEqual(calls)
     expect(setDatum('base').apply(calls)).toBe(calls)

@@ -24,13 +24,13 @@ function resistanceOf([kind, first, second]: Call): Resistance {
   return { kind: 'change', mode: kind, steps: first * STEPS }
 }
 
-/** Lowest, nominal and highest rider after the calls, from a loose wheel. */
-function stateAfter({ calls, max }: Inputs): number[] {
+/** Lowest, nominal and highest rider after the calls, from a loose wheel; null for an open end. */
+function stateAfter({ calls, max }: Inputs): (number | null)[] {
   const ride = smallRide()
   const blocks = calls.map((call, i) => aBlock(`b${i}`, { ...inSeconds(30), resistance: resistanceOf(call) }))
   const bike = { ...ride.bike, stepsPerUnit: STEPS, max }
   const { low, nominal, high } = computeRide({ ...ride, datum: 'loose', bike, sections: [aSection('s', { blocks })] }).totals.endsAt
-  return [low / STEPS, nominal / STEPS, high / STEPS]
+  return [low, nominal, high].map((steps) => (steps === null ? null : steps / STEPS))
 }
 
 /** A loose wheel on quarter turns, and these calls. */

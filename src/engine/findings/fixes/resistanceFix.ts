@@ -2,15 +2,19 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { fix, inQuotes, playsOf } from '#engine/findings/finding.ts'
 import { amountOfKnob } from '#engine/findings/sizes.ts'
 import { totalRoom } from '#engine/findings/totalRoom.ts'
-import { applyCall } from '#engine/ledger/applyCall.ts'
-import type { Fix, LedgerState } from '#engine/report.ts'
+import type { Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
-import type { Block, Resistance } from '#plan/model.ts'
-import { callOfRound, NO_CARRY, shiftOfRound } from '#plan/roundShift.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import type { LedgerState } from '#plan/ledger/ledgerState.ts'
+import type { Limits } from '#plan/ledger/limits.ts'
+import { playCall, standingAt } from '#plan/ledger/playCall.ts'
+import { turnedBy } from '#plan/ledger/turnedBy.ts'
+import type { Block, ByFeel, Resistance, Total } from '#plan/model.ts'
+import { shiftOfRound } from '#plan/roundShift.ts'
 import type { KnobSteps } from '#units/units.ts'
 
-/** How far a call is past a rule's line, from the states before and after it; above 0 is past it. */
-export type Excess = (before: LedgerState, after: LedgerState) => KnobSteps
+/** How far a call is past a rule's line, from the states before and after it and the call of its round; above 0 is past it. */
+export type Excess = (before: LedgerState, after: LedgerState, call?: Resistance) => KnobSteps
 
 /**
  * Makes a played block's call arrive at another nominal total, or as near as the knob goes: "Add ¾ turn". Undefined where it
@@ -26,7 +30,8 @@ export function resistanceFix(facts: Facts, index: number, wanted: KnobSteps, ex
   if (steps === 0 || !call) return undefined
   if (steps < 0 && playsOf(facts, facts.blocks[index]!).some((one) => one.ledger.after.nominal + steps < totalRoom(facts, one).least.total))
     return undefined
-  if (excess && set && set.set.rounds > 1 && worstRound(facts, index, call, excess) >= excess(ledger.before, ledger.after)) return undefined
+  const now = excess?.(ledger.before, ledger.after, facts.ledger.lines[index]!.call)
+  if (excess && set && set.set.rounds > 1 && worstRound(facts, index, call, excess) >= now!) return undefined
   const size = amountOfKnob(Math.abs(steps), facts.ride.bike)
   const here = inQuotes(block)
   return steps > 0
@@ -39,16 +44,13 @@ function worstRound({ blocks, ledger }: Facts, index: number, restated: Resistan
   const { block, set } = blocks[index]!
   let i = index
   while (blocks[i - 1]?.set?.set === set!.set) i--
-  let state = ledger.lines[i]!.entry.before
-  let carry = NO_CARRY
+  let standing = standingAt(ledger.lines[i]!.entry.before)
   let worst = Number.NEGATIVE_INFINITY
   for (let played = blocks[i]; played?.set?.set === set!.set; played = blocks[++i]) {
-    const stated = played.block.id === block.id ? restated : played.block.resistance
-    const round = callOfRound(stated, set!.set, played.set!.round, carry)
-    carry = round.carry
-    const { after } = applyCall(state, round.call, ledger.limits)
-    if (played.block.id === block.id) worst = Math.max(worst, excess(state, after))
-    state = after
+    const isIt = played.block.id === block.id
+    const { after, call, next } = playCall(standing, isIt ? restated : played.block.resistance, played.set, ledger.limits)
+    if (isIt) worst = Math.max(worst, excess(standing.state, after, call))
+    standing = next
   }
   return worst
 }
@@ -60,7 +62,7 @@ export function totalFix({ blocks }: Facts, index: number, total: KnobSteps, lab
   return callFix(block, label, done, { kind: 'total', from: stated, to: stated })
 }
 
-function callFix({ id }: Block, label: string, done: string, resistance: Resistance): Fix {
+export function callFix({ id }: Block, label: string, done: string, resistance: Resistance): Fix {
   return fix(label, done, (ride) => editBlock(ride, id, (block) => ({ ...block, resistance })))
 }
 
@@ -70,51 +72,46 @@ function callFix({ id }: Block, label: string, done: string, resistance: Resista
  */
 function landingCall({ blocks, ledger }: Facts, index: number, target: KnobSteps): Resistance | undefined {
   const { block, set } = blocks[index]!
-  const { call, entry } = ledger.lines[index]!
+  const { call, entry, reached } = ledger.lines[index]!
   const stated = block.resistance
   const shift = set ? shiftOfRound(set.set, set.round) : 0
-  const total: Resistance = { kind: 'total', from: target - shift, to: target - shift }
   switch (stated.kind) {
     case 'allOff':
       return undefined
     case 'keep':
-      return set && set.set.rounds > 1 ? total : { kind: 'change', mode: 'exact', steps: target - entry.before.nominal }
     case 'change': {
-      if (set && set.set.rounds > 1) return stated.checkpoint ? undefined : total
-      const given = call.kind === 'change' ? call.steps : stated.steps
-      return restated(stated, stated.steps + target - entry.before.nominal - given)
+      const checkpoint = checkpointOf(stated)
+      if (set && set.set.rounds > 1) return { kind: 'total', from: target - shift, to: target - shift, ...(checkpoint && { checkpoint }) }
+      const given = call.kind === 'change' ? call.steps : 0
+      const own = stated.kind === 'change' ? stated.steps : 0
+      return turnedBy(stated, own + target - entry.before.nominal - given)
     }
     case 'total':
+      return movedTotal(stated, reached, target, shift, ledger.limits)
     case 'byFeel':
-      return movedRange(stated, entry.after, target, shift, ledger.limits)
+      return nearTotal(stated, reached, target, shift)
   }
 }
 
-type Change = Extract<Resistance, { kind: 'change' }>
-type Range = Extract<Resistance, { kind: 'total' | 'byFeel' }>
-
-/** The change with other steps; "at least" and "if you have it" do not survive a change of direction. */
-function restated(call: Change, steps: KnobSteps): Resistance {
-  if (steps === 0 && !call.checkpoint) return { kind: 'keep' }
-  return { ...call, steps, mode: Math.sign(steps) === Math.sign(call.steps) ? call.mode : 'exact' }
-}
-
-function movedRange(
-  call: Range,
-  after: { low: KnobSteps; nominal: KnobSteps; high: KnobSteps },
+/** The range as a whole moved to where the target is what it aims at, as far as the knob goes. */
+function movedTotal(
+  call: Total,
+  { low, nominal, high }: LedgerState,
   target: KnobSteps,
   shift: KnobSteps,
-  { floor, ceiling }: { floor: KnobSteps; ceiling: KnobSteps },
-): Resistance {
-  if (call.kind === 'byFeel') {
-    // Riders who choose keep their width on the far side of the target.
-    const low = target > after.nominal ? target : Math.min(after.low, target)
-    const high = target > after.nominal ? Math.max(after.high, target) : target
-    return { kind: 'byFeel', from: low - shift, to: high - shift }
-  }
-  const steps = target - after.nominal
-  const low = Math.min(target, Math.max(floor, after.low + steps))
-  const high = Math.max(target, Math.min(ceiling, after.high + steps))
-  const range: Resistance = { kind: 'total', from: low - shift, to: high - shift }
-  return low === high ? range : { ...range, aim: target - shift }
+  { floor, ceiling }: Limits,
+): Total {
+  const { aim: _aim, ...rest } = call
+  const steps = target - nominal
+  const from = Math.min(target, Math.max(floor, (low ?? nominal) + steps)) - shift
+  const to = Math.max(target, Math.min(ceiling, (high ?? nominal) + steps)) - shift
+  return from === to ? { ...rest, from, to } : { ...rest, from, to, aim: target - shift }
+}
+
+/** Riders who choose keep their width on the far side of the target. */
+function nearTotal(call: ByFeel, { low, nominal, high }: LedgerState, target: KnobSteps, shift: KnobSteps): ByFeel {
+  if (call.orMore) return { ...call, from: target - shift, to: target - shift }
+  const from = target > nominal ? target : Math.min(low ?? nominal, target)
+  const to = target > nominal ? Math.max(high ?? nominal, target) : target
+  return { ...call, from: from - shift, to: to - shift }
 }

@@ -1,4 +1,5 @@
-import type { LedgerState, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import { isSingle, type LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp } from '#store/useApp.ts'
@@ -12,6 +13,6 @@ export const usePlayed = (blockId: string): PlayedBlock | undefined => useApp((s
 
 /** "turns over base", "levels": the unit of totals with what they count from; singular for a single total of one or less. */
 export function unitOfTotals({ unit, stepsPerUnit }: Bike, datum: Ride['datum'], total?: LedgerState): string {
-  const one = total && total.low === total.high && total.nominal !== 0 && Math.abs(total.nominal) <= stepsPerUnit
+  const one = total && isSingle(total) && total.nominal !== 0 && Math.abs(total.nominal) <= stepsPerUnit
   return `${unit}${one ? '' : 's'}${datum === 'base' ? ' over base' : ''}`
 }

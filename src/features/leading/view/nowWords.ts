@@ -125,7 +125,7 @@ function resistanceLabel({ ride, report: { shownOn } }: LedClass, played: Played
 
 function checkpointOf({ bike }: Ride, { ledger: { checkpoint, reading } }: PlayedBlock): string {
   if (reading?.checkpoint) return ` · be at ${reading.checkpoint}`
-  return checkpoint ? ` · be at ${formatSettingRange(checkpoint.from, checkpoint.to, bike.stepsPerUnit)}` : ''
+  return checkpoint ? ` · be at ${formatSettingRange(checkpoint, bike.stepsPerUnit)}` : ''
 }
 
 function cadenceOf(cadence: PlayedCadence): Pick<NowWords['texts'], 'cadence' | 'cadenceLabel'> {

@@ -22,13 +22,11 @@ const FIGURES: Record<Figure, string> = {
   highestTotal: 'highest resistance',
 }
 
-/** What is said of the whole ride; `stepsPerUnit` is its bike's. Undefined where it is rounded to the same. */
-export function sayFigure(
-  { figure, before, after }: Extract<DerivedChange, { kind: 'figure' }>,
-  stepsPerUnit: number,
-): DerivedWords | undefined {
+/** What is said of the whole ride. Undefined where it is rounded to the same. */
+export function sayFigure(change: Extract<DerivedChange, { kind: 'figure' }>): DerivedWords | undefined {
+  const { figure, before, after } = change
   const say = (value: number) => {
-    if (figure === 'highestTotal') return formatSetting(value, stepsPerUnit)
+    if (change.figure === 'highestTotal') return formatSetting(value, change.perUnit)
     return figure === 'meanEffort' || figure === 'sessionLoad' ? formatNumber(value, figure === 'meanEffort' ? 1 : 0) : formatClock(value)
   }
   const words = { what: FIGURES[figure], before: say(before), after: say(after) }

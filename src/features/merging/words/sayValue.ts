@@ -1,6 +1,7 @@
 import { CONSTANTS } from '#engine/constants.ts'
 import { formatChange } from '#engine/ledger/sayCall.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import {
   type BeatGrid,
   type Bike,
@@ -137,15 +138,25 @@ function sayCadence(cadence: Cadence): string {
 }
 
 function sayResistance(call: Resistance, scale: Scale): string {
+  const checkpoint = checkpointOf(call)
+  const parts = [
+    sayCallAlone(call, scale),
+    call.kind === 'total' && call.aim !== undefined && `aim ${formatSetting(call.aim, scale.stepsPerUnit)}`,
+    checkpoint && `be at ${formatSettingRange(checkpoint, scale.stepsPerUnit)}`,
+  ]
+  return parts.filter(Boolean).join(', ')
+}
+
+function sayCallAlone(call: Resistance, scale: Scale): string {
   switch (call.kind) {
     case 'keep':
       return 'stay'
     case 'allOff':
       return 'all off'
     case 'total':
-      return `to ${formatSettingRange(call.from, call.to, scale.stepsPerUnit)}`
+      return `to ${formatSettingRange(call, scale.stepsPerUnit)}`
     case 'byFeel':
-      return `to ${formatSettingRange(call.from, call.to, scale.stepsPerUnit)} by feel`
+      return `to ${formatSettingRange(call, scale.stepsPerUnit)} by feel`
     case 'change': {
       const change = formatChange(call.steps, scale)
       return call.mode === 'exact' ? change : `${change} ${call.mode === 'atLeast' ? 'or more' : 'if you have it'}`

@@ -90,7 +90,7 @@ function notesOf(ride: Ride, played: PlayedBlock, before: PlayedBlock | undefine
 function ledgerCheck({ ledger }: PlayedBlock, ride: Ride): string | undefined {
   const { checkpoint, reading } = ledger
   if (reading?.checkpoint) return `be at ${reading.checkpoint}`
-  return checkpoint && `be at ${formatSettingRange(checkpoint.from, checkpoint.to, ride.bike.stepsPerUnit)}`
+  return checkpoint && `be at ${formatSettingRange(checkpoint, ride.bike.stepsPerUnit)}`
 }
 
 /** Longest call that keeps to its column: "+1½", "stay", "all off". */

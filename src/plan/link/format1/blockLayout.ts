@@ -1,5 +1,6 @@
-import type { Block, Cadence, Cue, Hands, Item, Length, Move, Option, Resistance, SetBlock } from '#plan/model.ts'
-import { EIGHT, PHRASE } from '#units/units.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import type { Block, Cadence, Change, Cue, Hands, Item, Length, Move, Option, Resistance, SetBlock } from '#plan/model.ts'
+import { EIGHT, PHRASE, type StepRange } from '#units/units.ts'
 import { type Memory, toFront } from './columns.ts'
 import type { Kit, Range } from './kit.ts'
 import { given, group, inUnits, latestOneOf, mapped, near, oneOf, type Shape } from './shapes.ts'
@@ -142,38 +143,66 @@ const lengthLayout = (kit: Kit, counts: Shape<number>): Shape<Length> =>
     group<{ seconds: number }>({ seconds: kit.anyNumber() }),
   )
 
-type Change = Omit<Extract<Resistance, { kind: 'change' }>, 'kind'>
+/** The kinds of calls that took no checkpoint when the format was made are kinds of their own where they have one. */
+type WrittenKind = Resistance['kind'] | 'checkedKeep' | 'checkedTotal'
+
+function kindOf(call: Resistance): WrittenKind {
+  if (call.kind === 'keep' && call.checkpoint) return 'checkedKeep'
+  return call.kind === 'total' && call.checkpoint ? 'checkedTotal' : call.kind
+}
 
 /** A call as its kind and what that kind has. */
 function resistanceLayout(kit: Kit): Shape<Resistance> {
-  const kind = oneOf<Resistance['kind']>()(kit.column(), ['total', 'change', 'keep', 'byFeel', 'allOff'])
-  const steps = () => kit.range(kit.signedWhole(), kit.signedWhole())
-  const totals = kit.range(near(kit.column(), alike), kit.signedWhole())
+  const kind = oneOf<WrittenKind>()(kit.column(), ['total', 'change', 'keep', 'byFeel', 'allOff', 'checkedKeep', 'checkedTotal'])
+  const steps = () => openRange(kit.range(kit.signedWhole(), kit.signedWhole()))
+  const totals = openRange(kit.range(near(kit.column(), alike), kit.signedWhole()))
   const aim = group<{ aim?: number }>({ aim: kit.maybe(kit.signedWhole()) })
   const feels = steps()
-  const changes = group<Change>({
-    mode: oneOf<Change['mode']>()(kit.column(), ['exact', 'atLeast', 'ifYouHaveIt']),
-    steps: kit.signedWhole(),
-    checkpoint: kit.maybe<Range>(steps()),
-  })
+  const mode = oneOf<Change['mode']>()(kit.column(), ['exact', 'atLeast', 'ifYouHaveIt'])
+  const change = kit.signedWhole()
+  const checkpoint = steps()
+  const changes = group<Omit<Change, 'kind'>>({ mode, steps: change, checkpoint: kit.maybe(checkpoint) })
   return {
     write(value, to, place) {
-      kind.write(value.kind, to, place)
-      if (value.kind === 'change') changes.write(value, to, place)
+      kind.write(kindOf(value), to, place)
+      if (value.kind === 'change') return changes.write(value, to, place)
       if (value.kind === 'byFeel') feels.write(value, to, place)
-      if (value.kind !== 'total') return
-      totals.write(value, to, place)
-      aim.write(value, to, place)
+      if (value.kind === 'total') {
+        totals.write(value, to, place)
+        aim.write(value, to, place)
+      }
+      const checked = checkpointOf(value)
+      if (checked) checkpoint.write(checked, to, place)
     },
     read(from, place) {
       const read = kind.read(from, place)
-      if (read === 'change') return { kind: read, ...changes.read(from, place) }
-      if (read === 'byFeel') return { kind: read, ...feels.read(from, place) }
-      if (read === 'total') return { kind: read, ...totals.read(from, place), ...aim.read(from, place) }
-      return { kind: read }
+      switch (read) {
+        case 'change':
+          return { kind: read, ...changes.read(from, place) }
+        case 'byFeel':
+          return { kind: read, ...feels.read(from, place) }
+        case 'total':
+        case 'checkedTotal': {
+          const total = { kind: 'total' as const, ...totals.read(from, place), ...aim.read(from, place) }
+          return read === 'total' ? total : { ...total, checkpoint: checkpoint.read(from, place) }
+        }
+        case 'checkedKeep':
+          return { kind: 'keep', checkpoint: checkpoint.read(from, place) }
+        case 'keep':
+        case 'allOff':
+          return { kind: read }
+      }
     },
   }
 }
+
+/** "3 or more" is written as a range from 3 down to the step under it, which no range is. */
+const openRange = (range: Shape<Range>): Shape<StepRange> =>
+  mapped(
+    range,
+    ({ from, to, orMore }) => ({ from, to: orMore ? from - 1 : to }),
+    ({ from, to }) => (to === from - 1 ? { from, to: from, orMore: true } : { from, to }),
+  )
 
 const cadenceLayout = (kit: Kit): Shape<Cadence> =>
   kit.either(

@@ -1,4 +1,5 @@
 import type { Figures, Meaning } from '#engine/cues/claims/claim.ts'
+import type { OtherCall } from '#engine/cues/claims/plan/verdict.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import { placeWords, type Scale, sizeWords } from '#engine/ledger/settingWords.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -6,7 +7,7 @@ import { sayTime, sayWallClock } from './sayTime.ts'
 import { agreeing, sayPlural } from './sayWhole.ts'
 
 /** What the plan has, in words of its own, where the number in the cue has no other form: "two left", "same resistance". */
-export function planWords(meaning: Meaning, { low = 0, high, of }: Figures, call: 'stay' | 'allOff' | undefined, scale: Scale): string {
+export function planWords(meaning: Meaning, { low = 0, high, of }: Figures, call: OtherCall | undefined, scale: Scale): string {
   switch (meaning.about) {
     case 'change':
     case 'stay':
@@ -19,7 +20,8 @@ export function planWords(meaning: Meaning, { low = 0, high, of }: Figures, call
       const ends = [...new Set([low, high ?? low])].map(
         (value) => `${value < 0 ? 'minus ' : ''}${placeWords(stepsOf(value, scale), scale)}`,
       )
-      return ends.join(' to ')
+      const bound = call === 'orMore' ? 'at least ' : call === 'orLess' ? 'at most ' : ''
+      return bound + ends.join(' to ')
     }
     case 'length':
       return meaning.unit === 'seconds' ? time(low) : `${count(low)} counts`

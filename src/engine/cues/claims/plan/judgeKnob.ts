@@ -1,5 +1,6 @@
 import type { MeaningOf } from '#engine/cues/claims/claim.ts'
-import type { LedgerState, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/report.ts'
+import { isSingle, type LedgerState, mayBeAt } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { PlanView } from './planView.ts'
@@ -63,31 +64,36 @@ export function judgeTotal(meaning: MeaningOf<'total'>, spoken: Spoken): Verdict
   const called = calledBy(spoken)
   if (called.length === 0) return null
   if (called.some(({ ledger }) => totalHolds(meaning, ledger.after, ride))) return HOLDS
-  return { holds: false, right: rightTotal(meaning, called[0]!.ledger.after, ride) }
+  return rightTotal(meaning, called[0]!.ledger.after, ride)
 }
 
 /** A place on the scale as it is said. */
 type SaidTotal = Pick<MeaningOf<'total'>, 'low' | 'high' | 'orMore' | 'overBase'>
 
-/** Whether a total that is said is the state of the ledger: the nominal or any place riders may be at, or both ends of a range. */
-export function totalHolds(said: SaidTotal, { low, nominal, high }: LedgerState, ride: Pick<Ride, 'bike' | 'datum'>): boolean {
+/** Whether riders may be told so: their one total, one inside their range, or the range itself; of an open one any part of it. */
+function totalHolds(said: SaidTotal, state: LedgerState, ride: Pick<Ride, 'bike' | 'datum'>): boolean {
   const { bike } = ride
+  const { low, nominal, high } = state
   const over = baseOf(said, ride)
-  const steps = (said.low + over) * bike.stepsPerUnit
-  if (said.orMore) return isSaid(said.low + over, low, bike)
-  if (said.low < said.high) return isSaid(said.low + over, low, bike) && isSaid(said.high + over, high, bike)
-  return isSaid(said.low + over, nominal, bike) || (low < high && steps >= low && steps <= high)
+  const steps = (value: number): KnobSteps => (value + over) * bike.stepsPerUnit
+  if (said.orMore) return isSaid(said.low + over, low ?? nominal, bike)
+  if (said.low === said.high) return isSaid(said.low + over, nominal, bike) || (!isSingle(state) && mayBeAt(state, steps(said.low)))
+  if (low === null || high === null) return mayBeAt(state, steps(said.low)) && mayBeAt(state, steps(said.high))
+  return isSaid(said.low + over, low, bike) && isSaid(said.high + over, high, bike)
 }
 
-/** The state of the ledger as that total would be said. */
-function rightTotal(
-  said: SaidTotal,
-  { low, nominal, high }: LedgerState,
-  ride: Pick<Ride, 'bike' | 'datum'>,
-): { low: number; high: number } {
+/** The state of the ledger as that total would be said; of an open one its known end. */
+function rightTotal(said: SaidTotal, { low, nominal, high }: LedgerState, ride: Pick<Ride, 'bike' | 'datum'>): Verdict {
   const say = (steps: KnobSteps): number => steps / ride.bike.stepsPerUnit - baseOf(said, ride)
-  if (said.orMore) return { low: say(low), high: say(low) }
-  return said.low === said.high ? { low: say(nominal), high: say(nominal) } : { low: say(low), high: say(high) }
+  const one = (steps: KnobSteps, call?: 'orMore' | 'orLess'): Verdict => ({
+    holds: false,
+    right: { low: say(steps), high: say(steps) },
+    ...(call && { call }),
+  })
+  if (said.orMore) return one(low ?? nominal)
+  if (said.low === said.high || (low === null && high === null)) return one(nominal)
+  if (high === null) return one(low!, 'orMore')
+  return low === null ? one(high, 'orLess') : { holds: false, right: { low: say(low), high: say(high) } }
 }
 
 /** What "over base" adds to a total that counts from the loose wheel. */

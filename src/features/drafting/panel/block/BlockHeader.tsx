@@ -1,5 +1,4 @@
 import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
-import { limitsOf } from '#engine/ledger/limits.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/report.ts'
@@ -67,8 +66,7 @@ function unitShown(ride: Ride, on: ShownOn | undefined, ledger: LedgerEntry | un
 /** "¾ → 1½": what riders have before the call and after it; nothing where that is the same. On another bike, what rounding does. */
 function sayLedger({ before, after, reading }: LedgerEntry, ride: Ride): string {
   if (reading) return reading.rounding
-  const limits = limitsOf(ride)
-  const [from, to] = [formatTotal(before, ride.bike, limits), formatTotal(after, ride.bike, limits)]
+  const [from, to] = [formatTotal(before, ride.bike), formatTotal(after, ride.bike)]
   return from === to ? '' : `${from} → ${to}`
 }
 

@@ -1,11 +1,11 @@
 import { memo } from 'react'
-import type { Limits } from '#engine/ledger/limits.ts'
 import type { LedgerEntry } from '#engine/report.ts'
-import { parseTotal } from '#features/drafting/panel/block/call.ts'
+import { parseOneTotal } from '#features/drafting/panel/block/call.ts'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
+import { isSingle } from '#plan/ledger/ledgerState.ts'
+import type { Limits } from '#plan/ledger/limits.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatSetting } from '#units/formatSetting.ts'
-import { parsed, refused } from '#units/parsed.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 interface OwnTotalRowProps {
@@ -26,11 +26,7 @@ export const OwnTotalRow = memo(function OwnTotalRow({ ownTotal, total, entryNow
       value={ownTotal}
       placeholder={total === undefined ? 'as the class' : `${total}, as the class`}
       format={(steps) => formatSetting(steps, bike.stepsPerUnit)}
-      parse={(text) => {
-        const range = parseTotal(text, bike, limits)
-        if (!range.ok) return range
-        return range.value.from === range.value.to ? parsed(range.value.from) : refused('You ride one total; the range is the class’s.')
-      }}
+      parse={(text) => parseOneTotal(text, bike, limits, 'You ride one total; the range is the class’s.')}
       onChange={(next) => onChange(next !== undefined && isTold(next, entryNow()) ? undefined : next)}
       step={(steps, direction, large) =>
         Math.min(limits.ceiling, Math.max(limits.floor, steps + direction * (large ? bike.stepsPerUnit : 1)))
@@ -41,4 +37,4 @@ export const OwnTotalRow = memo(function OwnTotalRow({ ownTotal, total, entryNow
 
 /** The single total the class is told is no other one. */
 const isTold = (steps: KnobSteps, entry: LedgerEntry | undefined): boolean =>
-  entry !== undefined && entry.after.low === entry.after.high && entry.after.low === steps
+  entry !== undefined && isSingle(entry.after) && entry.after.low === steps

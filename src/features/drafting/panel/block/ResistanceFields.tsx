@@ -1,5 +1,4 @@
 import { memo } from 'react'
-import type { Limits } from '#engine/ledger/limits.ts'
 import type { LedgerEntry } from '#engine/report.ts'
 import {
   type CallKind,
@@ -8,16 +7,21 @@ import {
   kindOfCall,
   nudgeTotals,
   parseChange,
+  parseOneTotal,
   parseTotal,
+  withRange,
 } from '#features/drafting/panel/block/call.ts'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { patched } from '#plan/edits.ts'
-import type { Bike, Resistance, StepRange } from '#plan/model.ts'
+import type { Limits } from '#plan/ledger/limits.ts'
+import { changeOf } from '#plan/ledger/turnedBy.ts'
+import type { Bike, ByFeel, Change, Keep, Resistance, Total } from '#plan/model.ts'
 import type { Choice } from '#ui/Select.tsx'
 import { formatSetting } from '#units/formatSetting.ts'
-import { parsed, refused } from '#units/parsed.ts'
+import { type Parsed, refused } from '#units/parsed.ts'
+import type { KnobSteps, StepRange } from '#units/units.ts'
 
 interface ResistanceFieldsProps {
   resistance: Resistance
@@ -40,7 +44,6 @@ const KINDS: readonly Choice<CallKind>[] = [
   { value: 'allOff', label: 'all off' },
 ]
 
-type Change = Extract<Resistance, { kind: 'change' }>
 const MODES: readonly Choice<Change['mode']>[] = [
   { value: 'exact', label: 'exactly' },
   { value: 'atLeast', label: 'at least' },
@@ -59,76 +62,76 @@ export const ResistanceFields = memo(function ResistanceFields(props: Resistance
       <SelectRow label="knob" value={kindOfCall(resistance)} choices={KINDS} onChange={choose} />
       {resistance.kind === 'change' && <ChangeRows {...props} change={resistance} />}
       {(resistance.kind === 'total' || resistance.kind === 'byFeel') && <TotalRows {...props} total={resistance} />}
+      {resistance.kind !== 'byFeel' && resistance.kind !== 'allOff' && <CheckpointRow {...props} call={resistance} />}
     </>
   )
 })
 
-function ChangeRows({ change, bike, limits, onChange }: ResistanceFieldsProps & { change: Change }) {
+function ChangeRows({ change, bike, onChange }: ResistanceFieldsProps & { change: Change }) {
   const { stepsPerUnit, unit } = bike
   const direction = change.steps < 0 ? -1 : 1
   return (
     <>
       <QuantityRow
         label="by"
-        value={change.steps}
+        value={change}
         unit={`${unit}s`}
-        format={(steps) => formatSetting(Math.abs(steps), stepsPerUnit)}
-        parse={(text) => parseChange(text, bike, direction)}
-        onChange={(steps) => onChange({ ...change, steps })}
-        step={(steps, up, large) => direction * Math.max(1, Math.abs(steps) + up * (large ? stepsPerUnit : 1))}
+        format={({ steps }) => formatSetting(Math.abs(steps), stepsPerUnit)}
+        parse={(text) => parseChange(text, bike, change)}
+        onChange={onChange}
+        step={({ steps }, up, large) => changeOf(change, direction * Math.max(1, Math.abs(steps) + up * (large ? stepsPerUnit : 1)))}
       />
       <SelectRow label="how" value={change.mode} choices={MODES} onChange={(mode) => onChange({ ...change, mode })} />
-      <OptionalQuantityRow
-        label="should be at"
-        value={change.checkpoint}
-        placeholder="no checkpoint"
-        format={(range) => formatTotals(range, bike)}
-        parse={(text) => parseTotal(text, bike, limits)}
-        onChange={(checkpoint) => onChange(patched(change, { checkpoint }))}
-        step={(range, direction, large) => nudgeTotals(range, direction * (large ? stepsPerUnit : 1), limits)}
-      />
     </>
   )
 }
 
-type Totals = Extract<Resistance, { kind: 'total' | 'byFeel' }>
+/** Where riders should be by then. */
+function CheckpointRow({ call, bike, limits, onChange }: ResistanceFieldsProps & { call: Keep | Change | Total }) {
+  return (
+    <OptionalQuantityRow
+      label="should be at"
+      value={call.checkpoint}
+      placeholder="no checkpoint"
+      format={(range) => formatTotals(range, bike)}
+      parse={(text) => parseTotal(text, bike, limits)}
+      onChange={(checkpoint) => onChange(patched(call, { checkpoint }))}
+      step={(range, direction, large) => nudgeTotals(range, direction * (large ? bike.stepsPerUnit : 1), limits)}
+    />
+  )
+}
 
-function TotalRows({ total, bike, limits, over, onChange }: ResistanceFieldsProps & { total: Totals }) {
-  const aim = total.kind === 'total' ? total.aim : undefined
+function TotalRows({ total, bike, limits, over, onChange }: ResistanceFieldsProps & { total: Total | ByFeel }) {
+  const { from, to, orMore } = total
   return (
     <>
-      <QuantityRow
+      <QuantityRow<StepRange>
         label={total.kind === 'total' ? 'to' : 'about'}
-        value={{ from: total.from, to: total.to }}
+        value={{ from, to, orMore }}
         unit={over}
         format={(range) => formatTotals(range, bike)}
         parse={(text) => parseTotal(text, bike, limits)}
         onChange={(range) => onChange(withRange(total, range))}
         step={(range, direction, large) => nudgeTotals(range, direction * (large ? bike.stepsPerUnit : 1), limits)}
       />
-      {total.kind === 'total' && total.from !== total.to && (
+      {total.kind === 'total' && from !== to && (
         <OptionalQuantityRow
           label="aim at"
-          value={aim}
+          value={total.aim}
           placeholder="nearest end"
           format={(steps) => formatSetting(steps, bike.stepsPerUnit)}
-          parse={(text) => {
-            const range = parseTotal(text, bike, limits)
-            if (!range.ok) return range
-            const inside = range.value.from === range.value.to && range.value.from >= total.from && range.value.to <= total.to
-            return inside ? parsed(range.value.from) : refused(`The aim is one total from ${formatTotals(total, bike)}.`)
-          }}
+          parse={(text) => parseAim(text, total, bike, limits)}
           onChange={(next) => onChange(patched(total, { aim: next }))}
-          step={(steps, direction) => Math.min(total.to, Math.max(total.from, steps + direction))}
+          step={(steps, direction) => Math.min(to, Math.max(from, steps + direction))}
         />
       )}
     </>
   )
 }
 
-/** A range with the aim it had, where that still lies inside it. */
-function withRange(total: Totals, { from, to }: StepRange): Resistance {
-  if (total.kind === 'byFeel') return { kind: 'byFeel', from, to }
-  const keepsAim = total.aim !== undefined && from !== to && total.aim >= from && total.aim <= to
-  return { kind: 'total', from, to, ...(keepsAim && { aim: total.aim }) }
+/** One total inside the range. */
+function parseAim(text: string, { from, to }: Total, bike: Bike, limits: Limits): Parsed<KnobSteps> {
+  const problem = `The aim is one total from ${formatTotals({ from, to }, bike)}.`
+  const aim = parseOneTotal(text, bike, limits, problem)
+  return aim.ok && (aim.value < from || aim.value > to) ? refused(problem) : aim
 }

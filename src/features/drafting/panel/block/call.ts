@@ -1,11 +1,13 @@
-import type { Limits } from '#engine/ledger/limits.ts'
 import type { LedgerEntry } from '#engine/report.ts'
-import type { Bike, Resistance, StepRange } from '#plan/model.ts'
+import { patched } from '#plan/edits.ts'
+import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import type { Limits } from '#plan/ledger/limits.ts'
+import { changeOf } from '#plan/ledger/turnedBy.ts'
+import type { Bike, ByFeel, Change, Resistance, Total } from '#plan/model.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
-import { parseSetting } from '#units/parseSetting.ts'
 import { parseSettingRange } from '#units/parseSettingRange.ts'
-import type { KnobSteps } from '#units/units.ts'
+import type { KnobSteps, StepRange } from '#units/units.ts'
 
 /** How a call is chosen in the panel: a change is added or taken off, so that its size is typed without a sign. */
 export type CallKind = 'stay' | 'total' | 'add' | 'takeOff' | 'byFeel' | 'allOff'
@@ -24,34 +26,51 @@ export function kindOfCall(resistance: Resistance): CallKind {
 /**
  * The call turned into another kind with the numbers it stands for: a total of 1½ after ¾ becomes
  * "add ¾", and back. Where the other kind cannot say the same (a total that went up cannot be taken
- * off), it starts from half a unit.
+ * off), it starts from half a unit. "At least" and "if you have it" stay with the way they were said of;
+ * where riders should be stays with every kind that says it.
  *
  * @param entry the block's ledger as it stands
  */
 export function callOfKind(kind: CallKind, resistance: Resistance, entry: LedgerEntry, stepsPerUnit: number): Resistance {
   const { before, after } = entry
+  const checkpoint = checkpointOf(resistance)
+  const checked = checkpoint && { checkpoint }
   switch (kind) {
     case 'stay':
-      return { kind: 'keep' }
+      return { kind: 'keep', ...checked }
     case 'allOff':
       return { kind: 'allOff' }
     case 'total':
-      return resistance.kind === 'byFeel' ? { ...resistance, kind: 'total' } : { kind: 'total', from: after.nominal, to: after.nominal }
+      return { kind: 'total', ...rangeOf(resistance, after.nominal), ...checked }
     case 'byFeel':
-      return resistance.kind === 'total'
-        ? { kind: 'byFeel', from: resistance.from, to: resistance.to }
-        : { kind: 'byFeel', from: after.nominal, to: after.nominal }
+      return { kind: 'byFeel', ...rangeOf(resistance, after.nominal) }
     case 'add':
     case 'takeOff': {
       const sign = kind === 'add' ? 1 : -1
-      if (resistance.kind === 'change') return { ...resistance, steps: sign * Math.abs(resistance.steps) }
+      if (resistance.kind === 'change') return changeOf(resistance, sign * (Math.abs(resistance.steps) || 1))
       const change = (after.nominal - before.nominal) * sign
-      return { kind: 'change', mode: 'exact', steps: sign * (change > 0 ? change : Math.max(1, Math.round(stepsPerUnit / 2))) }
+      const steps = sign * (change > 0 ? change : Math.max(1, Math.round(stepsPerUnit / 2)))
+      return { kind: 'change', mode: 'exact', steps, ...checked }
     }
   }
 }
 
-/** A total, or a range of totals, that the bike has. */
+/** The range a call states, else the one total it comes to. */
+function rangeOf(resistance: Resistance, nominal: KnobSteps): StepRange {
+  if (resistance.kind !== 'total' && resistance.kind !== 'byFeel') return { from: nominal, to: nominal }
+  const { from, to, orMore } = resistance
+  return { from, to, ...(orMore && { orMore }) }
+}
+
+/** A total with another range, and the aim it had where that still lies inside. */
+export function withRange(total: Total | ByFeel, { from, to, orMore }: StepRange): Resistance {
+  const range = { from, to, orMore }
+  if (total.kind === 'byFeel') return patched(total, range)
+  const keepsAim = total.aim !== undefined && from !== to && total.aim >= from && total.aim <= to
+  return patched(total, { ...range, aim: keepsAim ? total.aim : undefined })
+}
+
+/** A total, a range of totals, or a total "or more", that the bike has. */
 export function parseTotal(text: string, bike: Bike, limits: Limits): Parsed<StepRange> {
   const range = parseSettingRange(text, bike)
   if (!range.ok) return range
@@ -60,26 +79,36 @@ export function parseTotal(text: string, bike: Bike, limits: Limits): Parsed<Ste
   return refused(`On this bike a total is from ${span} ${bike.unit}s.`)
 }
 
+/** One total that the bike has. */
+export function parseOneTotal(text: string, bike: Bike, limits: Limits, problem: string): Parsed<KnobSteps> {
+  const range = parseTotal(text, bike, limits)
+  if (!range.ok) return range
+  const { from, to, orMore } = range.value
+  return from === to && !orMore ? parsed(from) : refused(problem)
+}
+
 /**
- * A change as steps with its sign: "+¾" and "¾ on" add, "−¾" and "¾ off" take off; without either it
- * goes the way it went.
- *
- * @param direction 1 where a size without a sign adds, −1 where it takes off
+ * A change as it is typed: "+¾" and "¾ on" add, "−¾" and "¾ off" take off; without either it goes the way it went.
+ * "½ or more" and "at least ½" are at least that much; else it is meant as it was, unless it is turned round.
  */
-export function parseChange(text: string, bike: Bike, direction: 1 | -1): Parsed<KnobSteps> {
-  const word = /^(.*?)\s*\b(on|off)$/i.exec(text.trim())
-  const size = parseSetting(word ? word[1]! : text, bike)
+export function parseChange(text: string, bike: Bike, change: Change): Parsed<Change> {
+  const [, before = text, word] = /^(.*?)\s*\b(on|off)$/i.exec(text.trim()) ?? []
+  const size = parseSettingRange(before, bike)
   if (!size.ok) return size
-  if (size.value === 0) return refused('A change is at least one step; for none, choose “stay”.')
-  if (word) return parsed((word[2]!.toLowerCase() === 'on' ? 1 : -1) * Math.abs(size.value))
-  return /^\s*[+\-−–]/.test(text) ? size : parsed(direction * size.value)
+  const { from, to, orMore } = size.value
+  if (from !== to) return refused('A change is one amount, such as ½; for at least that much, ½ or more.')
+  if (from === 0) return refused('A change is at least one step; for none, choose “stay”.')
+  const signed = /^\s*(?:at\s+least\s+)?[+\-−–]/i.test(before)
+  const adds = word ? word.toLowerCase() === 'on' : signed ? from > 0 : change.steps >= 0
+  const turned = changeOf(change, (adds ? 1 : -1) * Math.abs(from))
+  return parsed(orMore ? { ...turned, mode: 'atLeast' } : turned)
 }
 
 /** A total or a range of totals as it is typed. */
-export const formatTotals = ({ from, to }: StepRange, bike: Bike): string => formatSettingRange(from, to, bike.stepsPerUnit)
+export const formatTotals = (range: StepRange, bike: Bike): string => formatSettingRange(range, bike.stepsPerUnit)
 
 /** A range moved as a whole by one step (or one unit), held inside the limits. */
 export function nudgeTotals(range: StepRange, by: KnobSteps, limits: Limits): StepRange {
   const held = Math.max(limits.floor - range.from, Math.min(limits.ceiling - range.to, by))
-  return { from: range.from + held, to: range.to + held }
+  return { ...range, from: range.from + held, to: range.to + held }
 }

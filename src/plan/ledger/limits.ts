@@ -1,6 +1,6 @@
-import type { LedgerState } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { atTotal, type LedgerState } from './ledgerState.ts'
 
 /** What the knob allows, in whole steps counted from the ride's datum. */
 export interface Limits {
@@ -19,7 +19,4 @@ export function limitsOf({ bike, datum }: Pick<Ride, 'bike' | 'datum'>): Limits 
 }
 
 /** Where riders are before the first call: at the datum, or the loosest setting where the scale starts above it. */
-export function startOf({ floor, ceiling }: Limits): LedgerState {
-  const start = Math.min(ceiling, Math.max(floor, 0))
-  return { low: start, nominal: start, high: start }
-}
+export const startOf = ({ floor, ceiling }: Limits): LedgerState => atTotal(Math.min(ceiling, Math.max(floor, 0)))

@@ -1,0 +1,47 @@
+import { formatTotal } from '#engine/ledger/sayCall.ts'
+import type { Finding, PlayedBlock } from '#engine/report.ts'
+import { isOpen } from '#plan/ledger/ledgerState.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatSetting } from '#units/formatSetting.ts'
+import type { Seconds } from '#units/units.ts'
+import type { Facts } from './facts.ts'
+import { atBlock, COMMON_PRACTICE, inQuotes } from './finding.ts'
+import { totalFix } from './fixes/resistanceFix.ts'
+
+/**
+ * A change called where nobody has known for long how much riders have on. "At least" is an offer while it lasts; what
+ * builds on it needs a total or a checkpoint first. Told once for every stretch that is open.
+ */
+export function openEnd(facts: Facts): Finding[] {
+  const { blocks, rules } = facts
+  const found: Finding[] = []
+  let first = 0
+  while (first < blocks.length) {
+    const since = blocks[first]!.from
+    let end = first
+    while (end < blocks.length && isOpen(blocks[end]!.ledger.after) && (end === first || !saysTotal(blocks[end]!))) end++
+    const built = blocks.slice(first + 1, end).find(({ block, from, ledger }) => {
+      return block.resistance.kind === 'change' && !ledger.checkpoint && from - since > rules.spreadSeconds
+    })
+    if (built) found.push(tell(facts, built, built.from - since))
+    first = Math.max(end, first + 1)
+  }
+  return found
+}
+
+/** A total says again where riders are, also one that is itself open. */
+const saysTotal = ({ block: { resistance } }: PlayedBlock): boolean => resistance.kind === 'total' || resistance.kind === 'byFeel'
+
+function tell(facts: Facts, { index, block, ledger }: PlayedBlock, lasts: Seconds): Finding {
+  const { bike } = facts.ride
+  const { nominal } = ledger.after
+  const total = formatSetting(nominal, bike.stepsPerUnit)
+  return atBlock(facts, index, {
+    rule: 'openEnd',
+    severity: 'hint',
+    text: `${inQuotes(block)} builds on “${formatTotal(ledger.before, bike)}”, which has been open for ${formatDuration(lasts)}; say where riders should be.`,
+    why: COMMON_PRACTICE,
+    amount: lasts,
+    fixes: [totalFix(facts, index, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
+  })
+}
