@@ -23,7 +23,7 @@ const LIKENED = /\b(?:like|as)\s+(?:\p{L}+\s+)?water\b/iu
  * Whether a text tells riders to drink now, clause by clause. Precision first: water in a comparison and a drink that is
  * promised for later are none.
  */
-export const tellsToDrink = (text: string): boolean =>
+const tellsToDrink = (text: string): boolean =>
   text.split(/[.!?,;:…–—]+/).some((clause) => {
     if (LIKENED.test(clause) || NOT_NOW.test(clause.replace(REMINDER, ''))) return false
     return WATER.test(clause) || DRINKING.some((pattern) => pattern.test(clause))

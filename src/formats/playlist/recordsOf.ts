@@ -1,7 +1,7 @@
 import { DELIMITERS } from './readHeader.ts'
 
 /** One entry of a list: a line, or the lines that a quoted cell of a table goes over, joined by spaces. */
-export interface LineRecord {
+interface LineRecord {
   /** Of its first line, from 1. */
   line: number
   text: string

@@ -13,7 +13,7 @@ export interface Standing {
 export const standingAt = (state: LedgerState): Standing => ({ state, carry: NO_CARRY })
 
 /** A call as it is played, and where it leaves riders. */
-export interface Played extends Called {
+interface Played extends Called {
   /** The call of this very round. */
   call: Resistance
   next: Standing

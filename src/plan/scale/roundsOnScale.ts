@@ -7,7 +7,7 @@ import type { KnobSteps } from '#units/units.ts'
 import { type Reading, readCheckpoint, readRange } from './reading.ts'
 
 /** The calls of a set's parts on another scale, and what each round adds there. */
-export interface Rounds {
+interface Rounds {
   calls: Resistance[]
   perRound: KnobSteps
 }
@@ -49,7 +49,7 @@ const turnedInRounds = (call: Change, steps: KnobSteps, perRound: KnobSteps) =>
   steps === 0 && perRound !== 0 ? { ...call, steps } : turnedTo(call, steps)
 
 /** Where the call of a part alone is meant to bring riders, and where they are after it. */
-export interface Place {
+interface Place {
   wanted: KnobSteps
   after: KnobSteps
 }

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { tellsToDrink } from '#engine/cues/drinkWords.ts'
+import { drinksTold } from '#engine/cues/drinkWords.ts'
+import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+
+/** Whether a text, announced, is one that tells riders to drink. */
+const tellsToDrink = (text: string): boolean => {
+  const cue: Cue = { id: 'c', moment: 'announce', lead: { seconds: 8 }, text }
+  return drinksTold([{ cue, moment: 'announce', from: 0 } as CueLine]).length > 0
+}
 
 describe('telling riders to drink', () => {
   it.each([

@@ -5,7 +5,7 @@ import { setDatum } from '#plan/commands/setDatum.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import { limitsOf, startOf } from '#plan/ledger/limits.ts'
-import { type Played, playCall, standingAt } from '#plan/ledger/playCall.ts'
+import { playCall, standingAt } from '#plan/ledger/playCall.ts'
 import { type Block, type Item, isSet, type Resistance, type Ride, type SetBlock } from '#plan/model.ts'
 import { arbitraryResistance } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, inSeconds, smallRide } from '#tests/support/smallRide.ts'
@@ -30,10 +30,10 @@ function rideOf(calls: Calls, change: Partial<Ride> = {}): Ride {
 }
 
 /** Every call as it is played. */
-function played(ride: Ride): Played[] {
+function played(ride: Ride): ReturnType<typeof playCall>[] {
   const limits = limitsOf(ride)
   let standing = standingAt(startOf(limits))
-  const calls: Played[] = []
+  const calls: ReturnType<typeof playCall>[] = []
   const play = ({ resistance }: Block, set?: { set: SetBlock; round: number }) => {
     const one = playCall(standing, resistance, set, limits)
     standing = one.next

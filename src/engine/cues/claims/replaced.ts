@@ -2,7 +2,7 @@ import type { Claim } from './claim.ts'
 import { edited } from './english/rewrite.ts'
 
 /** A claim and other words for the whole of it. */
-export interface Replacement {
+interface Replacement {
   claim: Pick<Claim, 'from' | 'to'>
   planned: string
 }

@@ -4,7 +4,7 @@ import { Figure } from '#ui/figures/Figure.tsx'
 import { EffortBar } from './EffortBar.tsx'
 import { FootMark, HandsMark, PostureMark } from './marks.tsx'
 
-export interface RowViewProps {
+interface RowViewProps {
   row: Row
   /** Whether the block's name stands before its words on a sheet that is short of room. */
   named?: boolean

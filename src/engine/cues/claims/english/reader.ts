@@ -82,7 +82,7 @@ export const slot = ({ tokens }: Reader, first: number, last: number, form: Form
 })
 
 /** The range of a noun that has to agree with a number. */
-export const nounAt = ({ tokens }: Reader, at: number): { from: number; to: number } => ({ from: tokens[at]!.from, to: tokens[at]!.to })
+const nounAt = ({ tokens }: Reader, at: number): { from: number; to: number } => ({ from: tokens[at]!.from, to: tokens[at]!.to })
 
 /** The slot of a plain number, with the noun that agrees with it. */
 export const numberSlot = (

@@ -10,7 +10,7 @@ const MOST_SECONDS = 110
 const NEAR: Seconds = 4
 
 /** To the second up to twenty-four, then to five, from three minutes on to half a minute, as people tell times. */
-export function rounded(seconds: Seconds): Seconds {
+function rounded(seconds: Seconds): Seconds {
   const half = 30 * Math.round(seconds / 30)
   if (half > 0 && Math.abs(seconds - half) <= NEAR) return half
   const step = seconds >= 180 ? 30 : seconds >= 25 ? 5 : 1

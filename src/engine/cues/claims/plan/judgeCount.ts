@@ -7,7 +7,7 @@ import { rest } from './stretches.ts'
 import { anyFits, HOLDS, type Verdict } from './verdict.ts'
 
 /** A row of efforts of one kind, or of rounds, seen from a block. */
-export interface Row {
+interface Row {
   total: number
   /** Done before the block, and to come after it; `own` where the block is one of them, with its place from 1. */
   earlier: number
@@ -47,7 +47,7 @@ function seenFrom(members: readonly Member[], { index }: PlayedBlock): Row {
 }
 
 /** What "last one" or "one left" is about: the block's own kind at work, else that of the work before it. */
-export function kindMeant(view: PlanView, played: PlayedBlock): string | undefined {
+function kindMeant(view: PlanView, played: PlayedBlock): string | undefined {
   if (view.works(played)) return nameOf(played).kind
   const before = view.blocksOf(played.section).findLast((other) => other.index < played.index && view.works(other))
   return before && nameOf(before).kind

@@ -7,10 +7,10 @@ import type { Resistance, Ride } from '#plan/model.ts'
 
 /** Ways in which neighbouring blocks of a section are one stretch to whoever rides them. */
 export const ALIKE = ['work', 'terrain', 'posture', 'set', 'round'] as const
-export type Alike = (typeof ALIKE)[number]
+type Alike = (typeof ALIKE)[number]
 
 /** First and last block of a stretch. */
-export interface Run {
+interface Run {
   first: number
   last: number
 }

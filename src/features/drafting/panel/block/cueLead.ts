@@ -10,7 +10,7 @@ type Lead = Cue['lead']
 const LONGEST = { counts: 256, seconds: 90 } as const
 
 /** What stands in the field of words that begin as their block does. */
-export const AS_IT_BEGINS = 'as it begins'
+const AS_IT_BEGINS = 'as it begins'
 
 /** "8 counts", "1 count", "3 s"; "as it begins" for words inside a block that start with it. */
 export function formatCueLead(lead: Lead): string {

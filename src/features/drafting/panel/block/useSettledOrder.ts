@@ -1,7 +1,7 @@
 import { type FocusEvent, useRef, useState } from 'react'
 
 /** An order that keeps still while somebody is at work in it. */
-export interface SettledOrder {
+interface SettledOrder {
   ids: readonly string[]
   /** On the element around the list. */
   onFocus: () => void
