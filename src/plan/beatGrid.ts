@@ -76,14 +76,15 @@ const HUNDREDTH_ROUNDING: Seconds = 0.006
 const SECOND_ROUNDING: Seconds = 0.5
 
 /**
- * Where on its counts a song ends at the latest, as a fraction: what its length allows, which in whole
- * seconds is a rounded one and else exact to a hundredth. 3:09 at 132 a minute holds 52 eights, which
- * last 189.09 s. A length read in the song's own file, which has a fingerprint, is exact also where it
- * happens to be whole.
+ * Where on its counts a song ends, as a fraction: what its length allows, exact to a hundredth, and with it an eight that
+ * ends within the rounding of a length in whole seconds. 3:09 at 132 a minute holds 52 eights, which last 189.09 s. A length
+ * read in the song's own file, which has a fingerprint, is exact also where it happens to be whole.
  */
 export function lastCountOf({ lengthSeconds, fingerprint }: Pick<Song, 'lengthSeconds' | 'fingerprint'>, grid: BeatGrid): Counts {
-  const stated = Number.isInteger(lengthSeconds) && fingerprint === undefined
-  return countAt(grid, lengthSeconds + (stated ? SECOND_ROUNDING : HUNDREDTH_ROUNDING))
+  const exact = countAt(grid, lengthSeconds + HUNDREDTH_ROUNDING)
+  if (!Number.isInteger(lengthSeconds) || fingerprint !== undefined) return exact
+  const eight = eightOf(grid)
+  return Math.max(exact, Math.floor(countAt(grid, lengthSeconds + SECOND_ROUNDING) / eight) * eight)
 }
 
 /** Counts a section's song offers between its in- and out-point: to the end of its last whole eight unless an out-point is given. */

@@ -71,11 +71,15 @@ describe('the room of an announcement', () => {
 })
 
 describe('the room of other words', () => {
-  it.each(['form', 'story'] as const)('of a %s is its own block', (moment) => {
-    const ride = (lead: number) => withRoom(60, cue(moment, lead))
+  it.each(['form', 'story'] as const)('of a %s is its own block, with which it begins where its lead asks for more', (moment) => {
     // Its lead counts back from the block's end.
-    expect(found(ride(60 - SPOKEN - 0.1))).toEqual([])
-    const [tight] = found(ride(60 - SPOKEN + 1))
+    const inBlock = (length: number, lead: number) =>
+      rideOf(aSection('s', { blocks: [aBlock('a', inSeconds(60)), aBlock('c', { ...inSeconds(length), cues: [cue(moment, lead)] })] }))
+    for (const lead of [60 - SPOKEN - 0.1, 60 - SPOKEN + 1, 60]) {
+      expect(found(inBlock(60, lead))).toEqual([])
+      expect(lineOf(inBlock(60, lead)).from).toBeCloseTo(Math.max(60, 120 - lead - SPOKEN), 9)
+    }
+    const [tight] = found(inBlock(SPOKEN - 1, SPOKEN - 1))
     expect(tight!.amount).toBeCloseTo(1, 9)
     expect(tight!.fixes).toEqual([])
   })

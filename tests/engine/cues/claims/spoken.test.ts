@@ -102,7 +102,7 @@ const bare = (text: string): string =>
     .toLowerCase()
     .replace(/[½¼¾\d:./]+/g, ' ')
     .replace(
-      /\b(?:a|an|and|of|the|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|halves|quarters?|third|thirds|first|second|turns?|seconds?|secs?|min|minutes?|twos|fours|eights|sixteens|on|off|full|push(?:es)?|rounds?|phrases?|times|gears?)\b/g,
+      /\b(?:a|an|and|of|the|zero|none|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|halves|quarters?|third|thirds|fourth|fifth|first|second|turns?|seconds?|secs?|min|minutes?|twos|fours|eights|sixteens|on|off|full|push(?:es)?|rounds?|phrases?|times|gears?)\b/g,
       ' ',
     )
     .match(/\p{L}+/gu)

@@ -109,7 +109,7 @@ describe('findings', () => {
   it('that are meant so are put aside as one step, and brought back from the end of the list', () => {
     const store = open(demoRide('ridge'))
     const before = rows()
-    const drink = before.findIndex((text) => text.includes('drink'))
+    const drink = before.findIndex((text) => text.includes('water break'))
     page.press(asides()[drink]!)
     expect(store.getState().past).toHaveLength(1)
     expect(store.getState().ride!.setAside).toEqual(['water:ride'])

@@ -22,17 +22,24 @@ const possible = (words: string) =>
   ![...panel.host.querySelectorAll<HTMLButtonElement>('.panel-action')].find(({ textContent }) => textContent === words)!.disabled
 
 describe('what can be done to a block without a keyboard', () => {
-  it('copies it, splits it and joins it again, staying on it', () => {
+  it('copies it, and goes on to the copy', () => {
     open(item('b'))
     panel.click('duplicate')
-    expect(layout(panel.ride(), 'song')).toMatch(/^a b n\d+ c$/)
+    const [, copy] = /^a b (n\d+) c$/.exec(layout(panel.ride(), 'song'))!
+    expect(chosen()).toEqual([copy])
+    expect(focused).toEqual([copy])
+    expect(panel.steps()).toBe(1)
+  })
+
+  it('splits it and joins it again, staying on it', () => {
+    open(item('b'))
     panel.click('split')
     expect(panel.block('b').length).toEqual({ counts: 32 })
     panel.click('join')
     expect(panel.block('b').length).toEqual({ counts: 64 })
     expect(chosen()).toEqual(['b'])
-    expect(focused).toEqual(['b', 'b', 'b'])
-    expect(panel.steps()).toBe(3)
+    expect(focused).toEqual(['b', 'b'])
+    expect(panel.steps()).toBe(2)
   })
 
   it('makes rounds of it, and goes to the set, whose rounds are asked for next', () => {
@@ -117,12 +124,14 @@ it('a section is cut before a set too, also from one of its parts', () => {
   }
 })
 
-it('a section is copied and deleted whole, and the next one is chosen', () => {
+it('a section is copied and deleted whole, and the copy, or the next one, is chosen', () => {
   open((store) => store.getState().selectSection('clock'))
   panel.click('duplicate section')
   expect(panel.ride().sections).toHaveLength(4)
+  const copy = panel.store.getState().selection.sectionId
+  expect(panel.ride().sections.map(({ id }) => id)).toEqual(['song', 'clock', copy, 'waves'])
   panel.click('delete section')
-  expect(panel.ride().sections.map(({ id }) => id)).not.toContain('clock')
+  expect(panel.ride().sections.map(({ id }) => id)).toEqual(['song', 'clock', 'waves'])
   expect(panel.store.getState().selection.sectionId).toBe(focused.at(-1))
 })
 
