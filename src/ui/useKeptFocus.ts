@@ -9,7 +9,7 @@ type Trail = { container: Element; index: number }[]
 
 /**
  * Keeps the focus where the hand is. When what has it is taken away, as a button is by its own press, the focus goes to
- * what stands in its place: the same place of the nearest thing around it that is still there.
+ * what stands in its place: the same place of the nearest thing around it that is still there, or `main`.
  *
  * @param root everything the focus may be moved within
  */
@@ -35,6 +35,8 @@ export function useKeptFocus(root: RefObject<HTMLElement | null>): void {
       if (activeElement !== document.body && activeElement !== last) return
       last = null
       for (const { container, index } of trail) {
+        // What stood by itself, as a bar above the page does, leaves to the page itself.
+        if (container === whole) return whole.querySelector<HTMLElement>('main')?.focus({ preventScroll: true })
         const stops = container.isConnected ? stopsIn(container) : []
         const next = stops[Math.min(index, stops.length - 1)]
         if (next) return next.focus({ preventScroll: true })

@@ -21,6 +21,9 @@ export function formatTotal({ low, nominal, high }: LedgerState, { stepsPerUnit 
   return high === null ? `${at(low)} or more` : formatSettingRange({ from: low, to: high }, stepsPerUnit)
 }
 
+/** The same where room is short: "4¼+" for "4¼ or more". */
+export const shortTotal = (total: string): string => total.replace(/ or more$/, '+')
+
 /** A total as it is spoken: "to three", "to three to four", "to at least three"; under the datum "to a quarter under base". */
 export function sayTotal({ low, nominal, high }: LedgerState, scale: Scale, datum: 'base' | 'loose'): string {
   const place = (steps: KnobSteps): string => {

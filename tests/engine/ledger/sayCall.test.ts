@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import { formatChange, formatTotal, sayTotal } from '#engine/ledger/sayCall.ts'
+import { formatChange, formatTotal, sayTotal, shortTotal } from '#engine/ledger/sayCall.ts'
 import type { Resistance } from '#plan/model.ts'
 import { sayChange } from '#tests/support/sayChange.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
@@ -53,6 +53,7 @@ describe('a total', () => {
     expect(formatTotal(state(6, 6, 6), QUARTERS)).toBe('1½')
     expect(formatTotal(state(12, 14, 16), QUARTERS)).toBe('3–4')
     expect(formatTotal(state(17, 17, null), QUARTERS)).toBe('4¼ or more')
+    expect(shortTotal(formatTotal(state(17, 17, null), QUARTERS))).toBe('4¼+')
     expect(formatTotal(state(17, 17, 80), QUARTERS)).toBe('4¼–20')
     expect(formatTotal(state(null, 12, 14), QUARTERS)).toBe('3½ or less')
     expect(formatTotal(state(null, 12, null), QUARTERS)).toBe('3 or so')

@@ -1,5 +1,6 @@
 import { memo } from 'react'
 import { withoutName } from '#engine/cues/withoutName.ts'
+import { shortTotal } from '#engine/ledger/sayCall.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
@@ -72,7 +73,7 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
           figure={width >= ROOM.figure}
           ramp={width >= ROOM.ramp}
           hands={width >= ROOM.hands}
-          total={props.total}
+          total={shortTotal(props.total)}
           change={props.change}
           length={props.length}
           leader={props.leader}

@@ -2,6 +2,7 @@ import type { CueLine } from '#engine/cues/placeCues.ts'
 import { inSpokenOrder } from '#engine/cues/spokenOrder.ts'
 import { withoutCall } from '#engine/cues/withoutCall.ts'
 import { withoutName } from '#engine/cues/withoutName.ts'
+import { shortTotal } from '#engine/ledger/sayCall.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/report.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
@@ -43,7 +44,7 @@ export function rowOf({ ride, section, block: played, lines, before, songClock, 
     length: lengthOf(played, section),
     posture: block.posture,
     hands: block.hands,
-    total: ledger.reading?.small ?? ledger.total,
+    total: ledger.reading?.small ?? shortTotal(ledger.total),
     ...callAndWords(spoken, nameOfItem(block), ledger),
     mine: reader === undefined || roles.leads === reader,
     // What changes hands with the song stands in its head.
