@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test'
+import { everyFinding } from '#e2e/support/everyFinding.ts'
 import { barriers } from './support/barriers.ts'
 import { drag, nextFrame } from './support/drag.ts'
 import { drawLate } from './support/drawLate.ts'
@@ -297,11 +298,11 @@ test('a block held at the edge of the stage scrolls it, and is dropped far away'
 
 test('a finding leads to its place, shows its repair while pointed at, and the repair takes it away', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
-  const row = page.locator('.findings li').filter({ hasText: '15 s of recovery' }).filter({ hasText: '4:09' })
+  const row = (await everyFinding(page)).filter({ hasText: '15 s of recovery' }).filter({ hasText: '4:09' })
   await row.getByRole('button', { name: '4:09' }).click()
   await expect(page.locator('[data-block-id][data-selected]')).toBeInViewport()
   const path = await pathOf(asked(page))
-  const repair = row.getByRole('button', { name: /Extend/ })
+  const repair = row.getByRole('button', { name: /^(Extend|Give)/ })
   await repair.hover()
   await expect(asked(page)).not.toHaveAttribute('d', path)
   await page.mouse.move(10, 400)
@@ -314,7 +315,7 @@ test('a finding far down the list leads back up to the stage, beside the panel a
   await page.setViewportSize({ width: 1440, height: 640 })
   await openDemo(page, /^Twenty-Minute Spark/)
   const stage = page.locator('.stage')
-  const last = page.locator('.findings li').last().getByRole('button').first()
+  const last = (await everyFinding(page)).last().getByRole('button').first()
   await last.scrollIntoViewIfNeeded()
   await expect(stage).not.toBeInViewport({ ratio: 0.5 })
   await last.click()

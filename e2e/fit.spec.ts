@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { everyFinding } from '#e2e/support/everyFinding.ts'
 import { barriers } from './support/barriers.ts'
 import { press, tabTo } from './support/keyboard.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
@@ -185,7 +186,7 @@ test('form points of one’s own are there on the next visit', async ({ page }) 
 test('a finding that is meant so is put aside, stays so, and comes back', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
   const findings = page.locator('.findings')
-  const row = findings.getByRole('listitem').filter({ hasText: '15 s of recovery' }).first()
+  const row = (await everyFinding(page)).filter({ hasText: '15 s of recovery' }).first()
   await row.getByRole('button', { name: /it is meant so/ }).click()
   await expect(findings).toContainText('meant so: 1')
   await expect(page.getByText('saved on this machine')).toBeVisible()
@@ -200,8 +201,9 @@ for (const theme of ['light', 'dark'] as const) {
   test(`shape and findings have no accessibility faults that can be found by machine, ${theme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme: theme })
     await openDemo(page, /^Twenty-Minute Spark/)
+    await everyFinding(page)
     await page
-      .getByRole('button', { name: /it is meant so/ })
+      .getByRole('button', { name: /^it is meant so/ })
       .first()
       .click()
     await page.getByText('meant so: 1').click()

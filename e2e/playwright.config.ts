@@ -16,7 +16,8 @@ export default defineConfig({
   fullyParallel: true,
   projects: [
     { name: 'page', testIgnore: 'census/**' },
-    { name: 'census', testMatch: 'census/census.spec.ts' },
+    // What it finds it finds at once: a second try would only take as long again.
+    { name: 'census', testMatch: 'census/census.spec.ts', retries: 0, timeout: 600_000 },
     // Looks at what the census has drawn, so it waits for it.
     { name: 'covered', testMatch: 'census/covered.spec.ts', dependencies: ['census'] },
   ],
@@ -29,6 +30,8 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   reporter: reporters,
   use: {
+    // A control that is not there fails its test before the test's own time is up.
+    actionTimeout: 40_000,
     // Set by the global set-up, so it is there when a worker reads this.
     baseURL: process.env.RIDEWRIGHT_URL,
     viewport: { width: 1440, height: 900 },

@@ -82,7 +82,7 @@ test('a total too long for its column stands on two lines of it, clear of the ca
   await openSheet(page, totalsRide(), 'compact')
   for (const sheet of ['compact', 'large type', 'cards'] as const) {
     await chooseSheet(page, sheet)
-    const total = page.locator('.sheet-pages .sheet-total', { hasText: '−2 to' })
+    const total = page.locator('.sheet-pages .sheet-total', { hasText: '6¾ or less' })
     await expect(page.locator('.sheet-pages .sheet-total', { hasText: '12¾' })).toHaveCount(1)
     await expect(page.locator('.sheet-pages .sheet-total', { hasText: '4¼–5¾' }).first()).toBeVisible()
     expect(await total.evaluate((cell) => cell.scrollWidth - cell.clientWidth)).toBe(0)

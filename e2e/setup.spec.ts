@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { everyFinding } from '#e2e/support/everyFinding.ts'
 import { barriers } from './support/barriers.ts'
 import { drawLate } from './support/drawLate.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
@@ -79,9 +80,9 @@ test('house rules change what is found, and a move to avoid is found with anothe
   await page.getByLabel('avoid another move').fill('shoulder roll')
   await page.getByLabel('avoid another move').press('Enter')
   await goTo(page, 'draft')
-  await page.getByRole('button', { name: /^show all/ }).click()
+  const rows = await everyFinding(page)
   await expect(page.getByText('without sitting down; 30 s is the most.').first()).toBeVisible()
-  const avoided = page.getByRole('listitem').filter({ hasText: 'which this room does not do' }).first()
+  const avoided = rows.filter({ hasText: 'which this room does not do' }).first()
   await expect(avoided).toBeVisible()
   await avoided.getByRole('button', { name: /^Leave “shoulder roll/ }).click()
   await expect(page.getByText('which this room does not do')).toHaveCount(0)

@@ -53,6 +53,8 @@ export async function allPlaces(root: string): Promise<string[]> {
 /** To be put into a page before it is loaded; what was drawn before a reload is not forgotten. */
 export function noteDrawnInPage(): void {
   const key = 'census.drawn'
+  // A page that is none of ours has nothing to note, and no storage.
+  if (!location.protocol.startsWith('http')) return
   const drawn = new Set<string>(JSON.parse(sessionStorage.getItem(key) ?? '[]'))
   Object.assign(globalThis, { drawn, noteDrawn: (place: string) => void drawn.add(place) })
   addEventListener('pagehide', () => sessionStorage.setItem(key, JSON.stringify([...drawn])))

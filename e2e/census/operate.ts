@@ -2,7 +2,9 @@ import type { Locator, Page } from '@playwright/test'
 import { nextFrame } from '#e2e/support/drag.ts'
 import type { Control } from './controls.ts'
 
-export type Hand = 'mouse' | 'touch' | 'key'
+/** What a control is operated by: each has to do. */
+export const HANDS = ['mouse', 'touch', 'key'] as const
+export type Hand = (typeof HANDS)[number]
 
 /**
  * Does with one hand what the control is there for.
@@ -12,7 +14,6 @@ export type Hand = 'mouse' | 'touch' | 'key'
  */
 export async function operate(page: Page, { role, path, name }: Control, hand: Hand): Promise<boolean> {
   const control = page.locator(path)
-  await control.scrollIntoViewIfNeeded()
   if (await isChosen(control)) return false
   if (role === 'text' || role === 'date' || role === 'time' || role === 'number') return write(page, control, role, hand)
   if (role === 'list') return choose(page, control, hand)
@@ -22,14 +23,17 @@ export async function operate(page: Page, { role, path, name }: Control, hand: H
   throw new Error(`Nobody has said how to operate “${name}”, a ${role}.`)
 }
 
-/** What is chosen among others is what a press on it would make it. */
+/** What is chosen among others is what a press on it would make it. Brings it into sight besides. */
 const isChosen = (control: Locator): Promise<boolean> =>
-  control.evaluate(
-    (element) =>
+  control.evaluate((element) => {
+    const { top, bottom, left, right } = element.getBoundingClientRect()
+    if (top < 0 || left < 0 || bottom > innerHeight || right > innerWidth) element.scrollIntoView({ block: 'center', inline: 'nearest' })
+    return (
       (element instanceof HTMLInputElement && element.type === 'radio' && element.checked) ||
       element.getAttribute('aria-current') === 'page' ||
-      (element.getAttribute('role') === 'option' && element.getAttribute('aria-selected') === 'true'),
-  )
+      (element.getAttribute('role') === 'option' && element.getAttribute('aria-selected') === 'true')
+    )
+  })
 
 async function press(page: Page, control: Locator, role: string, hand: Hand): Promise<true> {
   if (hand === 'key') {
@@ -139,7 +143,7 @@ function candidates(held: string, example: string): string[] {
     held.replace(number, (digits, at) => (isLastNumber(held, at) ? `${Math.max(0, Number(digits) + by)}` : digits)),
   )
   const words = held.replace(/[\d\s.,:;!?%]/g, '').length > 2 || held === '' ? [`${held} again`.trim()] : []
-  const examples = example.split(/ or |, /).filter((part) => /\d|[½¼¾]/.test(part))
+  const examples = example.includes(' = ') ? [example] : example.split(/ or |, /).filter((part) => /\d|[½¼¾]/.test(part))
   const common = ['2', '1', '3', '8', '4', '12', '1:00', '2:00', '18:45', '0:30', '90', '120', '150', '30', '64', '+½', 'again']
   const all = /\d/.test(held) ? [...bumped, ...examples, ...common] : [...examples, ...words, ...common]
   return [...new Set(all)].filter((text) => text !== held)

@@ -25,7 +25,11 @@ export async function seen(page: Page): Promise<Seen> {
       const spoken = element.closest('[aria-live]') !== null
       if (!spoken && !element.checkVisibility({ visibilityProperty: true })) return
       const parts = [element.tagName.toLowerCase()]
-      for (const { name, value } of element.attributes) if (ofState(name) && !silent.has(name)) parts.push(`${name}=${value}`)
+      // In an order of their own: an element made anew has its attributes in another than one that came to them.
+      const told = [...element.attributes]
+        .filter(({ name }) => ofState(name) && !silent.has(name))
+        .map(({ name, value }) => `${name}=${value}`)
+      parts.push(...told.sort())
       if (element instanceof HTMLInputElement && ['checkbox', 'radio'].includes(element.type)) parts.push(`checked=${element.checked}`)
       else if (element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement || element instanceof HTMLSelectElement)
         parts.push(`value=${element.value}`)
@@ -45,6 +49,22 @@ export async function seen(page: Page): Promise<Seen> {
     return { lines, undo: undo?.title ?? null, fragment: location.hash }
   })
 }
+
+/** How far everything is scrolled that is: what undo has nothing to do with. */
+export const scrollsOf = (page: Page): Promise<readonly [number, number, number][]> =>
+  page.evaluate(() =>
+    [...document.body.querySelectorAll('*')].flatMap((element, index): [number, number, number][] =>
+      element.scrollWidth > element.clientWidth || element.scrollHeight > element.clientHeight
+        ? [[index, element.scrollLeft, element.scrollTop]]
+        : [],
+    ),
+  )
+
+export const scrollBack = (page: Page, scrolls: readonly [number, number, number][]): Promise<void> =>
+  page.evaluate((all) => {
+    const elements = document.body.querySelectorAll('*')
+    for (const [index, left, top] of all) elements[index]?.scrollTo(left, top)
+  }, scrolls)
 
 /** Counts what leaves the page and would be lost in a test: prints, what is copied, what is opened. To be put into a page before it is loaded. */
 export function watchWhatGoesOut(): void {
@@ -78,3 +98,5 @@ export const toBeBroughtBack = (lines: readonly string[]): string[] =>
   lines
     .filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
     .map((line) => line.replace(/ scrolled=\S+/, ''))
+    // What had only been scrolled, and marks that are drawn where the stage is looked at.
+    .filter((line) => line.includes(' ') && !/^path d=M[\d.]+ 12v-4h/.test(line))

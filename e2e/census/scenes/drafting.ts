@@ -24,7 +24,7 @@ const withBlock = (change: (page: Page) => Promise<void>) => async (page: Page) 
 
 const rehearsed = unlessSeen('.rehearsal', async (page) => {
   await drafted(page)
-  await page.locator('.zoom button').first().click()
+  await page.getByRole('button', { name: 'rehearse', exact: true }).click()
   await expect(page.locator('.rehearsal')).toBeVisible()
 })
 
@@ -45,7 +45,6 @@ export const DRAFT: readonly Scene[] = [
       await page.getByLabel('move', { exact: true }).selectOption({ index: 2 })
     }),
     show: chosen('s2b2'),
-    own: side,
   },
   {
     name: 'the draft, a block that adds',
@@ -56,7 +55,6 @@ export const DRAFT: readonly Scene[] = [
         .then(() => undefined),
     ),
     show: chosen('s2b2'),
-    own: side,
   },
   { name: 'the draft, several blocks', prepare: spark, show: chosen('s2b2', 's2b3', 's2b4'), own: side },
   {
@@ -89,7 +87,6 @@ export const DRAFT: readonly Scene[] = [
       await expect(page.locator('[data-hearing="heard"], [data-hearing="known"]').first()).toBeVisible({ timeout: 60_000 })
       await unfolded(page, side)
     },
-    own: side,
   },
   {
     name: 'the draft, ones tapped along with a song',
@@ -98,7 +95,6 @@ export const DRAFT: readonly Scene[] = [
       await chosen('s1')(page)
       await page.getByRole('region', { name: 'hear the beat' }).getByRole('button', { name: 'the one is now' }).click()
     },
-    own: side,
   },
   {
     name: 'the draft, a tempo tapped',
@@ -129,7 +125,6 @@ export const DRAFT: readonly Scene[] = [
       await page.locator('.song-head').first().click()
       await unfolded(page, side)
     },
-    own: side,
   },
   {
     name: 'the draft, a ride of two leaders that is a variant',
@@ -142,14 +137,14 @@ export const DRAFT: readonly Scene[] = [
       await kept(page)
     },
     show: chosen(),
-    own: side,
   },
   {
     name: 'the draft, what is noticed',
     prepare: spark,
     show: async (page) => {
       await drafted(page)
-      for (const count of await page.locator('.finding-count[aria-expanded="false"]').all()) await count.click()
+      const folded = page.locator('.finding-count[aria-expanded="false"]')
+      while ((await folded.count()) > 0) await folded.first().click()
       await unfolded(page, '.findings')
     },
     own: '.findings',
@@ -169,11 +164,10 @@ export const DRAFT: readonly Scene[] = [
       await drafted(page)
       await unfolded(page, '.findings')
     },
-    own: '.findings',
   },
-  { name: 'the draft, a first draft offered', prepare: pasted, show: offered('first'), own: side },
-  { name: 'the draft, the slot fitted', prepare: spark, show: offered('first'), own: side },
-  { name: 'the draft, another length offered', prepare: spark, show: offered('last'), own: side },
+  { name: 'the draft, a first draft offered', prepare: pasted, show: offered('first'), own: '.proposal' },
+  { name: 'the draft, the slot fitted', prepare: spark, show: offered('first'), own: '.proposal' },
+  { name: 'the draft, another length offered', prepare: spark, show: offered('last'), own: '.proposal' },
   {
     name: 'the draft, rehearsed',
     prepare: spark,
@@ -193,7 +187,6 @@ export const DRAFT: readonly Scene[] = [
     name: 'the draft, shaky blocks',
     prepare: withBlock((page) => page.getByLabel(/^shaky/).check()),
     show: rehearsed,
-    own: '.rehearsal',
   },
   {
     name: 'the draft, read on another bike',
@@ -202,6 +195,5 @@ export const DRAFT: readonly Scene[] = [
       await drafted(page)
       await page.locator('.app-read-on select').selectOption({ index: 1 })
     },
-    own: '.app',
   },
 ]
