@@ -53,5 +53,6 @@ export function computeRide(ride: Ride): RideReport {
     difficulty: rateDifficulty({ ride, blocks, recovery, totals, cues, rules }),
     riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
-  return { ...report, findings: findAll({ ride, rules, timeline, ledger, footings, standing, ...report }) }
+  const facts = { ride, rules, timeline, ledger, footings, standing, ...report }
+  return { ...report, findings: findAll(facts, (repaired) => computeRide(repaired).findings) }
 }

@@ -250,9 +250,17 @@ export interface Finding {
   blockId?: string
   /** Index into `blocks` where one played block is meant. */
   block?: number
-  /** How far past the line it is, in the rule's own unit; every fix makes it smaller or takes the finding away. */
+  /** How far past the line it is, in the rule's own unit. */
   amount?: number
-  fixes: Fix[]
+  /**
+   * Repairs, each of which makes it smaller or takes it away, brings nothing else as heavy, and goes against no other
+   * finding's. Tried when first read (see findings/vetting).
+   */
+  readonly fixes: readonly Fix[]
+  /** Every repair its rule knows, untried: for who tries each themselves. */
+  proposed: readonly Fix[]
+  /** What keeps the repair there would be from being offered, in a sentence; where none is offered. */
+  readonly heldBack?: string
   /** About the class as a whole, while the ride is far from filling its slot: to be weighed once it does. */
   later?: boolean
 }

@@ -132,8 +132,8 @@ describe('intent against demand', () => {
   it('never leaves a difference without a way out or a reason', () => {
     fc.assert(
       fc.property(arbitraryRide({ sections: 2, items: 6 }), (ride) => {
-        for (const { text, fixes } of differences(computeRide(ride))) {
-          const steps = fixes.some(({ label }) => /^(Add|Take) /.test(label))
+        for (const { text, proposed } of differences(computeRide(ride))) {
+          const steps = proposed.some(({ label }) => /^(Add|Take) /.test(label))
           expect(
             steps ||
               /build on each other|the knob|above base|over base|in one call|they should be at|calibrated|legs still|coarse|the next step|no single change/.test(

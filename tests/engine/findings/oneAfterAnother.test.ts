@@ -120,8 +120,8 @@ describe('one rule’s fix is not another’s finding', () => {
         aSection('t', { song: aSong('n'), blocks: [aBlock('c', { effort: { from: 6, to: 6 } })] }),
       ],
     })
-    expect(of(ending(272), 'recoveryDebt')!.fixes).toEqual([])
-    expect(of(ending(480), 'recoveryDebt')!.fixes).toHaveLength(1)
+    expect(of(ending(272), 'recoveryDebt')!.proposed).toEqual([])
+    expect(of(ending(480), 'recoveryDebt')!.proposed).toHaveLength(1)
   })
 
   it('one text cannot say what differs from round to round: the number is taken out', () => {

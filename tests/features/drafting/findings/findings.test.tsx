@@ -109,7 +109,7 @@ describe('findings', () => {
   it('that are meant so are put aside as one step, and brought back from the end of the list', () => {
     const store = open(demoRide('ridge'))
     const before = rows()
-    const drink = before.findIndex((text) => text.includes('drink'))
+    const drink = before.findIndex((text) => text.includes('water break'))
     page.press(asides()[drink]!)
     expect(store.getState().past).toHaveLength(1)
     expect(store.getState().ride!.setAside).toEqual(['water:ride'])
@@ -139,12 +139,12 @@ describe('findings', () => {
 
   it('show what a repair does while it is pointed at, and make it one step when pressed', () => {
     const store = open(demoRide('ridge'))
-    page.press(page.host.querySelector<HTMLElement>('[data-kind="recoveryDebt"] .finding-count')!)
+    page.press(page.host.querySelector<HTMLElement>('[data-kind="moveWithoutForm"] .finding-count')!)
     const repair = [...page.host.querySelectorAll<HTMLElement>('.finding-fixes button')].find((button) =>
-      button.textContent!.startsWith('Extend'),
+      button.textContent!.startsWith('Add “'),
     )!
     page.point(repair)
-    expect(store.getState().previewing).toMatch(/^Extended/)
+    expect(store.getState().previewing).toMatch(/^Added a form point/)
     expect(store.getState().shown).not.toBe(store.getState().ride)
     page.point(null)
     expect(store.getState().previewing).toBeNull()
@@ -164,6 +164,7 @@ describe('sorting', () => {
     why: '',
     at: 0,
     fixes: [],
+    proposed: [],
     ...change,
   })
 
