@@ -18,6 +18,7 @@ import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Block, Foot, Rider, SetBlock, StrikesPerBeat } from '#plan/model.ts'
 import type { Scale } from '#plan/scale/reading.ts'
 import type { Counts, Effort, KnobSteps, Rpm, Seconds, StepRange } from '#units/units.ts'
+import type { Measures } from './shape/measures.ts'
 
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
 export interface RideReport {
@@ -32,6 +33,7 @@ export interface RideReport {
   totals: Totals
   curves: Curves
   recovery: RecoveryReport
+  measures: Measures
   balance: BalanceReport
   cues: CueReport
   shape: ShapeReport

@@ -33,6 +33,7 @@ import { recoveriesShrink } from './recoveriesShrink.ts'
 import { recoveryDebts } from './recoveryDebts.ts'
 import { reserveRunsOut } from './reserveRunsOut.ts'
 import { safety } from './safety.ts'
+import { oneForEachCause } from './sameCause.ts'
 import { sideBalance } from './sideBalance.ts'
 import { slotFit } from './slotFit.ts'
 import { tooLight } from './tooLight.ts'
@@ -103,7 +104,7 @@ const OF_THE_WHOLE: ReadonlySet<string> = new Set([
 
 /**
  * Every rule's findings in the order of the ride clock. A block that a set plays several times
- * speaks once a rule, for the round that is worst off. Until the ride fills most of its slot,
+ * speaks once a rule, for the round that is worst off, and what has one cause is told once. Until the ride fills most of its slot,
  * what is said of the whole is for later.
  *
  * @param findingsOf what is found of another ride, to try repairs by
@@ -118,7 +119,7 @@ export function findAll(facts: Facts, findingsOf: (ride: Ride) => readonly Findi
   }
   const { totals, rules } = facts
   const filled = totals.total >= (rules.filledShare / 100) * totals.slot
-  const findings = [...found.values()].sort((a, b) => a.at - b.at)
+  const findings = oneForEachCause([...found.values()], rules.talkWindow).sort((a, b) => a.at - b.at)
   const timed = filled ? findings : findings.map((finding) => (OF_THE_WHOLE.has(finding.rule) ? { ...finding, later: true } : finding))
   return vetted(timed, facts.ride, findingsOf)
 }

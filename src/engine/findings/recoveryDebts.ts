@@ -1,3 +1,4 @@
+import { isCatchBreath } from '#engine/recovery/catchBreath.ts'
 import { HANDBOOK_SOURCE, handbookRest } from '#engine/recovery/handbookRest.ts'
 import type { Bout, Finding, Fix, PlayedBlock } from '#engine/report.ts'
 import { holdsTempo } from '#plan/beatGrid.ts'
@@ -20,7 +21,7 @@ const SHORTEST_BOUT: Seconds = 5
 /** Hard bouts whose recovery is shorter than it should be. */
 export function recoveryDebts(facts: Facts): Finding[] {
   return facts.recovery.bouts.flatMap((bout) => {
-    if (bout.debt < SMALLEST_DEBT || bout.workSeconds < SHORTEST_BOUT) return []
+    if (bout.debt < SMALLEST_DEBT || bout.workSeconds < SHORTEST_BOUT || isCatchBreath(bout, facts.blocks, facts.rules)) return []
     const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
     const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
     const text = `${nameOf(facts, bout)} is ${formatDuration(bout.workSeconds)} ${effort} with ${have} after it; ${formatDuration(bout.need)} is needed.`

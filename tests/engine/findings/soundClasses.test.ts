@@ -21,4 +21,23 @@ describe.each(CLASSES)('a class as a careful instructor writes it, %s', (_, ride
     expect(totals.slack).toBeGreaterThanOrEqual(0)
     expect(totals.slack).toBeLessThanOrEqual(20)
   })
+
+  it('is told nothing an instructor would call wrong, and little at all', () => {
+    const { findings } = computeRide(ride)
+    expect(new Set(findings.map(({ rule, severity }) => `${severity} ${rule}`)).size).toBeLessThanOrEqual(15)
+    expect(findings.map(({ text }) => text)).toEqual([])
+  })
+
+  it('is told what is left out of it', () => {
+    const silent = {
+      ...ride,
+      sections: ride.sections.map((section) => ({
+        ...section,
+        blocks: section.blocks.map((item) => ({ ...item, cues: [] })),
+      })),
+    }
+    const rules = new Set(computeRide(silent).findings.map(({ rule }) => rule))
+    expect([...rules]).toEqual(expect.arrayContaining(['unannounced', 'hardBoutWords', 'moveWithoutForm']))
+    if (ride.room === 'online') expect([...rules]).toEqual(expect.arrayContaining(['feelWithChange', 'seatedOption']))
+  })
 })
