@@ -13,6 +13,7 @@ import { effortLines } from './recovery/effortLines.ts'
 import { findBouts } from './recovery/findBouts.ts'
 import type { RideReport } from './report.ts'
 import { intentCurve } from './shape/intentCurve.ts'
+import { measuresOf } from './shape/measures.ts'
 import { rateDifficulty } from './shape/rateDifficulty.ts'
 import { shapeOfRide } from './shape/shapeOfRide.ts'
 import { openSections, standingRuns } from './shape/standingRuns.ts'
@@ -37,6 +38,7 @@ export function computeRide(ride: Ride): RideReport {
   const strain = strainCurve(lines, timeline.total, rules, timeline.spans.filter(isUnplanned))
   const totals = totalUp(ride, timeline, lines, ledger, standing, rules)
   const recovery = findBouts(lines, ride.level, rules)
+  const measures = measuresOf(ride, timeline, lines, recovery, totals, rules)
   const cues = reportCues(ride, blocks, sections, strain, ledger, rules)
   const report = {
     scale: { bike: ride.bike, datum: ride.datum },
@@ -47,11 +49,13 @@ export function computeRide(ride: Ride): RideReport {
     totals,
     curves: { intent: intentCurve(lines), strain },
     recovery,
+    measures,
     balance: balanceSides(timeline.blocks, footings, rules),
     cues,
-    shape: shapeOfRide(strain, blocks, recovery, totals, rules.easyEffort),
-    difficulty: rateDifficulty({ ride, blocks, recovery, totals, cues, rules }),
+    shape: shapeOfRide(strain, blocks, recovery, measures, totals, rules.easyEffort),
+    difficulty: rateDifficulty({ ride, blocks, recovery, measures, totals, cues, rules }),
     riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
-  return { ...report, findings: findAll({ ride, rules, timeline, ledger, footings, standing, ...report }) }
+  const facts = { ride, rules, timeline, ledger, footings, standing, ...report }
+  return { ...report, findings: findAll(facts, (repaired) => computeRide(repaired).findings) }
 }

@@ -5,8 +5,9 @@ import { computeRide } from './computeRide.ts'
 
 /**
  * The first repair of each of these findings, one after another and as one change. The ride is computed anew after each,
- * so that a finding an earlier repair has cleared is left alone, and one it has moved is repaired as it then stands.
- * Cost: one computation of the ride for each finding.
+ * so that a finding an earlier repair has cleared is left alone, one it has moved is repaired as it then stands, and a
+ * repair that would by now bring another trouble is left out.
+ * Cost: a few computations of the ride for each finding.
  */
 export function repairAll(findingIds: readonly string[]): Command {
   const count = findingIds.length
@@ -15,10 +16,14 @@ export function repairAll(findingIds: readonly string[]): Command {
 
 function repaired(ride: Ride, left: Set<string>): Ride {
   let now = ride
+  let { findings } = computeRide(now)
   for (;;) {
-    const next = computeRide(now).findings.find(({ id, fixes }) => left.has(id) && fixes.length > 0)
+    const next = findings.find(({ id }) => left.has(id))
     if (!next) return now
     left.delete(next.id)
-    now = next.fixes[0]!.command.apply(now)
+    const [fix] = next.fixes
+    if (!fix) continue
+    now = fix.command.apply(now)
+    findings = computeRide(now).findings
   }
 }

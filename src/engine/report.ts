@@ -18,6 +18,7 @@ import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Block, Foot, Rider, SetBlock, StrikesPerBeat } from '#plan/model.ts'
 import type { Scale } from '#plan/scale/reading.ts'
 import type { Counts, Effort, KnobSteps, Rpm, Seconds, StepRange } from '#units/units.ts'
+import type { Measures } from './shape/measures.ts'
 
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
 export interface RideReport {
@@ -32,6 +33,7 @@ export interface RideReport {
   totals: Totals
   curves: Curves
   recovery: RecoveryReport
+  measures: Measures
   balance: BalanceReport
   cues: CueReport
   shape: ShapeReport
@@ -250,9 +252,17 @@ export interface Finding {
   blockId?: string
   /** Index into `blocks` where one played block is meant. */
   block?: number
-  /** How far past the line it is, in the rule's own unit; every fix makes it smaller or takes the finding away. */
+  /** How far past the line it is, in the rule's own unit. */
   amount?: number
-  fixes: Fix[]
+  /**
+   * Repairs, each of which makes it smaller or takes it away, brings nothing else as heavy, and goes against no other
+   * finding's. Tried when first read (see findings/vetting).
+   */
+  readonly fixes: readonly Fix[]
+  /** Every repair its rule knows, untried: for who tries each themselves. */
+  proposed: readonly Fix[]
+  /** What keeps the repair there would be from being offered, in a sentence; where none is offered. */
+  readonly heldBack?: string
   /** About the class as a whole, while the ride is far from filling its slot: to be weighed once it does. */
   later?: boolean
 }

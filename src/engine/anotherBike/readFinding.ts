@@ -1,3 +1,4 @@
+import { withMore } from '#engine/findings/vetting/vetted.ts'
 import type { Finding, PlayedBlock } from '#engine/report.ts'
 import { nameOfItem } from '#plan/names.ts'
 import type { ShownOn } from './readTotal.ts'
@@ -21,5 +22,5 @@ export function readFinding(finding: Finding, blocks: readonly PlayedBlock[], { 
   if (!played) return finding
   const { total } = played.ledger
   const stands = total.startsWith('about ') ? `stands at ${total}` : total === 'all off' ? 'is all off' : 'is ridden by feel'
-  return { ...finding, shownAs: `On “${bike.name}” “${nameOfItem(played.block)}” ${stands}.` }
+  return withMore(finding, { shownAs: `On “${bike.name}” “${nameOfItem(played.block)}” ${stands}.` })
 }

@@ -9,7 +9,7 @@ import { legsOf, levelShare, pedalling } from './ridden.ts'
 import { riderSetting } from './riderSetting.ts'
 
 /** Why whole steps do not close a difference. */
-type Prevented = 'step' | 'room' | 'calibration' | 'ramp' | 'still'
+type Prevented = 'step' | 'room' | 'calibration' | 'ramp'
 
 /** The totals a played block may be brought to, and in words what ends them. */
 export interface Room {
@@ -45,7 +45,7 @@ export const asPlanned = (played: readonly PlayedBlock[], setup: ClosingSetup): 
 
 /**
  * Looks for the whole number of steps, the same in every round, that brings a block's demand
- * nearest to its intent. Demand never falls when resistance rises, so the search walks from
+ * nearest to its intent and its total inside its room. Demand never falls when resistance rises, so the search walks from
  * where the block is towards the intent and stops when it gets worse, or where the room of a
  * round ends.
  *
@@ -53,13 +53,17 @@ export const asPlanned = (played: readonly PlayedBlock[], setup: ClosingSetup): 
  * @param here how it stands
  */
 export function stepsToClose(played: readonly PlayedBlock[], here: Tried, setup: ClosingSetup): Closing {
-  if (played.every(isStill)) return { ...judged(here, setup), prevented: 'still' }
   const direction = here.mean > 0 ? -1 : 1
   const room = roomFor(played, direction, setup)
   let best = here
   let before = here
   for (let taken = 1; taken <= room.steps; taken++) {
     const next = tried(played, direction * taken, setup)
+    // Where another rule already has it too heavy or too light, less than that rule asks for is no answer.
+    if (taken < room.atLeast) {
+      before = next
+      continue
+    }
     if (isBetter(next, best) && !joinsBeyond(next, here)) best = next
     const passed = next.mean * direction >= 0
     if (passed) return explained(best, setup, ramps(played) ? 'ramp' : 'step', best === next ? before : next)
@@ -75,8 +79,6 @@ export function effortHelps(played: readonly PlayedBlock[], here: Tried, setup: 
   const next = tried(planned, 0, setup)
   return next.excess < here.excess && !joinsBeyond(next, here)
 }
-
-const isStill = ({ cadence, block }: PlayedBlock): boolean => cadence.kind !== 'turning' || block.posture === 'offBike'
 
 const ramps = (played: readonly PlayedBlock[]): boolean =>
   played.some(({ block, cadence }) => block.effort.from !== block.effort.to || (cadence.kind === 'turning' && cadence.from !== cadence.to))
@@ -173,13 +175,19 @@ function judged({ steps, demand, excess, longest, touchesOver, touchesUnder }: T
   return { steps, demand, excess, closes: excess === 0 || (longest <= rules.intentGapSeconds && !touchesEnd) }
 }
 
-/** How many steps there are in a direction before the room of a round ends, and what ends it. */
-function roomFor(played: readonly PlayedBlock[], direction: number, { roomOf }: ClosingSetup): { steps: KnobSteps; reason: string } {
+/** How many steps there are in a direction before the room of a round ends, what ends it, and how many lead into it. */
+function roomFor(
+  played: readonly PlayedBlock[],
+  direction: number,
+  { roomOf }: ClosingSetup,
+): { steps: KnobSteps; reason: string; atLeast: KnobSteps } {
   const rooms = played.map((one) => {
     const { least, most } = roomOf(one)
     const { nominal } = one.ledger.after
-    return direction > 0 ? { steps: most.total - nominal, reason: most.reason } : { steps: nominal - least.total, reason: least.reason }
+    return direction > 0
+      ? { steps: most.total - nominal, reason: most.reason, atLeast: least.total - nominal }
+      : { steps: nominal - least.total, reason: least.reason, atLeast: nominal - most.total }
   })
   const tightest = rooms.reduce((least, one) => (one.steps < least.steps ? one : least))
-  return { ...tightest, steps: Math.max(0, tightest.steps) }
+  return { ...tightest, steps: Math.max(0, tightest.steps), atLeast: Math.max(...rooms.map(({ atLeast }) => atLeast)) }
 }

@@ -9,7 +9,8 @@ import { amountOfKnob, ruleAt } from './sizes.ts'
 export function endsHeavy(facts: Facts): Finding[] {
   const { blocks, ledger, ride, rules } = facts
   const last = blocks.at(-1)
-  if (!last) return []
+  // Nothing turns against a knob on a stopped wheel.
+  if (!last || last.cadence.kind === 'still') return []
   const over = ledger.end.nominal - ledger.limits.base
   const most = ruleAt(facts, last, rules.endTotal, 'atMost')
   if (over <= most) return []

@@ -1,4 +1,5 @@
 import type { Finding } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
 import { avoidedMoves } from './avoidedMoves.ts'
 import { beyondCalibration } from './beyondCalibration.ts'
 import { beyondOut } from './beyondOut.ts'
@@ -32,10 +33,12 @@ import { recoveriesShrink } from './recoveriesShrink.ts'
 import { recoveryDebts } from './recoveryDebts.ts'
 import { reserveRunsOut } from './reserveRunsOut.ts'
 import { safety } from './safety.ts'
+import { oneForEachCause } from './sameCause.ts'
 import { sideBalance } from './sideBalance.ts'
 import { slotFit } from './slotFit.ts'
 import { tooLight } from './tooLight.ts'
 import { underBase } from './underBase.ts'
+import { vetted } from './vetting/vetted.ts'
 import { walkMoments } from './walkMoments.ts'
 import { warmUpAndCoolDown } from './warmUpAndCoolDown.ts'
 import { wideSpread } from './wideSpread.ts'
@@ -101,10 +104,12 @@ const OF_THE_WHOLE: ReadonlySet<string> = new Set([
 
 /**
  * Every rule's findings in the order of the ride clock. A block that a set plays several times
- * speaks once a rule, for the round that is worst off. Until the ride fills most of its slot,
+ * speaks once a rule, for the round that is worst off, and what has one cause is told once. Until the ride fills most of its slot,
  * what is said of the whole is for later.
+ *
+ * @param findingsOf what is found of another ride, to try repairs by
  */
-export function findAll(facts: Facts): Finding[] {
+export function findAll(facts: Facts, findingsOf: (ride: Ride) => readonly Finding[]): Finding[] {
   const found = new Map<string, Finding>()
   for (const rule of RULES) {
     for (const finding of rule(facts)) {
@@ -114,6 +119,7 @@ export function findAll(facts: Facts): Finding[] {
   }
   const { totals, rules } = facts
   const filled = totals.total >= (rules.filledShare / 100) * totals.slot
-  const findings = [...found.values()].sort((a, b) => a.at - b.at)
-  return filled ? findings : findings.map((finding) => (OF_THE_WHOLE.has(finding.rule) ? { ...finding, later: true } : finding))
+  const findings = oneForEachCause([...found.values()], rules.talkWindow).sort((a, b) => a.at - b.at)
+  const timed = filled ? findings : findings.map((finding) => (OF_THE_WHOLE.has(finding.rule) ? { ...finding, later: true } : finding))
+  return vetted(timed, facts.ride, findingsOf)
 }

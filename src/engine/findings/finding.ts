@@ -29,9 +29,11 @@ export const ofRide = (noticed: Noticed, at = 0): Finding => placed(noticed, 'ri
 /** Written field by field: findings are made by the hundred while a block is dragged. */
 function placed(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number): Finding {
   const { rule, severity, text, why, amount, fixes } = noticed
-  const offered = fixes ? fixes.filter((fix) => fix !== undefined) : []
-  return { id: `${rule}:${place}`, rule, severity, text, why, at, sectionId, blockId, block, amount, fixes: offered }
+  const offered = fixes ? fixes.filter((fix) => fix !== undefined) : NONE
+  return { id: `${rule}:${place}`, rule, severity, text, why, at, sectionId, blockId, block, amount, fixes: offered, proposed: offered }
 }
+
+const NONE: readonly Fix[] = []
 
 /** A repair: its name in the imperative, its name once done, and what it changes. */
 export const fix = (label: string, done: string, apply: (ride: Ride) => Ride): Fix => ({ label, command: makeCommand(done, apply) })

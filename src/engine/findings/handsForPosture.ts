@@ -6,7 +6,8 @@ import { blockFix } from './fixes/blockFix.ts'
 
 /** Hands at the ends belong to standing climbs, hands at the centre to easy seated riding. */
 export function handsForPosture(facts: Facts): Finding[] {
-  return eachBlock(facts, ({ block }) => {
+  return eachBlock(facts, ({ block, cadence }) => {
+    if (cadence.kind === 'still') return undefined
     const { posture, hands } = block
     if (posture === 'seated' && hands === 'ends')
       return wide(block, 'warning', `${inQuotes(block)} is seated with hands at the ends; that reach is for standing climbs.`)

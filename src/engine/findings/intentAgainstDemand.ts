@@ -36,7 +36,8 @@ export function intentAgainstDemand(facts: Facts): Finding[] {
 /** Played blocks that belong to an unbroken stretch apart long enough to matter. */
 function longApart({ blocks, rules }: Facts, { demand }: RiderReport): ReadonlySet<number> {
   const apart = blocks.map((played, index) => {
-    const asked = demand[index]
+    // What is planned on a stopped wheel or off the bike is no load on the knob.
+    const asked = played.cadence.kind === 'still' ? null : demand[index]
     return { index, apart: asked ? apartWithin(gapPieces(played, asked.pieces), rules.intentGap) : [] }
   })
   // A stretch of just the limit must not tip over it by a rounding error of the beat.
@@ -66,11 +67,11 @@ function notice(facts: Facts, played: PlayedBlock, { rider, demand }: RiderRepor
 
 /** "“climb”, 1½ turns at 70 rev/min". */
 function place({ ride }: Facts, { block, cadence, ledger }: PlayedBlock): string {
-  if (cadence.kind !== 'turning') return `${inQuotes(block)}, legs still,`
   const total = ledger.after.nominal
   const base = ride.datum === 'base'
   const knob =
     base && total === 0 ? 'base' : `${amountOfKnob(Math.abs(total), ride.bike)}${base ? (total < 0 ? ' under base' : ' over base') : ''}`
+  if (cadence.kind !== 'turning') return `${inQuotes(block)}, ${knob},`
   const pace =
     cadence.from === cadence.to ? formatNumber(cadence.from, 0) : `${formatNumber(cadence.from, 0)} to ${formatNumber(cadence.to, 0)}`
   return `${inQuotes(block)}, ${knob} at ${pace} rev/min,`
@@ -110,8 +111,6 @@ function reason({ prevented, beyond, reason: ended }: Closing): string {
       return ended!
     case 'calibration':
       return 'beyond the calibrated points the watts are only a guess, so more steps say nothing'
-    case 'still':
-      return 'with the legs still no resistance changes it'
     case 'ramp':
     case undefined:
       return 'effort and load do not rise and fall together here, so no single change meets both ends'

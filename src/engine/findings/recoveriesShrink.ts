@@ -1,3 +1,4 @@
+import { isCatchBreath } from '#engine/recovery/catchBreath.ts'
 import type { Bout, Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Facts } from './facts.ts'
@@ -8,7 +9,7 @@ const GROWTH = 1.05
 
 /** Three bouts in a row that grow while the recoveries after them shrink. */
 export function recoveriesShrink(facts: Facts): Finding[] {
-  const { bouts } = facts.recovery
+  const bouts = facts.recovery.bouts.filter((bout) => !isCatchBreath(bout, facts.blocks, facts.rules))
   return bouts.flatMap((third, index) => {
     const [first, second] = [bouts[index - 2], bouts[index - 1]]
     if (!first || !second || !(tightens(first, second) && tightens(second, third))) return []

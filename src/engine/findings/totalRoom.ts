@@ -40,7 +40,7 @@ function mosts(facts: Facts, played: PlayedBlock): End[] {
     const steps = ruleAt(facts, played, rules.easyTotal, 'atMost')
     ends.push({ total: base + steps, reason: `${placeOverBase(steps, ride.bike)} is the most for so easy an effort` })
   }
-  if (index === blocks.length - 1) {
+  if (index === blocks.length - 1 && played.cadence.kind !== 'still') {
     const steps = ruleAt(facts, played, rules.endTotal, 'atMost')
     ends.push({ total: base + steps, reason: `a class ends on no more than ${placeOverBase(steps, ride.bike)}` })
   }

@@ -1,6 +1,5 @@
 import { type EffortLine, effortLines, partFrom, secondsUpTo } from '#engine/recovery/effortLines.ts'
 import type { Finding, Fix } from '#engine/report.ts'
-import { easyTail } from '#engine/shape/effortMeasures.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { EIGHT, type Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
@@ -11,7 +10,8 @@ const WHY = 'common practice; ACSM names 5–10 min (from memory)'
 
 /** The time before the first working effort and the easy time at the end, against their share of the class and their minutes. */
 export function warmUpAndCoolDown(facts: Facts): Finding[] {
-  const { rules, timeline, ride } = facts
+  const { rules, timeline, ride, measures } = facts
+  const { warmUp, coolDown, riding } = measures
   const lines = effortLines(timeline.blocks)
   if (lines.length === 0) return []
   const start = ride.briefingSeconds
@@ -19,15 +19,13 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
   const full = ride.slotMinutes >= rules.fullClassMinutes
   const found: Finding[] = []
   const hard = lines.find((line) => partFrom(line, rules.warmUpEffort))
-  if (hard) {
-    const warmUp = partFrom(hard, rules.warmUpEffort)!.from - start
-    const need = Math.max((rules.warmUpShare / 100) * (end - start), full ? rules.warmUpMinutes * 60 : 0)
+  if (hard && warmUp !== null) {
+    const need = Math.max((rules.warmUpShare / 100) * riding, full ? rules.warmUpMinutes * 60 : 0)
     const before = lines[lines.indexOf(hard) - 1]
     const fixes = [extendByClock(facts, before, need - warmUp, { easy: 1, need: rules.warmUpShare / 100 })]
     if (warmUp < need - 0.5) found.push(tooShort('warmUp', 'warm-up', warmUp, need, start, fixes))
   }
-  const coolDown = easyTail(lines, rules.coolDownEffort)
-  const need = Math.max((rules.coolDownShare / 100) * (end - start), full ? rules.coolDownMinutes * 60 : 0)
+  const need = Math.max((rules.coolDownShare / 100) * riding, full ? rules.coolDownMinutes * 60 : 0)
   const last = lines.at(-1)!
   // Of a ramp only the easy end counts, and stretching it stretches that end in proportion.
   const growth = { easy: secondsUpTo(last, rules.coolDownEffort) / (last.to - last.from), need: rules.coolDownShare / 100 }

@@ -8,7 +8,7 @@ const WEIGHT: Record<Severity, number> = { problem: 10_000, warning: 100, hint: 
 const TRIES = 80
 
 /**
- * A draft after the engine's own repairs: each is tried where a finding offers it, and kept where
+ * A draft after the engine's own repairs: each that a rule proposes is tried where a finding offers it, and kept where
  * what is noticed gets less. Only the drafted sections are touched. Deterministic; at most 80
  * computations of the ride.
  */
@@ -28,7 +28,7 @@ export function settle(ride: Ride, drafted: ReadonlySet<string>): Ride {
 
   function improvement(): { ride: Ride; findings: Finding[]; weight: number } | undefined {
     for (const finding of [...findings].sort((a, b) => WEIGHT[b.severity] - WEIGHT[a.severity])) {
-      for (const [index, { command }] of finding.fixes.entries()) {
+      for (const [index, { command }] of finding.proposed.entries()) {
         const key = `${finding.id} ${index}`
         if (failed.has(key)) continue
         const changed = command.apply(best)

@@ -1,12 +1,15 @@
-import { constantsOf } from '#engine/constants.ts'
-import { effortLines, partFrom } from '#engine/recovery/effortLines.ts'
-import type { RideReport } from '#engine/report.ts'
-import { layTimeline } from '#engine/timeline/layTimeline.ts'
+import type { Constants } from '#engine/constants.ts'
+import { type EffortLine, partFrom } from '#engine/recovery/effortLines.ts'
+import type { RecoveryReport, Totals } from '#engine/report.ts'
+import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { easyTail } from './effortMeasures.ts'
 
-/** The measures of a class that its planner looks for. */
+/**
+ * The measures of a class that its planner looks for, defined here and nowhere else: findings, the arc, the difficulty, the
+ * panel and what is said before the first song all read them. Hard is `hardEffort` or more, in unbroken bouts.
+ */
 export interface Measures {
   /** From the first block to the first working effort; null where nothing works. */
   warmUp: Seconds | null
@@ -16,28 +19,37 @@ export interface Measures {
   riding: Seconds
   /** Start of the first hard bout; null without one. */
   firstHard: Seconds | null
+  /** The longest hard bout; 0 without one. */
   longestHard: Seconds
+  /** Start of the last of the hardest bouts; null without one. */
+  lastHardest: Seconds | null
   longestStanding: Seconds
   /** The highest intended effort, and where it is first reached. */
   peak: { effort: Effort; at: Seconds } | null
 }
 
 /** Measures the class; linear in its blocks. */
-export function measuresOf(ride: Ride, { recovery, totals }: Pick<RideReport, 'recovery' | 'totals'>): Measures {
-  const rules = constantsOf(ride)
-  const timeline = layTimeline(ride)
-  const lines = effortLines(timeline.blocks)
+export function measuresOf(
+  ride: Pick<Ride, 'briefingSeconds'>,
+  { sections }: Timeline,
+  lines: readonly EffortLine[],
+  { bouts }: RecoveryReport,
+  { longestStanding }: Totals,
+  rules: Constants,
+): Measures {
   const start = ride.briefingSeconds
   const worked = lines.find((line) => partFrom(line, rules.warmUpEffort))
-  const highest = Math.max(0, ...lines.map((line) => Math.max(line.start, line.end)))
+  const highest = lines.reduce((most, { start: first, end }) => Math.max(most, first, end), 0)
   const top = lines.find((line) => Math.max(line.start, line.end) === highest)
+  const hardest = bouts.reduce((most, { peak }) => Math.max(most, peak), 0)
   return {
     warmUp: worked ? partFrom(worked, rules.warmUpEffort)!.from - start : null,
     coolDown: easyTail(lines, rules.coolDownEffort),
-    riding: (timeline.sections.at(-1)?.to ?? start) - start,
-    firstHard: recovery.bouts[0]?.from ?? null,
-    longestHard: recovery.bouts.reduce((longest, { workSeconds }) => Math.max(longest, workSeconds), 0),
-    longestStanding: totals.longestStanding,
+    riding: (sections.at(-1)?.to ?? start) - start,
+    firstHard: bouts[0]?.from ?? null,
+    longestHard: bouts.reduce((longest, { workSeconds }) => Math.max(longest, workSeconds), 0),
+    lastHardest: bouts.findLast(({ peak }) => peak === hardest)?.from ?? null,
+    longestStanding,
     peak: top ? { effort: highest, at: top.start === highest ? top.from : top.to } : null,
   }
 }

@@ -5,6 +5,7 @@ import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Level, Ride } from '#plan/model.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
+import type { Measures } from './measures.ts'
 import { sayReason } from './sayReason.ts'
 
 /** How hard a class is, and what makes it so. */
@@ -23,6 +24,7 @@ type Rated = {
   ride: Ride
   blocks: readonly PlayedBlock[]
   recovery: RecoveryReport
+  measures: Measures
   totals: Totals
   cues: Pick<CueReport, 'changes'>
   rules: Constants
@@ -49,7 +51,7 @@ function levelsOf(points: number): DifficultyReport['level'] {
   return { beginner: place('beginner'), mixed: place('mixed'), advanced: place('advanced') }
 }
 
-function figuresOf({ ride, blocks, recovery, totals, cues, rules }: Rated): DifficultyFigures {
+function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Rated): DifficultyFigures {
   const { bouts } = recovery
   let seconds = 0
   let doubleTime = 0
@@ -68,7 +70,7 @@ function figuresOf({ ride, blocks, recovery, totals, cues, rules }: Rated): Diff
   const changes = cues.changes.filter(({ kinds }) => kinds.includes('posture') || kinds.includes('move')).length
   return {
     hardShare: share(hard, seconds),
-    longestHard: bouts.reduce((longest, { workSeconds }) => Math.max(longest, workSeconds), 0),
+    longestHard: measures.longestHard,
     shortestRecovery: bouts.length === 0 ? null : bouts.reduce((least, { have }) => Math.min(least, have), Number.POSITIVE_INFINITY),
     changesPerMinute: share(60 * changes, seconds),
     fastestMove,

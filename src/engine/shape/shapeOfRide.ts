@@ -1,6 +1,7 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { PlayedBlock, RecoveryReport, StrainCurve, Totals } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import type { Measures } from './measures.ts'
 import { rankCorrelation } from './rankCorrelation.ts'
 import { type Wave, wavesOf } from './waves.ts'
 
@@ -25,13 +26,12 @@ export function shapeOfRide(
   strain: StrainCurve,
   blocks: readonly PlayedBlock[],
   { bouts }: RecoveryReport,
+  { lastHardest }: Measures,
   totals: Totals,
   easy: number,
 ): ShapeReport {
   const waves = wavesOf(strain)
-  const hardest = Math.max(0, ...bouts.map(({ peak }) => peak))
-  const last = bouts.findLast(({ peak }) => peak === hardest)
-  const lastPeak = last && totals.total > 0 ? last.from / totals.total : null
+  const lastPeak = lastHardest !== null && totals.total > 0 ? lastHardest / totals.total : null
   const rest = longestRest(blocks, bouts[0]?.from, bouts.at(-1)?.from, easy, totals.total)
   const build = waves.length < 3 ? null : rankCorrelation(waves.map(({ value }) => value))
   const name = nameOf(waves, build, strain, totals)

@@ -20,7 +20,7 @@ export interface OpeningCard {
  * Two sentences made from the plan: how long the class is, how many hard efforts it has, the
  * longest and where the hardest comes; then what holds for every rider in this room.
  */
-export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'recovery'>): OpeningCard {
+export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'recovery' | 'measures'>): OpeningCard {
   const sentences: OpeningCard['sentences'] = [coming(report), ride.room === 'online' ? AT_HOME : IN_THE_ROOM]
   const words = sentences.reduce((sum, sentence) => sum + sentence.split(/\s+/).length, 0)
   const rules = constantsOf(ride)
@@ -37,16 +37,15 @@ const AT_HOME = 'Your bike is not mine, so go by the feel I describe, stay in th
 const IN_THE_ROOM = 'Every change starts from your own base, staying in the saddle is always an option, and you stop if you are dizzy.'
 
 /** Minutes are those of the riding, which is what riders count: from the first one on, with no briefing and no clearing up. */
-function coming({ blocks, recovery: { bouts } }: Pick<RideReport, 'blocks' | 'recovery'>): string {
+function coming({ blocks, recovery: { bouts }, measures }: Pick<RideReport, 'blocks' | 'recovery' | 'measures'>): string {
   const first = blocks[0]?.from ?? 0
   const minutes = Math.max(1, Math.round(((blocks.at(-1)?.to ?? first) - first) / 60))
   const length = `${capitalised(numberWords(minutes))} ${minutes === 1 ? 'minute' : 'minutes'}`
-  if (bouts.length === 0) return `${length} with nothing hard in them.`
-  const longest = Math.max(...bouts.map(({ workSeconds }) => workSeconds))
-  const hardest = bouts.reduce((best, bout) => (bout.peak >= best.peak ? bout : best))
-  const minute = numberWords(Math.max(1, Math.round((hardest.from - first) / 60)))
-  if (bouts.length === 1) return `${length} with one hard effort of about ${lengthWords(longest)}, at minute ${minute}.`
-  return `${length} with ${numberWords(bouts.length)} hard efforts, none longer than ${lengthWords(longest)}, the hardest at minute ${minute}.`
+  const { longestHard, lastHardest } = measures
+  if (lastHardest === null) return `${length} with nothing hard in them.`
+  const minute = numberWords(Math.max(1, Math.round((lastHardest - first) / 60)))
+  if (bouts.length === 1) return `${length} with one hard effort of about ${lengthWords(longestHard)}, at minute ${minute}.`
+  return `${length} with ${numberWords(bouts.length)} hard efforts, none longer than ${lengthWords(longestHard)}, the hardest at minute ${minute}.`
 }
 
 /** A length rounded up, so that "none longer than" is true: to five seconds under a minute, else to half minutes. */

@@ -23,7 +23,7 @@ describe('moves to avoid', () => {
       text: '“a” has “jump”, which this room does not do; ride it without, or take side lean on the same counts.',
       why: 'this ride’s own list of moves to avoid',
     })
-    const [without, instead] = finding!.fixes.map(({ command }) => command.apply(ride).sections[0]!.blocks[0])
+    const [without, instead] = finding!.proposed.map(({ command }) => command.apply(ride).sections[0]!.blocks[0])
     expect(without).not.toHaveProperty('move')
     expect(without).toMatchObject({ terrain: 'hill' })
     expect(instead).toMatchObject({ move: { name: 'side lean', counts: 8 }, terrain: 'hill' })
@@ -31,7 +31,7 @@ describe('moves to avoid', () => {
 
   it('are not offered in place of one another', () => {
     const ride = rideOf(['jump', 'side lean', 'press'], aBlock('a', { move: { name: 'jump', counts: 8 }, posture: 'standing' }))
-    expect(foundIn(ride)[0]!.fixes.map(({ label }) => label)).toEqual(['Leave “jump” out'])
+    expect(foundIn(ride)[0]!.proposed.map(({ label }) => label)).toEqual(['Leave “jump” out'])
   })
 
   it('name hovering and jumps as terrain too, and a set once', () => {

@@ -39,6 +39,26 @@ describe('a class to a camera', () => {
     expect(found(mended, 'seatedOption')).toEqual([])
   })
 
+  it('asks for a feel of new loads alone', () => {
+    const at = (steps: number) => ({ kind: 'total', from: steps, to: steps }) as const
+    const told = (blocks: Block[]) => found(online(blocks), 'feelWithChange').map(({ blockId }) => blockId)
+    const heavy = clocked('heavy', { resistance: at(8), cues: [cue('Two on, thick and heavy.')] })
+    const ease = clocked('ease', { terrain: 'recover', effort: { from: 3, to: 3 }, resistance: at(1) })
+    // Told once, found again within a step; taken off to go easy.
+    expect(told([heavy, ease, clocked('again', { resistance: at(9) })])).toEqual([])
+    expect(told([heavy, ease, clocked('new', { resistance: at(10) }), clocked('more', { resistance: at(10) })])).toEqual(['new'])
+    expect(told([clocked('off', { cadence: 'legsStill', resistance: at(6) })])).toEqual([])
+  })
+
+  it('takes a seat told in a cue, once a song, and asks none of jumps or of a stopped wheel', () => {
+    const up = (id: string, change: Partial<Block> = {}) => clocked(id, { posture: 'standing', ...change })
+    const asked = (blocks: Block[]) => found(online(blocks), 'seatedOption').map(({ blockId }) => blockId)
+    expect(asked([up('a'), up('b'), up('c')])).toEqual(['a'])
+    expect(asked([up('a', { cues: [cue('Up, or stay seated.')] }), up('b')])).toEqual([])
+    expect(asked([up('a', { cues: [cue('Up, out of the saddle.')] })])).toEqual(['a'])
+    expect(asked([up('a', { terrain: 'jumps', move: { name: 'jump', counts: 8 } }), up('b', { cadence: 'legsStill' })])).toEqual([])
+  })
+
   it('has no room to walk and nobody to mirror', () => {
     const ride = online([clocked('a', { walk: true }), clocked('b', { cues: [cue('Follow me up.')] })])
     expect(found(ride, 'walkOnline')).toHaveLength(1)

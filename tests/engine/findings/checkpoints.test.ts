@@ -30,7 +30,7 @@ const callIn = (ride: Ride, id: string): Resistance =>
 
 /** What each repair offers, and what the block of that id says once it is taken; none leaves the finding. */
 function repairs(ride: Ride, id: string): [label: string, call: Resistance][] {
-  return missed(ride)!.fixes.map(({ label, command }) => {
+  return missed(ride)!.proposed.map(({ label, command }) => {
     const repaired = command.apply(ride)
     expect(missed(repaired), label).toBeUndefined()
     return [label, callIn(repaired, id)]
@@ -50,9 +50,9 @@ describe('where riders are told that they should be', () => {
   it('of a stay: the last change before it is brought there, or where another rule holds that back, the stay', () => {
     const ride = rideOf(total(2), change(1), KEEP, beAt(range(3.5, 5)))
     expect(missed(ride)!.text).toBe('“b4” says riders should be at 3½–5, but the calls lead to 3: they miss by +½.')
-    expect(missed(ride)!.fixes.map(({ label }) => label)).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 3'])
-    for (const { command } of missed(ride)!.fixes) expect(missed(command.apply(ride))).toBeUndefined()
-    expect(callIn(missed(ride)!.fixes[0]!.command.apply(ride), 'b2')).toEqual(change(1.5))
+    expect(missed(ride)!.proposed.map(({ label }) => label)).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 3'])
+    for (const { command } of missed(ride)!.proposed) expect(missed(command.apply(ride))).toBeUndefined()
+    expect(callIn(missed(ride)!.proposed[0]!.command.apply(ride), 'b2')).toEqual(change(1.5))
     // Two turns in one call are more than riders find.
     const far = rideOf(total(2), change(1), KEEP, beAt(range(4, 5)))
     expect(repairs(far, 'b4')).toEqual([
@@ -74,15 +74,15 @@ describe('where riders are told that they should be', () => {
     const open = [total(3), change(1.5, 'atLeast')]
     const below = rideOf(...open, beAt(range(2, 4)))
     expect(missed(below)!.text).toBe('“b3” says riders should be at 2–4, but the calls lead to 4½ or more: they miss by −½.')
-    expect(missed(below)!.fixes.map(({ label }) => label)).toEqual(['Take ½ turn off in “b2”', 'Set the checkpoint to 4½ or more'])
-    for (const { command } of missed(below)!.fixes) expect(missed(command.apply(below))).toBeUndefined()
+    expect(missed(below)!.proposed.map(({ label }) => label)).toEqual(['Take ½ turn off in “b2”', 'Set the checkpoint to 4½ or more'])
+    for (const { command } of missed(below)!.proposed) expect(missed(command.apply(below))).toBeUndefined()
     const above = rideOf(...open, beAt(range(4, 7)))
     expect(missed(above)).toBeUndefined()
     expect(loose(above)).toBeUndefined()
     expect(computeRide(above).blocks[2]!.ledger).toMatchObject({ total: '4½–7', call: 'stay' })
     const lower = rideOf(total(3), change(-1, 'atLeast'), beAt(range(2.5, 4)))
     expect(missed(lower)!.text).toContain('the calls lead to 2 or less: they miss by +½.')
-    expect(missed(lower)!.fixes.map(({ label }) => label)).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 2'])
+    expect(missed(lower)!.proposed.map(({ label }) => label)).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 2'])
   })
 
   it('a total may go anywhere: it is a new instruction, and said as one where riders stand apart', () => {
@@ -110,7 +110,7 @@ describe('where riders are told that they should be', () => {
     const ride = ofItems([block('start', total(3.75)), aSet('set', parts, { rounds: 3, perRound: { steps: 1 } })])
     const found = missed(ride)!
     expect(found.text).toContain('“hold” says riders should be at 5–6, but the calls lead to 4')
-    const [moved, told] = found.fixes.map(({ command }) => command.apply(ride))
+    const [moved, told] = found.proposed.map(({ command }) => command.apply(ride))
     expect(callIn(moved!, 'push')).toEqual(total(5))
     expect(callIn(told!, 'hold')).toEqual(beAt(range(4)))
     for (const repaired of [moved!, told!]) expect(missed(repaired)).toBeUndefined()
@@ -121,9 +121,9 @@ describe('where riders are told that they should be', () => {
     fc.assert(
       fc.property(calls, (drawn) => {
         const ride = rideOf(...drawn)
-        for (const { fixes, blockId } of computeRide(ride).findings.filter(({ rule }) => rule === 'checkpointMissed')) {
-          expect(fixes.length).toBeGreaterThan(0)
-          for (const { label, command } of fixes) {
+        for (const { proposed, blockId } of computeRide(ride).findings.filter(({ rule }) => rule === 'checkpointMissed')) {
+          expect(proposed.length).toBeGreaterThan(0)
+          for (const { label, command } of proposed) {
             const left = computeRide(command.apply(ride)).findings.filter(
               (one) => one.rule === 'checkpointMissed' && one.blockId === blockId,
             )
@@ -144,7 +144,7 @@ describe('where riders are told that they should be', () => {
         (before, by, from, width) => {
           const checkpoint = { from, to: from + width }
           const ride = rideOf(...before, { kind: 'change', mode: 'exact', steps: by || 1, checkpoint })
-          const fix = missed(ride)?.fixes.find(({ label }) => /^(Add|Take)/.test(label))
+          const fix = missed(ride)?.proposed.find(({ label }) => /^(Add|Take)/.test(label))
           fc.pre(fix !== undefined && missed(ride)!.blockId === `b${before.length + 1}`)
           const limits = limitsOf(ride)
           const state = computeRide(ride).blocks.at(-1)!.ledger.before ?? startOf(limits)

@@ -62,7 +62,10 @@ const at = (steps: number): Block['resistance'] => ({ kind: 'total', from: steps
 describe('one rule’s fix is not another’s finding', () => {
   it('standing at an easy effort keeps the resistance it stands on', () => {
     const standing = (steps: number) =>
-      rideWith([aBlock('a', { posture: 'standing', hands: 'wide', effort: { from: 2, to: 2 }, resistance: at(steps) }), aBlock('b')])
+      rideWith([
+        aBlock('a', { posture: 'standing', hands: 'wide', effort: { from: 2, to: 2 }, resistance: at(steps), length: { counts: 24 } }),
+        aBlock('b', { length: { counts: 456 } }),
+      ])
     expect(of(standing(4), 'easyTotal')).toBeUndefined()
     const heavy = of(standing(6), 'easyTotal')!
     expect(heavy.text).toContain('1 turn is the most')
@@ -120,8 +123,8 @@ describe('one rule’s fix is not another’s finding', () => {
         aSection('t', { song: aSong('n'), blocks: [aBlock('c', { effort: { from: 6, to: 6 } })] }),
       ],
     })
-    expect(of(ending(272), 'recoveryDebt')!.fixes).toEqual([])
-    expect(of(ending(480), 'recoveryDebt')!.fixes).toHaveLength(1)
+    expect(of(ending(272), 'recoveryDebt')!.proposed).toEqual([])
+    expect(of(ending(480), 'recoveryDebt')!.proposed).toHaveLength(1)
   })
 
   it('one text cannot say what differs from round to round: the number is taken out', () => {

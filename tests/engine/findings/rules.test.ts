@@ -298,7 +298,7 @@ const CASES: Case[] = [
   },
   {
     rule: 'easyTotal',
-    broken: clocked([{ ...effort(3), resistance: total(1) }]),
+    broken: clocked([{ ...effort(3), resistance: total(1), cadence: { rpm: 60 } }]),
     text: '“b1” is meant as 3 of 10, but its total is 1 turn over base; ¾ turn is the most for that.',
     fixes: ['Take ¼ turn off'],
     kept: clocked([{ ...effort(4), resistance: total(1) }]),
@@ -424,7 +424,7 @@ describe.each(CASES)('$rule', ({ rule, broken, text, fixes, kept }) => {
   it('is said once, with its place, its source and its repairs', () => {
     const findings = found(broken, rule)
     expect(findings.map((finding) => finding.text)).toEqual([text])
-    expect(findings[0]!.fixes.map(({ label }) => label)).toEqual(fixes)
+    expect(findings[0]!.proposed.map(({ label }) => label)).toEqual(fixes)
     expect(findings[0]!.why).not.toBe('')
   })
 
@@ -433,7 +433,7 @@ describe.each(CASES)('$rule', ({ rule, broken, text, fixes, kept }) => {
   })
 
   it('is mended by each repair', () => {
-    for (const { command } of found(broken, rule)[0]!.fixes) {
+    for (const { command } of found(broken, rule)[0]!.proposed) {
       const left = found(command.apply(broken), rule)[0]
       if (left) expect(left.amount).toBeLessThan(found(broken, rule)[0]!.amount!)
     }
@@ -449,12 +449,12 @@ describe('findings', () => {
   })
 
   it('speak once for a part that a set plays several times, of the round that is worst off', () => {
-    const part = aBlock('part', { ...inSeconds(60), ...effort(3), resistance: total(1), cadence: { rpm: 80 } })
+    const part = aBlock('part', { ...inSeconds(60), ...effort(3), resistance: total(1), cadence: { rpm: 60 } })
     const ride = rideOf([aSection('s', { blocks: [aSet('set', [part], { rounds: 3, perRound: { steps: 1 } })] })])
     const [finding, ...others] = found(ride, 'easyTotal')
     expect(others).toEqual([])
     expect(finding).toMatchObject({ amount: 3, block: 2 })
-    expect(found(finding!.fixes[0]!.command.apply(ride), 'easyTotal')).toEqual([])
+    expect(found(finding!.proposed[0]!.command.apply(ride), 'easyTotal')).toEqual([])
   })
 
   it('turn the lead foot of the song that evens out the legs best', () => {
@@ -464,13 +464,13 @@ describe('findings', () => {
       aSection(id, { song: aSong(id), lead: 'right', outCount: eights * 8, blocks: [moves(`${id}1`, eights)] })
     const ride = rideOf([section('first', 4), section('second', 9), section('third', 6)])
     const [finding] = found(ride, 'sideBalance')
-    expect(finding!.fixes.map(({ label }) => label)).toEqual(['Lead “second” with the left foot'])
-    expect(computeRide(finding!.fixes[0]!.command.apply(ride)).balance).toMatchObject({ right: 10, left: 9 })
+    expect(finding!.proposed.map(({ label }) => label)).toEqual(['Lead “second” with the left foot'])
+    expect(computeRide(finding!.proposed[0]!.command.apply(ride)).balance).toMatchObject({ right: 10, left: 9 })
   })
 
   it('snap a whole song by the least movement', () => {
     const ride = under([counts(61), counts(66), counts(33)])
-    const snap = found(ride, 'crookedBlock')[0]!.fixes[1]!
+    const snap = found(ride, 'crookedBlock')[0]!.proposed[1]!
     expect(snap.command.apply(ride).sections[0]!.blocks.map((item) => 'length' in item && item.length)).toEqual([
       { counts: 64 },
       { counts: 64 },
@@ -514,7 +514,7 @@ it('a repair of the cadence holds in every round of a set, whatever the tempo th
   const rides = [grid, gridOfTempo(60)].map((beat) =>
     rideOf([aSection('s', { song: aSong('m', { grid: beat, lengthSeconds: 64 }), lead: 'right', blocks: [set] })]),
   )
-  expect(rides.map((ride) => found(ride, 'cadenceBounds')[0]!.fixes.map(({ label }) => label))).toEqual([
+  expect(rides.map((ride) => found(ride, 'cadenceBounds')[0]!.proposed.map(({ label }) => label))).toEqual([
     [],
     ['Ride it at two strikes a beat'],
   ])

@@ -48,12 +48,12 @@ describe('a ramp that ends easy is stretched so that its easy end is long enough
     const finding = find(ride, 'coolDown')!
     expect(finding.text).toBe('The cool-down lasts 30 s; 1:43 is usual for this class.')
     // Half of what is added is easy, and 9 % of it makes the class longer: 72.6 s missing ÷ (0.5 − 0.09).
-    expect(finding.fixes.map(({ label }) => label)).toEqual(['Extend “b2” by 2:58'])
-    expect(find(finding.fixes[0]!.command.apply(ride), 'coolDown')).toBeUndefined()
+    expect(finding.proposed.map(({ label }) => label)).toEqual(['Extend “b2” by 2:58'])
+    expect(find(finding.proposed[0]!.command.apply(ride), 'coolDown')).toBeUndefined()
   })
 
   it('but not where most of it is hard', () => {
-    expect(find(endingAt(8, 2), 'coolDown')?.fixes).toEqual([])
+    expect(find(endingAt(8, 2), 'coolDown')?.proposed).toEqual([])
   })
 })
 
@@ -112,10 +112,10 @@ describe('the leader’s own total', () => {
       amount: 6,
       text: expect.stringContaining('at 5½ where the class is told to three to four'),
     })
-    const next = finding.fixes[0]!.command.apply(ride)
+    const next = finding.proposed[0]!.command.apply(ride)
     expect(next.sections[0]!.blocks[0]).toMatchObject({ ownTotal: 16 })
     expect(rules(next)).not.toContain('ownTotals')
-    expect(find(rideOf([{ ...range, ownTotal: 10 }]), 'ownTotals')?.fixes.map(({ label }) => label)).toEqual(['Ride it at 3'])
+    expect(find(rideOf([{ ...range, ownTotal: 10 }]), 'ownTotals')?.proposed.map(({ label }) => label)).toEqual(['Ride it at 3'])
   })
 
   it('may lie anywhere inside it, and beside a single total', () => {

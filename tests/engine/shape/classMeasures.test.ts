@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { easingsOf } from '#engine/shape/easings.ts'
-import { measuresOf } from '#engine/shape/measures.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
-const measure = (ride: Parameters<typeof computeRide>[0]) => measuresOf(ride, computeRide(ride))
+const measure = (ride: Parameters<typeof computeRide>[0]) => computeRide(ride).measures
 
 it('measures a class from its first block to the end of its last section, briefing and clear-up left out', () => {
   const blocks = [
@@ -20,6 +19,7 @@ it('measures a class from its first block to the end of its last section, briefi
     riding: 200,
     firstHard: 250,
     longestHard: 10,
+    lastHardest: 250,
     longestStanding: 0,
     peak: { effort: 9, at: 260 },
   })

@@ -75,8 +75,9 @@ describe('difficulty', () => {
     expect(found.text).toBe(
       'This class rates 47 of 100; a beginner class is looked for up to 30. Most of it is 22 % of the time at hard effort and a recovery of 15 s.',
     )
-    expect(found.fixes.map(({ label }) => label)).toEqual(['Plan 7 in “standing climb”', 'Extend “recover” by 4 eights'])
-    for (const { command } of found.fixes) expect(computeRide(command.apply(ride)).difficulty.points).toBeLessThan(before.difficulty.points)
+    expect(found.proposed.map(({ label }) => label)).toEqual(['Plan 7 in “standing climb”', 'Extend “recover” by 4 eights'])
+    for (const { command } of found.proposed)
+      expect(computeRide(command.apply(ride)).difficulty.points).toBeLessThan(before.difficulty.points)
   })
 
   it('on any ride lies between 0 and 100, and its edits never make it harder', () => {
@@ -87,7 +88,7 @@ describe('difficulty', () => {
         expect(report.difficulty.points).toBeGreaterThanOrEqual(0)
         expect(report.difficulty.points).toBeLessThanOrEqual(100 + 1e-9)
         const found = report.findings.find(({ rule }) => rule === 'difficultyForLevel')
-        for (const { command, label } of found?.fixes ?? []) {
+        for (const { command, label } of found?.proposed ?? []) {
           const changed = command.apply(ride)
           if (changed !== ride) expect(computeRide(changed).difficulty.points, label).toBeLessThan(report.difficulty.points)
         }

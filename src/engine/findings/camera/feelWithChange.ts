@@ -1,30 +1,58 @@
 import { turnsKnob } from '#engine/cues/changeAt.ts'
-import { FEEL_LADDER } from '#engine/demand/feelLadder.ts'
+import { tellsFeel } from '#engine/cues/feelWords.ts'
 import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
 import type { Facts } from '#engine/findings/facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
-import type { Finding } from '#engine/report.ts'
+import type { Finding, PlayedBlock } from '#engine/report.ts'
 import type { Block } from '#plan/model.ts'
+import type { KnobSteps } from '#units/units.ts'
 
-/** Changes of resistance that say only how far to turn: turns mean nothing on a bike nobody here has seen. */
+/** A place on the knob is the same again within this. */
+const SAME: KnobSteps = 1
+
+/**
+ * New loads that say only how far to turn: turns mean nothing on a bike nobody here has seen. Once a total has been told
+ * by its feel, riders know where it is on their own knob; taking off for easy riding explains itself. Common practice.
+ */
 export function feelWithChange(facts: Facts): Finding[] {
-  return eachBlock(facts, (played) => {
-    if (!turnsKnob(played) || saysFeel(played.block)) return undefined
-    const feel = feelOfTotal(played.ledger.after.nominal, facts.ride)
-    return {
-      rule: 'feelWithChange',
-      severity: 'hint',
-      text: `${inQuotes(played.block)} changes the resistance without a feel; on another bike riders cannot know what to look for.`,
-      why: COMMON_PRACTICE,
-      fixes: [blockFix(played.block, `Say it feels like ${withArticle(feel)}`, `Gave ${inQuotes(played.block)} a feel`, { feel })],
-    }
-  })
+  const told: KnobSteps[] = []
+  const found = new Map<string, Finding>()
+  for (const played of facts.blocks) {
+    if (played.to <= played.from) continue
+    const { block } = played
+    const { nominal } = played.ledger.after
+    const isTold = saysFeel(block)
+    const isKnown = told.some((total) => Math.abs(total - nominal) <= SAME)
+    if (isTold) told.push(nominal)
+    if (isTold || isKnown || !turnsKnob(played) || eases(facts, played) || found.has(block.id)) continue
+    // Told once where it is new: the blocks that come back to it follow.
+    told.push(nominal)
+    const feel = feelOfTotal(nominal, facts.ride)
+    found.set(
+      block.id,
+      atBlock(facts, played.index, {
+        rule: 'feelWithChange',
+        severity: 'hint',
+        text: `${inQuotes(block)} is a new load told in turns alone; on another bike riders cannot know what to look for.`,
+        why: COMMON_PRACTICE,
+        fixes: [blockFix(block, `Say it feels like ${withArticle(feel)}`, `Gave ${inQuotes(block)} a feel`, { feel })],
+      }),
+    )
+  }
+  return [...found.values()]
 }
 
-const WORDS = new RegExp(`\\b(?:feels?|${FEEL_LADDER.map(({ feel }) => feel).join('|')})\\b`, 'i')
+/** Stopped, all off, or lighter for easy riding. */
+function eases({ rules }: Facts, { block, cadence, ledger: { before, after } }: PlayedBlock): boolean {
+  if (cadence.kind === 'still' || block.resistance.kind === 'allOff') return true
+  const { terrain, effort } = block
+  const isEasy =
+    terrain === 'recover' || terrain === 'flush' || terrain === 'stretch' || Math.max(effort.from, effort.to) <= rules.easyEffort
+  return isEasy && after.nominal < before.nominal
+}
 
 const saysFeel = ({ feel, resistance, cues }: Block): boolean =>
-  Boolean(feel?.trim()) || resistance.kind === 'byFeel' || cues.some(({ text }) => WORDS.test(text))
+  Boolean(feel?.trim()) || resistance.kind === 'byFeel' || cues.some(tellsFeel)
 
 const withArticle = (feel: string): string => (/^(?:an?|the|base)\b/i.test(feel) ? feel : `${/^[aeiou]/i.test(feel) ? 'an' : 'a'} ${feel}`)

@@ -9,9 +9,9 @@ const STEP = 5
 
 /** The opening card is said before the first song; the briefing has to be as long. */
 export function openingFits(facts: Facts): Finding[] {
-  const { ride, blocks, recovery } = facts
+  const { ride, blocks } = facts
   if (blocks.length === 0) return []
-  const { seconds, fits } = openingCard(ride, { blocks, recovery })
+  const { seconds, fits } = openingCard(ride, facts)
   if (fits) return []
   const needed = Math.ceil(seconds / STEP) * STEP
   const text = `The opening card takes ${formatDuration(seconds)} to say and the briefing has ${formatDuration(ride.briefingSeconds)}.`

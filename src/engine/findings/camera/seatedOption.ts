@@ -1,24 +1,43 @@
+import { isJump } from '#engine/cadence/moves.ts'
+import { cueOffersSeat } from '#engine/cues/seatWords.ts'
 import type { Facts } from '#engine/findings/facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
-import type { Finding } from '#engine/report.ts'
+import type { Finding, PlayedBlock } from '#engine/report.ts'
 import type { Block } from '#plan/model.ts'
 
-/** Standing and hovering without a way to stay in the saddle, where nobody sees who cannot stand. */
+/**
+ * Songs that take riders out of the saddle and offer no way to stay in it, where nobody sees who cannot stand. An option
+ * told once holds for the rest of its song, so each song is told once. Jumps come back to the saddle by themselves.
+ * Common practice.
+ */
 export function seatedOption(facts: Facts): Finding[] {
-  return eachBlock(facts, ({ block }) => {
-    if ((block.posture !== 'standing' && block.posture !== 'hovering') || offersSeat(block)) return undefined
+  return facts.sections.flatMap(({ blocks: { from, to } }) => {
+    const ridden = facts.blocks.slice(from, to).filter((played) => played.to > played.from)
+    const first = ridden.find(isUp)
+    if (!first || ridden.slice(0, ridden.indexOf(first) + 1).some(({ block }) => tellsSeat(block))) return []
+    const { block } = first
     const text = block.easier ? `${block.easier.text}; or stay seated` : 'stay seated'
-    return {
-      rule: 'seatedOption',
-      severity: 'hint',
-      text: `${inQuotes(block)} is ridden out of the saddle and offers no way to stay seated.`,
-      why: COMMON_PRACTICE,
-      fixes: [blockFix(block, 'Offer it seated', `Offered ${inQuotes(block)} seated`, { easier: { text } })],
-    }
+    return [
+      atBlock(facts, first.index, {
+        rule: 'seatedOption',
+        severity: 'hint',
+        text: `${inQuotes(block)} is out of the saddle, and by then this song has offered no way to stay seated.`,
+        why: COMMON_PRACTICE,
+        fixes: [blockFix(block, 'Offer it seated', `Offered ${inQuotes(block)} seated`, { easier: { text } })],
+      }),
+    ]
   })
+}
+
+/** Out of the saddle for good; a stopped wheel or a rider beside the bike is not riding. */
+function isUp({ block: { posture, terrain, move }, cadence }: PlayedBlock): boolean {
+  return (
+    cadence.kind !== 'still' && (posture === 'standing' || posture === 'hovering') && terrain !== 'jumps' && !(move && isJump(move.name))
+  )
 }
 
 const SEATED = /\b(?:sit|sits|sitting|seat|seated|saddle)\b/i
 
-const offersSeat = ({ easier }: Block): boolean => easier !== undefined && SEATED.test(easier.text)
+/** The easier option is an offer by itself; words of a cue have to make one. */
+const tellsSeat = ({ easier, cues }: Block): boolean => (easier !== undefined && SEATED.test(easier.text)) || cues.some(cueOffersSeat)

@@ -1,5 +1,6 @@
 import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { countMembers, membersOf, nameOf } from '#engine/cues/family.ts'
+import { tellsFeel } from '#engine/cues/feelWords.ts'
 import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, inQuotes } from '#engine/findings/finding.ts'
@@ -11,7 +12,7 @@ import { cueFix } from './atLine.ts'
 
 const WHY = 'common practice; how long, how many and how hard is what riders ask'
 /** A length in music instead of time, and words that say how hard. */
-const MUSICAL = /\b(?:counts?|phrases?|eights|chorus|verse|drop)\b/i
+const MUSICAL = /\b(?:counts?|bars?|measures?|phrases?|eights?|sixes|chorus|verse|bridge|break|drop|(?:whole|rest of the) song)\b/i
 const EFFORT =
   /\b(?:hard|harder|strong|heavy|push|surge|sprint|attack|climb|go|own it|all out|everything|effort|of ten|breathless|rise|up|summit|finish|home)\b/i
 
@@ -51,7 +52,11 @@ function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
   const missing: string[] = []
   if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
   if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')
-  const felt = first.block.feel !== undefined || own.some(({ cue }) => EFFORT.test(cue.text)) || EFFORT.test(first.block.label ?? '')
+  const felt =
+    first.block.feel !== undefined ||
+    said.has('effort') ||
+    own.some(({ cue }) => EFFORT.test(cue.text) || tellsFeel(cue)) ||
+    EFFORT.test(first.block.label ?? '')
   if (!felt) missing.push('how hard')
   return missing
 }

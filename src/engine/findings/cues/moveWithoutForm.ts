@@ -8,7 +8,7 @@ import type { Cue } from '#plan/model.ts'
 export function moveWithoutForm(facts: Facts): Finding[] {
   return facts.cues.showings.flatMap(({ move, first }) => {
     const played = facts.blocks[first]!
-    if (played.block.cues.some(({ moment }) => moment === 'form')) return []
+    if (played.cadence.kind === 'still' || played.block.cues.some(tellsForm)) return []
     return [
       atBlock(facts, first, {
         rule: 'moveWithoutForm',
@@ -20,6 +20,12 @@ export function moveWithoutForm(facts: Facts): Finding[] {
     ]
   })
 }
+
+/** How a body does it: a form point may be part of the call. */
+const BODY =
+  /\b(?:hands?|elbows?|arms?|shoulders?|chest|spine|back|core|hips?|knees?|heels?|toes|chin|head|neck|land(?:ing)?|breathe|tall|soft)\b/i
+
+const tellsForm = ({ moment, text }: Cue): boolean => moment === 'form' || BODY.test(text)
 
 /** Points for the moves rooms do most; own words. */
 const POINTS: readonly (readonly [move: RegExp, text: string])[] = [

@@ -18,6 +18,8 @@ export function unannounced(facts: Facts): Finding[] {
     const silent = change.kinds.filter((kind) => NEED_WORDS.includes(kind))
     if (
       played.from <= 0 ||
+      // Nothing of the riding is asked of a stopped wheel.
+      played.cadence.kind === 'still' ||
       silent.length === 0 ||
       played.block.cues.some(({ moment, text }) => CALLS.has(moment) && (text.trim() !== '' || moment === 'countIn'))
     )

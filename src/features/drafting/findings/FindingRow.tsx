@@ -19,7 +19,8 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
       <Place finding={finding} onGo={onGo} />
       <p>
         {finding.severity === 'problem' && <strong>To mend: </strong>}
-        {finding.text} {finding.shownAs && <span>{finding.shownAs} </span>}
+        {finding.text} {finding.heldBack && !readOnly && <span>{finding.heldBack} </span>}
+        {finding.shownAs && <span>{finding.shownAs} </span>}
         <span className="finding-why">{finding.why}</span>
       </p>
       {!readOnly && (

@@ -42,7 +42,8 @@ describe('findings', () => {
     const short = store.getState().report!.findings.filter(({ rule }) => rule === 'recoveryDebt')
     expect(short.length).toBeGreaterThan(1)
     expect(rows().filter((text) => text.startsWith('Recoveries that are too short'))).toHaveLength(1)
-    const count = page.find('button', `${short.length} places`)
+    const count = page.host.querySelector<HTMLElement>('[data-kind="recoveryDebt"] .finding-count')!
+    expect(count.textContent).toBe(`${short.length} places`)
     expect(count.getAttribute('aria-expanded')).toBe('false')
     page.press(count)
     const places = [...count.closest('li')!.querySelectorAll('.finding-places > li p')].map((place) => place.textContent!)
@@ -138,13 +139,13 @@ describe('findings', () => {
   })
 
   it('show what a repair does while it is pointed at, and make it one step when pressed', () => {
-    const store = open(demoRide('ridge'))
-    page.press(page.host.querySelector<HTMLElement>('[data-kind="recoveryDebt"] .finding-count')!)
+    const store = open(demoRide('spark'))
+    page.press(page.host.querySelector<HTMLElement>('[data-kind="moveWithoutForm"] .finding-count')!)
     const repair = [...page.host.querySelectorAll<HTMLElement>('.finding-fixes button')].find((button) =>
-      button.textContent!.startsWith('Extend'),
+      button.textContent!.startsWith('Add “'),
     )!
     page.point(repair)
-    expect(store.getState().previewing).toMatch(/^Extended/)
+    expect(store.getState().previewing).toMatch(/^Added a form point/)
     expect(store.getState().shown).not.toBe(store.getState().ride)
     page.point(null)
     expect(store.getState().previewing).toBeNull()
@@ -164,6 +165,7 @@ describe('sorting', () => {
     why: '',
     at: 0,
     fixes: [],
+    proposed: [],
     ...change,
   })
 

@@ -2,7 +2,6 @@ import { useDeferredValue, useMemo } from 'react'
 import { constantsOf } from '#engine/constants.ts'
 import { DIFFICULTY_BANDS } from '#engine/shape/difficulty.ts'
 import { easingsOf } from '#engine/shape/easings.ts'
-import { measuresOf } from '#engine/shape/measures.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { sayMeasures } from '#features/drafting/panel/ride/sayMeasures.ts'
 import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
@@ -18,9 +17,8 @@ export function ShapeGroup() {
   const committed = useMemo(() => ({ ride: committedRide, report: committedReport }), [committedRide, committedReport])
   // What would make it easier is found by planning other rides: the stage shows a change first.
   const { ride, report } = useDeferredValue(committed)
-  const measures = useMemo(() => ride && report && measuresOf(ride, report), [ride, report])
   const easings = useMemo(() => (ride && report ? easingsOf(ride, report) : []), [ride, report])
-  if (!ride || !report || !measures || report.blocks.length === 0) return null
+  if (!ride || !report || report.blocks.length === 0) return null
   const { shape, difficulty } = report
   const points = Math.round(difficulty.points)
   // A class under what its level is looked for needs nothing to make it easier.
@@ -30,7 +28,7 @@ export function ShapeGroup() {
       <h3>shape</h3>
       <p>{shape.sentence}</p>
       <div className="panel-rows">
-        {sayMeasures(measures, report.totals, constantsOf(ride).workEffort).map(({ name, words }) => (
+        {sayMeasures(report.measures, report.totals, constantsOf(ride).workEffort).map(({ name, words }) => (
           <FactRow key={name} label={name}>
             {words}
           </FactRow>

@@ -1,0 +1,99 @@
+import type { Finding, Fix } from '#engine/report.ts'
+import type { Ride } from '#plan/model.ts'
+import { contest } from './contest.ts'
+import { type EditedTo, editedTo, isAgainst } from './editedTo.ts'
+import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
+
+/**
+ * Findings with those of their repairs that help: each clears its finding or makes it smaller, brings nothing else as
+ * heavy, and none goes against another finding's. A repair is tried by computing the ride it gives, so what the list says
+ * holds by construction; and it is tried when somebody first reads `fixes`, so planning a ride costs no more for it.
+ *
+ * @param findingsOf what is found of another ride
+ */
+export function vetted(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf): Finding[] {
+  const vet = vettingOf(found, ride, findingsOf)
+  return found.map((finding, index) => (finding.fixes.length === 0 ? finding : lazily(finding, () => vet(index))))
+}
+
+/** A finding with more said of it, its repairs still untried. */
+export function withMore(finding: Finding, more: Pick<Finding, 'shownAs'>): Finding {
+  return Object.defineProperties({ ...more } as Finding, Object.getOwnPropertyDescriptors(finding))
+}
+
+interface Vetted {
+  fixes: Fix[]
+  heldBack?: string
+}
+
+function lazily(finding: Finding, vet: () => Vetted): Finding {
+  let known: Vetted | undefined
+  const once = () => {
+    known ??= vet()
+    return known
+  }
+  return {
+    ...finding,
+    get fixes() {
+      return once().fixes
+    },
+    get heldBack() {
+      return once().heldBack
+    },
+  }
+}
+
+/** A repair as a finding offers it, before anybody knows what it brings. */
+interface Offer {
+  fix: Fix
+  /** Its finding's place among all. */
+  finding: number
+  trial: Trial
+  edits: EditedTo
+}
+
+/** What is left of each finding's repairs; every one is tried once at most. */
+function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf): (finding: number) => Vetted {
+  const before = new Map(found.map((finding) => [finding.id, finding]))
+  let known: readonly Offer[][] | undefined
+  const offers = () => {
+    known ??= found.map(({ fixes }, finding) =>
+      fixes.map((fix) => {
+        const trial = tryOut(fix, ride, before, findingsOf)
+        return { fix, finding, trial, edits: editedTo(ride, trial.ride) }
+      }),
+    )
+    return known
+  }
+  const verdict = ({ trial }: Offer, finding: number) => trial.verdictOn(found[finding]!)
+  const contender = ({ trial, finding }: Offer) => ({ trial, finding: found[finding]!, order: finding })
+
+  /** The repair of another finding that is offered in place of this one, since the two would undo each other. */
+  function rivalOf(offer: Offer): Offer | undefined {
+    for (const other of offers().flat()) {
+      if (other.finding === offer.finding || !isAgainst(offer.edits, other.edits) || !verdict(other, other.finding).helps) continue
+      const rival = contender(other)
+      if (contest(contender(offer), rival) === rival) return other
+    }
+    return undefined
+  }
+
+  return (index) => {
+    const fixes = new Set<Fix>()
+    let heldBack: string | undefined
+    for (const offer of offers()[index]!) {
+      const { helps, brings } = verdict(offer, index)
+      const rival = helps ? rivalOf(offer) : undefined
+      if (helps && !rival) fixes.add(offer.fix)
+      else if (rival && !rivalOf(rival) && verdict(rival, index).helps) fixes.add(rival.fix)
+      else if (rival) heldBack ??= sayAgainst(offer.fix, rival.fix)
+      else if (brings) heldBack ??= sayBrings(offer.fix, brings)
+    }
+    return { fixes: [...fixes], ...(fixes.size === 0 && heldBack && { heldBack }) }
+  }
+}
+
+const sayBrings = ({ label }: Fix, { finding, isNew }: NonNullable<Verdict['brings']>): string =>
+  `“${label}” would ${isNew ? 'bring another' : 'make another worse'}: ${finding.text}`
+
+const sayAgainst = ({ label }: Fix, other: Fix): string => `“${label}” would go against “${other.label}”, which weighs more here.`

@@ -1,0 +1,18 @@
+import type { Bout, PlayedBlock } from '#engine/report.ts'
+import type { Effort, Seconds } from '#units/units.ts'
+
+/** A breath caught inside a run of work, in seconds (common practice). */
+const BREATH: { least: Seconds; most: Seconds } = { least: 5, most: 12 }
+
+/**
+ * Whether what follows a bout only lets riders catch their breath before the work goes on: it is not meant as a recovery and
+ * not judged as one. The run's last bout is.
+ */
+export function isCatchBreath(bout: Bout, blocks: readonly PlayedBlock[], levels: { recoveryEffort: Effort; workEffort: Effort }): boolean {
+  if (bout.have < BREATH.least || bout.have > BREATH.most) return false
+  const next = blocks.find(
+    ({ index, block, from, to }) =>
+      index > bout.toBlock && to > from && Math.max(block.effort.from, block.effort.to) > levels.recoveryEffort,
+  )
+  return next !== undefined && next.block.effort.from >= levels.workEffort
+}
