@@ -51,8 +51,8 @@ export type Meaning =
   | { about: 'left'; unit: 'seconds' | 'counts'; value: number; of?: Whole; near?: true; midway?: true }
   /** "a minute down", "twelve minutes in". */
   | { about: 'gone'; value: Seconds; of?: Whole; near?: true }
-  /** "in twenty seconds we push". */
-  | { about: 'until'; value: Seconds; kind?: string }
+  /** "in twenty seconds we push", "sixteen counts till we push". */
+  | { about: 'until'; unit: 'seconds' | 'counts'; value: number; kind?: string }
   /** "halfway", "two thirds done": the part that is behind, 0–1. */
   | { about: 'share'; value: number; of?: Whole }
   /** "it's 6:34", "we finish at five to seven": minutes of a twelve-hour clock, or of the day where `of24`. */

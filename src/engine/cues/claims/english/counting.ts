@@ -1,4 +1,5 @@
 import type { Meaning } from '#engine/cues/claims/claim.ts'
+import { comingEnd } from './coming.ts'
 import { type NumberPhrase, numberAt } from './numberAt.ts'
 import {
   claim,
@@ -27,9 +28,16 @@ const MOST = 20
 export const readCount: Rule = (reader, at) => {
   if (wordAt(reader, at) === 'twice')
     return closes(reader, at) ? read(at + 1, claim(reader, at, at, [{ about: 'rounds', value: 2 }])) : null
-  const number = numberAt(reader.tokens, at)
+  const number = numberAt(reader.tokens, at) ?? coupleAt(reader, at)
   if (number === null || number.fraction || number.value > MOST) return null
   return counted(reader, at, number)
+}
+
+/** "a couple of pushes", "a couple more", "a pair of surges". */
+function coupleAt(reader: Reader, at: number): NumberPhrase | null {
+  if (!says(reader, at, 'a couple|pair')) return null
+  const of = says(reader, at, 'a couple|pair of') ? 1 : 0
+  return { value: 2, next: at + 2 + of, figures: false, fraction: false }
 }
 
 function counted(reader: Reader, at: number, number: NumberPhrase): Reading | null {
@@ -108,7 +116,7 @@ function kinds(
     if (!/s$/.test(word) && tail === null && !(more || value === 1)) continue
     if (!/^\p{L}{3,}$/u.test(word)) return null
     const kind = singular(word)
-    if (more || tail) {
+    if (more || tail || stillBefore(reader, at)) {
       const last = (tail?.next ?? place + 1) - 1
       return read(
         last + 1,
@@ -133,6 +141,11 @@ function kinds(
   return null
 }
 
+/** "still three pushes", "we've still got three pushes". */
+const stillBefore = (reader: Reader, at: number): boolean =>
+  wordBefore(reader, at) === 'still' ||
+  (/^(?:got|have|has|got to do)$/.test(wordBefore(reader, at)) && wordBefore(reader, at - 1) === 'still')
+
 /** "left", "to go", "after this (one)", "remaining" at a token of the same clause. */
 function stillAfter(reader: Reader, at: number, ended: boolean): { next: number; after?: true } | null {
   if (ended) return null
@@ -142,6 +155,8 @@ function stillAfter(reader: Reader, at: number, ended: boolean): { next: number;
     if (says(reader, at, 'left|remaining after this|that')) return { next: afterThis(reader, at + 1), after: true }
     return { next: at + 1 }
   }
+  const toCome = comingEnd(reader, at)
+  if (toCome !== null) return { next: toCome }
   if (says(reader, at, 'to go|come'))
     return says(reader, at + 2, 'after this|that') && !endsAt(reader, at + 1)
       ? { next: afterThis(reader, at + 2), after: true }

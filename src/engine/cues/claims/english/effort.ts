@@ -1,8 +1,8 @@
 import { numberAt } from './numberAt.ts'
-import { claim, closes, endsAt, type Reader, type Rule, read, says, slot, wordAfter, wordAt } from './reader.ts'
+import { claim, closes, endsAt, isKnob, type Reader, type Rule, read, says, slot, wordAfter, wordAt, wordBefore } from './reader.ts'
 
 /** "a seven out of ten", "six to seven of ten", "7/10", "effort eight": planned effort, 0–10. */
-export const readEffort: Rule = (reader, at) => ratio(reader, at) ?? ofTen(reader, at) ?? named(reader, at)
+export const readEffort: Rule = (reader, at) => ratio(reader, at) ?? ofTen(reader, at) ?? named(reader, at) ?? felt(reader, at)
 
 /** "7/10", with nothing it is a part of. */
 function ratio(reader: Reader, at: number) {
@@ -32,6 +32,7 @@ function ofTen(reader: Reader, at: number) {
 /** Where "out of ten", "of ten", "on the scale" ends; "of ten" may be said of anything, so it has to close. */
 function tailAt(reader: Reader, at: number): number | null {
   if (says(reader, at, 'out of ten|10')) return at + 3
+  if (says(reader, at, 'outta|outa|over ten|10')) return at + 2
   if (says(reader, at, 'of ten|10')) return at + 2
   if (says(reader, at, 'on the|a|our|your scale')) return says(reader, at + 3, 'of|to ten|10') && !endsAt(reader, at + 2) ? at + 5 : at + 3
   return null
@@ -49,6 +50,57 @@ function named(reader: Reader, at: number) {
   if (last.value > 10 || !isClosed(reader, last.next - 1)) return null
   const slots = range === null ? [slot(reader, start, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
   return made(reader, at, last.next, low.value, last.value, slots)
+}
+
+/** What leads up to how hard it should feel: "feels like a", "keep it at a", "call it an", "sitting at a". */
+const FEELING = [
+  'feel|feels|feeling like',
+  'feel|feels|felt closer|close to',
+  'call it|this|that',
+  'keep|hold|leave|bring|take|make|ride|put|back|dial|push|got it|this|that|us|me|them|things at|to',
+  "it|this|that|us|me|back|up|down|all|be|stay|sit|sitting|stays|staying|live|living|you're|we're|i'm|are|hover|hovering|settle|working|work|effort at|to",
+  'should|gonna|to|must|will|can|might be|stay',
+  "it's|that's|this's|one's|hill's|push's|climb's|effort's",
+  'this|it|that|one|hill|push|climb|effort|surge|sprint is',
+  'want|need',
+  'give|gimme|show|find|asking|looking|aiming|shooting me|us|for',
+]
+/** Of these what follows may be no effort but for a full number out of a scale: a "five" is a slap of hands. */
+const HANDED = /^(?:me|us|for|want|need|is)$/
+const ADJECTIVES =
+  /^(?:solid|strong|hard|easy|good|honest|comfortable|true|real|light|legit|steady|big|heavy|gentle|nice|soft|low|high|firm|full)$/
+
+/** "feels like a five", "keep it at a six", "call it an eight": with its article, which neither turns nor counts have. */
+function felt(reader: Reader, at: number) {
+  const article = wordAt(reader, at) === 'a' || wordAt(reader, at) === 'an'
+  const like = says(reader, at - 2, 'feel|feels|feeling like') && !endsAt(reader, at - 1)
+  if (!article && !like) return null
+  if (endsAt(reader, at - 1) && article === false) return null
+  const led = FEELING.some((words) => {
+    const start = at - words.split(' ').length
+    return start >= 0 && says(reader, start, words) && !endsAt(reader, at - 1)
+  })
+  if (!led || (article && endsAt(reader, at))) return null
+  const adjective = article && ADJECTIVES.test(wordAt(reader, at + 1)) && !endsAt(reader, at + 1) ? 1 : 0
+  const start = at + (article ? 1 : 0) + adjective
+  const low = numberAt(reader.tokens, start)
+  if (
+    low === null ||
+    low.value < 1 ||
+    low.value > 10 ||
+    (low.value < 3 && !like) ||
+    wordAt(reader, start) === 'half' ||
+    wordAt(reader, start) === 'quarter'
+  )
+    return null
+  if (HANDED.test(wordBefore(reader, at)) && (low.value < 6 || low.value === 8 || low.value > 9)) return null
+  if (!isKnob(reader) && !like) return null
+  const range = wordAt(reader, low.next) === 'to' && !endsAt(reader, low.next - 1) ? numberAt(reader.tokens, low.next + 1) : null
+  const last = range ?? low
+  // With "out of ten" behind it, it is read as that.
+  if (last.value > 10 || tailAt(reader, last.next) !== null || !isClosed(reader, last.next - 1)) return null
+  const slots = range === null ? [slot(reader, start, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
+  return made(reader, start, last.next, low.value, last.value, slots)
 }
 
 const isClosed = (reader: Reader, last: number): boolean => {

@@ -21,16 +21,18 @@ import {
 } from './reader.ts'
 import { OFF, ON, wordSet } from './words.ts'
 
-const ADDING = wordSet('add load crank bump stack pile sneak slap tighten layer throw increase raise heap')
-const TAKING = wordSet('drop lose shed peel shave knock strip release ease dump unload loosen cut reduce lighten lower remove subtract')
+const ADDING = wordSet('add adding load loading crank bump stack pile sneak slap tighten layer throw increase raise heap')
+const TAKING = wordSet(
+  'drop dropping lose losing shed peel peeling shave knock strip release ease dump unload loosen cut reduce lighten lower remove subtract ditch',
+)
 /** These say which way only with "on", "off" and the like. */
 const EITHER = wordSet(
-  'take put turn come go bring pull roll wind pop kick dial move slide set back let push get grab give find click want need',
+  'take taking put putting turn turning come coming go going bring pull pulling roll wind pop kick dial move slide set back let push get grab give gimme find click want need spin twist nudge crack toss stick tack',
 )
 /** Of these, what is handed over goes on. */
-const HANDING = wordSet('give get grab dial want need')
+const HANDING = wordSet('give gimme get grab dial want need')
 const BETWEEN = wordSet(
-  'it that this me us in on off up down back by with of your the knob wheel dial resistance gear load just there here now go from another an extra',
+  'it that this me us in on off up down back by with of your the knob wheel dial resistance gear load just there here now go from another an extra some yourself ourselves yourselves ya onto in into out',
 )
 /** Largest change of a knob in one call that is said without its unit; more is seconds. */
 const MOST_TURNS = 5
@@ -60,6 +62,12 @@ export const readVerb: Rule = (reader, at) => {
     amount = amountAt(reader, place)
     if (amount !== null) break
     const word = wordAt(reader, place)
+    // "Turn it to the right two turns."
+    if (isKnob(reader) && says(reader, place, 'to the|your right|left') && !endsAt(reader, place + 2)) {
+      place += 2
+      sign = wordAt(reader, place) === 'right' ? 1 : -1
+      continue
+    }
     if (!BETWEEN.has(word) || endsAt(reader, place)) return null
     by ||= word === 'by'
     if (sign === 0 && /^(?:off|down|back|of)$/.test(word)) sign = -1
@@ -67,6 +75,9 @@ export const readVerb: Rule = (reader, at) => {
   }
   if (amount === null || amount.low === 0) return null
   amount = withAnother(reader, amount)
+  if (isDifference(reader, amount)) return read(amount.next)
+  const hand = handTurned(reader, amount)
+  if (hand !== null) return read(hand.next, changeClaim(reader, at, hand.next - 1, amount, hand.sign, false))
   const tail = wordAfter(reader, amount.next - 1)
   const turned = /^(?:on|off|up|down|more|less|back)$/.test(tail) && !leadsElsewhere(reader, amount.next)
   if (turned && !TAKING.has(verb) && !ADDING.has(verb)) sign = OFF.has(tail) || tail === 'back' ? -1 : 1
@@ -112,9 +123,11 @@ export const readChange: Rule = (reader, at) => {
     const first = /^(?:plus|minus)$/.test(wordBefore(reader, at)) ? at - 1 : at
     return read(amount.next, changeClaim(reader, first, amount.next - 1, amount, signed))
   }
-  const direction = wordAfter(reader, amount.next - 1)
+  if (isDifference(reader, amount)) return read(amount.next)
+  const turned = handTurned(reader, amount)
+  if (turned !== null) return read(turned.next, changeClaim(reader, at, turned.next - 1, amount, turned.sign, false))
   const orMore = says(reader, amount.next, 'or more') && !endsAt(reader, amount.next - 1) ? 2 : 0
-  const way = orMore > 0 ? wordAfter(reader, amount.next + 1) : direction
+  const way = orMore > 0 ? wordAfter(reader, amount.next + 1) : wordAfter(reader, amount.next - 1)
   const sign = ON.has(way) ? 1 : OFF.has(way) ? -1 : 0
   // Without the unit only "on" and "off" are about the knob, and only for amounts a knob turns by in one call.
   const weighed = amount.fraction && (way === 'heavier' || way === 'lighter')
@@ -130,6 +143,44 @@ export const readChange: Rule = (reader, at) => {
   }
   return bareAmount(reader, at, amount)
 }
+
+/** "half a turn more than the last one", "a quarter heavier than push two": from another place than the one riders are at. */
+const isDifference = (reader: Reader, { next }: Amount): boolean =>
+  !endsAt(reader, next - 1) &&
+  says(reader, next, 'more|less|heavier|lighter|higher|lower|up|down than|from|on') &&
+  (wordAt(reader, next + 1) === 'than' ||
+    (/^(?:the|that|our|your|push|round|hill|climb)$/.test(wordAt(reader, next + 2)) &&
+      /^(?:last|first|previous|one)$/.test(wordAt(reader, next + 3))))
+
+/** Where "… to the right", "… back on", "… more on the knob" ends, and which way it turns; a knob gets heavier to the right. */
+function handTurned(reader: Reader, amount: Amount): { sign: 1 | -1; next: number } | null {
+  const { next, named, fraction, low, plain } = amount
+  if (endsAt(reader, next - 1)) return null
+  const told = named || fraction || low <= MOST_TURNS
+  const side = says(reader, next, 'to the|your right|left')
+    ? 3
+    : isKnob(reader) && named && /^(?:right|clockwise|left|counterclockwise)$/.test(wordAt(reader, next)) && closesWay(reader, next)
+      ? 1
+      : 0
+  if (side > 0 && told && isKnob(reader))
+    return { sign: /^(?:right|clockwise)$/.test(wordAt(reader, next + side - 1)) ? 1 : -1, next: next + side }
+  if (!(named ? !plain || says(reader, next, 'goes|comes|going|coming') : fraction && isKnob(reader))) return null
+  // "Three quarters more", "one and a half more on the knob"; of time and road it would be said of what is left.
+  if (/^(?:more|extra)$/.test(wordAt(reader, next)) && !named) {
+    const on = wordAfter(reader, next) === 'on' && !leadsElsewhere(reader, next + 1)
+    return on || closesWay(reader, next) ? { sign: 1, next: next + (on ? 2 : 1) } : null
+  }
+  const verb = /^(?:comes|goes|coming|going|gets|is|are|right|straight|back|comin|goin)$/.test(wordAt(reader, next)) ? 1 : 0
+  if (verb === 0) return null
+  const again = /^(?:back|right|straight)$/.test(wordAt(reader, next + verb)) && !endsAt(reader, next + verb) ? 1 : 0
+  const way = next + verb + again
+  if (endsAt(reader, way - 1) || !/^(?:on|off)$/.test(wordAt(reader, way)) || leadsElsewhere(reader, way)) return null
+  return { sign: wordAt(reader, way) === 'on' ? 1 : -1, next: way + 1 }
+}
+
+/** "half a turn right, and go"; not "half a turn right after this". */
+const closesWay = (reader: Reader, at: number): boolean =>
+  wordAfter(reader, at) === '' || /^(?:and|then|on|as|when|before|so|please|y'all|team|everybody|for)$/.test(wordAfter(reader, at))
 
 /** "five to six turns on the hill": where, not which way. */
 const elsewhere = (reader: Reader, amount: Amount, orMore: number): boolean => leadsElsewhere(reader, amount.next + orMore)

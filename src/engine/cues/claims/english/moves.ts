@@ -3,8 +3,9 @@ import { type NumberPhrase, numberAt } from './numberAt.ts'
 import { claim, closes, endsAt, type Reader, type Rule, read, says, slot, startsAt, wordAfter, wordAt, wordBefore } from './reader.ts'
 import { PLURALS } from './words.ts'
 
-/** "on fours", "eight up, eight down", "four left, four right", "on a four count", "four of each": how a move is counted. */
-export const readMove: Rule = (reader, at) => pair(reader, at) ?? each(reader, at) ?? plural(reader, at) ?? counted(reader, at)
+/** "on fours", "eight up, eight down", "four left, four right", "on a four count", "four of each", "every four counts": how a move is counted. */
+export const readMove: Rule = (reader, at) =>
+  pair(reader, at) ?? every(reader, at) ?? each(reader, at) ?? plural(reader, at) ?? counted(reader, at)
 
 /** Opposite ways of one move. */
 const WAYS: readonly (readonly [string, string])[] = [
@@ -21,6 +22,8 @@ interface Half {
   at: number
   way: string
   next: number
+  /** "four times up". */
+  times: boolean
 }
 
 /** Both halves of a move: "eight up, eight down", "up for eight and down for eight", "left four, right four". */
@@ -30,7 +33,7 @@ function pair(reader: Reader, at: number) {
   const start = /^(?:and|then)$/.test(wordAt(reader, first.next)) ? first.next + 1 : first.next
   const second = half(reader, start)
   if (second === null || !WAYS.some(([one, other]) => one === first.way && other === second.way)) return null
-  if (first.number.value !== second.number.value || first.number.fraction) return null
+  if (first.number.value !== second.number.value || first.number.fraction || first.times !== second.times) return null
   const { value } = first.number
   const form = ({ number: { figures } }: Half) => ({ as: 'number' as const, figures, per: 1 })
   return read(
@@ -39,7 +42,8 @@ function pair(reader: Reader, at: number) {
       reader,
       at,
       second.next - 1,
-      [{ about: 'moveCounts', value }],
+      // "Four times up, four times down" tells how often, "four up, four down" for how long.
+      [first.times ? { about: 'each', value } : { about: 'moveCounts', value }],
       [slot(reader, first.at, first.number.next - 1, form(first)), slot(reader, second.at, second.number.next - 1, form(second))],
     ),
   )
@@ -54,12 +58,58 @@ function half(reader: Reader, at: number): Half | null {
     const start = wordAt(reader, at + 1) === 'for' || wordAt(reader, at + 1) === 'on' ? at + 2 : at + 1
     const number = numberAt(reader.tokens, start)
     if (number === null) return null
-    return { number, at: start, way: word, next: number.next + (/^(?:counts|beats)$/.test(wordAfter(reader, number.next - 1)) ? 1 : 0) }
+    const noun = wordAfter(reader, number.next - 1)
+    const times = TIMES.test(noun)
+    return { number, at: start, way: word, next: number.next + (times || COUNTS.test(noun) ? 1 : 0), times }
   }
   const number = numberAt(reader.tokens, at)
   if (number === null || endsAt(reader, number.next - 1)) return null
-  const way = number.next + (/^(?:counts|beats)$/.test(wordAt(reader, number.next)) ? 1 : 0)
-  return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1 } : null
+  const times = TIMES.test(wordAt(reader, number.next))
+  const noun = number.next + (times || COUNTS.test(wordAt(reader, number.next)) ? 1 : 0)
+  if (endsAt(reader, noun - 1)) return null
+  // "Four times back down."
+  const way = noun + (/^(?:back|right|straight)$/.test(wordAt(reader, noun)) && isWay(wordAfter(reader, noun)) ? 1 : 0)
+  return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1, times } : null
+}
+
+const TIMES = /^(?:times|x)$/
+const COUNTS = /^(?:counts|beats)$/
+/** What riders do in a move, so that "every eight counts" is about it. */
+const MOVING =
+  /^(?:pop|popping|jump|jumping|come|coming|go|going|switch|switching|change|changing|lift|lifting|lean|leaning|press|pressing|up|rise|rising|stand|hop|hopping|tap|tapping|move|moving|alternate|sway|swaying|crunch|pulse|dip|dipping|down|hover|over|out|tuck)$/
+
+/** "up and down every eight counts", "every four counts we switch": a change of the move, or all of it. */
+function every(reader: Reader, at: number) {
+  if (wordAt(reader, at) !== 'every' || endsAt(reader, at)) return null
+  const number = numberAt(reader.tokens, at + 1)
+  if (number === null || number.fraction || number.value < 2) return null
+  const counts = /^(?:counts|beats|count|beat)$/.test(wordAfter(reader, number.next - 1))
+  if (!counts && !closes(reader, number.next - 1)) return null
+  const next = number.next + (counts ? 1 : 0)
+  const told = [at - 4, at - 3, at - 2, at - 1, next, next + 1, next + 2]
+    .filter(
+      (place) =>
+        place >= 0 &&
+        (place >= next
+          ? !reader.tokens.slice(next - 1, place).some(({ ends }) => ends)
+          : !reader.tokens.slice(place, at).some(({ ends }) => ends)),
+    )
+    .some((place) => MOVING.test(wordAt(reader, place)))
+  if (!told) return null
+  const { value } = number
+  return read(
+    next,
+    claim(
+      reader,
+      at,
+      next - 1,
+      [
+        { about: 'moveCounts', value },
+        { about: 'moveCounts', value: value / 2 },
+      ],
+      [slot(reader, at + 1, number.next - 1, { as: 'number', figures: number.figures, per: 1 })],
+    ),
+  )
 }
 
 /** "four of each", "four each side". */

@@ -118,13 +118,18 @@ function stretch(reader: Reader, at: number, { counts, next, more }: Music, slot
     ...(role.bound && { bound: role.bound }),
     ...(role.on && Object.keys(role.on).length > 0 && { on: role.on }),
   }
+  const until: Meaning = { about: 'until', unit: 'counts', value: counts }
   // "Up in four counts" tells when; what stands there then is for the ears.
-  if (role.kind === 'until') return read(role.next)
+  if (role.kind === 'until' && (counts < 8 || !role.open)) return read(role.next)
   const meanings: Meanings =
-    role.kind === 'left'
-      ? [left, { ...length, on: { ahead: true } }]
-      : role.open
-        ? [left, length]
-        : [length, { ...left, of: 'block', midway: true }]
+    role.kind === 'until'
+      ? [until, left]
+      : role.change
+        ? [until, { ...left, of: 'block' }, length]
+        : role.kind === 'left'
+          ? [left, { ...length, on: { ahead: true } }]
+          : role.open
+            ? [left, length]
+            : [length, { ...left, of: 'block', midway: true }]
   return read(role.next, claim(reader, role.first, role.next - 1, meanings, slots))
 }

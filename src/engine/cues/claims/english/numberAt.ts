@@ -51,7 +51,7 @@ const MOST_DIGITS = 6
 export function numberAt(tokens: readonly Token[], at: number): NumberPhrase | null {
   const token = tokens[at]
   if (token === undefined) return null
-  return figures(tokens, at) ?? fractionAt(tokens, at) ?? words(tokens, at)
+  return figures(tokens, at) ?? dozens(tokens, at) ?? fractionAt(tokens, at) ?? words(tokens, at)
 }
 
 /** As `numberAt`, with what is only said of legs and beats: "one ten", "one twenty-eight". */
@@ -79,6 +79,16 @@ function figures(tokens: readonly Token[], at: number): NumberPhrase | null {
 function ratioOf(word: string): number | null {
   const ratio = /^(\d+)\/(\d+)$/.exec(word)
   return ratio && Number(ratio[2]) > 0 ? Number(ratio[1]) / Number(ratio[2]) : null
+}
+
+/** "a dozen", "half a dozen", "two dozen". */
+function dozens(tokens: readonly Token[], at: number): NumberPhrase | null {
+  const { word, ends } = tokens[at]!
+  if (word === 'dozen') return spoken(12, at + 1)
+  const times = word === 'a' ? 1 : word === 'half' ? 1 / 2 : SMALL.get(word)
+  if (times === undefined || times === 0 || ends) return null
+  const article = word === 'half' && tokens[at + 1]?.word === 'a' && !tokens[at + 1]!.ends ? 1 : 0
+  return tokens[at + 1 + article]?.word === 'dozen' ? spoken(12 * times, at + 2 + article) : null
 }
 
 const NOTHING = { word: '', ends: true }

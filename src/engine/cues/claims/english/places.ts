@@ -24,7 +24,20 @@ const ONES = wordSet('one ones')
 const AFTER_LAST = wordSet('next now go coming of up here and then for to before everything all is give let make')
 
 /** "first of three", "push two of three", "third and last", "next to last", "last push": a place in a row. */
-export const readPlace: Rule = (reader, at) => fromTheEnd(reader, at) ?? ordinal(reader, at) ?? numberOf(reader, at) ?? lastOne(reader, at)
+export const readPlace: Rule = (reader, at) => compared(reader, at) ?? placeAt(reader, at)
+
+const placeAt: Rule = (reader, at) => fromTheEnd(reader, at) ?? ordinal(reader, at) ?? numberOf(reader, at) ?? lastOne(reader, at)
+
+const COMPARED = /^(?:as|like|than|since|from|beat|match|matches|unlike)$/
+
+/** "same as the last one", "bigger than push one", "like on our second": what something is held against is not what comes. */
+function compared(reader: Reader, at: number): Reading | null {
+  let lead = at
+  while (/^(?:the|that|our|your|my|on|in|for)$/.test(wordBefore(reader, lead))) lead--
+  if (!COMPARED.test(wordBefore(reader, lead))) return null
+  const place = placeAt(reader, at) ?? readNamedPlace(reader, at)
+  return place && read(place.next)
+}
 
 /** "next to last", "second to last", "penultimate", "last but one". */
 function fromTheEnd(reader: Reader, at: number): Reading | null {
@@ -45,7 +58,7 @@ function ordinal(reader: Reader, at: number): Reading | null {
   const slots = [slot(reader, at, next - 1, { as: 'ordinal', figures })]
   if (endsAt(reader, next - 1)) {
     // "Here is the second."
-    const told = wordBefore(reader, at) === 'the' && /^(?:is|that's|here's|it's|comes)$/.test(wordBefore(reader, at - 1))
+    const told = isTold(reader, at) && !(value === 1 && /^(?:your|my)$/.test(wordBefore(reader, at)))
     return told ? read(next, claim(reader, at, next - 1, [{ about: 'place', value }], slots)) : null
   }
   if (says(reader, next, 'and last|final')) {
@@ -61,6 +74,13 @@ function ordinal(reader: Reader, at: number): Reading | null {
   if (kind.is.kind === undefined && kind.next === next) return null
   return read(kind.next, claim(reader, at, kind.next - 1, [{ about: 'place', value, ...kind.is }], slots))
 }
+
+/** "here's our third", "onto your second", "this is the last": a place without a noun is one only where it is pointed at. */
+const isTold = (reader: Reader, at: number): boolean =>
+  /^(?:the|our|your|my)$/.test(wordBefore(reader, at)) &&
+  /^(?:is|that's|here's|it's|comes|this|this'll|be|becomes|makes|onto|into|now|with|starts|begins|hitting|start)$/.test(
+    wordBefore(reader, at - 1),
+  )
 
 function ordinalAt(reader: Reader, at: number): { value: number; next: number; figures: boolean } | null {
   const value = ORDINALS.indexOf(wordAt(reader, at))
@@ -100,7 +120,9 @@ function ofAt(reader: Reader, at: number) {
 /** "last one", "last push", "final round"; not "last thirty" nor "last eight". */
 function lastOne(reader: Reader, at: number): Reading | null {
   const word = wordAt(reader, at)
-  if ((word !== 'last' && word !== 'final') || endsAt(reader, at)) return null
+  if (word !== 'last' && word !== 'final') return null
+  if (endsAt(reader, at))
+    return word === 'last' && isTold(reader, at) ? read(at + 1, claim(reader, at, at, [{ about: 'last', back: 0 }])) : null
   const noun = wordAt(reader, at + 1)
   const after = wordAfter(reader, at + 1)
   if (ONES.has(noun)) {

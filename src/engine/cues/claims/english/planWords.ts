@@ -30,7 +30,7 @@ export function planWords(meaning: Meaning, { low = 0, high, of }: Figures, call
     case 'gone':
       return `${time(low)} gone`
     case 'until':
-      return `in ${time(low)}`
+      return meaning.unit === 'seconds' ? `in ${time(low)}` : `in ${count(low)} counts`
     case 'share':
       return `${Math.round(100 * low)}% done`
     case 'clock':

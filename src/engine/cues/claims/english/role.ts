@@ -14,6 +14,8 @@ export interface Role {
   on?: Subject
   /** "another thirty seconds": of what goes on or of what comes. */
   open?: true
+  /** "eight counts, then we push": how long, or how soon. */
+  change?: true
 }
 
 /**
@@ -28,6 +30,8 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
   }
   const on = subjectOf(reader, first, next)
   const limit = boundBefore(reader, first)
+  if (isSoFar(reader, first))
+    return { kind: 'gone', first, next: endOfWhole(reader, next), ...wholeAfter(reader, next), ...(limit.bound && { bound: limit.bound }) }
   const timed = leftAfter(reader, next) !== null || goneAfter(reader, next) !== null
   if (limit.bound && !timed) return { kind: 'length', first: limit.first, next, bound: limit.bound, on }
   if (says(reader, next, 'or so|less|more') && !endsAt(reader, next - 1)) {
@@ -45,7 +49,27 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
   if (comesIn(reader, first, next)) return { kind: 'until', first: first - 1, next, on: comingAfter(reader, next) }
   if (/^(?:until|till|til|before)$/.test(after)) return { kind: 'until', first, next: next + 1, open: true }
   const open = more || MORE.has(before) ? { open: true as const } : {}
+  if (changeAfter(reader, next) !== null && before !== 'for') {
+    return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next), change: true }
+  }
   return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next) }
+}
+
+/** "we've been at it for five minutes", "been climbing a minute and a half": what is behind. */
+function isSoFar(reader: Reader, first: number): boolean {
+  for (let at = first - 1; at >= first - 6 && at >= 0 && !endsAt(reader, at); at--) {
+    if (wordAt(reader, at) === 'been') return true
+  }
+  return false
+}
+
+/** Where "… then we push", "… and we stand" begins; a comma may stand before it. Null without it. */
+function changeAfter(reader: Reader, next: number): number | null {
+  if (reader.tokens[next - 1]!.stops) return null
+  const joint = wordAt(reader, next) === 'and' || wordAt(reader, next) === 'then'
+  if (!joint || endsAt(reader, next)) return null
+  const then = wordAt(reader, next) === 'and' && wordAt(reader, next + 1) === 'then' ? next + 2 : next + 1
+  return /^(?:we|we're|we'll|you|you're|you'll|it|it's|i|i'm|everybody|everyone|y'all|the|here)$/.test(wordAt(reader, then)) ? next : null
 }
 
 /** "in twenty seconds we push"; not "locked in thirty seconds of work". */
@@ -158,7 +182,10 @@ export function endOfWhole(reader: Reader, next: number): number {
 /** What the words after a length say it is a length of: "of work", "easy", "to breathe", "push". */
 function subjectOf(reader: Reader, first: number, next: number): Subject {
   const posture = postureAfter(reader, next)
-  return { ...kindAndQuality(reader, first, next), ...(posture && { posture: true as const }) }
+  const on = kindAndQuality(reader, first, next)
+  // "Jumps for two minutes": the kind stands before it.
+  const before = wordBefore(reader, first) === 'for' ? kindOf(wordBefore(reader, first - 1)) : {}
+  return { ...on, ...before, ...(posture && { posture: true as const }) }
 }
 
 /** "thirty seconds standing", "a minute in the saddle", "half a minute, on your feet". */

@@ -40,10 +40,11 @@ export function scopeOf(tokens: readonly Token[]): Mark[] {
     const forward = places.filter((at) => looksAhead(tokens, at))
     ahead ||= forward.length > 0
     const kind = forward.map((at) => announcedBy(tokens, from, at)).find((noun) => noun !== undefined)
-    const silent = tokens[to - 1]!.asks || places.some((at) => opensSentence(tokens, at))
+    const silent = places.some((at) => opensSentence(tokens, at))
+    const asked = tokens[to - 1]!.asks ? questionIn(tokens, from, to) : to
     let then = false
     for (const [first, last] of runs(tokens, from, to, 'ends')) {
-      const denied = silent || places.slice(first - from, last - from).some((at) => closesClause(tokens, at))
+      const denied = silent || first >= asked || places.slice(first - from, last - from).some((at) => closesClause(tokens, at))
       for (let at = first; at < last; at++) {
         marks[at] = { silent: denied, ahead: ahead || then, ...(kind !== undefined && { kind }) }
         then ||= tokens[at]!.word === 'then' || tokens[at]!.word === 'after'
@@ -57,11 +58,47 @@ export function scopeOf(tokens: readonly Token[]): Mark[] {
 function runs(tokens: readonly Token[], from: number, to: number, border: 'stops' | 'ends'): [number, number][] {
   const found: [number, number][] = []
   for (let start = from, at = from; at < to; at++) {
-    if (!tokens[at]![border] && at < to - 1) continue
+    if (!tokens[at]![border] && at < to - 1 && !(border === 'ends' && startsAnew(tokens, at + 1))) continue
     found.push([start, at + 1])
     start = at + 1
   }
   return found
+}
+
+/** Words a new thought begins with, whether or not a comma stands before it. */
+const ANEW = wordSet('yes yeah yep okay ok because cause cuz but')
+const ASKING = wordSet("is are am do does did can could will would shall should have has isn't aren't don't can't won't ain't")
+const ASKED = wordSet("we you that it this i y'all they everybody everyone anybody anyone he she there")
+const QUESTION_WORDS = wordSet("who who's what what's how how's when where why which whose want wanna ready remember got feel")
+
+/** True where a clause begins at a token without a sign of it: "two turns on yes I said two", "two minutes straight are we ready". */
+function startsAnew(tokens: readonly Token[], at: number): boolean {
+  const { word, ends } = tokens[at]!
+  return (
+    ANEW.has(word) || (word === 'so' && !ends && ASKED.has(tokens[at + 1]?.word ?? '')) || (isAsking(tokens, at) && !hasSubject(tokens, at))
+  )
+}
+
+/** "are we", "is that", "can you". */
+const isAsking = (tokens: readonly Token[], at: number): boolean =>
+  ASKING.has(tokens[at]!.word) && !tokens[at]!.ends && ASKED.has(tokens[at + 1]?.word ?? '')
+
+/** "what are we", "here is that": the words belong to what stands before them. */
+const hasSubject = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:who|what|how|when|where|why|which|that|this|it|there|here|all|and|or|if|so|then|than|as|we|you|i|they)$/.test(
+    tokens[at - 1]?.word ?? '',
+  )
+
+/**
+ * Where the question of a sentence begins. What stands before a tag is told and not asked: "sixteen beats, is that so bad?",
+ * "half a turn on, okay?"; but all that follows a question is part of it: "can you give me half a turn, team?"
+ */
+function questionIn(tokens: readonly Token[], from: number, to: number): number {
+  const clauses = runs(tokens, from, to, 'ends')
+  const doubted = tokens.slice(from, to).some(({ word }) => word === 'maybe' || word === 'perhaps' || word === 'or')
+  if (doubted) return from
+  const opening = clauses.find(([first]) => isAsking(tokens, first) || QUESTION_WORDS.has(tokens[first]!.word))
+  return (opening ?? clauses.at(-1)!)[0]
 }
 
 /** The noun right before "next" or "coming". */
@@ -89,10 +126,14 @@ function opensSentence(tokens: readonly Token[], at: number): boolean {
   return OF_SENTENCE.has(word) || isPeriod(tokens, at)
 }
 
+const AFTER_ONCE = wordSet("we we're we've you you're you've it it's this that that's the your our i everybody everyone they more again")
+
 /** A word that denies what its clause says, or tells it of another time; "that was one of three" tells it of now. */
 function closesClause(tokens: readonly Token[], at: number): boolean {
   const { word } = tokens[at]!
   if (word === 'was') return tokens[at - 1]?.word !== 'that'
+  // "Once this kicks in" is of now, "we did it once" is not.
+  if (word === 'once') return tokens[at]!.ends || !AFTER_ONCE.has(tokens[at + 1]?.word ?? '')
   return OF_CLAUSE.has(word) && !isBound(tokens, at)
 }
 

@@ -51,11 +51,12 @@ function meaningsOf({ low, high, near }: TimePhrase, role: Role): Meanings {
     case 'gone':
       return [{ about: 'gone', value: low, ...of, ...(role.bound && { near: true as const }) }]
     case 'until':
-      return [{ about: 'until', value: low, ...(role.on?.kind && { kind: role.on.kind }) }, ...(role.open ? [left] : [])]
+      return [{ about: 'until', unit: 'seconds', value: low, ...(role.on?.kind && { kind: role.on.kind }) }, ...(role.open ? [left] : [])]
     case 'left':
       return [left, ...(role.open ? [{ ...length, on: { ahead: true as const } }] : [])]
     default:
       if (role.open) return [{ ...left, of: 'block' }, length]
+      if (role.change) return [length, { ...left, of: 'block' }, { about: 'until', unit: 'seconds', value: low }]
       // What is left of the block may be told without "left", what is left of the song is not.
       return role.on?.quality || role.on?.kind || bound ? [length] : [length, { ...left, of: 'block', midway: true }]
   }

@@ -1,4 +1,5 @@
 import type { Whole } from '#engine/cues/claims/claim.ts'
+import { comingEnd } from './coming.ts'
 import { fractionAt, numberAt } from './numberAt.ts'
 import { claim, endsAt, type Reader, type Rule, read, says, wordAfter, wordAt } from './reader.ts'
 import { endOfWhole, wholeAfter } from './role.ts'
@@ -28,13 +29,21 @@ function part(reader: Reader, at: number) {
   }
   // "Half of it is behind you", "half of them done".
   let of: { of?: Whole } = {}
-  if (wordAt(reader, next) === 'of' && /^(?:it|this|that|them|these|the)$/.test(wordAt(reader, next + 1))) {
+  const whole = wholeAfter(reader, next)
+  if (wordAt(reader, next) === 'of' && whole.of !== undefined && /^(?:the|this|that|our|your)$/.test(wordAt(reader, next + 1))) {
+    of = whole
+    next = endOfWhole(reader, next)
+    if (endsAt(reader, next - 1)) return null
+  } else if (wordAt(reader, next) === 'of' && /^(?:it|this|that|them|these|the)$/.test(wordAt(reader, next + 1))) {
     if (/^(?:it|this|that)$/.test(wordAt(reader, next + 1))) of = { of: 'block' }
     next += wordAt(reader, next + 1) === 'the' ? 3 : 2
     if (endsAt(reader, next - 1)) return null
   } else if (amount.plain && /^(?:on|up|in)$/.test(wordAt(reader, next))) return null
-  if (/^(?:is|are|already)$/.test(wordAt(reader, next))) next++
+  while (/^(?:is|are|it's|still|already|now)$/.test(wordAt(reader, next)) && !endsAt(reader, next)) next++
   const word = wordAt(reader, next)
+  const toCome = comingEnd(reader, next)
+  if (toCome !== null) return made(reader, at, toCome, 1 - amount.value, of)
+  if (says(reader, next, 'in the books|bank|bag|can')) return made(reader, at, next + 3, amount.value, of)
   if (says(reader, next, 'to go')) return made(reader, at, next + 2, 1 - amount.value, of)
   if (LEFT.test(word)) return made(reader, at, next + 1, 1 - amount.value, of)
   if (!DONE.test(word) || word === 'up' || /^(?:base|baseline|your)$/.test(wordAfter(reader, next))) return null

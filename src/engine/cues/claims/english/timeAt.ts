@@ -26,7 +26,7 @@ type Unit = { length: Seconds; next: number; more: boolean; adjective: boolean; 
  * "1:30", "a couple of minutes", "thirty to forty seconds", "a thirty-second" before a noun.
  */
 export function timeAt(reader: Reader, at: number): TimePhrase | null {
-  return clockTime(reader, at) ?? couple(reader, at) ?? articleTime(reader, at) ?? numberTime(reader, at)
+  return clockTime(reader, at) ?? partOfHour(reader, at) ?? couple(reader, at) ?? articleTime(reader, at) ?? numberTime(reader, at)
 }
 
 /** "1:30": minutes and seconds. */
@@ -36,6 +36,14 @@ function clockTime(reader: Reader, at: number): TimePhrase | null {
   if (!match || (Number(match[1]) > 4 && !/^(?:of|to|left|hard|easy)$/.test(wordAfter(reader, at)))) return null
   const seconds = 60 * Number(match[1]) + Number(match[2])
   return { low: seconds, high: seconds, next: at + 1, form: form(true, 'clock') }
+}
+
+/** "half an hour", "a quarter of an hour"; whole hours are told of other things too. */
+function partOfHour(reader: Reader, at: number): TimePhrase | null {
+  const part = fractionAt(reader.tokens, at)
+  if (part === null || endsAt(reader, part.next - 1)) return null
+  const joint = says(reader, part.next, 'of an') ? 2 : wordAt(reader, part.next) === 'an' ? 1 : 0
+  return wordAt(reader, part.next + joint) === 'hour' ? single(3600 * part.value, part.next + joint + 1, form(false, 'minutes')) : null
 }
 
 /** "a couple of minutes": about two. */

@@ -17,7 +17,7 @@ export const EVERY = wordSet('every each per')
 
 /** Words that may follow a bare number without being what it counts. */
 export const SAFE_AFTER = wordSet(
-  "on off up down more and then now here go to for with before please as we you it it’s it’s it's we're you're that's from at when while until till through all in out of left right if because so by today again next coming this",
+  "on off up down more and then now here go to for with before please as we you it it’s it’s it's we're you're that's from at when while until till through all in out of left right if because so by today again next coming this once but because yes yeah okay ok y'all everybody everyone team total altogether straight 'til til gonna",
 )
 
 /** Words that follow a number without being a kind of block. */

@@ -160,8 +160,19 @@ function startsOf(view: PlanView, played: PlayedBlock, of: Whole | undefined, lo
 const AHEAD = 3
 
 /** "in twenty seconds we push": until the next of what is named, else until one of the next changes, or the end of song or class. */
-export function judgeUntil({ value, kind }: MeaningOf<'until'>, { view, at, ridden }: Spoken): Verdict {
+export function judgeUntil({ unit, value, kind }: MeaningOf<'until'>, { view, at, over, ridden }: Spoken): Verdict {
   const following = view.blocks.slice(ridden.index + 1)
+  if (unit === 'counts') {
+    const clock = view.clockOf(ridden.section)
+    if (!clock.counted) return null
+    const own = following.filter(({ section }) => section === ridden.section).slice(0, AHEAD)
+    const changes = [...own.map(({ from }) => from), view.sections[ridden.section]!.to]
+    return anyFits(
+      changes.map((change) => ({ most: clock.countAt(change) - clock.countAt(at), least: clock.countAt(change) - clock.countAt(over) })),
+      ({ most, least }) => nearCounts(value, within(value, least, most)),
+      ({ most }) => ({ low: inEights(most), high: inEights(most) }),
+    )
+  }
   const named = kind === undefined ? undefined : following.find((one) => nameOf(one).words.includes(kind) || one.block.terrain === kind)
   const next = named ? [named.from - at] : following.slice(0, AHEAD).map(({ from }) => from - at)
   const ends = named ? [] : [view.sections[ridden.section]!.to - at, view.blocks.at(-1)!.to - at]

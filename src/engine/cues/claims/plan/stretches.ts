@@ -12,8 +12,9 @@ export interface Stretch {
 }
 
 /** A block, and the stretches of like blocks it opens: its work, its terrain, its posture, its round and set. */
-export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality }: Subject = {}): Stretch[] {
+export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality, kind }: Subject = {}): Stretch[] {
   const ends = new Set([played.index])
+  const named = kind !== undefined && isOf(played, kind)
   for (const alike of ALIKE) {
     // "Three minutes up" is as long as riders are up, whatever else goes on.
     if (posture && (alike === 'work' || alike === 'terrain')) continue
@@ -21,7 +22,10 @@ export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, qu
     if (alike === 'posture' && played.block.posture === 'seated' && !posture) continue
     if (alike === 'work' && !view.works(played) && quality !== 'easy') continue
     const run = view.runOf(played.index, alike)
-    if (run !== null) ends.add(run.last)
+    // "Jumps for a minute" is not as long as riders stand, but all rounds of them may be meant.
+    if (run === null || (named && alike !== 'set' && !view.blocks.slice(played.index, run.last + 1).every((one) => isOf(one, kind))))
+      continue
+    ends.add(run.last)
   }
   return [...ends].map((last) => between(played, view.blocks[last]!))
 }
@@ -66,6 +70,9 @@ export function rest(view: PlanView, played: PlayedBlock): readonly PlayedBlock[
 
 /** The blocks of a kind from this one on; none where no block is called so. */
 function ofKind(view: PlanView, played: PlayedBlock, kind: string): PlayedBlock[] {
-  const isIt = (one: PlayedBlock): boolean => nameOf(one).words.includes(kind) || one.block.terrain === kind
-  return isIt(played) ? [played] : rest(view, played).filter(isIt)
+  return isOf(played, kind) ? [played] : rest(view, played).filter((one) => isOf(one, kind))
 }
+
+/** Whether a block is called so; terrains have names in the plural too: "jumps". */
+const isOf = (one: PlayedBlock, kind: string): boolean =>
+  nameOf(one).words.includes(kind) || one.block.terrain === kind || one.block.terrain === `${kind}s`
