@@ -14,13 +14,9 @@ export default defineConfig({
   outputDir: '../test-results',
   globalSetup: './support/serveBuild.ts',
   fullyParallel: true,
-  projects: [
-    { name: 'page', testIgnore: 'census/**' },
-    // What it finds it finds at once: a second try would only take as long again.
-    { name: 'census', testMatch: 'census/census.spec.ts', retries: 0, timeout: 600_000 },
-    // Looks at what the census has drawn, so it waits for it.
-    { name: 'covered', testMatch: 'census/covered.spec.ts', dependencies: ['census'] },
-  ],
+  // The census is a run of its own (`npm run census`).
+  testIgnore: 'census/**',
+  projects: [{ name: 'page' }],
   workers: 2,
   // A test of the whole page on a machine of unknown load: what passes at the second try is named in the summary.
   retries: process.env.CI ? 1 : 0,
