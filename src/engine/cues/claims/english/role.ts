@@ -132,6 +132,7 @@ function boundBefore(reader: Reader, first: number): { bound?: Bound; first: num
 /** Where "… down", "… in", "… behind you" ends; null without it. */
 function goneAfter(reader: Reader, next: number): number | null {
   const after = wordAfter(reader, next - 1)
+  if (says(reader, next, 'in the bank|books|bag') && after !== '') return next + 3
   if (!/^(?:down|in|done|gone|behind|deep|elapsed|finished|complete|through|past|already|under)$/.test(after)) return null
   const follows = wordAfter(reader, next)
   if (after === 'behind' || after === 'elapsed' || after === 'gone') return next + 1
