@@ -116,6 +116,8 @@ function kinds(
     if (!/s$/.test(word) && tail === null && !(more || value === 1)) continue
     if (!/^\p{L}{3,}$/u.test(word)) return null
     const kind = singular(word)
+    const behind = more || endsAt(reader, place) ? null : behindEnd(reader, place + 1)
+    if (behind !== null && tail === null) return read(behind, claim(reader, at, behind - 1, [{ about: 'done', value, kind }], own(place)))
     if (more || tail || stillBefore(reader, at)) {
       const last = (tail?.next ?? place + 1) - 1
       return read(
@@ -145,6 +147,13 @@ function kinds(
 const stillBefore = (reader: Reader, at: number): boolean =>
   wordBefore(reader, at) === 'still' ||
   (/^(?:got|have|has|got to do)$/.test(wordBefore(reader, at)) && wordBefore(reader, at - 1) === 'still')
+
+/** Where "… are behind us", "… in the books" ends; null without it. */
+function behindEnd(reader: Reader, at: number): number | null {
+  const start = says(reader, at, 'are|is') && !endsAt(reader, at) ? at + 1 : at
+  if (says(reader, start, 'behind you|us')) return start + 2
+  return says(reader, start, 'in the|your|our books|bank|bag|pocket|pockets') ? start + 3 : null
+}
 
 /** "left", "to go", "after this (one)", "remaining" at a token of the same clause. */
 function stillAfter(reader: Reader, at: number, ended: boolean): { next: number; after?: true } | null {

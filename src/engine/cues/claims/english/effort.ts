@@ -57,8 +57,8 @@ const FEELING = [
   'feel|feels|feeling like',
   'feel|feels|felt closer|close to',
   'call it|this|that',
-  'keep|hold|leave|bring|take|make|ride|put|back|dial|push|got it|this|that|us|me|them|things at|to',
-  "it|this|that|us|me|back|up|down|all|be|stay|sit|sitting|stays|staying|live|living|you're|we're|i'm|are|hover|hovering|settle|working|work|effort at|to",
+  'it|this|that as',
+  'at|to',
   'should|gonna|to|must|will|can|might be|stay',
   "it's|that's|this's|one's|hill's|push's|climb's|effort's",
   'this|it|that|one|hill|push|climb|effort|surge|sprint is',
@@ -66,7 +66,7 @@ const FEELING = [
   'give|gimme|show|find|asking|looking|aiming|shooting me|us|for',
 ]
 /** Of these what follows may be no effort but for a full number out of a scale: a "five" is a slap of hands. */
-const HANDED = /^(?:me|us|for|want|need|is)$/
+const HANDED = /^(?:me|us|for|want|need)$/
 const ADJECTIVES =
   /^(?:solid|strong|hard|easy|good|honest|comfortable|true|real|light|legit|steady|big|heavy|gentle|nice|soft|low|high|firm|full)$/
 

@@ -170,7 +170,7 @@ function handTurned(reader: Reader, amount: Amount): { sign: 1 | -1; next: numbe
     const on = wordAfter(reader, next) === 'on' && !leadsElsewhere(reader, next + 1)
     return on || closesWay(reader, next) ? { sign: 1, next: next + (on ? 2 : 1) } : null
   }
-  const verb = /^(?:comes|goes|coming|going|gets|is|are|right|straight|back|comin|goin)$/.test(wordAt(reader, next)) ? 1 : 0
+  const verb = /^(?:come|comes|go|goes|coming|going|gets|is|are|right|straight|back|comin|goin)$/.test(wordAt(reader, next)) ? 1 : 0
   if (verb === 0) return null
   const again = /^(?:back|right|straight)$/.test(wordAt(reader, next + verb)) && !endsAt(reader, next + verb) ? 1 : 0
   const way = next + verb + again
@@ -187,9 +187,14 @@ const elsewhere = (reader: Reader, amount: Amount, orMore: number): boolean => l
 
 /** "half a turn, then push", "three to four turns, your choice": on top or altogether, as it fits. */
 function bareAmount(reader: Reader, at: number, amount: Amount): Reading | null {
-  const opens = startsAt(reader, at) || /^(?:and|then|with|is|it's|just|at|least|between|from)$/.test(wordBefore(reader, at))
-  if (!amount.named || amount.plain || !opens || wordAfter(reader, amount.next - 1) === 'of' || !closes(reader, amount.next - 1))
-    return null
+  const before = wordBefore(reader, at)
+  const opens =
+    startsAt(reader, at) ||
+    /^(?:and|then|with|is|it's|that's|just|at|least|between|from|wants|needs|takes|got|have|carry|carrying)$/.test(before) ||
+    (before === 'for' && /^(?:looking|asking|calling|aiming|shooting|going)$/.test(wordBefore(reader, at - 1)))
+  const under = says(reader, amount.next, 'under|beneath you|us|your') && !endsAt(reader, amount.next - 1)
+  if (!amount.named || amount.plain || !opens || wordAfter(reader, amount.next - 1) === 'of') return null
+  if (!under && !closes(reader, amount.next - 1)) return null
   const total: Meaning = { about: 'total', low: amount.low, high: amount.high }
   const change: Meaning = { about: 'change', low: amount.low, high: amount.high }
   const meanings: Meanings = amount.low < amount.high ? [total, change] : [change, total]

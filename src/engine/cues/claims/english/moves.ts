@@ -55,7 +55,9 @@ function half(reader: Reader, at: number): Half | null {
   const word = wordAt(reader, at)
   if (isWay(word)) {
     if (endsAt(reader, at)) return null
-    const start = wordAt(reader, at + 1) === 'for' || wordAt(reader, at + 1) === 'on' ? at + 2 : at + 1
+    const led = wordAt(reader, at + 1) === 'for' || wordAt(reader, at + 1) === 'on' ? at + 2 : at + 1
+    // "Up for a count of eight."
+    const start = says(reader, led, 'a count of') ? led + 3 : led
     const number = numberAt(reader.tokens, start)
     if (number === null) return null
     const noun = wordAfter(reader, number.next - 1)

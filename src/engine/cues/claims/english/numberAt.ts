@@ -46,7 +46,7 @@ const MOST_DIGITS = 6
 /**
  * The number that starts at a token, if one does: "twenty-four", "1½", "¾", "three quarters",
  * "one and a quarter", "half", "a half", "2 and a half", "one hundred and thirty", "zero
- * point two five". Words up to nine hundred and ninety-nine, which is as far as the tool's own go.
+ * point two five", "half a dozen". Words up to nine hundred and ninety-nine, which is as far as the tool's own go.
  */
 export function numberAt(tokens: readonly Token[], at: number): NumberPhrase | null {
   const token = tokens[at]

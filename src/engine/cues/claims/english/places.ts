@@ -78,9 +78,11 @@ function ordinal(reader: Reader, at: number): Reading | null {
 /** "here's our third", "onto your second", "this is the last": a place without a noun is one only where it is pointed at. */
 const isTold = (reader: Reader, at: number): boolean =>
   /^(?:the|our|your|my)$/.test(wordBefore(reader, at)) &&
-  /^(?:is|that's|here's|it's|comes|this|this'll|be|becomes|makes|onto|into|now|with|starts|begins|hitting|start)$/.test(
-    wordBefore(reader, at - 1),
-  )
+  (POINTING.test(wordBefore(reader, at - 1)) ||
+    // "Welcome to our third", "on to your second".
+    (wordBefore(reader, at - 1) === 'to' && /^(?:welcome|on|us|up|over|right)$/.test(wordBefore(reader, at - 2))))
+
+const POINTING = /^(?:is|that's|here's|it's|comes|this|this'll|be|becomes|makes|onto|into|now|with|starts|begins|hitting|start)$/
 
 function ordinalAt(reader: Reader, at: number): { value: number; next: number; figures: boolean } | null {
   const value = ORDINALS.indexOf(wordAt(reader, at))
@@ -108,13 +110,14 @@ function numberOf(reader: Reader, at: number): Reading | null {
   return read(of.next, claim(reader, at, of.next - 1, [meaning], [own, of.slot]))
 }
 
-/** "of three", with nothing that it is three of but a kind of block. */
+/** "of three", "out of three", with nothing that it is three of but a kind of block. */
 function ofAt(reader: Reader, at: number) {
-  if (wordAt(reader, at) !== 'of' || endsAt(reader, at) || endsAt(reader, at - 1)) return null
-  const number = numberAt(reader.tokens, at + 1)
+  const joint = says(reader, at, 'out of') ? at + 1 : at
+  if (!/^(?:of|outta|outa)$/.test(wordAt(reader, joint)) || endsAt(reader, joint) || endsAt(reader, at - 1)) return null
+  const number = numberAt(reader.tokens, joint + 1)
   if (number === null || number.fraction || number.value < 2 || number.value > 40) return null
   if (!closes(reader, number.next - 1)) return null
-  return { value: number.value, next: number.next, slot: numberSlot(reader, at + 1, number.next, number.figures, { figure: 'of' }) }
+  return { value: number.value, next: number.next, slot: numberSlot(reader, joint + 1, number.next, number.figures, { figure: 'of' }) }
 }
 
 /** "last one", "last push", "final round"; not "last thirty" nor "last eight". */

@@ -1,4 +1,5 @@
 import type { Bound, Subject, Whole } from '#engine/cues/claims/claim.ts'
+import { comingEnd } from './coming.ts'
 import { endsAt, type Reader, says, wordAfter, wordAt, wordBefore } from './reader.ts'
 import { singular } from './singular.ts'
 import { BODY, EASY, ENDS_UP, EVERY, HARD, MORE, NO_KIND } from './words.ts'
@@ -131,6 +132,7 @@ function boundBefore(reader: Reader, first: number): { bound?: Bound; first: num
 /** Where "… down", "… in", "… behind you" ends; null without it. */
 function goneAfter(reader: Reader, next: number): number | null {
   const after = wordAfter(reader, next - 1)
+  if (says(reader, next, 'in the bank|books|bag') && after !== '') return next + 3
   if (!/^(?:down|in|done|gone|behind|deep|elapsed|finished|complete|through|past|already|under)$/.test(after)) return null
   const follows = wordAfter(reader, next)
   if (after === 'behind' || after === 'elapsed' || after === 'gone') return next + 1
@@ -146,6 +148,9 @@ function leftAfter(reader: Reader, next: number): number | null {
   if (after === 'left' || after === 'remaining' || after === 'remain') return BODY.has(wordAfter(reader, next)) ? null : next + 1
   if (says(reader, next, 'to go|finish|spare')) return next + 2
   if (says(reader, next, 'to the') && ENDS_UP.has(wordAt(reader, next + 2))) return next + 3
+  const coming = comingEnd(reader, next)
+  // "Thirty seconds coming up" is how long it will be.
+  if (coming !== null && after !== 'coming') return coming
   if (after === 'out' && (endsAt(reader, next) || wordAfter(reader, next) === 'from')) return next + 1
   if (
     says(reader, next, "and it's|its|that's|we're|you're|then|we|you|it") &&

@@ -131,6 +131,7 @@ const AFTER_ONCE = wordSet("we we're we've you you're you've it it's this that t
 /** A word that denies what its clause says, or tells it of another time; "that was one of three" tells it of now. */
 function closesClause(tokens: readonly Token[], at: number): boolean {
   const { word } = tokens[at]!
+  if (word === 'told' && tokens[at - 1]?.word === 'all') return false
   if (word === 'was') return tokens[at - 1]?.word !== 'that'
   // "Once this kicks in" is of now, "we did it once" is not.
   if (word === 'once') return tokens[at]!.ends || !AFTER_ONCE.has(tokens[at + 1]?.word ?? '')

@@ -90,6 +90,7 @@ export const readBareSeconds: Rule = (reader, at) => {
     return isKnob(reader) ? made(next, at, left, { about: 'more', value }, ...counts, length) : null
   }
   if (after === 'down' && endsAt(reader, next) && isKnob(reader)) return made(next, at, { about: 'gone', value }, { about: 'done', value })
+  if (says(reader, next, 'on the clock') && !endsAt(reader, next - 1)) return made(next + 2, at, length, left)
   const quality = qualityAfter(reader, next)
   if (quality) return made(quality.last, at, { ...length, on: { quality: quality.is } })
   if (before === 'for' && alone) return made(next - 1, at, length, { about: 'length', unit: 'counts', low: value, high: value }, left)

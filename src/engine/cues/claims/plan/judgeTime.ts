@@ -160,13 +160,13 @@ function startsOf(view: PlanView, played: PlayedBlock, of: Whole | undefined, lo
 const AHEAD = 3
 
 /** "in twenty seconds we push": until the next of what is named, else until one of the next changes, or the end of song or class. */
-export function judgeUntil({ unit, value, kind }: MeaningOf<'until'>, { view, at, over, ridden }: Spoken): Verdict {
+export function judgeUntil({ unit, value, kind }: MeaningOf<'until'>, { view, at, over, ridden, inside }: Spoken): Verdict {
   const following = view.blocks.slice(ridden.index + 1)
   if (unit === 'counts') {
     const clock = view.clockOf(ridden.section)
     if (!clock.counted) return null
-    const own = following.filter(({ section }) => section === ridden.section).slice(0, AHEAD)
-    const changes = [...own.map(({ from }) => from), view.sections[ridden.section]!.to]
+    const own = following.filter(({ section }) => section === ridden.section).slice(0, inside ? 2 : 1)
+    const changes = [...own.map(({ from }) => from), ...(inside || own.length === 0 ? [view.sections[ridden.section]!.to] : [])]
     return anyFits(
       changes.map((change) => ({ most: clock.countAt(change) - clock.countAt(at), least: clock.countAt(change) - clock.countAt(over) })),
       ({ most, least }) => nearCounts(value, within(value, least, most)),
