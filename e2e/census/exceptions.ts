@@ -11,7 +11,11 @@ interface Exception {
 /** What nothing on the page follows when it is operated, and why that is right. */
 const EXCEPTIONS: readonly Exception[] = [
   { role: 'button', name: 'skip to the page', reason: 'It moves the focus past the header, which only the next Tab shows.' },
-  { role: 'stop', name: /^table of /, reason: 'A table wider than its place, which has the focus so that keys can scroll it.' },
+  {
+    role: 'stop',
+    name: /^(table of |files)/,
+    reason: 'A table or list longer than its place, which has the focus so that keys can scroll it.',
+  },
 ]
 
 export const reasonFor = ({ role, name }: Control, hand: Hand): string | undefined =>

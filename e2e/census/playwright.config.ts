@@ -11,6 +11,7 @@ export default defineConfig({
   // What it finds it finds at once: a second try would only take as long again.
   retries: 0,
   timeout: 420_000,
+  use: { ...page.use, screenshot: 'off' },
   projects: [
     { name: 'census', testMatch: 'census.spec.ts' },
     // Looks at what the census has drawn, so it waits for it.

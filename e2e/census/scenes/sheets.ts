@@ -1,4 +1,4 @@
-import { at, type Scene, spark, unfolded } from './steps.ts'
+import { at, press, type Scene, spark, unfolded, unlessSeen } from './steps.ts'
 
 const SHEETS = ['compact', 'large', 'cards', 'substitute', 'plain', 'phone', 'checklist'] as const
 
@@ -16,13 +16,11 @@ export const SHEET: readonly Scene[] = [
   {
     name: 'the phone scan',
     prepare: at('sheet', spark),
-    show: async (page) => {
+    show: unlessSeen('dialog[open]', async (page) => {
       await page.locator('label:has(input[value="phone"])').click()
-      const open = page
-        .locator('.sheet-place button')
-        .filter({ hasText: /screen|tap|open/i })
-        .first()
-      if (await open.isVisible()) await open.click()
-    },
+      await press('show on this screen')(page)
+      // From the second screen there is a way back and a way on.
+      await page.keyboard.press('ArrowRight')
+    }),
   },
 ]

@@ -1,7 +1,13 @@
+import { expect } from '#e2e/support/test.ts'
 import { at, drafted, inTurn, ridge, type Scene } from './steps.ts'
 
 const CLASS = '2026-01-15T18:26:00Z'
-const begun = inTurn(at('lead', ridge), (page) => page.keyboard.press('Space'))
+const begun = inTurn(at('lead', ridge), async (page) => {
+  const start = page.getByRole('button', { name: 'the first one is now' })
+  await start.click()
+  await page.clock.runFor(1000)
+  await expect(start).toHaveCount(0)
+})
 
 export const TEACHING: readonly Scene[] = [
   { name: 'a class about to begin', prepare: at('lead', ridge), clock: CLASS },

@@ -13,6 +13,7 @@ interface Props {
 /** The way in for a link where there is no address bar: the link, the message it came in, or the text of a ride's file. */
 export function LinkField({ onOpenLink, onOpenFile }: Props) {
   const [text, setText] = useState('')
+  const [isMissed, setIsMissed] = useState(false)
   const field = useRef<HTMLTextAreaElement>(null)
   const id = useId()
   const isEmpty = text.trim() === ''
@@ -23,7 +24,10 @@ export function LinkField({ onOpenLink, onOpenFile }: Props) {
   const open = () => {
     if (read?.ok) onOpenLink(text)
     else if (isFile) onOpenFile(new File([text], 'pasted text'))
-    else field.current?.focus()
+    else {
+      setIsMissed(isEmpty)
+      field.current?.focus()
+    }
   }
   const openOnEnter = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || event.shiftKey || event.nativeEvent.isComposing) return
@@ -43,17 +47,21 @@ export function LinkField({ onOpenLink, onOpenFile }: Props) {
           rows={2}
           value={text}
           aria-describedby={`${id}-under`}
-          aria-invalid={isWrong}
+          aria-invalid={isWrong || isMissed}
           spellCheck={false}
           autoComplete="off"
-          onChange={(event) => setText(event.currentTarget.value)}
+          onChange={(event) => {
+            setText(event.currentTarget.value)
+            setIsMissed(false)
+          }}
           onKeyDown={openOnEnter}
         />
-        <p id={`${id}-under`} className="ui-field-under" data-problem={isWrong} role="status">
+        <p id={`${id}-under`} className="ui-field-under" data-problem={isWrong || isMissed} role="status">
           {read?.ok && `${foundWords(read)}.`}
           {read?.ok === false && refusedWords(read)}
           {isFile && 'The text of a ride file.'}
-          {isEmpty && 'Paste it here. You can look at the ride before you keep it.'}
+          {isEmpty && isMissed && 'There is nothing to open yet. Paste the link here first.'}
+          {isEmpty && !isMissed && 'Paste it here. You can look at the ride before you keep it.'}
         </p>
       </div>
       <Button onClick={open} tone={read?.ok || isFile ? 'solid' : 'plain'}>
