@@ -10,7 +10,7 @@ const CHOICE =
 const known = new WeakMap<Cue, boolean>()
 
 /** Whether a text offers to stay in the saddle, sentence by sentence: "sit, keep it on" is a call and no offer. */
-export const offersSeat = (text: string): boolean =>
+const offersSeat = (text: string): boolean =>
   text.split(/[.!?;…]+/).some((sentence) => SEAT.test(sentence.replace(PLACE, ' ')) && CHOICE.test(sentence.replace(PLACE, ' ')))
 
 /** As `offersSeat`; read once for each cue object. */
