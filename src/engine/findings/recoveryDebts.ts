@@ -70,7 +70,9 @@ function takeFromNext(facts: Facts, bout: Bout): Fix | undefined {
 
 /** The block right after a bout, where it is an easy one; blocks a crossfade swallows are no recovery. */
 function recoveryBlock({ blocks, rules }: Facts, bout: Bout): PlayedBlock | undefined {
-  const played = blocks.find(({ index, from, to }) => index > bout.toBlock && to > from)
+  let after = bout.toBlock + 1
+  while (after < blocks.length && blocks[after]!.to <= blocks[after]!.from) after++
+  const played = blocks[after]
   return played && bout.have > 0 && isEasy(played.block, rules.recoveryEffort) ? played : undefined
 }
 

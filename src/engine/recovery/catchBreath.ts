@@ -10,9 +10,10 @@ const BREATH: { least: Seconds; most: Seconds } = { least: 5, most: 12 }
  */
 export function isCatchBreath(bout: Bout, blocks: readonly PlayedBlock[], levels: { recoveryEffort: Effort; workEffort: Effort }): boolean {
   if (bout.have < BREATH.least || bout.have > BREATH.most) return false
-  const next = blocks.find(
-    ({ index, block, from, to }) =>
-      index > bout.toBlock && to > from && Math.max(block.effort.from, block.effort.to) > levels.recoveryEffort,
-  )
-  return next !== undefined && next.block.effort.from >= levels.workEffort
+  let next = bout.toBlock + 1
+  while (next < blocks.length && isEasyOrGone(blocks[next]!, levels.recoveryEffort)) next++
+  return next < blocks.length && blocks[next]!.block.effort.from >= levels.workEffort
 }
+
+const isEasyOrGone = ({ block, from, to }: PlayedBlock, level: Effort): boolean =>
+  to <= from || Math.max(block.effort.from, block.effort.to) <= level

@@ -1,5 +1,6 @@
-import type { Finding, Fix } from '#engine/report.ts'
+import type { Finding, Fix, Severity } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
+import type { Seconds } from '#units/units.ts'
 import { contest } from './contest.ts'
 import { type EditedTo, editedTo, isAgainst } from './editedTo.ts'
 import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
@@ -13,33 +14,60 @@ import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
  */
 export function vetted(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf): Finding[] {
   const vet = vettingOf(found, ride, findingsOf)
-  return found.map((finding, index) => (finding.fixes.length === 0 ? finding : lazily(finding, () => vet(index))))
+  return found.map((finding, index) => (finding.fixes.length === 0 ? finding : new Untried(finding, () => vet(index))))
 }
 
 /** A finding with more said of it, its repairs still untried. */
 export function withMore(finding: Finding, more: Pick<Finding, 'shownAs'>): Finding {
-  return Object.defineProperties({ ...more } as Finding, Object.getOwnPropertyDescriptors(finding))
+  return Object.assign(new Untried(finding, () => finding), more)
 }
 
-interface Vetted {
-  fixes: Fix[]
-  heldBack?: string
-}
+type Vetted = Pick<Finding, 'fixes' | 'heldBack'>
 
-function lazily(finding: Finding, vet: () => Vetted): Finding {
-  let known: Vetted | undefined
-  const once = () => {
-    known ??= vet()
-    return known
+/** A finding whose repairs are tried when they are first asked for. A class, since hundreds are made while a block is dragged. */
+class Untried implements Finding {
+  readonly id: string
+  readonly rule: string
+  readonly severity: Severity
+  readonly text: string
+  readonly why: string
+  readonly at: Seconds
+  readonly sectionId?: string | undefined
+  readonly blockId?: string | undefined
+  readonly block?: number | undefined
+  readonly amount?: number | undefined
+  readonly later?: boolean | undefined
+  readonly proposed: readonly Fix[]
+  readonly #vet: () => Vetted
+  #known: Vetted | undefined
+
+  constructor(finding: Finding, vet: () => Vetted) {
+    this.id = finding.id
+    this.rule = finding.rule
+    this.severity = finding.severity
+    this.text = finding.text
+    this.why = finding.why
+    this.at = finding.at
+    this.sectionId = finding.sectionId
+    this.blockId = finding.blockId
+    this.block = finding.block
+    this.amount = finding.amount
+    this.later = finding.later
+    this.proposed = finding.proposed
+    this.#vet = vet
   }
-  return {
-    ...finding,
-    get fixes() {
-      return once().fixes
-    },
-    get heldBack() {
-      return once().heldBack
-    },
+
+  get fixes(): readonly Fix[] {
+    return this.#tried().fixes
+  }
+
+  get heldBack(): string | undefined {
+    return this.#tried().heldBack
+  }
+
+  #tried(): Vetted {
+    this.#known ??= this.#vet()
+    return this.#known
   }
 }
 
@@ -54,16 +82,19 @@ interface Offer {
 
 /** What is left of each finding's repairs; every one is tried once at most. */
 function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf): (finding: number) => Vetted {
-  const before = new Map(found.map((finding) => [finding.id, finding]))
   let known: readonly Offer[][] | undefined
   const offers = () => {
-    known ??= found.map(({ fixes }, finding) =>
+    known ??= offered()
+    return known
+  }
+  function offered(): Offer[][] {
+    const before = new Map(found.map((finding) => [finding.id, finding]))
+    return found.map(({ fixes }, finding) =>
       fixes.map((fix) => {
         const trial = tryOut(fix, ride, before, findingsOf)
         return { fix, finding, trial, edits: editedTo(ride, trial.ride) }
       }),
     )
-    return known
   }
   const verdict = ({ trial }: Offer, finding: number) => trial.verdictOn(found[finding]!)
   const contender = ({ trial, finding }: Offer) => ({ trial, finding: found[finding]!, order: finding })
