@@ -25,8 +25,7 @@ const LAUNCH_LIMIT_MS = 30_000
 /** A network that swallows requests must not eat the time that the next way needs. */
 const DOWNLOAD_LIMIT_MS = 180_000
 const APT_LIMIT_MS = 300_000
-/** The one without windows comes first: it opens a page for a test in a quarter of the time. */
-const NAMES = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge']
+const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge']
 
 /**
  * The first browser that starts, in this order: `RIDEWRIGHT_BROWSER` (a path), the one found last time, Playwright's own,
@@ -101,10 +100,8 @@ function installWithApt() {
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return false
   console.log('No browser found. Installing the system’s Chromium with apt-get …')
   const options = ['-qq', '-o', 'Acquire::Retries=3', '-o', 'DPkg::Lock::Timeout=120']
-  if (!ran('apt-get', [...options, 'update'], APT_LIMIT_MS)) return false
-  const install = (/** @type {string} */ name) =>
-    ran('apt-get', [...options, 'install', '-y', '--no-install-recommends', name], APT_LIMIT_MS)
-  return install('chromium-headless-shell') || install('chromium')
+  const install = ['install', '-y', '--no-install-recommends', 'chromium']
+  return ran('apt-get', [...options, 'update'], APT_LIMIT_MS) && ran('apt-get', [...options, ...install], APT_LIMIT_MS)
 }
 
 function ran(/** @type {string} */ program, /** @type {string[]} */ words, /** @type {number} */ timeout) {

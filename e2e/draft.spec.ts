@@ -326,6 +326,7 @@ test('a finding far down the list leads back up to the stage, beside the panel a
   await page.setViewportSize({ width: 390, height: 844 })
   const top = async (place: string) => (await page.locator(place).boundingBox())!.y
   await expect.poll(async () => (await top('.panel')) < (await top('.findings'))).toBe(true)
+  await everyFinding(page)
   await last.scrollIntoViewIfNeeded()
   await expect(stage).not.toBeInViewport()
   await last.click()
