@@ -76,7 +76,7 @@ function unitRate(reader: Reader, at: number) {
 
 const LEGS = wordSet('cadence legs pace feet rpm pedals')
 const FILLING = wordSet(
-  'at to of stay around about up back on is hold down still are go going come coming sit sits be stays steady spinning spin turning up from between',
+  'at to of stay around about up back on is hold down still are go going come coming sit sits be stays steady rolling roll legs turning up from between',
 )
 
 /** "legs at ninety", "cadence between 85 and 95". */

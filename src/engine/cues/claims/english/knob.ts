@@ -27,7 +27,7 @@ const TAKING = wordSet(
 )
 /** These say which way only with "on", "off" and the like. */
 const EITHER = wordSet(
-  'take taking put putting turn turning come coming go going bring pull pulling roll wind pop kick dial move slide set back let push get grab give gimme find click want need spin twist nudge crack toss stick tack',
+  'take taking put putting turn turning come coming go going bring pull pulling roll wind pop kick dial move slide set back let push get grab give gimme find click want need twist nudge crack toss stick tack',
 )
 /** Of these, what is handed over goes on. */
 const HANDING = wordSet('give gimme get grab dial want need')

@@ -33,7 +33,7 @@ export const BODY = wordSet(
   'foot feet leg legs hand hands arm arms side sides shoulder shoulders knee knees elbow elbows hip hips heel heels toe toes ear ears eye eyes wrist glute glutes quad quads pedal pedals turn lane',
 )
 
-export const EASY = wordSet('easy rest resting recover recovery recovering off breathe breath breathing between break loose spin flush')
+export const EASY = wordSet('easy rest resting recover recovery recovering off breathe breath breathing between break loose flush')
 export const HARD = wordSet('hard on work working strong everything effort out push')
 
 export const ON = wordSet('on up more extra heavier')

@@ -219,7 +219,7 @@ export const FRESH: Readonly<Record<string, readonly Spoken[]>> = {
     { block: 'climb', ride: 'reference', right: ['Tempo’s a hundred and twenty beats a minute, every beat’s a foot'] },
     { block: 'hill', ride: 'reference', wrong: ['Show me 80 rpm outta the saddle'] },
     { block: 'p3', ride: 'reference', wrong: ['Legs at a hundred and ten rpm, fly'] },
-    { block: 'end', ride: 'reference', wrong: ['Let it spin, ninety-five rpm, no pressure'] },
+    { block: 'end', ride: 'reference', wrong: ['Let it roll, ninety-five rpm, no pressure'] },
   ],
   noClaim: [
     { block: 'climb', ride: 'reference', right: ['You’ve got two legs, use ’em both', 'Who’s here for the first time? Hands up'] },

@@ -24,7 +24,7 @@ export const VOICES: Readonly<Record<string, readonly Spoken[]>> = {
       block: 'p3',
       ride: 'reference',
       right: ['A turn and a half goes on, yes really', 'This one is a quarter turn more than the last one'],
-      wrong: ['A turn and a quarter goes on, yes really', 'Spin that knob two turns right and hold on'],
+      wrong: ['A turn and a quarter goes on, yes really', 'Turn that knob two turns right and hold on'],
     },
     {
       block: 'hill',
@@ -199,7 +199,7 @@ export const VOICES: Readonly<Record<string, readonly Spoken[]>> = {
       block: 'hill',
       ride: 'reference',
       right: ['We’re right at sixty rpm, on that beat'],
-      wrong: ['We’re right at eighty-five rpm, on that beat', 'Spin it up to ninety-five y’all'],
+      wrong: ['We’re right at eighty-five rpm, on that beat', 'Take it up to ninety-five y’all'],
     },
   ],
   noClaim: [
