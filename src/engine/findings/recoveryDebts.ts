@@ -15,13 +15,16 @@ import { lengthFix } from './fixes/lengthFix.ts'
 /** Debts under half a second are the beat's rounding. */
 const SMALLEST_DEBT: Seconds = 0.5
 
+/** What is short by less than this share of the need is told to nobody: no leader times a recovery more finely (common practice). */
+const SMALLEST_SHARE = 0.1
+
 /** A ramp that only touches hard effort is no bout; the handbook's shortest row starts here. */
 const SHORTEST_BOUT: Seconds = 5
 
 /** Hard bouts whose recovery is shorter than it should be. */
 export function recoveryDebts(facts: Facts): Finding[] {
   return facts.recovery.bouts.flatMap((bout) => {
-    if (bout.debt < SMALLEST_DEBT || bout.workSeconds < SHORTEST_BOUT || isCatchBreath(bout, facts.blocks, facts.rules)) return []
+    if (!isWorthTelling(bout) || isCatchBreath(bout, facts.blocks, facts.rules)) return []
     const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
     const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
     const text = `${nameOf(facts, bout)} is ${formatDuration(bout.workSeconds)} ${effort} with ${have} after it; ${formatDuration(bout.need)} is needed.`
@@ -36,6 +39,9 @@ export function recoveryDebts(facts: Facts): Finding[] {
     return [{ ...atBlock(facts, bout.toBlock, noticed), at: bout.from }]
   })
 }
+
+const isWorthTelling = ({ debt, need, workSeconds }: Bout): boolean =>
+  debt >= Math.max(SMALLEST_DEBT, SMALLEST_SHARE * need) && workSeconds >= SHORTEST_BOUT
 
 const nameOf = (facts: Facts, { fromBlock, toBlock }: Bout): string =>
   fromBlock === toBlock ? quoted(facts, fromBlock) : `${quoted(facts, fromBlock)} to ${quoted(facts, toBlock)}`
