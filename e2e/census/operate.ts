@@ -161,17 +161,32 @@ async function reach(control: Locator): Promise<void> {
   })
 }
 
-/** The middle of a control, where nothing may lie over it. */
+/** The middle of a control, where nothing may lie over it; what a list has scrolled out of sight is scrolled back first. */
 async function under(control: Locator): Promise<{ x: number; y: number }> {
   return control.evaluate((element) => {
     const target = element.closest('label') ?? element
-    const { left, top, width, height } = (element.getBoundingClientRect().width > 2 ? element : target).getBoundingClientRect()
-    // What runs out of the window is pressed where it can be seen.
-    const x = (Math.max(0, left) + Math.min(innerWidth, left + width)) / 2
-    const y = (Math.max(0, top) + Math.min(innerHeight, top + height)) / 2
-    const hit = document.elementFromPoint(x, y)
-    const answers =
-      hit !== null && (target.contains(hit) || element.contains(hit) || hit.contains(element) || hit.closest('label')?.contains(element))
+    const look = () => {
+      // What runs out of the window, or of what scrolls around it, is pressed where it can be seen.
+      const seen = { left: 0, top: 0, right: innerWidth, bottom: innerHeight }
+      const cut = (box: DOMRect) => {
+        seen.left = Math.max(seen.left, box.left)
+        seen.top = Math.max(seen.top, box.top)
+        seen.right = Math.min(seen.right, box.right)
+        seen.bottom = Math.min(seen.bottom, box.bottom)
+      }
+      cut((element.getBoundingClientRect().width > 2 ? element : target).getBoundingClientRect())
+      for (let outer = element.parentElement; outer; outer = outer.parentElement)
+        if (getComputedStyle(outer).overflow !== 'visible' && outer.getBoundingClientRect().width > 2) cut(outer.getBoundingClientRect())
+      const x = (seen.left + seen.right) / 2
+      const y = (seen.top + seen.bottom) / 2
+      const hit = document.elementFromPoint(x, y)
+      const answers =
+        hit !== null &&
+        (target.contains(hit) || element.contains(hit) || hit === element.parentElement || hit.closest('label')?.contains(element))
+      return { x, y, hit, answers }
+    }
+    if (!look().answers) element.scrollIntoView({ block: 'center', inline: 'center' })
+    const { x, y, hit, answers } = look()
     if (!answers) throw new Error(`Something lies over it: ${hit?.outerHTML.slice(0, 120)}`)
     return { x, y }
   })

@@ -10,7 +10,7 @@ export default defineConfig({
   globalSetup: '../support/serveBuild.ts',
   // What it finds it finds at once: a second try would only take as long again.
   retries: 0,
-  timeout: 420_000,
+  timeout: 900_000,
   use: { ...page.use, screenshot: 'off' },
   projects: [
     { name: 'census', testMatch: 'census.spec.ts' },

@@ -3,6 +3,7 @@ import { formatSetting } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
 import { resistanceFix } from './fixes/resistanceFix.ts'
+import { hasNoEnd } from './hasNoEnd.ts'
 import { amountOfKnob, ruleAt } from './sizes.ts'
 
 /** A class that ends with resistance still on. */
@@ -10,7 +11,7 @@ export function endsHeavy(facts: Facts): Finding[] {
   const { blocks, ledger, ride, rules } = facts
   const last = blocks.at(-1)
   // Nothing turns against a knob on a stopped wheel.
-  if (!last || last.cadence.kind === 'still') return []
+  if (!last || last.cadence.kind === 'still' || hasNoEnd(facts)) return []
   const over = ledger.end.nominal - ledger.limits.base
   const most = ruleAt(facts, last, rules.endTotal, 'atMost')
   if (over <= most) return []

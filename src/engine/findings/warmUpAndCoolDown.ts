@@ -5,6 +5,7 @@ import { EIGHT, type Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { ofRide } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
+import { hasNoEnd } from './hasNoEnd.ts'
 
 const WHY = 'common practice; ACSM names 5–10 min (from memory)'
 
@@ -25,6 +26,7 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
     const fixes = [extendByClock(facts, before, need - warmUp, { easy: 1, need: rules.warmUpShare / 100 })]
     if (warmUp < need - 0.5) found.push(tooShort('warmUp', 'warm-up', warmUp, need, start, fixes))
   }
+  if (hasNoEnd(facts)) return found
   const need = Math.max((rules.coolDownShare / 100) * riding, full ? rules.coolDownMinutes * 60 : 0)
   const last = lines.at(-1)!
   // Of a ramp only the easy end counts, and stretching it stretches that end in proportion.

@@ -65,6 +65,9 @@ describe('a class to a camera', () => {
     expect(found(ride, 'mirrorOnline').map(({ text }) => text)).toEqual([
       '“Follow me up.” in “b” says “Follow me”; riders at home listen more than they see, so say what to do.',
     ])
+    const looks = (text: string) => found(online([clocked('a', { cues: [cue(text)] })]), 'mirrorOnline').length > 0
+    expect(['Do it like me.', 'Lean with me, left and right.', 'Watch my hands.'].filter((text) => !looks(text))).toEqual([])
+    expect(['Thank you for riding with me.', 'My legs are burning too.', 'Breathe with me: in, and out.'].filter(looks)).toEqual([])
   })
 
   it('plans the ending off the pedals, both sides as long', () => {

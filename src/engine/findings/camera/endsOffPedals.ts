@@ -1,6 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
+import { hasNoEnd } from '#engine/findings/hasNoEnd.ts'
 import type { Finding, PlayedBlock } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 
@@ -10,7 +11,7 @@ const SIDES_APART = 5
 /** The ending off the pedals is planned like any block: legs still, wheel stopped, both sides as long. */
 export function endsOffPedals(facts: Facts): Finding[] {
   const last = facts.blocks.findLast(({ from, to }) => to > from)
-  if (!last) return []
+  if (!last || hasNoEnd(facts)) return []
   return [...stillness(facts, last), ...sides(facts, last)]
 }
 

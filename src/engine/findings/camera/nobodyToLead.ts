@@ -23,7 +23,9 @@ function walks(facts: Facts): Finding[] {
   )
 }
 
-const LOOK = /\b(?:mirror|follow me|copy me|watch me|look at me|like me|with me|same as me|my (?:right|left|hands?|feet|foot|legs?))\b/i
+/** What riders would have to see. “Thanks for riding with me” and “my legs are burning” ask for no look. */
+const LOOK =
+  /\b(?:mirror|(?:follow|copy|watch|match) me|look at me|same as me|(?:do (?:it|this|that)|move|lean|press|reach|stretch|switch|turn|hands|elbows|arms|feet) (?:with|like) me|(?:watch|see|copy|match|look at) my \w+)\b/i
 
 function mirrors(facts: Facts): Finding[] {
   return facts.cues.lines.flatMap((line) => {
@@ -32,7 +34,7 @@ function mirrors(facts: Facts): Finding[] {
     return [
       atLine(facts, line, {
         rule: 'mirrorOnline',
-        severity: 'warning',
+        severity: 'hint',
         text: `${sayCue(line)} in ${quoted(facts, line.block)} says “${words}”; riders at home listen more than they see, so say what to do.`,
         why: COMMON_PRACTICE,
       }),

@@ -52,7 +52,7 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
         >
           {plays ? 'stop' : 'hear the beat'}
         </Button>
-        <Button tone="quiet" onClick={() => hearing.seek(section.id, inPoint)}>
+        <Button tone="quiet" onClick={() => void hearing.play(section.id, inPoint)}>
           from the in-point
         </Button>
         {isThere && (
