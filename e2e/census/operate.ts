@@ -31,7 +31,8 @@ const isChosen = (control: Locator): Promise<boolean> =>
     return (
       (element instanceof HTMLInputElement && element.type === 'radio' && element.checked) ||
       element.getAttribute('aria-current') === 'page' ||
-      (element.getAttribute('role') === 'option' && element.getAttribute('aria-selected') === 'true')
+      (element.getAttribute('role') === 'option' && element.getAttribute('aria-selected') === 'true') ||
+      element.matches('[data-stage-stop][aria-pressed="true"]')
     )
   })
 

@@ -93,10 +93,10 @@ export function differences(before: readonly string[], after: readonly string[],
   return [...gone.map((line, i) => `- ${part(line, come[i])}`), ...come.map((line, i) => `+ ${part(line, gone[i])}`)]
 }
 
-/** The lines that undo has to bring back: not what was said of it, nor which stretch of it is in sight. */
+/** The lines that undo has to bring back: not what was said of it, which stretch of it is in sight, nor where its music is. */
 export const toBeBroughtBack = (lines: readonly string[]): string[] =>
   lines
     .filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
-    .map((line) => line.replace(/ scrolled=\S+/, ''))
+    .map((line) => line.replace(/ scrolled=\S+/, '').replace(/^(div aria-hidden=true .*)transform: translateX\(\S+\)/, '$1'))
     // What had only been scrolled, and marks that are drawn where the stage is looked at.
     .filter((line) => line.includes(' ') && !/^path d=M[\d.]+ 12v-4h/.test(line))

@@ -1,3 +1,4 @@
+import type { PlayedBlock } from '#engine/report.ts'
 import type { Cue } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import type { CueLine } from './placeCues.ts'
@@ -41,6 +42,17 @@ function isDrink(cue: Cue): boolean {
   return told
 }
 
-/** When riders are told to drink, in order. A story only tells of it, and a preview of what is to come. */
-export const drinksTold = (lines: readonly CueLine[]): Seconds[] =>
+/** When riders are told to drink. A story only tells of it, and a preview of what is to come. */
+const drinksTold = (lines: readonly CueLine[]): Seconds[] =>
   lines.filter(({ cue, moment }) => moment !== 'story' && moment !== 'preview' && isDrink(cue)).map(({ from }) => from)
+
+/** When riders drink, in order: in blocks that are marked for it, and where a cue says so. */
+export const drinkMoments = (blocks: readonly PlayedBlock[], lines: readonly CueLine[]): Seconds[] =>
+  [...blocks.flatMap(({ block, from, to }) => (block.water && to > from ? [from] : [])), ...drinksTold(lines)].sort((a, b) => a - b)
+
+/** What is said of a drink belongs to the one begun less than a minute before. */
+const ONE_DRINK: Seconds = 60
+
+/** As `drinkMoments`, each drink once. */
+export const drinkStops = (blocks: readonly PlayedBlock[], lines: readonly CueLine[]): Seconds[] =>
+  drinkMoments(blocks, lines).filter((at, index, all) => index === 0 || at - all[index - 1]! >= ONE_DRINK)

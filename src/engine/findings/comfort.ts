@@ -1,4 +1,4 @@
-import { drinksTold } from '#engine/cues/drinkWords.ts'
+import { drinkMoments } from '#engine/cues/drinkWords.ts'
 import { allowedMinutes, MEASURED_CLASS_LEVEL } from '#engine/hearing/noiseDose.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -17,11 +17,9 @@ function water(facts: Facts): Finding[] {
   const played = blocks.filter(({ from, to }) => to > from)
   const last = played.at(-1)
   if (!last) return []
-  const marked = played.flatMap(({ block, from }) => (block.water ? [from] : []))
-  const drinks = [...marked, ...drinksTold(cues.lines)].sort((a, b) => a - b)
   let since = played[0]!.from
   let longest = { from: since, to: since }
-  for (const at of [...drinks, last.to]) {
+  for (const at of [...drinkMoments(played, cues.lines), last.to]) {
     if (at - since > longest.to - longest.from) longest = { from: since, to: at }
     since = Math.max(since, at)
   }

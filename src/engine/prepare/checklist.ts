@@ -1,3 +1,4 @@
+import { drinkStops } from '#engine/cues/drinkWords.ts'
 import { MEASURED_CLASS_LEVEL, noiseDose, weeklyShare } from '#engine/hearing/noiseDose.ts'
 import type { RideReport } from '#engine/report.ts'
 import { openingCard } from '#engine/words/openingCard.ts'
@@ -41,7 +42,7 @@ function music(ride: Ride): CheckItem[] {
     { id: 'order', text: `playlist in order, ${songs.length} ${songs.length === 1 ? 'song' : 'songs'}`, detail: ends },
     { id: 'player', ...gapsOf(ride) },
     { id: 'shuffle', text: 'shuffle and repeat off' },
-    { id: 'offline', text: 'every song kept offline and begun once; flight mode on, notifications off' },
+    { id: 'offline', text: 'every song kept offline and begun once; airplane mode on, notifications off' },
     ...(unclean.length > 0 ? [{ id: 'clean', text: 'words that may not suit the room', detail: joinWords(unclean) }] : []),
     { id: 'spare', text: 'a second player or phone with the same list, cable and charger' },
     { id: 'silence', text: 'the page for when the music fails, printed' },
@@ -80,23 +81,28 @@ function camera(ride: Ride, report: RideReport): CheckItem[] {
   ]
 }
 
-function riders(ride: Ride, { blocks, totals }: RideReport): CheckItem[] {
-  const drinks = blocks.filter(({ block, from, to }) => block.water && to > from)
+function riders(ride: Ride, { blocks, cues, totals }: RideReport): CheckItem[] {
+  const drinks = drinkStops(blocks, cues.lines)
+  const online = ride.room === 'online'
   const briefing =
     ride.briefingSeconds > 0 ? `${formatDuration(ride.briefingSeconds)} planned` : 'no time is planned for it: do it before the slot begins'
   return [
     { id: 'brake', text: 'brake shown: the knob pressed down stops the wheel; no coasting', detail: briefing },
-    { id: 'newcomers', text: 'first-timers met: bike set up, base found, “your own ride”, injuries and pregnancy told to you' },
+    { id: 'newcomers', text: online ? FIRST_TIME_AT_HOME : FIRST_TIME },
     {
       id: 'water',
-      text: 'water and towel on every bike',
+      text: online ? 'riders told to keep water and a towel in reach' : 'water and towel on every bike',
       detail:
         drinks.length > 0
-          ? `first drink at ${formatDuration(drinks[0]!.from)}, ${drinks.length} planned`
+          ? `first drink at ${formatDuration(drinks[0]!)}, ${drinks.length} planned`
           : `no drink is planned in ${formatDuration(totals.total)}`,
     },
   ]
 }
+
+const FIRST_TIME = 'first-timers met: bike set up, base found, “your own ride”, injuries and pregnancy told to you'
+const FIRST_TIME_AT_HOME =
+  'words for first-timers ready: set the bike up by its manual, find your base, “your own ride”, ask a doctor first if in doubt'
 
 function yourself(ride: Ride): CheckItem[] {
   const leaders = ride.leaders.map(({ name }) => name)

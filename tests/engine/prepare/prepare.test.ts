@@ -6,7 +6,8 @@ import { checkpoints } from '#engine/prepare/checkpoints.ts'
 import { gapsOf } from '#engine/prepare/gapsOf.ts'
 import { withoutMusic } from '#engine/prepare/withoutMusic.ts'
 import { openingCard } from '#engine/words/openingCard.ts'
-import type { Ride } from '#plan/model.ts'
+import { editBlock, editBlocksOf } from '#plan/edits.ts'
+import type { Cue, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
@@ -85,12 +86,20 @@ describe('the checklist', () => {
     // 43.7 min at 93.1 dB: 480 ÷ 2^(8.1/3) = 73.9 min a day (NIOSH 98-126).
     expect(all).toContain('59 % of a day’s noise')
     expect(all).toMatch(/first drink at .*, 3 planned/)
+    const dry: Ride = {
+      ...ridge,
+      sections: ridge.sections.map((section) => editBlocksOf(section, ({ water, cues, ...block }) => ({ ...block, cues: [] }))),
+    }
+    expect(texts(dry).join('\n')).toContain('no drink is planned')
+    const sip: Cue = { id: 'sip', moment: 'announce', lead: { counts: 8 }, text: 'Grab a sip.' }
+    const told = editBlock(dry, computeRide(dry).blocks[9]!.block.id, (block) => ({ ...block, cues: [sip] }))
+    expect(texts(told).join('\n')).toMatch(/first drink at .*, 1 planned/)
     expect(texts(spark).join('\n')).toContain('Odalys Thornquill and Remy Castellane-Voss')
   })
 
   test('to a camera it looks after picture and voice, and without songs not after a player', () => {
     expect(texts({ ...spark, room: 'online' }).join()).toContain('opening card at hand')
-    expect(texts({ ...spark, room: 'online' }).join()).not.toContain('back row')
+    expect(texts({ ...spark, room: 'online' }).join()).not.toMatch(/back row|on every bike|first-timers met/)
     const silent = { ...spark, sections: spark.sections.map((section) => ({ ...section, song: null })) }
     expect(texts(silent).join()).not.toContain('playlist')
   })

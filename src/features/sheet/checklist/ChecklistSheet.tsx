@@ -98,7 +98,7 @@ function Opening({ card, from = 0, to = 1 }: { card: OpeningCard } & Shown) {
   return (
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
-        <b>opening card</b>, {formatDuration(card.seconds)} to say
+        <b>opening card</b>, {formatDuration(Math.ceil(card.seconds))} to say
       </h3>
       {from < to && (
         <p className="sheet-check" data-part="row">

@@ -4,7 +4,7 @@ import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import type { Effort } from '#units/units.ts'
+import type { Effort, Seconds } from '#units/units.ts'
 
 /** The measures of a class as names and words; those that have nothing to tell are left out. */
 export function sayMeasures(measures: Measures, totals: Totals, work: Effort): { name: string; words: string }[] {
@@ -18,10 +18,14 @@ export function sayMeasures(measures: Measures, totals: Totals, work: Effort): {
       totals.workSeconds > 0 && `${Math.round(100 * totals.workShare)} % of the riding at ${formatEffort(work)} or more${ratioOf(totals)}`,
     ],
     ['first hard', firstHard !== null && `${formatClock(firstHard)}; the longest lasts ${formatDuration(longestHard)}`],
-    ['peak', peak !== null && `${formatEffort(peak.effort)} at ${formatClock(peak.at)}`],
+    ['peak', peak !== null && `${formatEffort(peak.effort)} at ${formatClock(peak.at)}${lastOf(measures, peak.at)}`],
     ['standing', longestStanding > 0 && `${formatDuration(longestStanding)} at the longest`],
   ]
   return rows.flatMap(([name, words]) => (words === false ? [] : [{ name, words }]))
 }
+
+/** Where the hardest comes again, its last time is what riders are told of before the class. */
+const lastOf = ({ lastHardest }: Measures, first: Seconds): string =>
+  lastHardest !== null && lastHardest > first + 0.5 ? `, the last time at ${formatClock(lastHardest)}` : ''
 
 const ratioOf = ({ ratio }: Totals): string => (ratio === null ? '' : `; ${formatNumber(ratio, 2)} to 1 of easy`)
