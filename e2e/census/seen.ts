@@ -75,6 +75,10 @@ export function watchWhatGoesOut(): void {
     out.opened++
     return null
   }
+  // A letter would be begun in another program.
+  document.addEventListener('click', ({ target }) => {
+    if (target instanceof Element && target.closest('a[href^="mailto:"]')) out.opened++
+  })
   const { clipboard } = navigator
   if (clipboard)
     clipboard.writeText = async () => {
@@ -93,10 +97,13 @@ export function differences(before: readonly string[], after: readonly string[],
   return [...gone.map((line, i) => `- ${part(line, come[i])}`), ...come.map((line, i) => `+ ${part(line, gone[i])}`)]
 }
 
+/** What is not the ride's: how far is scrolled, where its music is, and columns as wide as what was last measured in them. */
+const CHANGING = [/() scrolled=\S+/, /^(div aria-hidden=true .*)transform: translateX\(\S+\)/, /()--sheet-\w+: [\d.]+em;/g]
+
 /** The lines that undo has to bring back: not what was said of it, which stretch of it is in sight, nor where its music is. */
 export const toBeBroughtBack = (lines: readonly string[]): string[] =>
   lines
     .filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
-    .map((line) => line.replace(/ scrolled=\S+/, '').replace(/^(div aria-hidden=true .*)transform: translateX\(\S+\)/, '$1'))
+    .map((line) => CHANGING.reduce((left, changing) => left.replace(changing, '$1'), line))
     // What had only been scrolled, and marks that are drawn where the stage is looked at.
     .filter((line) => line.includes(' ') && !/^path d=M[\d.]+ 12v-4h/.test(line))

@@ -33,12 +33,12 @@ export function useKeptFocus(root: RefObject<HTMLElement | null>): void {
       if (!last || (last.isConnected && !last.matches(':disabled'))) return
       const { activeElement } = document
       if (activeElement !== document.body && activeElement !== last) return
+      const lost = last
       last = null
       for (const { container, index } of trail) {
         // What stood by itself, as a bar above the page does, leaves to the page itself.
         if (container === whole) return whole.querySelector<HTMLElement>('main')?.focus({ preventScroll: true })
-        const stops = container.isConnected ? stopsIn(container) : []
-        const next = stops[Math.min(index, stops.length - 1)]
+        const next = container.isConnected ? inPlaceOf(lost, stopsIn(container), index) : undefined
         if (next) return next.focus({ preventScroll: true })
       }
     }
@@ -61,6 +61,19 @@ function trailOf(element: HTMLElement, whole: Element): Trail {
     if (container === whole) break
   }
   return trail
+}
+
+/** How many stops away something of the same kind is still where the hand was. */
+const NEAR = 3
+
+/** What stands at a place now; rather its neighbor where that is of the kind that was lost, as the next repair is after a repair. */
+function inPlaceOf(lost: Element, stops: readonly HTMLElement[], index: number): HTMLElement | undefined {
+  const at = Math.min(index, stops.length - 1)
+  const alike = stops
+    .map((stop, i) => ({ stop, away: Math.abs(i - at) }))
+    .filter(({ stop, away }) => away <= NEAR && stop.tagName === lost.tagName && stop.className === lost.className)
+    .toSorted((a, b) => a.away - b.away)
+  return alike[0]?.stop ?? stops[at]
 }
 
 const stopsIn = (container: Element): HTMLElement[] =>

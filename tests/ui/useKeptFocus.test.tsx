@@ -30,6 +30,11 @@ function Page() {
               <button type="button" onClick={() => setEntries(entries.filter((each) => each !== entry))}>
                 {entry}
               </button>
+              {entry !== 'two' && (
+                <button type="button" className="mend" onClick={() => setEntries(entries.filter((each) => each !== entry))}>
+                  mend {entry}
+                </button>
+              )}
             </li>
           ))}
         </ul>
@@ -51,6 +56,12 @@ describe('the focus, when what has it goes', () => {
     const page = rendered(aStore().store, <Page />)
     expect((await pressed(page, 'two'))?.textContent).toBe('three')
     expect((await pressed(page, 'three'))?.textContent).toBe('one')
+  })
+
+  it('goes from one repair to the next, past a row that has none', async () => {
+    const page = rendered(aStore().store, <Page />)
+    expect((await pressed(page, 'mend one'))?.textContent).toBe('mend three')
+    expect((await pressed(page, 'mend three'))?.textContent).toBe('two')
   })
 
   it('goes to the page from a bar that stood by itself, and to no other control', async () => {

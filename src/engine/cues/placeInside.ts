@@ -8,7 +8,7 @@ import { countWords } from './countWords.ts'
 import { sectionClock } from './sectionClock.ts'
 import { speechSeconds, wordsPerSecond } from './speechRate.ts'
 import { LEAST_ROOM } from './storyWindows.ts'
-import { overlap, type Stretch } from './talk.ts'
+import { crowdedWindows, overlap, type Stretch, spokenStretches } from './talk.ts'
 
 /** Room for more than calls inside a block. */
 export interface StoryRoom extends Stretch {
@@ -81,7 +81,29 @@ export function storyRoom(ride: Ride, report: Planned, index: number): StoryRoom
 }
 
 const wordsIn = (ride: Ride, report: Planned, played: PlayedBlock, { from, to }: Stretch): number =>
-  Math.floor((to - from) * rate(ride, report, played, from))
+  Math.floor(longestTalk(ride, report, { from, to }) * rate(ride, report, played, from))
+
+/** Halves of a room after which a length is told to better than a word. */
+const HALVES = 8
+
+/** The longest talk from a moment on with which nothing near it counts as too much of it; more is never less, so it is halved for. */
+function longestTalk(ride: Ride, { cues }: Planned, { from, to }: Stretch): Seconds {
+  const { talkSeconds, talkWindow } = constantsOf(ride)
+  const near = cues.lines.filter((line) => overlap(line, { from: from - talkWindow, to: to + talkWindow }) > 0)
+  const isTooMuch = (length: Seconds): boolean => {
+    const story = { from, to: from + length }
+    const spoken = spokenStretches([...near, story].sort((a, b) => a.from - b.from))
+    return crowdedWindows(spoken, talkWindow, talkSeconds).some((window) => overlap(window, story) > 0)
+  }
+  let [fits, most] = [0, Math.min(to - from, talkSeconds)]
+  if (!isTooMuch(most)) return most
+  for (let half = 0; half < HALVES; half++) {
+    const middle = (fits + most) / 2
+    if (isTooMuch(middle)) most = middle
+    else fits = middle
+  }
+  return fits
+}
 
 /** Words a second of the one who speaks in a block, at a moment. */
 function rate(ride: Ride, { curves }: Planned, { block }: PlayedBlock, at: Seconds): number {

@@ -19,7 +19,7 @@ export interface SectionTalk {
 }
 
 /** Time that is spoken in, overlapping lines counted once; lines stand by their start. */
-export function spokenStretches(lines: readonly CueLine[]): Stretch[] {
+export function spokenStretches(lines: readonly Stretch[]): Stretch[] {
   const stretches: Stretch[] = []
   for (const { from, to } of lines) {
     const last = stretches.at(-1)

@@ -43,7 +43,9 @@ export function rateDifficulty(rated: Rated): DifficultyReport {
   return { points, figures, parts, reasons, level: levelsOf(points) }
 }
 
-function levelsOf(points: number): DifficultyReport['level'] {
+/** By whole points, as they are told: “30 of 100” is within 30 to 60. */
+function levelsOf(exact: number): DifficultyReport['level'] {
+  const points = Math.round(exact)
   const place = (level: Level) => {
     const [from, to] = DIFFICULTY_BANDS[level]
     return points < from ? 'below' : points > to ? 'above' : 'inside'

@@ -161,6 +161,27 @@ describe('room for a story', () => {
     expect(line.to).toBeLessThanOrEqual(room.to + 1e-9)
   })
 
+  it('is no more than what is said around it leaves', () => {
+    const text = (words: number) => Array.from({ length: words }, () => 'word').join(' ')
+    const told = (ride: Ride, words: number) => {
+      const lead = placeAtStart(ride, computeRide(ride), 0, text(words))
+      const change = addCues([{ blockId: 'a', cue: { id: 'story', moment: 'story', lead, text: text(words) } }])
+      return computeRide(change.apply(ride)).cues.crowded.length
+    }
+    const quiet = rideWith([])
+    const busy = rideWith([cue('x', text(18), 100)])
+    const [most, fewer] = [quiet, busy].map((ride) => storyRoom(ride, computeRide(ride), 0).words)
+    expect(fewer).toBeLessThan(most! - 3)
+    for (const [ride, words] of [
+      [quiet, most!],
+      [busy, fewer!],
+    ] as const) {
+      // The last pause may take what a word or two would.
+      expect(told(ride, words - 2)).toBe(0)
+      expect(told(ride, words + 4)).toBeGreaterThan(0)
+    }
+  })
+
   it('lacks calm in hard blocks, or room, which is said', () => {
     const ride = demoRide('spark')
     const report = computeRide(ride)
