@@ -1,14 +1,16 @@
 import { computeRide } from '#engine/computeRide.ts'
 import { constantsOf } from '#engine/constants.ts'
+import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
-import { rolesOf, sectionShapes, shareOf } from './shapeOf.ts'
+import { rolesOf, sectionShapes } from './shapeOf.ts'
 
 /** What a class in another length keeps of its parent, each in one sentence with how it was. */
 export function whatStays(parent: Ride, variant: Ride): string[] {
-  const [was, is] = [ends(parent), ends(variant)]
   const [old, now] = [computeRide(parent), computeRide(variant)]
-  const finish = is.finish && `Finish: “${is.finish}”${is.finish === was.finish ? ', as before' : ''}.`
+  const [was, is] = [endsOf(old), endsOf(now)]
+  const name = finishOf(variant)
+  const finish = name && `Finish: “${name}”${name === finishOf(parent) ? ', as before' : ''}.`
   return [
     `Warm-up ${percent(is.warmUp)} of the class, was ${percent(was.warmUp)}.`,
     `Cool-down ${percent(is.coolDown)}, was ${percent(was.coolDown)}.`,
@@ -19,14 +21,14 @@ export function whatStays(parent: Ride, variant: Ride): string[] {
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`
 
-function ends(ride: Ride): { warmUp: number; coolDown: number; finish?: string } {
+/** The shares that the panel of a ride shows of it too. */
+const endsOf = ({ measures: { warmUp, coolDown, riding } }: RideReport): { warmUp: number; coolDown: number } => ({
+  warmUp: riding > 0 ? (warmUp ?? 0) / riding : 0,
+  coolDown: riding > 0 ? coolDown / riding : 0,
+})
+
+function finishOf(ride: Ride): string | undefined {
   const rules = constantsOf(ride)
-  const shapes = sectionShapes(ride)
-  const roles = rolesOf(shapes, rules.warmUpEffort, rules.coolDownEffort)
-  const finish = ride.sections[roles.indexOf('finish')]
-  return {
-    warmUp: shareOf(shapes, roles, 'warmUp'),
-    coolDown: shareOf(shapes, roles, 'coolDown'),
-    ...(finish && { finish: nameOfSection(ride, finish) }),
-  }
+  const finish = ride.sections[rolesOf(sectionShapes(ride), rules.warmUpEffort, rules.coolDownEffort).indexOf('finish')]
+  return finish && nameOfSection(ride, finish)
 }

@@ -8,8 +8,8 @@ export interface PlainStretch {
   /** Effort of its easier and of its harder blocks, on average. */
   easy: Effort
   hard: Effort
-  /** How many times it goes hard and how long each time, on average; absent where the two efforts are near each other. */
-  efforts?: { times: number; seconds: Seconds }
+  /** How long each time is for which it goes hard, in order; absent where the two efforts are near each other. */
+  bouts?: Seconds[]
 }
 
 /** Lines a leader can take in while nothing plays. */
@@ -108,9 +108,7 @@ function stretchOf(run: readonly Bar[]): PlainStretch {
   const { easy, hard, line } = levelsOf(run)
   const [from, to] = [run[0]!.from, run.at(-1)!.to]
   if (hard - easy <= ALIKE + DRIFT) return { from, to, easy, hard }
-  const bouts = boutsAbove(run, line)
-  const seconds = bouts.reduce((sum, length) => sum + length, 0) / bouts.length
-  return { from, to, easy, hard, efforts: { times: bouts.length, seconds } }
+  return { from, to, easy, hard, bouts: boutsAbove(run, line) }
 }
 
 /** Lengths of the unbroken runs above a line. */

@@ -11,9 +11,14 @@ const BREATH: { least: Seconds; most: Seconds } = { least: 5, most: 12 }
 export function isCatchBreath(bout: Bout, blocks: readonly PlayedBlock[], levels: { recoveryEffort: Effort; workEffort: Effort }): boolean {
   if (bout.have < BREATH.least || bout.have > BREATH.most) return false
   let next = bout.toBlock + 1
-  while (next < blocks.length && isEasyOrGone(blocks[next]!, levels.recoveryEffort)) next++
+  for (; next < blocks.length && isEasyOrGone(blocks[next]!, levels.recoveryEffort); next++)
+    if (isMeantToRecover(blocks[next]!)) return false
   return next < blocks.length && blocks[next]!.block.effort.from >= levels.workEffort
 }
+
+/** What is planned as a recovery is judged as one, however short. */
+const isMeantToRecover = ({ block, from, to }: PlayedBlock): boolean =>
+  to > from && (block.terrain === 'recover' || block.terrain === 'flush')
 
 const isEasyOrGone = ({ block, from, to }: PlayedBlock, level: Effort): boolean =>
   to <= from || Math.max(block.effort.from, block.effort.to) <= level

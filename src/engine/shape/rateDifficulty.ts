@@ -63,7 +63,7 @@ function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Ra
     const length = played.to - played.from
     if (length <= 0) continue
     seconds += length
-    if (played.strikesPerBeat === 2) doubleTime += length
+    if (played.strikesPerBeat === 2 && played.cadence.kind === 'turning') doubleTime += length
     const counts = played.block.move?.counts
     if (counts !== undefined) fastestMove = Math.min(counts, fastestMove ?? counts)
     cadenceOutside = Math.max(cadenceOutside, outsideWindow(played, rules))

@@ -2,6 +2,7 @@ import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { formatSetting } from '#units/formatSetting.ts'
 import type { DifficultyFigures, DifficultyPart } from './difficulty.ts'
 
 /** Whether the turns of the figures are the bike's own. */
@@ -26,7 +27,9 @@ export function sayReason(part: DifficultyPart, figures: DifficultyFigures, bike
     case 'longestStanding':
       return `${formatDuration(figures.longestStanding)} of standing`
     case 'highestTurns':
-      return isTypical(bike) ? `a total of ${formatNumber(figures.highestTurns, 2)} turns over base` : 'the heaviest total'
+      return isTypical(bike)
+        ? `a total of ${formatSetting(figures.highestTurns * bike.stepsPerUnit, bike.stepsPerUnit)} turns over base`
+        : 'the heaviest total'
     case 'cadenceOutside':
       return `legs ${formatNumber(figures.cadenceOutside, 0)} rev/min outside their range`
     case 'doubleTimeShare':

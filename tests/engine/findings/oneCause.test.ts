@@ -69,4 +69,12 @@ describe('a breath caught inside a run of work', () => {
     expect(debts(run(4, 8))).toEqual(['hard'])
     expect(debts(run(8, 6))).toEqual(['hard'])
   })
+
+  it('is not what is planned as a recovery, however short', () => {
+    const planned = run(8, 8)
+    planned.sections[0]!.blocks = planned.sections[0]!.blocks.map((block) =>
+      block.id === 'breath' ? { ...block, terrain: 'recover' } : block,
+    )
+    expect(debts(planned)).toEqual(['hard'])
+  })
 })

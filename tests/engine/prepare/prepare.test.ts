@@ -52,10 +52,10 @@ describe('the class without its music', () => {
   })
 
   test('keeps the three pushes of the demo together, as many and as long as they are', () => {
-    const pushes = withoutMusic(computeRide(spark)).find(({ efforts }) => efforts?.times === 3)!
+    const pushes = withoutMusic(computeRide(spark)).find(({ bouts }) => bouts?.length === 3)!
     expect(pushes.easy).toBeCloseTo(3, 9)
     expect(pushes.hard).toBeCloseTo(9, 9)
-    expect(pushes.efforts!.seconds).toBeCloseTo((64 * 60) / 184, 6)
+    for (const seconds of pushes.bouts!) expect(seconds).toBeCloseTo((64 * 60) / 184, 6)
   })
 
   test('of any ride is told in stretches whose hard efforts fit into them', () => {
@@ -64,10 +64,10 @@ describe('the class without its music', () => {
         const report = computeRide(ride)
         const lines = withoutMusic(report)
         expect(lines.length).toBeLessThanOrEqual(10)
-        for (const { from, to, easy, hard, efforts } of lines) {
+        for (const { from, to, easy, hard, bouts } of lines) {
           expect(to).toBeGreaterThan(from)
           expect(easy).toBeLessThanOrEqual(hard + 1e-9)
-          if (efforts) expect(efforts.times * efforts.seconds).toBeLessThanOrEqual(to - from + 1e-6)
+          if (bouts) expect(bouts.reduce((sum, seconds) => sum + seconds, 0)).toBeLessThanOrEqual(to - from + 1e-6)
         }
       }),
       { numRuns: 40 },

@@ -47,7 +47,13 @@ export function KindRow({ kind, open, onToggle, readOnly, onGo }: KindRowProps) 
       {!readOnly && (
         <>
           <div className="finding-fixes">
-            {repairable.length > 1 && <PreviewButton command={repair}>Repair all {repairable.length}</PreviewButton>}
+            {repairable.length > 1 && (
+              <PreviewButton command={repair}>
+                {repairable.length < findings.length
+                  ? `Repair ${repairable.length} of ${findings.length}`
+                  : `Repair all ${repairable.length}`}
+              </PreviewButton>
+            )}
           </div>
           <IconButton
             tone="quiet"

@@ -5,6 +5,7 @@ import type { Aside } from '#features/sheet/contents/contents.ts'
 import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
+import { joinWords } from '#plan/names.ts'
 import { effortWords } from '#units/effortWords.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -50,7 +51,7 @@ export function plainContents(ride: Ride, report: RideReport, date: string): Pla
   }
 }
 
-function lineOf({ startsAt }: Ride, { from, to, easy, hard, efforts }: PlainStretch, index: number): PlainLine {
+function lineOf({ startsAt }: Ride, { from, to, easy, hard, bouts }: PlainStretch, index: number): PlainLine {
   const [low, high] = [half(easy), half(hard)]
   const span = {
     from: formatClock(toFives(from)),
@@ -58,19 +59,23 @@ function lineOf({ startsAt }: Ride, { from, to, easy, hard, efforts }: PlainStre
     ...(startsAt && { clock: wallClockAfter(startsAt, from) }),
   }
   const common = { id: `${index}`, ...span }
-  if (!efforts) {
+  if (!bouts) {
     const level = low === high ? formatEffort(low) : `${formatEffort(low)} to ${formatEffort(high)}`
     return { ...common, level, effort: { from: low, to: high }, words: effortWords(high) }
   }
-  const length = formatDuration(toFives(efforts.seconds))
-  const often =
-    efforts.times === 1 ? `once ${length} at ${formatEffort(high)}` : `${efforts.times} times ${length} at ${formatEffort(high)}`
   return {
     ...common,
     level: `${formatEffort(low)} / ${formatEffort(high)}`,
     effort: { from: high, to: high },
-    words: `${often}, ${effortWords(high)}; the rest at ${formatEffort(low)}, ${effortWords(low)}`,
+    words: `${oftenOf(bouts)} at ${formatEffort(high)}, ${effortWords(high)}; the rest at ${formatEffort(low)}, ${effortWords(low)}`,
   }
+}
+
+/** "2:40 and 2 times 55 s": what differs is not made alike. */
+function oftenOf(bouts: readonly number[]): string {
+  const lengths = bouts.map((seconds) => formatDuration(toFives(seconds)))
+  const times = (length: string): number => lengths.filter((other) => other === length).length
+  return joinWords([...new Set(lengths)].map((length) => (times(length) === 1 ? `once ${length}` : `${times(length)} times ${length}`)))
 }
 
 const half = (effort: number): number => Math.round(effort * 2) / 2
