@@ -12,7 +12,7 @@ export type BlockPatch = Partial<Omit<Block, 'id'>>
 /**
  * Replaces fields of blocks, parts of sets included. Numbers out of range are clamped,
  * ranges put in order, the length made whole; a value the document cannot hold changes
- * nothing.
+ * nothing. A name that says the counts of its move, “jumps on 8”, follows them.
  */
 export function patchBlocks(ride: Ride, { blockIds, patch }: { blockIds: readonly string[]; patch: BlockPatch }): Command {
   const chosen = new Set(blockIds)
@@ -20,11 +20,18 @@ export function patchBlocks(ride: Ride, { blockIds, patch }: { blockIds: readonl
     editSections(before, (section) =>
       editBlocksOf(section, (block) => {
         if (!chosen.has(block.id)) return block
-        const next = tidyBlock(patched(block, { ...patch, id: block.id }), section)
+        const next = tidyBlock(patched(block, { ...patch, ...renamed(block, patch), id: block.id }), section)
         return sameValue(next, block) ? block : next
       }),
     ),
   )
+}
+
+/** The name that goes with other counts of the same move, where the name says them. */
+function renamed({ label, move }: Block, patch: BlockPatch): Pick<BlockPatch, 'label'> {
+  const counts = patch.move?.counts
+  if (label === undefined || !move || counts === undefined || 'label' in patch || patch.move?.name !== move.name) return {}
+  return { label: label.replace(new RegExp(`\\bon ${move.counts}\\b`), `on ${counts}`) }
 }
 
 const WORDS: Record<keyof BlockPatch, string> = {

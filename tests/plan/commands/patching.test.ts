@@ -24,6 +24,19 @@ describe('patchBlock', () => {
     expect(blockOf(labelled, 'a')).not.toHaveProperty('label')
   })
 
+  it('has a name that says the counts of its move follow them', () => {
+    const jumps: Ride = {
+      ...ride,
+      sections: [aSection('s', { blocks: [aBlock('a', { label: 'jumps on 8', move: { name: 'jump', counts: 8 } })] })],
+    }
+    const name = (change: Parameters<typeof patchBlock>[1]['patch']) =>
+      blockOf(patchBlock(jumps, { blockId: 'a', patch: change }).apply(jumps), 'a').label
+    expect(name({ move: { name: 'jump', counts: 16 } })).toBe('jumps on 16')
+    expect(name({ move: { name: 'lean', counts: 16 } })).toBe('jumps on 8')
+    expect(name({ move: { name: 'jump', counts: 16 }, label: 'the big ones' })).toBe('the big ones')
+    expect(name({ posture: 'standing' })).toBe('jumps on 8')
+  })
+
   it('reaches parts of sets and keeps every other block', () => {
     const after = patch({ effort: { from: 9, to: 9 } }, 'push').apply(ride)
     expect(blockOf(after, 'push').effort).toEqual({ from: 9, to: 9 })
