@@ -1,21 +1,25 @@
+import type { Constants } from '#engine/constants.ts'
 import type { Totals } from '#engine/report.ts'
 import type { Measures } from '#engine/shape/measures.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import type { Effort, Seconds } from '#units/units.ts'
+import type { Seconds } from '#units/units.ts'
+
+type Efforts = Pick<Constants, 'workEffort' | 'warmUpEffort'>
 
 /** The measures of a class as names and words; those that have nothing to tell are left out. */
-export function sayMeasures(measures: Measures, totals: Totals, work: Effort): { name: string; words: string }[] {
+export function sayMeasures(measures: Measures, totals: Totals, { workEffort, warmUpEffort }: Efforts): { name: string; words: string }[] {
   const { warmUp, coolDown, riding, firstHard, longestHard, longestStanding, peak } = measures
   const share = (seconds: number) => (riding > 0 ? ` (${Math.round((100 * seconds) / riding)} %)` : '')
   const rows: [name: string, words: string | false][] = [
-    ['warm-up', warmUp !== null && `${formatClock(warmUp)}${share(warmUp)}`],
+    ['warm-up', warmUp !== null && `${formatClock(warmUp)}${share(warmUp)} before the first effort of ${formatEffort(warmUpEffort)}`],
     ['cool-down', `${formatClock(coolDown)}${share(coolDown)}`],
     [
       'work',
-      totals.workSeconds > 0 && `${Math.round(100 * totals.workShare)} % of the riding at ${formatEffort(work)} or more${ratioOf(totals)}`,
+      totals.workSeconds > 0 &&
+        `${Math.round(100 * totals.workShare)} % of the riding at ${formatEffort(workEffort)} or more${ratioOf(totals)}`,
     ],
     ['first hard', firstHard !== null && `${formatClock(firstHard)}; the longest lasts ${formatDuration(longestHard)}`],
     ['peak', peak !== null && `${formatEffort(peak.effort)} at ${formatClock(peak.at)}${lastOf(measures, peak.at)}`],
