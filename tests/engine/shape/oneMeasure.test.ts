@@ -15,7 +15,7 @@ function agree(ride: Ride): void {
   const report = computeRide(ride)
   const { measures, recovery, difficulty, shape, totals, findings, blocks } = report
   const rules = constantsOf(ride)
-  const rows = new Map(sayMeasures(measures, totals, rules.workEffort).map(({ name, words }) => [name, words]))
+  const rows = new Map(sayMeasures(measures, totals, rules).map(({ name, words }) => [name, words]))
   const ridden = blocks.filter(({ from, to }) => to > from)
   const top = Math.max(0, ...ridden.map(({ block }) => Math.max(block.effort.from, block.effort.to)))
   const longest = Math.max(0, ...recovery.bouts.map(({ workSeconds }) => workSeconds))
