@@ -168,13 +168,22 @@ async function opened(browser: Browser, baseURL: string, scene: Scene) {
     await open()
   }
 
+  /** The same control where it stands now: what comes and goes above it moves it. */
+  const foundAgain = async (control: Control): Promise<Control> => {
+    const alike = (await controlsOf(page)).filter((other) => keyOf(other) === keyOf(control))
+    const again =
+      alike.find(({ path }) => path === control.path) ?? alike.find(({ place }) => place.index === control.place.index) ?? alike[0]
+    if (!again) throw new Error('It is not there anymore.')
+    return again
+  }
+
   const tried = async (control: Control, hand: Hand, baseline: readonly Control[]): Promise<string | null> => {
     const before = await seen(page)
     const scrolls = await scrollsOf(page)
     const out = wentOut
     let fault: string | null = null
     try {
-      if (!(await operate(page, control, hand))) return null
+      if (!(await operate(page, await foundAgain(control), hand))) return null
       let after = before
       await expect
         .poll(

@@ -12,11 +12,6 @@ interface Exception {
 const EXCEPTIONS: readonly Exception[] = [
   { role: 'button', name: 'skip to the page', reason: 'It moves the focus past the header, which only the next Tab shows.' },
   { role: 'text', name: 'link', reason: 'It holds the link to be copied by hand and cannot be written to: a press selects it whole.' },
-  {
-    role: 'stop',
-    name: /^(table of |files)/,
-    reason: 'A table or list longer than its place, which has the focus so that keys can scroll it.',
-  },
 ]
 
 export const reasonFor = ({ role, name }: Control, hand: Hand): string | undefined =>

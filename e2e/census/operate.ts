@@ -18,6 +18,7 @@ export async function operate(page: Page, { role, path, name }: Control, hand: H
   if (role === 'text' || role === 'date' || role === 'time' || role === 'number') return write(page, control, role, hand)
   if (role === 'list') return choose(page, control, hand)
   if (role === 'slider' || role === 'range') return slide(page, control, hand)
+  if (role === 'stop') return hand === 'key' && scroll(page, control)
   if (['button', 'link', 'option', 'checkbox', 'radio', 'fold', 'file', 'switch', 'tab', 'menuitem'].includes(role))
     return press(page, control, role, hand)
   throw new Error(`Nobody has said how to operate “${name}”, a ${role}.`)
@@ -63,6 +64,18 @@ async function choose(page: Page, control: Locator, hand: Hand): Promise<boolean
     await under(control)
     await control.selectOption(first)
   }
+  return true
+}
+
+/** A place longer than what is seen of it has the focus so that keys can scroll it; where all is seen there is nothing to do. */
+async function scroll(page: Page, control: Locator): Promise<boolean> {
+  const along = await control.evaluate((element) =>
+    element.scrollHeight > element.clientHeight + 1 ? 'Down' : element.scrollWidth > element.clientWidth + 1 ? 'Right' : null,
+  )
+  if (along === null) return false
+  await control.evaluate((element) => element.scrollTo(0, 0))
+  await reach(control)
+  for (let step = 0; step < 3; step++) await page.keyboard.press(`Arrow${along}`)
   return true
 }
 
