@@ -53,6 +53,8 @@ function judgeClaim({ meanings }: Claim, spoken: Spoken): Wrong | 'holds' | null
   if (verdict.holds) return 'holds'
   let told: Wrong = { meaning: first, verdict }
   for (const meaning of others) {
+    // In the middle of a block "last thirty seconds" is of what is ridden, however long the block is.
+    if (spoken.inside && first.about === 'left' && meaning.about === 'length') continue
     const other = judge(meaning, spoken)
     if (other?.holds) return 'holds'
     // In the middle of a block what is left of it is what "thirty seconds" would have to say.

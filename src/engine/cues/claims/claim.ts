@@ -29,6 +29,16 @@ export interface Subject {
   ahead?: true
 }
 
+/** What a stretch of time or music is told in; bars are those of the song. */
+export type Unit = 'seconds' | 'counts' | 'bars'
+
+/** What something comes before, where the words say: the next block of a kind, of work or of rest, or in the other posture. */
+export interface Target {
+  kind?: string
+  quality?: 'hard' | 'easy'
+  posture?: 'standing' | 'seated'
+}
+
 /** What something is left of, or halfway through, where the words say. */
 export type Whole = 'class' | 'song' | 'block' | 'set'
 
@@ -46,21 +56,21 @@ export type Meaning =
   /** "up to two and a half", "five to six turns", "seven or more": a place on the scale, from the ride's datum unless `overBase`. */
   | ({ about: 'total'; orMore?: true; overBase?: true } & Range)
   /** "twenty seconds", "for thirty-two counts": how long something lasts. */
-  | ({ about: 'length'; unit: 'seconds' | 'counts'; bound?: Bound; on?: Subject; song?: true; class?: true } & Range)
+  | ({ about: 'length'; unit: Unit; bound?: Bound; on?: Subject; song?: true; class?: true } & Range)
   /** "forty seconds to go", "last eight": from the moment it is said. `midway` where it is one only in the middle of a block. */
-  | { about: 'left'; unit: 'seconds' | 'counts'; value: number; of?: Whole; near?: true; midway?: true }
+  | { about: 'left'; unit: Unit; value: number; of?: Whole; near?: true; midway?: true }
   /** "a minute down", "twelve minutes in". */
   | { about: 'gone'; value: Seconds; of?: Whole; near?: true }
   /** "in twenty seconds we push", "sixteen counts till we push". */
-  | { about: 'until'; unit: 'seconds' | 'counts'; value: number; kind?: string }
+  | ({ about: 'until'; unit: Unit; value: number } & Target)
   /** "halfway", "two thirds done": the part that is behind, 0–1. */
   | { about: 'share'; value: number; of?: Whole }
   /** "it's 6:34", "we finish at five to seven": minutes of a twelve-hour clock, or of the day where `of24`. */
   | { about: 'clock'; minute: number; of24: boolean; at: 'now' | 'end' }
   /** "three rounds", "four times", "two sets". */
   | { about: 'rounds'; value: number; kind?: 'set' }
-  /** "three pushes", "four of these": how many are to come. */
-  | { about: 'ahead'; value: number; kind?: string }
+  /** "three pushes", "four of these": how many are to come; `fresh` where it is that only before the first of them. */
+  | { about: 'ahead'; value: number; kind?: string; fresh?: true }
   /** "two more", "one left", "two more after this": how many are still to come; `after` this one, which is not counted. */
   | { about: 'more'; value: number; kind?: string; after?: true }
   /** "one down", "that was one of three". */

@@ -132,7 +132,7 @@ function amountOf(reader: Reader, first: number, at: number, number: NumberPhras
 function upperOf(reader: Reader, number: NumberPhrase): NumberPhrase | null {
   const { tokens } = reader
   const joined = tokens[number.next - 1]!.joined && number.figures
-  if (!joined && (endsAt(reader, number.next - 1) || wordAt(reader, number.next) !== 'to')) return null
+  if (!joined && (endsAt(reader, number.next - 1) || !/^(?:to|or)$/.test(wordAt(reader, number.next)))) return null
   const upper = numberAt(tokens, joined ? number.next : number.next + 1)
   return upper !== null && upper.value > number.value ? upper : null
 }

@@ -81,7 +81,9 @@ const FILLING = wordSet(
 
 /** "legs at ninety", "cadence between 85 and 95". */
 function ledRate(reader: Reader, at: number) {
-  if (!LEGS.has(wordAt(reader, at)) || endsAt(reader, at)) return null
+  // "Cadence, eighty-five."
+  const paused = endsAt(reader, at) && wordAt(reader, at) === 'cadence' && reader.tokens[at]?.stops === false
+  if (!LEGS.has(wordAt(reader, at)) || (endsAt(reader, at) && !paused)) return null
   let place = at + 1
   let between = false
   let near = false

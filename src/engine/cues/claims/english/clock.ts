@@ -1,5 +1,20 @@
+import type { Meaning } from '#engine/cues/claims/claim.ts'
 import { numberAt } from './numberAt.ts'
-import { claim, endsAt, type Reader, type Rule, read, says, slot, startsAt, wordAfter, wordAt, wordBefore } from './reader.ts'
+import {
+  claim,
+  closes,
+  endsAt,
+  type Reader,
+  type Reading,
+  type Rule,
+  read,
+  says,
+  slot,
+  startsAt,
+  wordAfter,
+  wordAt,
+  wordBefore,
+} from './reader.ts'
 import { wordSet } from './words.ts'
 
 /** Words that tell when the class ends; the time stands after them in the same clause. */
@@ -24,12 +39,39 @@ interface WallTime {
 export const readClock: Rule = (reader, at) => {
   const time = wallTime(reader, at)
   if (time === null) return null
+  const bare = bareTime(reader, at, time)
+  if (bare !== null) return bare
   const first = leadOf(reader, at)
   const said = first === null ? null : first.at
   if (first === null || said === null) return null
   const { minute, of24 } = time
   const slots = /\d/.test(wordAt(reader, at)) ? [slot(reader, at, at, { as: 'wallClock', of24 })] : []
   return read(time.next, claim(reader, first.from, time.next - 1, [{ about: 'clock', minute, of24, at: said }], slots))
+}
+
+/** "6:08 on the clock", "6:08, and we climb", "already 6:08": what stands there now; it may be the time that is gone or left too. */
+function bareTime(reader: Reader, at: number, { minute, of24, next }: WallTime): Reading | null {
+  const figures = /^(\d{1,2}):([0-5]\d)$/.exec(wordAt(reader, at))
+  const tail = endsAt(reader, next - 1) ? 0 : says(reader, next, 'on the clock|dot|nose|wall') ? 3 : says(reader, next, 'already') ? 1 : 0
+  const already = wordBefore(reader, at) === 'already' && startsAt(reader, at - 1)
+  if (!startsAt(reader, at) && !already) return null
+  // "1:30, all yours" is a length.
+  if (tail === 0 && (!figures || Number(figures[1]) < 5 || !closes(reader, at))) return null
+  const seconds = figures ? 60 * Number(figures[1]) + Number(figures[2]) : null
+  // "6:45 and we're done" is of the end.
+  const end: Meaning[] = tail === 0 && !already ? [{ about: 'clock', minute, of24, at: 'end' }] : []
+  const told: Meaning[] =
+    seconds === null
+      ? []
+      : [
+          { about: 'gone', value: seconds },
+          { about: 'left', unit: 'seconds', value: seconds },
+        ]
+  const slots = figures ? [slot(reader, at, at, { as: 'wallClock', of24 })] : []
+  return read(
+    next + tail,
+    claim(reader, already ? at - 1 : at, next + tail - 1, [{ about: 'clock', minute, of24, at: 'now' }, ...end, ...told], slots),
+  )
 }
 
 /** "it is", "it's", "the clock says" before a time of now; "finish at", "done by" before one of the end. */
@@ -43,6 +85,12 @@ function leadOf(reader: Reader, start: number): { from: number; at: 'now' | 'end
   if (before === "it's" || before === 'its') return { from: at - 1, at: 'now' }
   if (/^(?:is|says|reads|shows)$/.test(before) && /^(?:it|time|clock|that)$/.test(wordBefore(reader, at - 1)))
     return { from: at - 2, at: 'now' }
+  // "The clock on the wall says".
+  if (/^(?:says|reads|shows|say)$/.test(before)) {
+    for (let place = at - 2; place >= at - 6 && place >= 0 && !endsAt(reader, place); place--) {
+      if (/^(?:clock|watch|wall)$/.test(wordAt(reader, place))) return { from: place, at: 'now' }
+    }
+  }
   if (!/^(?:at|by|around|about|before)$/.test(before)) return null
   for (let place = at - 2; place >= at - 5 && place >= 0 && !endsAt(reader, place); place--) {
     if (ENDING.has(wordAt(reader, place))) return { from: place, at: 'end' }
@@ -79,11 +127,13 @@ function quarterOrMinutes(reader: Reader, at: number): { minutes: number; next: 
   const start = wordAt(reader, at) === 'a' ? at + 1 : at
   const part = wordAt(reader, start) === 'quarter' ? 15 : wordAt(reader, start) === 'half' ? 30 : null
   const number = part === null ? numberAt(reader.tokens, start) : null
-  const minutes = part ?? (number && !number.fraction && number.value < 60 && number.value % 5 === 0 ? number.value : null)
+  const minutes = part ?? (number && !number.fraction && number.value < 60 ? number.value : null)
   const next = part === null ? number?.next : start + 1
   if (minutes === null || minutes === 0 || next === undefined || endsAt(reader, next - 1)) return null
   const joint = next + (says(reader, next, 'minutes past|to|after|before') ? 1 : 0)
   const way = PAST.get(wordAt(reader, joint))
+  // "It's two to one" is a score; "two past one" and "two minutes to one" are not.
+  if (joint === next && minutes % 5 > 0 && wordAt(reader, joint) !== 'past') return null
   return way === undefined || endsAt(reader, joint) ? null : { minutes: way * minutes, next: joint + 1 }
 }
 

@@ -1,11 +1,13 @@
 import type { Meaning } from '#engine/cues/claims/claim.ts'
 import { comingEnd } from './coming.ts'
+import { isMoving } from './moves.ts'
 import { type NumberPhrase, numberAt } from './numberAt.ts'
 import {
   claim,
   closes,
   endsAt,
   isKnob,
+  isUnit,
   type Meanings,
   numberSlot,
   type Reader,
@@ -13,6 +15,7 @@ import {
   type Rule,
   read,
   says,
+  startsAt,
   wordAfter,
   wordAt,
   wordBefore,
@@ -27,9 +30,14 @@ const MOST = 20
 /** "three rounds", "three pushes", "two more after this", "one left", "one down": how many there are, are to come or are done. */
 export const readCount: Rule = (reader, at) => {
   if (wordAt(reader, at) === 'twice')
-    return closes(reader, at) ? read(at + 1, claim(reader, at, at, [{ about: 'rounds', value: 2 }])) : null
+    return closes(reader, at) && isRepeated(reader, at, at + 1)
+      ? read(at + 1, claim(reader, at, at, [{ about: 'rounds', value: 2 }]))
+      : null
   const number = numberAt(reader.tokens, at) ?? coupleAt(reader, at)
   if (number === null || number.fraction || number.value > MOST) return null
+  // "Gimme five" is a slap of hands.
+  if (number.value === 5 && /^(?:gimme|me)$/.test(wordBefore(reader, at)) && !wordAt(reader, number.next).startsWith('more'))
+    return read(number.next)
   return counted(reader, at, number)
 }
 
@@ -47,17 +55,33 @@ function counted(reader: Reader, at: number, number: NumberPhrase): Reading | nu
   const made = (last: number, meanings: Meanings, noun?: number) => read(last + 1, claim(reader, at, last, meanings, own(noun)))
   const word = wordAt(reader, next)
   const more = word === 'more'
+  // "You versus the one ahead."
+  if (value === 1 && /^(?:the|that|this|every|any|each|no)$/.test(wordBefore(reader, at)) && stillAfter(reader, next, false) !== null)
+    return null
   const thing = more ? next + 1 : next
   const noun = more && endsAt(reader, next) ? '' : wordAt(reader, thing)
-  if (!more && says(reader, next, 'of|like these|those|them|this') && closes(reader, next + 1)) {
-    return value < 2 ? null : made(next + 1, [{ about: 'ahead', value }])
+  if (!more && says(reader, next, 'of|like these|those|them|this')) {
+    // "Surges done, all four of them" says no more than the row.
+    // "Worth ten of these" counts nothing.
+    if (/^(?:all|worth|like|than)$/.test(wordBefore(reader, at))) return null
+    if (closes(reader, next + 1)) return value < 2 ? null : made(next + 1, [{ about: 'ahead', value }])
+    // "Three of these surges all together."
+    const kind = wordAt(reader, next + 2)
+    if (value > 1 && /^\p{L}{3,}s$/u.test(kind) && !NO_KIND.has(kind) && !endsAt(reader, next + 1))
+      return made(next + 2, [{ about: 'ahead', value, kind: singular(kind) }], next + 2)
+  }
+  if (more) {
+    const like = likeEnd(reader, next + 1)
+    if (like !== null) return made(like.next - 1, [{ about: 'more', value, ...(like.after && { after: true as const }) }])
   }
   if (/^(?:rounds?|sets?)$/.test(noun)) return rounds(reader, at, number, thing, more)
   if (/^(?:times|x)$/.test(noun)) {
     // "Four times thirty seconds"; "ten times harder" counts nothing.
     const each = !more && !endsAt(reader, thing) && timeAt(reader, thing + 1) !== null
     if (!each && (!closes(reader, thing) || /^(?:as|harder|better|stronger|easier)$/.test(wordAfter(reader, thing)))) return null
-    return made(thing, [{ about: more ? 'more' : 'rounds', value }])
+    if (more) return made(thing, [{ about: 'more', value }])
+    if (!each && !isRepeated(reader, at, thing + 1)) return null
+    return made(thing, movesBefore(reader, at) ? [{ about: 'repeats', value }] : [{ about: 'rounds', value }])
   }
   if (!more && word === 'down' && (endsAt(reader, next) || /^(?:and|already)$/.test(wordAfter(reader, next)))) {
     return made(next, [{ about: 'done', value }, ...(isKnob(reader) ? [] : [{ about: 'change', low: -value, high: -value } as Meaning])])
@@ -67,9 +91,42 @@ function counted(reader: Reader, at: number, number: NumberPhrase): Reading | nu
   if (tail !== null || (more && closes(reader, next))) {
     if (!isKnob(reader) && tail === null) return null
     const last = (tail?.next ?? next + 1) - 1
-    return made(last, bare(value, tail?.after === true))
+    return made(last, bare(value, tail?.after === true || isAfterThis(reader, at)))
   }
   return kinds(reader, at, number, thing, more, own)
+}
+
+/** What is done several times is an effort or a round: "four times through", "we surge three times", "do it twice". */
+function isRepeated(reader: Reader, at: number, next: number): boolean {
+  if (
+    startsAt(reader, at) &&
+    (endsAt(reader, next - 1) || /^(?:through|around|over|total|altogether|we|you|y'all|and|then|for|of)$/.test(wordAt(reader, next)))
+  )
+    return !says(reader, next, 'out of') && !says(reader, next, 'of ten')
+  for (let place = at - 1; place >= at - 6 && place >= 0 && !endsAt(reader, place); place--) {
+    if (/^(?:roll|roller|back|say|said|blink|clap|pat|tap|squeeze|breathe|inhale|exhale)$/.test(wordAt(reader, place))) return false
+    if (REPEATING.test(wordAt(reader, place)) || isMoving(wordAt(reader, place))) return true
+  }
+  return /^(?:through|around|total|altogether)$/.test(endsAt(reader, next - 1) ? '' : wordAt(reader, next))
+}
+
+const REPEATING =
+  /^(?:do|doing|go|going|goes|run|running|repeat|repeating|repeats|push|pushing|surge|surging|sprint|sprinting|climb|climbing|ride|hit|hitting|happens|it's|that's|through|round|rounds|gonna|will)$/
+
+/** "come up four times", "you'll jump ten times": how often the move is done. */
+function movesBefore(reader: Reader, at: number): boolean {
+  for (let place = at - 1; place >= at - 3 && place >= 0 && !endsAt(reader, place); place--) {
+    if (isMoving(wordAt(reader, place)) && wordAt(reader, place) !== 'go' && wordAt(reader, place) !== 'going') return true
+  }
+  return false
+}
+
+/** "after this there's two more". */
+function isAfterThis(reader: Reader, at: number): boolean {
+  for (let place = at - 2; place >= at - 6 && place >= 0 && !reader.tokens[place]!.stops; place--) {
+    if (says(reader, place, 'after this') && !reader.tokens[place + 1]!.stops) return true
+  }
+  return false
 }
 
 /** What "two more" or "four to go" may count besides the row of efforts: the counts or the repeats that are left. */
@@ -107,6 +164,7 @@ function kinds(
     if (
       word === '' ||
       NO_KIND.has(word) ||
+      isUnit(reader, word) ||
       SECOND_UNITS.has(word) ||
       MINUTE_UNITS.has(word) ||
       (place > thing && endsAt(reader, place - 1))
@@ -143,6 +201,18 @@ function kinds(
   return null
 }
 
+/** Where "… just like this one", "… like it after this" ends, and whether what is ridden is not among them; null without it. */
+function likeEnd(reader: Reader, at: number): { next: number; after: boolean } | null {
+  if (endsAt(reader, at - 1)) return null
+  const like = /^(?:just|exactly|right)$/.test(wordAt(reader, at)) ? at + 1 : at
+  // "Two more where that came from."
+  if (says(reader, at, 'where that|those|this came from')) return { next: at + 4, after: false }
+  if (!says(reader, like, 'like this|that|it|these|those|them')) return null
+  const one = /^(?:one|ones)$/.test(wordAfter(reader, like + 1)) ? like + 3 : like + 2
+  const tail = stillAfter(reader, one, endsAt(reader, one - 1))
+  return { next: tail?.next ?? one, after: tail?.after === true || wordAt(reader, like + 1) === 'this' }
+}
+
 /** "still three pushes", "we've still got three pushes". */
 const stillBefore = (reader: Reader, at: number): boolean =>
   wordBefore(reader, at) === 'still' ||
@@ -176,11 +246,14 @@ function stillAfter(reader: Reader, at: number, ended: boolean): { next: number;
 
 /** The token after "after this", "after this one". */
 const afterThis = (reader: Reader, at: number): number =>
-  at + (/^(?:one|push|round|hill|climb|surge|effort)$/.test(wordAfter(reader, at + 1)) ? 3 : 2)
+  at + (/^(?:one|push|round|hill|climb|surge|effort|break|rest|recovery|song)$/.test(wordAfter(reader, at + 1)) ? 3 : 2)
 
 /** "that's two". */
 function thatIs(reader: Reader, at: number, { value, next, figures }: NumberPhrase): Reading | null {
   const before = wordBefore(reader, at)
   if (before !== "that's" && !(before === 'was' && wordBefore(reader, at - 1) === 'that')) return null
+  // "Left foot, right foot, that's one" counts something else.
+  const first = before === 'was' ? at - 2 : at - 1
+  if (first > 2 && !reader.tokens[first - 1]!.stops) return null
   return read(next, claim(reader, at, next - 1, [{ about: 'done', value }], [numberSlot(reader, at, next, figures)]))
 }

@@ -1,8 +1,23 @@
 import { numberAt } from './numberAt.ts'
-import { claim, closes, endsAt, isKnob, type Reader, type Rule, read, says, slot, wordAfter, wordAt, wordBefore } from './reader.ts'
+import {
+  claim,
+  closes,
+  endsAt,
+  isKnob,
+  type Reader,
+  type Rule,
+  read,
+  says,
+  slot,
+  startsAt,
+  wordAfter,
+  wordAt,
+  wordBefore,
+} from './reader.ts'
 
 /** "a seven out of ten", "six to seven of ten", "7/10", "effort eight": planned effort, 0–10. */
-export const readEffort: Rule = (reader, at) => ratio(reader, at) ?? ofTen(reader, at) ?? named(reader, at) ?? felt(reader, at)
+export const readEffort: Rule = (reader, at) =>
+  ratio(reader, at) ?? onScale(reader, at) ?? ofTen(reader, at) ?? named(reader, at) ?? felt(reader, at)
 
 /** "7/10", with nothing it is a part of. */
 function ratio(reader: Reader, at: number) {
@@ -11,6 +26,22 @@ function ratio(reader: Reader, at: number) {
   const { from } = reader.tokens[at]!
   const own = { from, to: from + match[1]!.length, figure: 'low', form: { as: 'number', figures: true, per: 1 } } as const
   return made(reader, at, at + 1, Number(match[1]), Number(match[1]), [own])
+}
+
+/** "on a scale of one to ten, I want a four": the number is in what follows. */
+function onScale(reader: Reader, at: number) {
+  if (wordAt(reader, at) !== 'scale' || endsAt(reader, at)) return null
+  const from = /^(?:of|from)$/.test(wordAt(reader, at + 1)) ? at + 2 : at + 1
+  if (!says(reader, from, 'one|zero|1|0 to|through ten|10')) return null
+  for (let place = from + 3; place <= from + 11 && place < reader.tokens.length && !reader.tokens[place - 1]!.stops; place++) {
+    const number = numberAt(reader.tokens, place)
+    if (number === null) continue
+    const told = !number.fraction && number.value <= 10 && isClosed(reader, number.next - 1) && !reader.marks[place]!.silent
+    if (!told) return null
+    const slots = [slot(reader, place, number.next - 1, { as: 'number', figures: number.figures, per: 1 })]
+    return made(reader, place, number.next, number.value, number.value, slots)
+  }
+  return null
 }
 
 function ofTen(reader: Reader, at: number) {
@@ -24,6 +55,7 @@ function ofTen(reader: Reader, at: number) {
   const last = high ?? low
   if (last.value > 10 || last.value < low.value || endsAt(reader, last.next - 1)) return null
   const tail = tailAt(reader, last.next)
+  if (tail !== null && isPraise(reader, tail - 1)) return read(tail)
   if (tail === null || !isClosed(reader, tail - 1)) return null
   const slots = high === null ? [slot(reader, at, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
   return made(reader, at, tail, low.value, last.value, slots)
@@ -41,6 +73,17 @@ function tailAt(reader: Reader, at: number): number | null {
 /** "effort eight", "an effort of six to seven". */
 function named(reader: Reader, at: number) {
   const word = wordAt(reader, at)
+  // "Level six effort", "an eight effort".
+  if (/^(?:level|a|an)$/.test(word) && !endsAt(reader, at)) {
+    const told = numberAt(reader.tokens, at + 1)
+    const after = told === null || told.fraction || told.value > 10 || told.value < 1 ? '' : wordAfter(reader, told.next - 1)
+    const praised =
+      word !== 'level' && startsAt(reader, at) && isKnob(reader) && told !== null && told.value > 2 && isPlain(reader, told.next)
+    if (told !== null && (after === 'effort' || (after !== '' && praised))) {
+      const slots = [slot(reader, at + 1, told.next - 1, { as: 'number', figures: told.figures, per: 1 })]
+      return made(reader, at + 1, after === 'effort' ? told.next + 1 : told.next, told.value, told.value, slots)
+    }
+  }
   if (!/^(?:effort|rpe|exertion)$/.test(word) || endsAt(reader, at)) return null
   const start = /^(?:of|at|is|level|to|about|around)$/.test(wordAt(reader, at + 1)) ? at + 2 : at + 1
   const low = numberAt(reader.tokens, start)
@@ -51,6 +94,12 @@ function named(reader: Reader, at: number) {
   const slots = range === null ? [slot(reader, start, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
   return made(reader, at, last.next, low.value, last.value, slots)
 }
+
+/** "a six is fine here", "a seven the whole way up". */
+const isPlain = (reader: Reader, next: number): boolean =>
+  says(reader, next, 'is fine|plenty|perfect|enough|good|great') ||
+  says(reader, next, 'the whole|entire way') ||
+  says(reader, next, 'all the way')
 
 /** What leads up to how hard it should feel: "feels like a", "keep it at a", "call it an", "sitting at a". */
 const FEELING = [
@@ -63,7 +112,7 @@ const FEELING = [
   "it's|that's|this's|one's|hill's|push's|climb's|effort's",
   'this|it|that|one|hill|push|climb|effort|surge|sprint is',
   'want|need',
-  'give|gimme|show|find|asking|looking|aiming|shooting me|us|for',
+  'give|gimme|show|find|ask|asking|look|looking|aim|aiming|shoot|shooting me|us|for',
 ]
 /** Of these what follows may be no effort but for a full number out of a scale: a "five" is a slap of hands. */
 const HANDED = /^(?:me|us|for|want|need)$/
@@ -93,7 +142,8 @@ function felt(reader: Reader, at: number) {
     wordAt(reader, start) === 'quarter'
   )
     return null
-  if (HANDED.test(wordBefore(reader, at)) && (low.value < 6 || low.value === 8 || low.value > 9)) return null
+  const aimed = wordBefore(reader, at) === 'for' && /^(?:aim|aiming|shoot|shooting)$/.test(wordBefore(reader, at - 1))
+  if (!aimed && HANDED.test(wordBefore(reader, at)) && (low.value < 6 || low.value === 8 || low.value > 9)) return null
   if (!isKnob(reader) && !like) return null
   const range = wordAt(reader, low.next) === 'to' && !endsAt(reader, low.next - 1) ? numberAt(reader.tokens, low.next + 1) : null
   const last = range ?? low
@@ -103,10 +153,12 @@ function felt(reader: Reader, at: number) {
   return made(reader, start, last.next, low.value, last.value, slots)
 }
 
+/** "ten out of ten for showing up". */
+const isPraise = (reader: Reader, last: number): boolean => wordAfter(reader, last) === 'for' && /ing$/.test(wordAt(reader, last + 2))
+
 const isClosed = (reader: Reader, last: number): boolean => {
   const after = wordAfter(reader, last)
-  // "Ten out of ten for showing up" is praise.
-  if (after === 'for' && /ing$/.test(wordAt(reader, last + 2))) return false
+  if (isPraise(reader, last)) return false
   return closes(reader, last) || /^(?:effort|hard|strong|easy|breathless)$/.test(after)
 }
 

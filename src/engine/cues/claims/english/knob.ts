@@ -1,6 +1,7 @@
 import type { Claim, Meaning, Slot } from '#engine/cues/claims/claim.ts'
 import { type Amount, amountAt } from './amountAt.ts'
-import { fractionAt } from './numberAt.ts'
+import { ADDING, BETWEEN, EITHER, HANDING, isParticle, isPause, TAKING, verbAt } from './knobVerbs.ts'
+import { fractionAt, numberAt } from './numberAt.ts'
 import {
   claim,
   closes,
@@ -19,26 +20,15 @@ import {
   wordAt,
   wordBefore,
 } from './reader.ts'
-import { OFF, ON, wordSet } from './words.ts'
+import { OFF, ON } from './words.ts'
 
-const ADDING = wordSet('add adding load loading crank bump stack pile sneak slap tighten layer throw increase raise heap')
-const TAKING = wordSet(
-  'drop dropping lose losing shed peel peeling shave knock strip release ease dump unload loosen cut reduce lighten lower remove subtract ditch',
-)
-/** These say which way only with "on", "off" and the like. */
-const EITHER = wordSet(
-  'take taking put putting turn turning come coming go going bring pull pulling roll wind pop kick dial move slide set back let push get grab give gimme find click want need twist nudge crack toss stick tack',
-)
-/** Of these, what is handed over goes on. */
-const HANDING = wordSet('give gimme get grab dial want need')
-const BETWEEN = wordSet(
-  'it that this me us in on off up down back by with of your the knob wheel dial resistance gear load just there here now go from another an extra some yourself ourselves yourselves ya onto in into out',
-)
 /** Largest change of a knob in one call that is said without its unit; more is seconds. */
 const MOST_TURNS = 5
 
 /** "same gear", "keep it on". */
 export const readStay: Rule = (reader, at) => {
+  // "Same gear as push one", "same gear each time" is told of other blocks.
+  if (says(reader, at, 'same') && /^(?:as|each|every|for|all)$/.test(wordAfter(reader, at + 1))) return null
   if (says(reader, at, 'same gear|resistance|load|setting') || (wordAt(reader, at) === 'same' && isUnit(reader, wordAfter(reader, at)))) {
     return read(at + 2, claim(reader, at, at + 1, [{ about: 'stay' }]))
   }
@@ -48,12 +38,11 @@ export const readStay: Rule = (reader, at) => {
 
 /** "add one and a half", "turn it up by a half", "drop it by one and a quarter", "off with two turns", "let go of a turn". */
 export const readVerb: Rule = (reader, at) => {
-  const verb = wordAt(reader, at)
+  const verb = verbAt(reader, at)
   const known = ADDING.has(verb) || TAKING.has(verb) || EITHER.has(verb)
-  const after = wordAfter(reader, at)
-  // "Off with two turns", "up by a quarter".
-  const particle = !known && ((/^(?:on|off)$/.test(verb) && after === 'with') || (/^(?:up|down|on|off)$/.test(verb) && after === 'by'))
-  if (!(known || particle) || endsAt(reader, at)) return null
+  const particle = !known && isParticle(reader, at)
+  // "I'd like half a turn"; "like two turns ago" is a likeness.
+  if (!(known || particle) || endsAt(reader, at) || (verb === 'like' && !/^(?:i'd|we'd|would)$/.test(wordBefore(reader, at)))) return null
   let place = at + 1
   let sign = ADDING.has(verb) ? 1 : TAKING.has(verb) ? -1 : particle ? (ON.has(verb) ? 1 : -1) : 0
   let by = false
@@ -68,24 +57,52 @@ export const readVerb: Rule = (reader, at) => {
       sign = wordAt(reader, place) === 'right' ? 1 : -1
       continue
     }
-    if (!BETWEEN.has(word) || endsAt(reader, place)) return null
+    // "Turn it up, one and a half": a pause before the amount, and nothing but the amount behind it.
+    const side = isKnob(reader) && /^(?:turn|crank|twist|roll|dial)$/.test(verb) && /^(?:left|right)$/.test(word)
+    if (!(BETWEEN.has(word) || side) || (endsAt(reader, place) && !isPause(reader, place))) return null
     by ||= word === 'by'
     if (sign === 0 && /^(?:off|down|back|of)$/.test(word)) sign = -1
     if (sign === 0 && /^(?:on|up|in)$/.test(word)) sign = 1
+    // "Turn it left a whole turn."
+    if (side) sign = word === 'right' ? 1 : -1
   }
   if (amount === null || amount.low === 0) return null
   amount = withAnother(reader, amount)
   if (isDifference(reader, amount)) return read(amount.next)
+  const left = leftOn(reader, at, verb, amount)
+  if (left !== null) return left
+  if (verb === 'leave' || verb === 'keep') return null
   const hand = handTurned(reader, amount)
   if (hand !== null) return read(hand.next, changeClaim(reader, at, hand.next - 1, amount, hand.sign, false))
   const tail = wordAfter(reader, amount.next - 1)
-  const turned = /^(?:on|off|up|down|more|less|back)$/.test(tail) && !leadsElsewhere(reader, amount.next)
-  if (turned && !TAKING.has(verb) && !ADDING.has(verb)) sign = OFF.has(tail) || tail === 'back' ? -1 : 1
+  // "I want one more" is one more of anything but turns.
+  const counted = /^(?:more|less)$/.test(tail) && isKnob(reader) && !amount.named && !amount.fraction
+  const turned = /^(?:on|off|up|down|more|less|back)$/.test(tail) && !counted && !leadsElsewhere(reader, amount.next)
+  // "Put that turn back in", "take it back off".
+  const again = tail === 'back' && /^(?:in|on|off|out)$/.test(wordAfter(reader, amount.next)) ? 1 : 0
+  const way = again > 0 ? wordAt(reader, amount.next + 1) : tail
+  if (turned && !TAKING.has(verb) && !ADDING.has(verb))
+    sign = OFF.has(way) || way === 'out' || (way === 'back' && !/^putt?/.test(verb)) ? -1 : 1
   if (turned && ADDING.has(verb) && tail === 'off') sign = -1
+  if (verb === 'let' && tail === 'go') sign = -1
   if (sign === 0 && HANDING.has(verb) && (amount.named || amount.fraction)) sign = 1
   if (sign === 0 || !isAmount(reader, amount, by || turned || ADDING.has(verb) || TAKING.has(verb))) return null
-  const last = turned ? amount.next : amount.next - 1
-  return read(last + 1, changeClaim(reader, at, last, amount, sign, false))
+  const last = turned ? amount.next + again : amount.next - 1
+  const made = changeClaim(reader, at, last, amount, sign, false)
+  // After a pause it may be where riders come to: "load it up, five to six turns".
+  const paused = endsAt(reader, amount.first - 1)
+  const total: Meaning = { about: 'total', low: amount.low, high: amount.high }
+  return read(last + 1, paused ? { ...made, meanings: [made.meanings[0], total] } : made)
+}
+
+/** "leave a quarter on", "keep two turns on there": what stays, which is a place on the scale. */
+function leftOn(reader: Reader, at: number, verb: string, amount: Amount): Reading | null {
+  if (!/^(?:leave|keep)$/.test(verb) || wordAfter(reader, amount.next - 1) !== 'on') return null
+  if (!(amount.named || amount.fraction) || leadsElsewhere(reader, amount.next)) return null
+  return read(
+    amount.next + 1,
+    claim(reader, at, amount.next, [{ about: 'total', low: amount.low, high: amount.high }], amountSlots(reader, amount)),
+  )
 }
 
 /** "a quarter and a half": two fractions at once. */
@@ -110,7 +127,7 @@ function isAmount(reader: Reader, { low, high, next, named, fraction }: Amount, 
 function leadsElsewhere(reader: Reader, at: number): boolean {
   const after = wordAfter(reader, at)
   if (after === 'the' || after === 'your')
-    return !/^(?:knob|wheel|dial|resistance|gear|drop|chorus|top|flywheel|beat|one)$/.test(wordAt(reader, at + 2))
+    return !/^(?:knob|wheel|dial|bike|resistance|gear|drop|chorus|top|flywheel|beat|one)$/.test(wordAt(reader, at + 2))
   return after === 'each' || after === 'every' || after === 'my'
 }
 
@@ -118,7 +135,16 @@ function leadsElsewhere(reader: Reader, at: number): boolean {
 export const readChange: Rule = (reader, at) => {
   const amount = amountAt(reader, at)
   const signed = signBefore(reader, at)
-  if (amount === null || amount.low === 0) return null
+  // "Two for two on bad jokes" is a score, "one on one" a fight.
+  if (
+    amount !== null &&
+    wordAfter(reader, amount.next - 1) === 'on' &&
+    !endsAt(reader, amount.next) &&
+    numberAt(reader.tokens, amount.next + 1)
+  )
+    return null
+  if (amount === null || amount.low === 0 || (wordBefore(reader, at) === 'for' && numberAt(reader.tokens, at - 2)?.next === at - 1))
+    return null
   if (signed !== 0 && isAmount(reader, amount, true)) {
     const first = /^(?:plus|minus)$/.test(wordBefore(reader, at)) ? at - 1 : at
     return read(amount.next, changeClaim(reader, first, amount.next - 1, amount, signed))
@@ -135,7 +161,7 @@ export const readChange: Rule = (reader, at) => {
   if (sign !== 0 && !amount.plain && (amount.named || bare) && !elsewhere(reader, amount, orMore)) {
     return read(amount.next + orMore + 1, changeClaim(reader, at, amount.next + orMore, amount, sign))
   }
-  if (sign !== 0 && amount.plain && (way === 'on' || way === 'off') && !elsewhere(reader, amount, orMore)) {
+  if (sign !== 0 && amount.plain && /^(?:on|off|heavier|lighter)$/.test(way) && !elsewhere(reader, amount, orMore)) {
     return read(amount.next + 1, changeClaim(reader, at, amount.next, amount, sign))
   }
   if (amount.more && (amount.named || amount.fraction) && isAmount(reader, amount, true)) {
@@ -154,11 +180,12 @@ const isDifference = (reader: Reader, { next }: Amount): boolean =>
 
 /** Where "… to the right", "… back on", "… more on the knob" ends, and which way it turns; a knob gets heavier to the right. */
 function handTurned(reader: Reader, amount: Amount): { sign: 1 | -1; next: number } | null {
-  const { next, named, fraction, low, plain } = amount
+  const { next, named, fraction, plain } = amount
   if (endsAt(reader, next - 1)) return null
-  const told = named || fraction || low <= MOST_TURNS
-  const side = says(reader, next, 'to the|your right|left')
-    ? 3
+  const back = wordAt(reader, next) === 'back' && !endsAt(reader, next) ? 1 : 0
+  const told = named || fraction
+  const side = says(reader, next + back, 'to the|your right|left')
+    ? 3 + back
     : isKnob(reader) && named && /^(?:right|clockwise|left|counterclockwise)$/.test(wordAt(reader, next)) && closesWay(reader, next)
       ? 1
       : 0
@@ -191,13 +218,17 @@ function bareAmount(reader: Reader, at: number, amount: Amount): Reading | null 
   const opens =
     startsAt(reader, at) ||
     /^(?:and|then|with|is|it's|that's|just|at|least|between|from|wants|needs|takes|got|have|carry|carrying)$/.test(before) ||
-    (before === 'for' && /^(?:looking|asking|calling|aiming|shooting|going)$/.test(wordBefore(reader, at - 1)))
+    (before === 'for' && /^(?:looking|asking|calling|aiming|shooting|going)$/.test(wordBefore(reader, at - 1))) ||
+    // "Make it half a turn."
+    (before === 'it' && /^(?:make|call)$/.test(wordBefore(reader, at - 1)))
   const under = says(reader, amount.next, 'under|beneath you|us|your') && !endsAt(reader, amount.next - 1)
   if (!amount.named || amount.plain || !opens || wordAfter(reader, amount.next - 1) === 'of') return null
-  if (!under && !closes(reader, amount.next - 1)) return null
+  // "Two turns is your jump gear."
+  const told = says(reader, amount.next, 'is your|our|the') && !endsAt(reader, amount.next - 1)
+  if (!under && !told && !closes(reader, amount.next - 1)) return null
   const total: Meaning = { about: 'total', low: amount.low, high: amount.high }
   const change: Meaning = { about: 'change', low: amount.low, high: amount.high }
-  const meanings: Meanings = amount.low < amount.high ? [total, change] : [change, total]
+  const meanings: Meanings = amount.low < amount.high || told || under ? [total, change] : [change, total]
   return read(amount.next, claim(reader, at, amount.next - 1, meanings, amountSlots(reader, amount)))
 }
 

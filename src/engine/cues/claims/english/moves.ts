@@ -1,21 +1,28 @@
 import type { Meaning } from '#engine/cues/claims/claim.ts'
 import { type NumberPhrase, numberAt } from './numberAt.ts'
 import { claim, closes, endsAt, type Reader, type Rule, read, says, slot, startsAt, wordAfter, wordAt, wordBefore } from './reader.ts'
-import { PLURALS } from './words.ts'
+import { ORDINALS, PLURALS } from './words.ts'
 
 /** "on fours", "eight up, eight down", "four left, four right", "on a four count", "four of each", "every four counts": how a move is counted. */
 export const readMove: Rule = (reader, at) =>
-  pair(reader, at) ?? every(reader, at) ?? each(reader, at) ?? plural(reader, at) ?? counted(reader, at)
+  pair(reader, at) ??
+  countTo(reader, at) ??
+  eachOne(reader, at) ??
+  every(reader, at) ??
+  each(reader, at) ??
+  plural(reader, at) ??
+  counted(reader, at)
 
-/** Opposite ways of one move. */
-const WAYS: readonly (readonly [string, string])[] = [
-  ['up', 'down'],
-  ['down', 'up'],
-  ['left', 'right'],
-  ['right', 'left'],
-  ['back', 'forward'],
-  ['out', 'in'],
+/** Words of the two ways of a move, side by side: "stand for four, sit for four". */
+const WAYS: readonly (readonly [RegExp, RegExp])[] = [
+  [/^(?:up|stand|standing|rise|lift|air|tall)$/, /^(?:down|sit|sitting|seated|lower|back|seat|saddle)$/],
+  [/^left$/, /^right$/],
+  [/^(?:back)$/, /^(?:forward|front)$/],
+  [/^out$/, /^(?:in|seat|saddle)$/],
 ]
+const isWay = (word: string): boolean => WAYS.some((pair) => pair.some((way) => way.test(word)))
+const opposite = (one: string, other: string): boolean =>
+  WAYS.some(([first, second]) => (first.test(one) && second.test(other)) || (second.test(one) && first.test(other)))
 
 interface Half {
   number: NumberPhrase
@@ -26,13 +33,24 @@ interface Half {
   times: boolean
 }
 
-/** Both halves of a move: "eight up, eight down", "up for eight and down for eight", "left four, right four". */
+/** What may stand between the halves: "… and then we drop down for four". */
+const BETWEEN =
+  /^(?:and|then|stay|hold|keep|we|we're|we'll|you|you're|you'll|go|come|pop|drop|lower|settle|right|straight|a|count|of|for|it's|that's)$/
+const MOST_BETWEEN = 4
+
+/** Both halves of a move: "eight up, eight down", "up for eight and sit back for eight", "left four, right four". */
 function pair(reader: Reader, at: number) {
   const first = half(reader, at)
-  if (first === null) return null
-  const start = /^(?:and|then)$/.test(wordAt(reader, first.next)) ? first.next + 1 : first.next
-  const second = half(reader, start)
-  if (second === null || !WAYS.some(([one, other]) => one === first.way && other === second.way)) return null
+  if (first === null || isBreath(reader, at)) return null
+  let second: Half | null = null
+  for (let start = first.next; start <= first.next + MOST_BETWEEN && start < reader.tokens.length; start++) {
+    if (reader.tokens[start - 1]!.stops) break
+    second = half(reader, start)
+    if (second !== null || !BETWEEN.test(wordAt(reader, start))) break
+  }
+  if (second === null || !opposite(first.way, second.way)) return null
+  // In and out is how people breathe, but for "in, out of the saddle".
+  if (first.way === 'in' && !says(reader, second.next, 'of the saddle')) return null
   if (first.number.value !== second.number.value || first.number.fraction || first.times !== second.times) return null
   const { value } = first.number
   const form = ({ number: { figures } }: Half) => ({ as: 'number' as const, figures, per: 1 })
@@ -49,17 +67,23 @@ function pair(reader: Reader, at: number) {
   )
 }
 
-/** "eight up", "up for eight", "eight counts up", "up eight". */
+/** "in for four, out for four": of the breath. */
+const isBreath = ({ tokens }: Reader, at: number): boolean =>
+  tokens.slice(Math.max(0, at - 6), at + 10).some(({ word }) => /^(?:breath|breathe|breathing|inhale|exhale|nose|mouth|lungs)$/.test(word))
+
+/** "eight up", "up for eight", "eight counts up", "up eight", "sit back for eight", "eight in the air". */
 function half(reader: Reader, at: number): Half | null {
-  const isWay = (word: string) => WAYS.some(([one]) => one === word)
   const word = wordAt(reader, at)
   if (isWay(word)) {
     if (endsAt(reader, at)) return null
-    const led = wordAt(reader, at + 1) === 'for' || wordAt(reader, at + 1) === 'on' ? at + 2 : at + 1
+    // "Sit back for four", "stand up for four".
+    const way = /^(?:up|back|down|tall)$/.test(wordAt(reader, at + 1)) && !endsAt(reader, at + 1) ? at + 1 : at
+    const led = wordAt(reader, way + 1) === 'for' || wordAt(reader, way + 1) === 'on' ? way + 2 : way + 1
     // "Up for a count of eight."
     const start = says(reader, led, 'a count of') ? led + 3 : led
     const number = numberAt(reader.tokens, start)
-    if (number === null) return null
+    // "Lift four" is of something else.
+    if (number === null || (led === way + 1 && /^(?:lift|lower|rise)$/.test(word))) return null
     const noun = wordAfter(reader, number.next - 1)
     const times = TIMES.test(noun)
     return { number, at: start, way: word, next: number.next + (times || COUNTS.test(noun) ? 1 : 0), times }
@@ -69,8 +93,10 @@ function half(reader: Reader, at: number): Half | null {
   const times = TIMES.test(wordAt(reader, number.next))
   const noun = number.next + (times || COUNTS.test(wordAt(reader, number.next)) ? 1 : 0)
   if (endsAt(reader, noun - 1)) return null
+  // "Four in the air, four in the saddle."
+  const placed = says(reader, noun, 'in the air|seat|saddle') ? noun + 2 : noun
   // "Four times back down."
-  const way = noun + (/^(?:back|right|straight)$/.test(wordAt(reader, noun)) && isWay(wordAfter(reader, noun)) ? 1 : 0)
+  const way = placed + (/^(?:back|right|straight)$/.test(wordAt(reader, placed)) && isWay(wordAfter(reader, placed)) ? 1 : 0)
   return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1, times } : null
 }
 
@@ -80,13 +106,59 @@ const COUNTS = /^(?:counts|beats)$/
 const MOVING =
   /^(?:pop|popping|jump|jumping|come|coming|go|going|switch|switching|change|changing|lift|lifting|lean|leaning|press|pressing|up|rise|rising|stand|hop|hopping|tap|tapping|move|moving|alternate|sway|swaying|crunch|pulse|dip|dipping|down|hover|over|out|tuck)$/
 
+export const isMoving = (word: string): boolean => MOVING.test(word)
+
+/** "count to four and switch", "switch on a count of four". */
+function countTo(reader: Reader, at: number) {
+  if (!says(reader, at, 'count to|of') || endsAt(reader, at + 1)) return null
+  const number = numberAt(reader.tokens, at + 2)
+  if (number === null || number.fraction || number.value < 2 || number.value > 32) return null
+  const then = /^(?:and|then)$/.test(wordAt(reader, number.next)) ? number.next + 1 : number.next
+  const follows = isMoving(wordAt(reader, then)) && wordAt(reader, at + 1) === 'to'
+  const before = wordAt(reader, at + 1) === 'of' && [at - 4, at - 3, at - 2].some((place) => place >= 0 && isMoving(wordAt(reader, place)))
+  if (!follows && !before) return null
+  const form = { as: 'number' as const, figures: number.figures, per: 1 }
+  return read(
+    number.next,
+    claim(reader, at, number.next - 1, [{ about: 'moveCounts', value: number.value }], [slot(reader, at + 2, number.next - 1, form)]),
+  )
+}
+
+const FIGURES = /^(?:one|jump|lean|lift|press|hop|rise|sway|tap|pulse|crunch|dip|side|way|move|hover)$/
+
+/** "every jump gets eight counts", "hold each one for eight". */
+function eachOne(reader: Reader, at: number) {
+  if (!/^(?:each|every)$/.test(wordAt(reader, at)) || !FIGURES.test(wordAfter(reader, at)) || endsAt(reader, at + 1)) return null
+  if (!/^(?:for|gets|is|lasts|takes|has|in|on)$/.test(wordAt(reader, at + 2)) || endsAt(reader, at + 2)) return null
+  const number = numberAt(reader.tokens, at + 3)
+  if (number === null || number.fraction || number.value < 2 || number.value > 32) return null
+  const counts = COUNTS.test(wordAfter(reader, number.next - 1))
+  if (!counts && (!closes(reader, number.next - 1) || wordAt(reader, at + 2) !== 'for')) return null
+  const next = number.next + (counts ? 1 : 0)
+  const form = { as: 'number' as const, figures: number.figures, per: 1 }
+  return read(
+    next,
+    claim(
+      reader,
+      at,
+      next - 1,
+      [
+        { about: 'moveCounts', value: number.value },
+        { about: 'moveCounts', value: number.value / 2 },
+      ],
+      [slot(reader, at + 3, number.next - 1, form)],
+    ),
+  )
+}
+
 /** "up and down every eight counts", "every four counts we switch": a change of the move, or all of it. */
 function every(reader: Reader, at: number) {
   if (wordAt(reader, at) !== 'every' || endsAt(reader, at)) return null
-  const number = numberAt(reader.tokens, at + 1)
+  const nth = nthAt(reader, at + 1)
+  const number = nth ?? numberAt(reader.tokens, at + 1)
   if (number === null || number.fraction || number.value < 2) return null
   const counts = /^(?:counts|beats|count|beat)$/.test(wordAfter(reader, number.next - 1))
-  if (!counts && !closes(reader, number.next - 1)) return null
+  if (!counts && (nth !== null || !closes(reader, number.next - 1))) return null
   const next = number.next + (counts ? 1 : 0)
   const told = [at - 4, at - 3, at - 2, at - 1, next, next + 1, next + 2]
     .filter(
@@ -109,9 +181,24 @@ function every(reader: Reader, at: number) {
         { about: 'moveCounts', value },
         { about: 'moveCounts', value: value / 2 },
       ],
-      [slot(reader, at + 1, number.next - 1, { as: 'number', figures: number.figures, per: 1 })],
+      [
+        slot(
+          reader,
+          at + 1,
+          number.next - 1,
+          nth ? { as: 'ordinal', figures: nth.figures } : { as: 'number', figures: number.figures, per: 1 },
+        ),
+      ],
     ),
   )
+}
+
+/** "fourth", "8th". */
+function nthAt(reader: Reader, at: number): NumberPhrase | null {
+  const value = ORDINALS.indexOf(wordAt(reader, at))
+  if (value > 1) return { value, next: at + 1, figures: false, fraction: false }
+  const digits = /^\d{1,2}$/.test(wordAt(reader, at)) && /^(?:nd|rd|th)$/.test(wordAfter(reader, at))
+  return digits ? { value: Number(wordAt(reader, at)), next: at + 2, figures: true, fraction: false } : null
 }
 
 /** "four of each", "four each side". */

@@ -1,4 +1,5 @@
-import type { Meaning } from '#engine/cues/claims/claim.ts'
+import type { Meaning, Unit } from '#engine/cues/claims/claim.ts'
+import { afterAdjectives } from './describing.ts'
 import { numberAt } from './numberAt.ts'
 import { claim, closes, endsAt, type Meanings, numberSlot, type Reader, type Rule, read, says, slot, wordAfter, wordAt } from './reader.ts'
 import { roleOf } from './role.ts'
@@ -6,6 +7,7 @@ import { MORE, wordSet } from './words.ts'
 
 const COUNTS = wordSet('count counts beat beats')
 const PHRASES = wordSet('phrase phrases')
+const BARS = wordSet('bar bars measure measures')
 
 interface Music {
   counts: number
@@ -13,12 +15,16 @@ interface Music {
   per: number
   more: boolean
   noun: number
+  /** Bars are as many counts as the song has in one. */
+  unit?: Unit
 }
 
 /** "thirty-two counts", "four eights", "two more phrases", "last eight": a stretch of the music. */
 export const readMusic: Rule = (reader, at) => {
   const number = numberAt(reader.tokens, at)
   if (number !== null && !number.fraction && !endsAt(reader, number.next - 1) && number.value > 0) {
+    // One beat is no stretch that anybody plans.
+    if (number.value === 1 && /^(?:beat|count)$/.test(wordAt(reader, number.next))) return read(number.next + 1)
     const music = unitAt(reader, number.next, number.value)
     if (music !== null)
       return stretch(reader, at, music, [numberSlot(reader, at, number.next, number.figures, { per: music.per, noun: music.noun })])
@@ -38,7 +44,13 @@ function unitAt(reader: Reader, at: number, value: number): Music | null {
     more ||= MORE.has(wordAt(reader, place))
     place++
   }
+  const described = afterAdjectives(reader, place)
+  if (described > place && /^(?:counts|beats|eights|bars|measures|phrases)$/.test(wordAt(reader, described))) place = described
+  // "Five sets of eight."
+  if (says(reader, place, 'sets|rounds|groups of eight|8|eights') && closes(reader, place + 2))
+    return { counts: 8 * value, next: place + 3, per: 8, more, noun: place }
   const word = wordAt(reader, place)
+  if (BARS.has(word)) return value < 2 && !more ? null : { counts: value, next: place + 1, per: 1, more, noun: place, unit: 'bars' }
   if (COUNTS.has(word)) {
     // "A four count" is a move's, "beats per minute" a tempo, "eight counts each side" a move's again.
     if ((word === 'count' || word === 'beat') && value !== 1) return null
@@ -52,10 +64,10 @@ function unitAt(reader: Reader, at: number, value: number): Music | null {
   return null
 }
 
-/** "let the heart come down twenty beats". */
+/** "let the heart come down twenty beats", "in through the nose for four counts". */
 function isPulse(reader: Reader, at: number): boolean {
   for (let place = at - 1; place >= at - 6 && place >= 0 && !endsAt(reader, place); place--) {
-    if (/^(?:heart|hearts|pulse|rate)$/.test(wordAt(reader, place))) return true
+    if (/^(?:heart|hearts|pulse|rate|nose|mouth|inhale|exhale|lungs)$/.test(wordAt(reader, place))) return true
   }
   return false
 }
@@ -106,30 +118,34 @@ function lastCounts(reader: Reader, at: number) {
   )
 }
 
-function stretch(reader: Reader, at: number, { counts, next, more }: Music, slots: Parameters<typeof claim>[4]) {
+function stretch(reader: Reader, at: number, { counts, next, more, unit = 'counts' }: Music, slots: Parameters<typeof claim>[4]) {
   const role = roleOf(reader, at, next, more)
   if (role.kind === 'none' || role.kind === 'gone') return read(next)
-  const left: Meaning = { about: 'left', unit: 'counts', value: counts, ...(role.of && { of: role.of }) }
+  const left: Meaning = { about: 'left', unit, value: counts, ...(role.of && { of: role.of }) }
   const length: Meaning = {
     about: 'length',
-    unit: 'counts',
+    unit,
     low: counts,
     high: counts,
     ...(role.bound && { bound: role.bound }),
     ...(role.on && Object.keys(role.on).length > 0 && { on: role.on }),
   }
-  const until: Meaning = { about: 'until', unit: 'counts', value: counts }
+  const until: Meaning = { about: 'until', unit, value: counts, ...role.target }
   // "Up in four counts" tells when; what stands there then is for the ears.
-  if (role.kind === 'until' && (counts < 8 || !role.open)) return read(role.next)
+  if (role.kind === 'until' && ((unit === 'counts' && counts < 8) || !role.open)) return read(role.next)
   const meanings: Meanings =
     role.kind === 'until'
-      ? [until, left]
-      : role.change
-        ? [until, { ...left, of: 'block' }, length]
-        : role.kind === 'left'
-          ? [left, { ...length, on: { ahead: true } }]
-          : role.open
-            ? [left, length]
-            : [length, { ...left, of: 'block', midway: true }]
+      ? role.target
+        ? [until]
+        : [until, left]
+      : role.change && role.target
+        ? [until]
+        : role.change
+          ? [until, { ...left, of: 'block' }, length]
+          : role.kind === 'left'
+            ? [left, { ...length, on: { ahead: true } }]
+            : role.open
+              ? [left, length]
+              : [length, { ...left, of: 'block', midway: true }]
   return read(role.next, claim(reader, role.first, role.next - 1, meanings, slots))
 }

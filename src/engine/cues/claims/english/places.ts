@@ -1,4 +1,5 @@
 import type { Meaning } from '#engine/cues/claims/claim.ts'
+import { isWas, placeBehindEnd } from './done.ts'
 import { numberAt } from './numberAt.ts'
 import {
   claim,
@@ -12,6 +13,7 @@ import {
   read,
   says,
   slot,
+  startsAt,
   wordAfter,
   wordAt,
   wordBefore,
@@ -66,12 +68,17 @@ function ordinal(reader: Reader, at: number): Reading | null {
     return read(kind.next, claim(reader, at, kind.next - 1, [{ about: 'last', back: 0, value, ...kind.is }], slots))
   }
   const kind = kindAfter(reader, next)
+  // "First one to smile", "first one who laughs" is somebody.
+  if (kind.next > next && !endsAt(reader, kind.next - 1) && /^(?:to|who|that|in)$/.test(wordAt(reader, kind.next))) return null
+  const behind = placeBehindEnd(reader, kind.next)
+  if (behind !== null) return read(behind, claim(reader, at, behind - 1, [{ about: 'done', value, ...kind.is }], slots))
   const of = ofAt(reader, kind.next)
   if (of !== null) {
     return read(of.next, claim(reader, at, of.next - 1, [{ about: 'place', value, of: of.value, ...kind.is }], [...slots, of.slot]))
   }
   // "Second one": a bare "second" may be a moment.
   if (kind.is.kind === undefined && kind.next === next) return null
+  if (isWas(reader, at)) return read(kind.next, claim(reader, at, kind.next - 1, [{ about: 'done', value, ...kind.is }], slots))
   return read(kind.next, claim(reader, at, kind.next - 1, [{ about: 'place', value, ...kind.is }], slots))
 }
 
@@ -100,9 +107,14 @@ function numberOf(reader: Reader, at: number): Reading | null {
   const number = numberAt(reader.tokens, start)
   if (number === null || number.fraction) return null
   const own = numberSlot(reader, start, number.next, number.figures)
-  const of = ofAt(reader, number.next)
+  // "Eleven out of ten" is praise, where it is no effort.
+  if (says(reader, number.next, 'out of ten|10') || says(reader, number.next, 'outta ten|10')) return null
+  // "One of the three" is any of them.
+  const of = says(reader, number.next, 'of the|our|your|these|those') ? null : ofAt(reader, number.next)
   if (of === null) {
-    if (!led || !closes(reader, number.next - 1)) return null
+    // "You're number one", "my number one" is a compliment.
+    if (!led || number.value < 1 || !closes(reader, number.next - 1) || PERSONAL.test(wordBefore(reader, at)) || isCalled(reader, at))
+      return null
     return read(number.next, claim(reader, at, number.next - 1, [{ about: 'place', value: number.value }], [own]))
   }
   const was = /^(?:was|that's|there's|were)$/.test(wordBefore(reader, at))
@@ -110,14 +122,27 @@ function numberOf(reader: Reader, at: number): Reading | null {
   return read(of.next, claim(reader, at, of.next - 1, [meaning], [own, of.slot]))
 }
 
+/** "kill it, number nine": somebody is called, unless what stands before points at what comes. */
+function isCalled(reader: Reader, at: number): boolean {
+  if (!startsAt(reader, at) || at === 0 || reader.tokens[at - 1]!.stops) return false
+  for (let place = at - 1; place >= Math.max(0, at - 8) && !reader.tokens[place]!.stops; place--) {
+    if (/^(?:here|here's|this|that's|go|next|okay|ok|alright|push|surge|hill|climb|now|up|and|so)$/.test(wordAt(reader, place)))
+      return false
+  }
+  return true
+}
+
+const PERSONAL = /^(?:you're|i'm|he's|she's|they're|we're|you|my|your|our|are|am|still|be)$/
+
 /** "of three", "out of three", with nothing that it is three of but a kind of block. */
 function ofAt(reader: Reader, at: number) {
   const joint = says(reader, at, 'out of') ? at + 1 : at
   if (!/^(?:of|outta|outa)$/.test(wordAt(reader, joint)) || endsAt(reader, joint) || endsAt(reader, at - 1)) return null
-  const number = numberAt(reader.tokens, joint + 1)
+  const led = /^(?:our|the|your|these|those)$/.test(wordAt(reader, joint + 1)) && !endsAt(reader, joint + 1) ? joint + 2 : joint + 1
+  const number = numberAt(reader.tokens, led)
   if (number === null || number.fraction || number.value < 2 || number.value > 40) return null
   if (!closes(reader, number.next - 1)) return null
-  return { value: number.value, next: number.next, slot: numberSlot(reader, joint + 1, number.next, number.figures, { figure: 'of' }) }
+  return { value: number.value, next: number.next, slot: numberSlot(reader, led, number.next, number.figures, { figure: 'of' }) }
 }
 
 /** "last one", "last push", "final round"; not "last thirty" nor "last eight". */
@@ -129,6 +154,8 @@ function lastOne(reader: Reader, at: number): Reading | null {
   const noun = wordAt(reader, at + 1)
   const after = wordAfter(reader, at + 1)
   if (ONES.has(noun)) {
+    const row = noun === 'one' ? ofAt(reader, at + 2) : null
+    if (row !== null) return read(row.next, claim(reader, at, row.next - 1, [{ about: 'last', back: 0, of: row.value }], [row.slot]))
     return noun === 'one' && (after === '' || AFTER_LAST.has(after))
       ? read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0 }]))
       : null
@@ -154,10 +181,11 @@ function lastFew(reader: Reader, at: number, number: { value: number; next: numb
 /** "surge two", "push number two", "hill one"; it gives way to whatever else the number is read as. */
 export const readNamedPlace: Rule = (reader, at) => {
   const word = wordAt(reader, at)
-  if (endsAt(reader, at) || NO_KIND.has(word) || !/^\p{L}{3,}$/u.test(word) || numberAt(reader.tokens, at) !== null) return null
+  if (endsAt(reader, at) || NO_KIND.has(word) || word === 'middle' || !/^\p{L}{3,}$/u.test(word) || numberAt(reader.tokens, at) !== null)
+    return null
   const start = wordAt(reader, at + 1) === 'number' ? at + 2 : at + 1
   const number = numberAt(reader.tokens, start)
-  if (number === null || number.fraction || number.value > 20) return null
+  if (number === null || number.fraction || number.value < 1 || number.value > 20) return null
   const of = ofAt(reader, number.next)
   if (of === null && !number.figures && !closes(reader, number.next - 1)) return null
   const next = of?.next ?? number.next

@@ -24,13 +24,13 @@ export function planWords(meaning: Meaning, { low = 0, high, of }: Figures, call
       return bound + ends.join(' to ')
     }
     case 'length':
-      return meaning.unit === 'seconds' ? time(low) : `${count(low)} counts`
+      return meaning.unit === 'seconds' ? time(low) : `${count(low)} ${meaning.unit}`
     case 'left':
-      return meaning.unit === 'seconds' ? `${time(low)} left` : `${count(low)} counts left`
+      return meaning.unit === 'seconds' ? `${time(low)} left` : `${count(low)} ${meaning.unit} left`
     case 'gone':
       return `${time(low)} gone`
     case 'until':
-      return meaning.unit === 'seconds' ? `in ${time(low)}` : `in ${count(low)} counts`
+      return meaning.unit === 'seconds' ? `in ${time(low)}` : `in ${count(low)} ${meaning.unit}`
     case 'share':
       return `${Math.round(100 * low)}% done`
     case 'clock':

@@ -3,6 +3,7 @@ import type { Token } from '#engine/cues/tokens.ts'
 import { readCadence } from './cadence.ts'
 import { readClock } from './clock.ts'
 import { readCount } from './counting.ts'
+import { readDone, readWasNumber } from './done.ts'
 import { readEffort } from './effort.ts'
 import { readChange, readStay, readVerb } from './knob.ts'
 import { readMove } from './moves.ts'
@@ -26,6 +27,8 @@ const RULES: readonly Rule[] = [
   readSeconds,
   readMusic,
   readTotal,
+  readWasNumber,
+  readDone,
   readVerb,
   readChange,
   readBareSeconds,

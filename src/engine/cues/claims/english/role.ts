@@ -1,7 +1,8 @@
-import type { Bound, Subject, Whole } from '#engine/cues/claims/claim.ts'
+import type { Bound, Subject, Target, Whole } from '#engine/cues/claims/claim.ts'
 import { comingEnd } from './coming.ts'
 import { endsAt, type Reader, says, wordAfter, wordAt, wordBefore } from './reader.ts'
 import { singular } from './singular.ts'
+import { targetAfter, targetBefore } from './target.ts'
 import { BODY, EASY, ENDS_UP, EVERY, HARD, MORE, NO_KIND } from './words.ts'
 
 /** What a stretch of time or music is said to be, from the words around it. */
@@ -17,6 +18,8 @@ export interface Role {
   open?: true
   /** "eight counts, then we push": how long, or how soon. */
   change?: true
+  /** What comes then, where the words say. */
+  target?: Target
 }
 
 /**
@@ -29,37 +32,60 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
   if (EVERY.has(before) || before === 'first' || /^(?:later|apart|early|late|faster|slower|each way)$/.test(after)) {
     return { kind: 'none', first, next }
   }
+  // "Ten seconds longer than the last one."
+  if (says(reader, next, 'longer|shorter|more|less than') && !endsAt(reader, next - 1)) return { kind: 'none', first, next }
   const on = subjectOf(reader, first, next)
   const limit = boundBefore(reader, first)
   if (isSoFar(reader, first))
     return { kind: 'gone', first, next: endOfWhole(reader, next), ...wholeAfter(reader, next), ...(limit.bound && { bound: limit.bound }) }
-  const timed = leftAfter(reader, next) !== null || goneAfter(reader, next) !== null
+  const timed = leftAfter(reader, next) !== null || goneAfter(reader, next, first) !== null
   if (limit.bound && !timed) return { kind: 'length', first: limit.first, next, bound: limit.bound, on }
   if (says(reader, next, 'or so|less|more') && !endsAt(reader, next - 1)) {
     const suffix = { so: 'near', less: 'under', more: 'over' } as const
     return { kind: 'length', first, next: next + 2, bound: suffix[wordAt(reader, next + 1) as keyof typeof suffix], on }
   }
-  if (last || before === 'last' || before === 'final') {
+  if (last || (before === 'last' && !isVerb(reader, first - 1)) || before === 'final') {
     return { kind: 'left', first: last ? first : first - 1, next: endOfWhole(reader, next), open: true, ...wholeAfter(reader, next) }
   }
-  const gone = goneAfter(reader, next)
+  const gone = goneAfter(reader, next, first)
   const bound = limit.bound && { bound: limit.bound }
   if (gone !== null) return { kind: 'gone', first, next: gone, ...wholeAfter(reader, gone), ...bound }
   const left = leftAfter(reader, next)
-  if (left !== null) return { kind: 'left', first, next: endOfWhole(reader, left), ...wholeAfter(reader, left), ...bound }
-  if (comesIn(reader, first, next)) return { kind: 'until', first: first - 1, next, on: comingAfter(reader, next) }
-  if (/^(?:until|till|til|before)$/.test(after)) return { kind: 'until', first, next: next + 1, open: true }
+  if (left !== null) {
+    // The top is the hill's, whatever else ends later.
+    const top = HEIGHTS.test(wordAt(reader, left - 1)) && { of: 'block' as const }
+    return { kind: 'left', first, next: endOfWhole(reader, left), ...wholeAfter(reader, left), ...top, ...bound }
+  }
+  if (comesIn(reader, first, next)) {
+    const target = targetBefore(reader, first - 1) ?? (endsAt(reader, next - 1) ? null : targetAfter(reader, next))
+    return { kind: 'until', first: first - 1, next, ...(target && { target }) }
+  }
+  if (/^(?:until|till|til|before)$/.test(after)) {
+    const target = targetAfter(reader, next)
+    return { kind: 'until', first, next: next + 1, open: true, ...(target && { target }) }
+  }
   const open = more || MORE.has(before) ? { open: true as const } : {}
   if (changeAfter(reader, next) !== null && before !== 'for') {
-    return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next), change: true }
+    const target = targetAfter(reader, next)
+    return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next), change: true, ...(target && { target }) }
   }
   return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next) }
 }
+
+/** "it's gonna last", "they'll only last": not the last of anything. */
+const isVerb = (reader: Reader, at: number): boolean =>
+  /^(?:gonna|will|to|only|just|should|can|does|must|might|it'll|they'll|that'll|this'll|you'll|we'll)$/.test(wordBefore(reader, at))
 
 /** "we've been at it for five minutes", "been climbing a minute and a half": what is behind. */
 function isSoFar(reader: Reader, first: number): boolean {
   for (let at = first - 1; at >= first - 6 && at >= 0 && !endsAt(reader, at); at--) {
     if (wordAt(reader, at) === 'been') return true
+    // "You've ridden for eight minutes", "you just rode for eight minutes".
+    if (
+      /^(?:ridden|rode|worked|climbed|pedaled|sweated|survived|lasted)$/.test(wordAt(reader, at)) &&
+      /^(?:you've|we've|have|y'all've|already|now|just)$/.test(wordBefore(reader, at))
+    )
+      return true
   }
   return false
 }
@@ -78,14 +104,6 @@ const comesIn = (reader: Reader, first: number, next: number): boolean =>
   wordBefore(reader, first) === 'in' &&
   (endsAt(reader, next - 1) || /^(?:we|you|it|it's|i|the|that|from|everybody|everyone|time|they)$/.test(wordAt(reader, next))) &&
   !/^(?:all|done|get|squeeze)$/.test(wordBefore(reader, first - 1))
-
-/** "… we push", "… it's the climb". */
-function comingAfter(reader: Reader, next: number): Subject {
-  for (let at = next; at < next + 3 && !endsAt(reader, at - 1); at++) {
-    if (!NO_KIND.has(wordAt(reader, at))) return kindOf(wordAt(reader, at))
-  }
-  return {}
-}
 
 const BOUNDS: readonly (readonly [words: string, bound: Bound])[] = [
   ['under', 'under'],
@@ -129,15 +147,28 @@ function boundBefore(reader: Reader, first: number): { bound?: Bound; first: num
   return { first }
 }
 
+/** "thirty seconds up, sixteen seconds down": two lengths, of which the second is the easy one. */
+const isOtherHalf = (reader: Reader, first: number, next: number): boolean =>
+  wordAfter(reader, next - 1) === 'down' &&
+  /^(?:up|hard|on)$/.test(wordAt(reader, wordAt(reader, first - 1) === 'and' ? first - 2 : first - 1))
+
+const HEIGHTS = /^(?:top|summit|crest|peak)$/
+
 /** Where "… down", "… in", "… behind you" ends; null without it. */
-function goneAfter(reader: Reader, next: number): number | null {
+function goneAfter(reader: Reader, next: number, first = next): number | null {
   const after = wordAfter(reader, next - 1)
   if (says(reader, next, 'in the bank|books|bag') && after !== '') return next + 3
+  // "Two minutes into class"; "eight minutes of work behind you".
+  if (after === 'into') return wholeAfter(reader, next).of === undefined ? null : next
+  if (after === 'of' && /^(?:behind|down|done|gone|already)$/.test(wordAfter(reader, next + 1))) return goneAfter(reader, next + 2)
+  if (isOtherHalf(reader, first, next)) return null
   if (!/^(?:down|in|done|gone|behind|deep|elapsed|finished|complete|through|past|already|under)$/.test(after)) return null
   const follows = wordAfter(reader, next)
   if (after === 'behind' || after === 'elapsed' || after === 'gone') return next + 1
   if (after === 'done' || after === 'finished' || after === 'complete') return next + 1
   // "A minute in the saddle" is a length, "thirty seconds down the hill" too.
+  // "Thirty seconds in and out of the saddle."
+  if (says(reader, next, 'in and out')) return null
   return follows === '' || /^(?:and|already|now|so|we|you|of)$/.test(follows) ? next + 1 : null
 }
 
@@ -148,6 +179,10 @@ function leftAfter(reader: Reader, next: number): number | null {
   if (after === 'left' || after === 'remaining' || after === 'remain') return BODY.has(wordAfter(reader, next)) ? null : next + 1
   if (says(reader, next, 'to go|finish|spare')) return next + 2
   if (says(reader, next, 'to the') && ENDS_UP.has(wordAt(reader, next + 2))) return next + 3
+  // "You're five seconds away", "ten seconds from the top".
+  if (after === 'away' && wordAfter(reader, next) !== 'from') return next + 1
+  const from = after === 'away' ? next + 1 : next
+  if (says(reader, from, 'from the') && ENDS_UP.has(wordAt(reader, from + 2))) return from + 3
   const coming = comingEnd(reader, next)
   // "Thirty seconds coming up" is how long it will be.
   if (coming !== null && after !== 'coming') return coming
@@ -165,14 +200,14 @@ const WHOLES: readonly (readonly [nouns: RegExp, whole: Whole])[] = [
   [/^(?:class|ride|workout|session|day|night|hour|show)$/, 'class'],
   [/^(?:song|track|tune)$/, 'song'],
   [/^(?:set|sets|rounds|round)$/, 'set'],
-  [/^(?:push|climb|hill|effort|block|interval|surge|sprint|run|hold|stretch|one|standing)$/, 'block'],
+  [/^(?:push|climb|hill|mountain|effort|block|interval|surge|sprint|run|hold|stretch|one|standing|break|rest|recovery|breather)$/, 'block'],
 ]
 
 /** "… in class", "… of this song", "… up the hill": the whole that is meant, if it is said. */
 export function wholeAfter(reader: Reader, next: number): { of?: Whole } {
   const end = endOfWhole(reader, next)
   if (end === next) return {}
-  const noun = wordAt(reader, end - 1)
+  const noun = nounAt(reader, end - 1)
   return { of: WHOLES.find(([nouns]) => nouns.test(noun))![1] }
 }
 
@@ -181,8 +216,11 @@ export function endOfWhole(reader: Reader, next: number): number {
   if (endsAt(reader, next - 1) || !/^(?:in|of|through|into|up|on|for|with)$/.test(wordAt(reader, next)) || endsAt(reader, next)) return next
   const noun =
     /^(?:the|this|our|today's|tonight's|your|that)$/.test(wordAt(reader, next + 1)) && !endsAt(reader, next + 1) ? next + 2 : next + 1
-  return WHOLES.some(([nouns]) => nouns.test(wordAt(reader, noun))) ? noun + 1 : next
+  return WHOLES.some(([nouns]) => nouns.test(nounAt(reader, noun))) ? noun + 1 : next
 }
+
+/** A noun, of which more may be said at once: "that hill's behind you". */
+const nounAt = (reader: Reader, at: number): string => wordAt(reader, at).replace(/'s$/, '')
 
 /** What the words after a length say it is a length of: "of work", "easy", "to breathe", "push". */
 function subjectOf(reader: Reader, first: number, next: number): Subject {
@@ -203,18 +241,24 @@ function postureAfter(reader: Reader, next: number): boolean {
 }
 
 function kindAndQuality(reader: Reader, first: number, next: number): Subject {
+  if (isOtherHalf(reader, first, next)) return { quality: 'easy', ahead: true }
   const mark = reader.marks[first]!
   const ahead = { ...(mark.ahead && { ahead: true as const }), ...(mark.kind !== undefined && { kind: mark.kind }) }
   for (let at = next; at < next + 4 && !endsAt(reader, at - 1); at++) {
     const word = wordAt(reader, at)
     if (word === 'between') return { quality: 'easy', ahead: true }
     if (EASY.has(word)) return { quality: 'easy', ...(mark.ahead && { ahead: true as const }) }
-    if (HARD.has(word) && (at === next || word === 'work' || word === 'hard')) return { quality: 'hard', ...ahead, ...kindOf(word) }
+    if (HARD.has(word) && !leadsNoun(reader, at) && (at === next || word === 'work' || word === 'hard'))
+      return { quality: 'hard', ...ahead, ...kindOf(word) }
     if (/^(?:of|for|to|at|in|the|this|that|your|a|these|those|all|and|seated|standing|each|more)$/.test(word)) continue
     return { ...ahead, ...kindOf(word) }
   }
   return ahead
 }
+
+/** "two minutes on this climb": where, and not how hard. */
+const leadsNoun = (reader: Reader, at: number): boolean =>
+  /^(?:on|out)$/.test(wordAt(reader, at)) && /^(?:the|this|that|our|your|a|of|here|there)$/.test(wordAfter(reader, at))
 
 /** The kind of block a noun may name: "pushes" and "pushing" are a push. */
 function kindOf(word: string): { kind?: string } {

@@ -1,6 +1,8 @@
 import type { Form } from '#engine/cues/claims/claim.ts'
+import { tokensOf } from '#engine/cues/tokens.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
+import { numberAt } from './numberAt.ts'
 import { sayWhole } from './sayWhole.ts'
 
 /** Longer than this is told in minutes. */
@@ -28,7 +30,7 @@ export function sayTime(seconds: Seconds, { figures, unit, adjective }: Form & {
   if (unit === 'bare') return value >= 5 && value <= MOST_SECONDS ? sayWhole(value, figures) : null
   if (adjective) return sayAdjective(value, figures, old)
   const lead = /^(?:another|the|this|next|last|final)\s+/i.exec(old)?.[0] ?? ''
-  const middle = /\b(?:more|extra|full|whole|good|solid|other|additional)\b/i.exec(old)?.[0]
+  const middle = middleOf(old, lead.length)
   const asSeconds = unit !== 'minutes'
   if (middle && !/more|extra|other|additional/i.test(middle) && asSeconds !== value % 60 > 0) return null
   const between = middle ? `${middle} ` : ''
@@ -41,6 +43,20 @@ export function sayTime(seconds: Seconds, { figures, unit, adjective }: Form & {
   if (value <= MOST_SECONDS && !(value === 90 && !asSeconds))
     return `${lead}${sayWhole(value, figures)} ${between}${value === 1 ? 'second' : 'seconds'}`
   return middle || lead ? null : minutesAndHalf(value, figures, old)
+}
+
+const DESCRIBED = /\b(?:more|extra|full|whole|good|solid|other|additional)\b/i
+
+/** What stands between a number and its unit: "more", "nice easy". */
+function middleOf(old: string, from: number): string | undefined {
+  const known = DESCRIBED.exec(old)?.[0]
+  if (known) return known
+  const tokens = tokensOf(old.slice(from))
+  const number = numberAt(tokens, 0)
+  const [first, last] = [number && tokens[number.next], tokens.at(-1)]
+  return first && last && first.from < last.from && !/\band\b|\bof\b|\ba\b/i.test(old)
+    ? old.slice(from + first.from, from + last.from).trim()
+    : undefined
 }
 
 /** "a minute and a half", "two and a half minutes"; other rests in seconds. */

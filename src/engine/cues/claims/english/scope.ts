@@ -45,13 +45,28 @@ export function scopeOf(tokens: readonly Token[]): Mark[] {
     let then = false
     for (const [first, last] of runs(tokens, from, to, 'ends')) {
       const denied = silent || first >= asked || places.slice(first - from, last - from).some((at) => closesClause(tokens, at))
+      const likened = likenedFrom(tokens, first, last)
       for (let at = first; at < last; at++) {
-        marks[at] = { silent: denied, ahead: ahead || then, ...(kind !== undefined && { kind }) }
+        marks[at] = { silent: denied || at >= likened, ahead: ahead || then, ...(kind !== undefined && { kind }) }
         then ||= tokens[at]!.word === 'then' || tokens[at]!.word === 'after'
       }
     }
   }
   return marks
+}
+
+/** Where a clause tells what something is like: "surge like you've got five seconds to catch a bus"; its end where it does not. */
+function likenedFrom(tokens: readonly Token[], first: number, last: number): number {
+  for (let at = first; at < last - 1; at++) {
+    const after = tokens[at + 1]!.word
+    const like =
+      tokens[at]!.word === 'like' &&
+      !/^(?:feel|feels|feeling|look|looks|looking|sounds|seems|would|i'd|we'd)$/.test(tokens[at - 1]?.word ?? '')
+    if (like && /^(?:you|you've|you're|you'd|it's|there's|there|we're|we've|he's|she's|they|they're|nobody|somebody|someone)$/.test(after))
+      return at
+    if (tokens[at]!.word === 'as' && (after === 'if' || after === 'though')) return at
+  }
+  return last
 }
 
 /** The stretches of tokens that end where a sentence or a clause does, as half-open ranges. */
@@ -131,12 +146,25 @@ const AFTER_ONCE = wordSet("we we're we've you you're you've it it's this that t
 /** A word that denies what its clause says, or tells it of another time; "that was one of three" tells it of now. */
 function closesClause(tokens: readonly Token[], at: number): boolean {
   const { word } = tokens[at]!
+  // "You just did two": of now.
+  if (
+    word === 'did' &&
+    /^(?:you|we|just|already|y'all)$/.test(tokens[at - 1]?.word ?? '') &&
+    !tokens[at]!.ends &&
+    isCounted(tokens, at + 1)
+  )
+    return false
+  if (word === 'rode' && tokens[at - 1]?.word === 'just') return false
+  if (word === 'went' && tokens[at + 1]?.word === 'through') return false
   if (word === 'told' && tokens[at - 1]?.word === 'all') return false
   if (word === 'was') return tokens[at - 1]?.word !== 'that'
   // "Once this kicks in" is of now, "we did it once" is not.
   if (word === 'once') return tokens[at]!.ends || !AFTER_ONCE.has(tokens[at + 1]?.word ?? '')
   return OF_CLAUSE.has(word) && !isBound(tokens, at)
 }
+
+/** "two", "all three". */
+const isCounted = (tokens: readonly Token[], at: number): boolean => numberAt(tokens, tokens[at]?.word === 'all' ? at + 1 : at) !== null
 
 /** "last week", "next time": another day. */
 const isPeriod = (tokens: readonly Token[], at: number): boolean =>

@@ -1,7 +1,7 @@
 import type { Whole } from '#engine/cues/claims/claim.ts'
 import { comingEnd } from './coming.ts'
 import { fractionAt, numberAt } from './numberAt.ts'
-import { claim, endsAt, type Reader, type Rule, read, says, wordAfter, wordAt } from './reader.ts'
+import { claim, closes, endsAt, type Reader, type Rule, read, says, wordAfter, wordAt } from './reader.ts'
 import { endOfWhole, wholeAfter } from './role.ts'
 
 const DONE = /^(?:done|in|down|behind|gone|there|through|finished|over|complete|up)$/
@@ -12,9 +12,12 @@ export const readShare: Rule = (reader, at) => halfway(reader, at) ?? part(reade
 
 function halfway(reader: Reader, at: number) {
   const word = wordAt(reader, at)
-  const two = word === 'half' && wordAfter(reader, at) === 'way'
-  if (word !== 'halfway' && word !== 'midway' && !two) return null
+  const two = (word === 'half' && wordAfter(reader, at) === 'way') || says(reader, at, 'mid|half point|mark')
+  // "Right in the middle of it"; a push may be the middle one too.
+  if (says(reader, at, 'in the middle of it|this|that') && closes(reader, at + 4)) return made(reader, at, at + 5, 0.5, { of: 'block' })
+  if (!/^(?:halfway|midway|midpoint)$/.test(word) && !two) return null
   let next = at + (two ? 2 : 1)
+  if (word === 'halfway' && /^(?:point|mark)$/.test(wordAfter(reader, at))) next++
   if (/^(?:there|done|up|through|home)$/.test(wordAfter(reader, next - 1)) && endOfWhole(reader, next) === next) next++
   return made(reader, at, next, 0.5)
 }
@@ -39,6 +42,12 @@ function part(reader: Reader, at: number) {
     next += wordAt(reader, next + 1) === 'the' ? 3 : 2
     if (endsAt(reader, next - 1)) return null
   } else if (amount.plain && /^(?:on|up|in)$/.test(wordAt(reader, next))) return null
+  // "Half of it's done."
+  if (next === amount.next && says(reader, next, "of it's|that's|this's")) {
+    of = { of: 'block' }
+    next += 2
+    if (endsAt(reader, next - 1)) return null
+  }
   while (/^(?:is|are|it's|still|already|now)$/.test(wordAt(reader, next)) && !endsAt(reader, next)) next++
   const word = wordAt(reader, next)
   const toCome = comingEnd(reader, next)

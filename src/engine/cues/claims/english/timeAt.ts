@@ -1,7 +1,8 @@
 import type { Form } from '#engine/cues/claims/claim.ts'
 import type { Seconds } from '#units/units.ts'
+import { afterAdjectives } from './describing.ts'
 import { fractionAt, numberAt } from './numberAt.ts'
-import { endsAt, type Reader, says, wordAfter, wordAt } from './reader.ts'
+import { closes, endsAt, type Reader, says, wordAfter, wordAt } from './reader.ts'
 import { FULL, MINUTE_UNITS, MORE, SECOND_UNITS } from './words.ts'
 
 /** A time with its unit, as it stands in a text. */
@@ -38,8 +39,11 @@ function clockTime(reader: Reader, at: number): TimePhrase | null {
   return { low: seconds, high: seconds, next: at + 1, form: form(true, 'clock') }
 }
 
-/** "half an hour", "a quarter of an hour"; whole hours are told of other things too. */
+/** "half an hour", "a quarter of an hour", "a whole hour". */
 function partOfHour(reader: Reader, at: number): TimePhrase | null {
+  const whole = /^(?:an|one|a)$/.test(wordAt(reader, at)) && !endsAt(reader, at) ? at + 1 : null
+  const hour = whole === null ? null : /^(?:whole|full|good|solid)$/.test(wordAt(reader, whole)) ? whole + 1 : whole
+  if (hour !== null && wordAt(reader, hour) === 'hour') return single(3600, hour + 1, form(false, 'minutes'))
   const part = fractionAt(reader.tokens, at)
   if (part === null || endsAt(reader, part.next - 1)) return null
   const joint = says(reader, part.next, 'of an') ? 2 : wordAt(reader, part.next) === 'an' ? 1 : 0
@@ -115,9 +119,13 @@ function unitAt(reader: Reader, at: number): Unit | null {
     more ||= MORE.has(wordAt(reader, place))
     place++
   }
+  const described = afterAdjectives(reader, place)
+  if (described > place && /^(?:seconds|secs|minutes|mins)$/.test(wordAt(reader, described))) place = described
   const word = wordAt(reader, place)
   const length = SECOND_UNITS.has(word) ? 1 : MINUTE_UNITS.has(word) ? 60 : 0
   if (length === 0) return null
+  // "90s style" is a decade.
+  if (word === 's' && place === at && /^[6-9]0$/.test(wordAt(reader, at - 1)) && !closes(reader, place)) return null
   const hyphen = place === at && place > 0 && reader.tokens[place - 1]!.joined
   // "Second" by itself is a place in a row, unless a hyphen makes a length of it: "a thirty-second push".
   const single = word === 'second' || word === 'minute'

@@ -93,6 +93,7 @@ function postposed(reader: Reader, at: number) {
   if (says(reader, amount.next, 'over|above base|baseline') || says(reader, amount.next, 'over|above your base')) {
     return made(reader, at, amount, true, wordAt(reader, amount.next + 1) === 'your' ? 3 : 2)
   }
+  if (wordAt(reader, amount.next) === 'minimum' && (amount.named || amount.fraction)) return made(reader, at, amount, false)
   if (wordAt(reader, amount.next) === 'total' || wordAt(reader, amount.next) === 'altogether') return made(reader, at, amount, false, 1)
   return says(reader, amount.next, 'in total|all') ? made(reader, at, amount, false, 2) : null
 }
@@ -111,8 +112,9 @@ function made(reader: Reader, first: number, amount: Amount, overBase: boolean, 
     next += 2
     over = true
   }
-  const orMore = says(reader, next, 'or more|better|higher') && !endsAt(reader, next - 1)
-  if (orMore) next += 2
+  const least = wordAfter(reader, next - 1) === 'minimum'
+  const orMore = least || (says(reader, next, 'or more|better|higher') && !endsAt(reader, next - 1))
+  if (orMore) next += least ? 1 : 2
   const total: Meaning = {
     about: 'total',
     low: amount.low,

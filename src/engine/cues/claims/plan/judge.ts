@@ -1,4 +1,4 @@
-import type { Meaning } from '#engine/cues/claims/claim.ts'
+import type { Meaning, Unit } from '#engine/cues/claims/claim.ts'
 import { judgeAhead, judgeDone, judgeLast, judgeMore, judgePlace, judgeRounds, rowOf } from './judgeCount.ts'
 import { judgeChange, judgeStay, judgeTotal } from './judgeKnob.ts'
 import { judgeEach, judgeMoveCounts, judgeRepeats } from './judgeMove.ts'
@@ -9,6 +9,7 @@ import type { Verdict } from './verdict.ts'
 
 /** What the plan says to one meaning of a number, at the moment it is said. */
 export function judge(meaning: Meaning, spoken: Spoken): Verdict {
+  if ('unit' in meaning && meaning.unit === 'bars') return judgeBars(meaning, spoken)
   switch (meaning.about) {
     case 'change':
       return judgeChange(meaning, spoken)
@@ -53,6 +54,19 @@ export function judge(meaning: Meaning, spoken: Spoken): Verdict {
     case 'tempo':
       return judgeTempo(meaning, spoken)
   }
+}
+
+/** Bars are judged as the counts they have; those of songs in six are felt in more than one way. */
+function judgeBars(meaning: Extract<Meaning, { unit: Unit }>, spoken: Spoken): Verdict {
+  const bar = spoken.view.ride.sections[spoken.ridden.section]!.song?.grid?.beatsPerBar
+  if (bar !== 3 && bar !== 4) return null
+  const verdict =
+    meaning.about === 'length'
+      ? judge({ ...meaning, unit: 'counts', low: meaning.low * bar, high: meaning.high * bar }, spoken)
+      : judge({ ...meaning, unit: 'counts', value: meaning.value * bar }, spoken)
+  if (verdict === null || verdict.holds) return verdict
+  const { low = 0, high = low } = verdict.right
+  return { ...verdict, right: { low: low / bar, high: high / bar } }
 }
 
 function rowDone(spoken: Spoken): { done: number; of: number } | null {

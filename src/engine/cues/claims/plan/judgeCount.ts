@@ -18,7 +18,7 @@ interface Row {
 /** The row a number is about: of the kind that is said, else of the rounds or the work the block stands in. */
 export function rowOf(spoken: Spoken, kind: string | undefined): Row | null {
   const { view, played } = spoken
-  if (kind === 'round' || (kind === undefined && played.set !== undefined)) return rowOfRounds(played)
+  if (kind === 'round' || (kind === undefined && played.set !== undefined)) return rowOfRounds(view, played)
   const meant = kind ?? kindMeant(view, played)
   if (meant === undefined) return null
   const here = view.membersIn(played.section, meant)
@@ -28,8 +28,15 @@ export function rowOf(spoken: Spoken, kind: string | undefined): Row | null {
   return members.length === 0 ? null : seenFrom(members, played)
 }
 
-function rowOfRounds({ set }: PlayedBlock): Row | null {
-  if (set === undefined) return null
+/** The rounds of the set a block stands in, or of the only one of its section, before or behind it. */
+function rowOfRounds(view: PlanView, { set, section, index }: PlayedBlock): Row | null {
+  if (set === undefined) {
+    const others = view.blocksOf(section).filter((one) => one.set)
+    const [first] = others
+    if (first === undefined || others.some((one) => one.set!.set.id !== first.set!.set.id)) return null
+    const total = first.set!.set.rounds
+    return first.index > index ? { total, earlier: 0, later: total } : { total, earlier: total, later: 0 }
+  }
   const { rounds } = set.set
   return { total: rounds, earlier: set.round - 1, later: rounds - set.round, own: set.round }
 }
@@ -54,13 +61,14 @@ function kindMeant(view: PlanView, played: PlayedBlock): string | undefined {
 }
 
 /** "three pushes", "three of these": all of them, or those still to come, in the section or from here on in the class. */
-export function judgeAhead({ value, kind }: MeaningOf<'ahead'>, spoken: Spoken): Verdict {
+export function judgeAhead({ value, kind, fresh }: MeaningOf<'ahead'>, spoken: Spoken): Verdict {
   const { view, played } = spoken
   const meant = kind ?? nextKind(view, played)
   const row = meant === undefined ? null : rowOf(spoken, meant)
   if (row === null) return null
   const ahead = row.later + (row.own === undefined ? 0 : 1)
   if (row.own === undefined && row.later === 0) return null
+  if (fresh && row.earlier > 0) return null
   const inClass = view.sections.map((_, section) => countMembers(view.membersIn(section, meant!)))
   const fromHere = inClass.slice(played.section + 1).reduce((sum, count) => sum + count, ahead)
   const all = inClass.reduce((sum, count) => sum + count, 0)
@@ -82,7 +90,8 @@ function nextKind(view: PlanView, played: PlayedBlock): string | undefined {
 export function judgeMore({ value, kind, after }: MeaningOf<'more'>, spoken: Spoken): Verdict {
   const row = rowOf(spoken, kind)
   if (row === null || (row.own === undefined && row.later + row.earlier === 0)) return null
-  if (after && row.own === undefined) return null
+  // "Two pushes after this hill" is told from outside the row; "two more after this" is not.
+  if (after && row.own === undefined && kind === undefined) return null
   // Said as a push begins, "two to go" may have it among them.
   const counts = after || row.own === undefined ? [row.later] : [row.later, row.later + 1]
   return anyFits(
@@ -140,6 +149,11 @@ export function judgeLast({ back, kind, value, of }: MeaningOf<'last'>, spoken: 
 /** "three rounds", "three times". */
 export function judgeRounds({ value, kind }: MeaningOf<'rounds'>, spoken: Spoken): Verdict {
   const { view, played } = spoken
+  // The row the block stands in goes before a set that comes later.
+  const own = played.set === undefined && view.works(played) ? rowOf(spoken, nextKind(view, played)) : null
+  if (own?.own !== undefined && own.total > 1 && kind === undefined) {
+    return own.total === value ? HOLDS : { holds: false, right: { low: own.total } }
+  }
   const set = played.set?.set ?? rest(view, played).find((one) => one.set)?.set?.set
   if (set !== undefined) {
     const sets = new Set(view.blocksOf(played.section).flatMap((one) => (one.set ? [one.set.set.id] : []))).size

@@ -32,7 +32,10 @@ export function judgeEach({ value }: MeaningOf<'each'>, spoken: Spoken): Verdict
 
 /** "sixteen leans": the whole figure, or up and down as one. */
 export function judgeRepeats({ value }: MeaningOf<'repeats'>, spoken: Spoken): Verdict {
-  const times = movers(spoken).flatMap((played) => [...timesIn(played, 1), ...timesIn(played, 2)])
+  const times = movers(spoken).flatMap((played) => {
+    const [figure, pair] = [timesIn(played, 1), timesIn(played, 2)]
+    return played.block.terrain === 'jumps' ? [...pair, ...figure] : [...figure, ...pair]
+  })
   return anyFits(
     times,
     (real) => real === value,

@@ -1,10 +1,9 @@
-import type { MeaningOf, Whole } from '#engine/cues/claims/claim.ts'
-import { nameOf } from '#engine/cues/family.ts'
+import type { MeaningOf, Target, Whole } from '#engine/cues/claims/claim.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
-import { type Stretch, stretchesFrom, stretchOfSection, subjectsOf } from './stretches.ts'
+import { isOf, type Stretch, stretchesFrom, stretchOfSection, subjectsOf } from './stretches.ts'
 import { anyFits, HOLDS, type Verdict } from './verdict.ts'
 
 /** A spoken time may be off by a tenth, or by three seconds: people round. One that is called a guess by a fifth, or eight. */
@@ -160,27 +159,43 @@ function startsOf(view: PlanView, played: PlayedBlock, of: Whole | undefined, lo
 const AHEAD = 3
 
 /** "in twenty seconds we push": until the next of what is named, else until one of the next changes, or the end of song or class. */
-export function judgeUntil({ unit, value, kind }: MeaningOf<'until'>, { view, at, over, ridden, inside }: Spoken): Verdict {
+export function judgeUntil({ unit, value, ...target }: MeaningOf<'until'>, { view, at, over, ridden, inside, played }: Spoken): Verdict {
   const following = view.blocks.slice(ridden.index + 1)
+  const named = nextOf(target, following, ridden, view)
   if (unit === 'counts') {
     const clock = view.clockOf(ridden.section)
     if (!clock.counted) return null
     const own = following.filter(({ section }) => section === ridden.section).slice(0, inside ? 2 : 1)
-    const changes = [...own.map(({ from }) => from), ...(inside || own.length === 0 ? [view.sections[ridden.section]!.to] : [])]
+    const changes = named
+      ? [named.from]
+      : [...own.map(({ from }) => from), ...(inside || own.length === 0 ? [view.sections[ridden.section]!.to] : [])]
     return anyFits(
       changes.map((change) => ({ most: clock.countAt(change) - clock.countAt(at), least: clock.countAt(change) - clock.countAt(over) })),
       ({ most, least }) => nearCounts(value, within(value, least, most)),
       ({ most }) => ({ low: inEights(most), high: inEights(most) }),
     )
   }
-  const named = kind === undefined ? undefined : following.find((one) => nameOf(one).words.includes(kind) || one.block.terrain === kind)
-  const next = named ? [named.from - at] : following.slice(0, AHEAD).map(({ from }) => from - at)
-  const ends = named ? [] : [view.sections[ridden.section]!.to - at, view.blocks.at(-1)!.to - at]
+  const next = named ? [named.from] : following.slice(0, AHEAD).map(({ from }) => from)
+  const ends = named ? [] : [view.sections[ridden.section]!.to, view.blocks.at(-1)!.to]
   return anyFits(
     [...next, ...ends],
-    (real) => near(value, real, false),
-    (real) => ({ low: asToGo(real) }),
+    (change) => near(value, within(value, change - over, change - at), false),
+    // Announced with a block, it is told as that is long.
+    (change) => ({ low: asToGo(!inside && change > played.from + 1 ? change - played.from : change - at) }),
   )
+}
+
+/** The next block that is what the words wait for; none where they name nothing, or nothing that comes. */
+function nextOf(
+  { kind, quality, posture }: Target,
+  following: readonly PlayedBlock[],
+  ridden: PlayedBlock,
+  view: PlanView,
+): PlayedBlock | undefined {
+  if (kind !== undefined) return following.find((one) => isOf(one, kind))
+  if (quality !== undefined) return following.find((one) => view.works(one) === (quality === 'hard'))
+  if (posture === undefined || ridden.block.posture === posture) return undefined
+  return following.find(({ block }) => block.posture === posture)
 }
 
 /** A share is told to a tenth of a block, a seventeenth of a stretch of like ones, a twentieth of a song, a fiftieth of a class. */
@@ -195,11 +210,15 @@ export function judgeShare({ value, of }: MeaningOf<'share'>, spoken: Spoken, ro
   if (of === undefined || of === 'block' || of === 'set') {
     if (of !== 'set') add(ridden.from, ridden.to, SHARES.block)
     for (const alike of ALIKE) {
+      // How far along they are is told of an effort, not of how long riders have been out of the saddle.
+      if (alike === 'posture' || (alike === 'work' && of === 'block')) continue
       const run = view.runOf(ridden.index, alike)
       if (run) add(blocks[run.first]!.from, blocks[run.last]!.to, SHARES.run)
     }
   }
-  if (of === undefined || of === 'song' || of === 'set') add(sections[ridden.section]!.one, sections[ridden.section]!.to, SHARES.song)
+  // In the middle of a block a third is a third of it; half may be of the song.
+  if (of === 'song' || of === 'set' || (of === undefined && (!spoken.inside || value === 0.5)))
+    add(sections[ridden.section]!.one, sections[ridden.section]!.to, SHARES.song)
   // A third of the class is not told without naming the class; halfway is.
   if (of === 'class' || (of === undefined && value === 0.5)) {
     add(blocks[0]!.from, blocks.at(-1)!.to, SHARES.class)
@@ -207,7 +226,8 @@ export function judgeShare({ value, of }: MeaningOf<'share'>, spoken: Spoken, ro
   }
   // Of three pushes two are done when "halfway" is said between them: half an effort off at most.
   const slack = value === 0.5 && row ? 0.5 / row.of : 0.05
-  if (row && row.of > 1 && of !== 'class' && Math.abs(value - row.done / row.of) <= slack + 1e-9) return HOLDS
+  if (row && row.of > 1 && (of === 'set' || (of === undefined && !spoken.inside)) && Math.abs(value - row.done / row.of) <= slack + 1e-9)
+    return HOLDS
   return anyFits(
     wholes,
     ({ from, to, within }) => Math.abs((at - from) / (to - from) - value) <= within,

@@ -21,6 +21,8 @@ export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, qu
     // Nobody counts how long riders sit or do not work, unless the words say so.
     if (alike === 'posture' && played.block.posture === 'seated' && !posture) continue
     if (alike === 'work' && !view.works(played) && quality !== 'easy') continue
+    // A round is told with the word, or it is the effort in it that is meant.
+    if (alike === 'round' && !(kind !== undefined && /^(?:round|set)$/.test(kind))) continue
     const run = view.runOf(played.index, alike)
     // "Jumps for a minute" is not as long as riders stand, but all rounds of them may be meant.
     if (run === null || (named && alike !== 'set' && !view.blocks.slice(played.index, run.last + 1).every((one) => isOf(one, kind))))
@@ -74,5 +76,5 @@ function ofKind(view: PlanView, played: PlayedBlock, kind: string): PlayedBlock[
 }
 
 /** Whether a block is called so; terrains have names in the plural too: "jumps". */
-const isOf = (one: PlayedBlock, kind: string): boolean =>
+export const isOf = (one: PlayedBlock, kind: string): boolean =>
   nameOf(one).words.includes(kind) || one.block.terrain === kind || one.block.terrain === `${kind}s`
