@@ -59,7 +59,7 @@ const ledger = keepLedger(REFERENCE, layTimeline(REFERENCE).blocks)
 const view = viewPlan(REFERENCE, asked.blocks, asked.sections, ledger, constantsOf(REFERENCE))
 
 /** Each sentence is told at every so many of the places, another first one for each, so that the file can be read. */
-const EVERY = 6
+const EVERY = 12
 
 /** What is said of a sentence, and where it is told. */
 function verdictsOf(text: string, first: number): string[] {

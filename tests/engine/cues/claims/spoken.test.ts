@@ -12,6 +12,7 @@ import { SPOKEN, type Spoken } from './spoken/sentences.ts'
 import { SIBLINGS } from './spoken/siblingSentences.ts'
 import { eveningRide, levelRide } from './spoken/spokenRides.ts'
 import { FORTY, MORE_STRANGERS, STRANGERS } from './spoken/strangersSentences.ts'
+import { BRISK, ENTERED, WARM } from './spoken/twoMoreVoices.ts'
 import { VOICES } from './spoken/voices.ts'
 
 /** One sentence at one place of a ride. */
@@ -86,6 +87,9 @@ describe('the numbers of a sentence, told right from wrong', () => {
     ['a stranger’s sentences', rowsOf(STRANGERS), 0.99, 0.99],
     ['another stranger’s', rowsOf(MORE_STRANGERS), 0.99, 0.98],
     ['forty more', rowsOf(FORTY), 0.99, 0.99],
+    ['a brisk voice', rowsOf(BRISK), 0.99, 0.96],
+    ['a warm voice', rowsOf(WARM), 0.99, 0.98],
+    ['a class that was entered', rowsOf(ENTERED), 0.99, 0.99],
     ['siblings of what was misread in them', rowsOf(SIBLINGS), 0.99, 0.99],
   ])('in %s', (_, rows, precision, recall) => {
     const figures = measured(rows)
@@ -120,7 +124,7 @@ const bare = (text: string): string =>
 
 describe('a repair', () => {
   const wrong = [
-    ...[SPOKEN, FURTHER, REFERENCE_RIDE, FRESH, VOICES, STRANGERS, MORE_STRANGERS, FORTY, SIBLINGS].flatMap(rowsOf),
+    ...[SPOKEN, FURTHER, REFERENCE_RIDE, FRESH, VOICES, STRANGERS, MORE_STRANGERS, FORTY, BRISK, WARM, ENTERED, SIBLINGS].flatMap(rowsOf),
     ...referenceRows(),
   ].filter(({ right }) => !right)
   const repairs = wrong.flatMap((row) => {

@@ -64,8 +64,9 @@ function coreAt(reader: Reader, first: number, at: number, more: boolean): Amoun
 /** "a turn", "a full turn", "another turn", each with "and a half" or without. */
 function wholeUnit(reader: Reader, first: number, at: number, more: boolean): Amount | null {
   const article = /^(?:a|an|the|one)$/.test(wordAt(reader, at))
-  // "Turn and a half on": the article is left away where a fraction follows.
-  const clipped = isUnit(reader, wordAt(reader, at)) && partAfter(reader, at) !== null
+  // "Turn and a half on", "full turn on": the article is left away.
+  const bare = /^(?:full|whole)$/.test(wordAt(reader, at)) && isUnit(reader, wordAt(reader, at + 1)) && !endsAt(reader, at)
+  const clipped = bare || (isUnit(reader, wordAt(reader, at)) && partAfter(reader, at) !== null)
   if (!article && !more && !clipped) return null
   let place = article ? at + 1 : at
   if (article && endsAt(reader, at)) return null

@@ -55,8 +55,10 @@ function bareTime(reader: Reader, at: number, { minute, of24, next }: WallTime):
   const tail = endsAt(reader, next - 1) ? 0 : says(reader, next, 'on the clock|dot|nose|wall') ? 3 : says(reader, next, 'already') ? 1 : 0
   const already = wordBefore(reader, at) === 'already' && startsAt(reader, at - 1)
   if (!startsAt(reader, at) && !already) return null
+  // "Quarter past six, let's jump."
+  const named = /^(?:quarter|half)$/.test(wordAt(reader, at)) && wordAfter(reader, at) === 'past' && closes(reader, next - 1)
   // "1:30, all yours" is a length.
-  if (tail === 0 && (!figures || Number(figures[1]) < 5 || !closes(reader, at))) return null
+  if (tail === 0 && !named && (!figures || Number(figures[1]) < 5 || !closes(reader, at))) return null
   const seconds = figures ? 60 * Number(figures[1]) + Number(figures[2]) : null
   // "6:45 and we're done" is of the end.
   const end: Meaning[] = tail === 0 && !already ? [{ about: 'clock', minute, of24, at: 'end' }] : []

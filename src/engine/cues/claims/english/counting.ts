@@ -240,7 +240,7 @@ function stillAfter(reader: Reader, at: number, ended: boolean): { next: number;
     return says(reader, at + 2, 'after this|that') && !endsAt(reader, at + 1)
       ? { next: afterThis(reader, at + 2), after: true }
       : { next: at + 2 }
-  if (says(reader, at, 'after this|that')) return { next: afterThis(reader, at), after: true }
+  if (says(reader, at, 'after|behind this|that')) return { next: afterThis(reader, at), after: true }
   return says(reader, at, 'to finish') ? { next: at + 2 } : null
 }
 

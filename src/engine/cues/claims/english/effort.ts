@@ -63,7 +63,7 @@ function ofTen(reader: Reader, at: number) {
 
 /** Where "out of ten", "of ten", "on the scale" ends; "of ten" may be said of anything, so it has to close. */
 function tailAt(reader: Reader, at: number): number | null {
-  if (says(reader, at, 'out of ten|10')) return at + 3
+  if (says(reader, at, "out of ten|10|ten's")) return at + 3
   if (says(reader, at, 'outta|outa|over ten|10')) return at + 2
   if (says(reader, at, 'of ten|10')) return at + 2
   if (says(reader, at, 'on the|a|our|your scale')) return says(reader, at + 3, 'of|to ten|10') && !endsAt(reader, at + 2) ? at + 5 : at + 3
@@ -159,7 +159,7 @@ const isPraise = (reader: Reader, last: number): boolean => wordAfter(reader, la
 const isClosed = (reader: Reader, last: number): boolean => {
   const after = wordAfter(reader, last)
   if (isPraise(reader, last)) return false
-  return closes(reader, last) || /^(?:effort|hard|strong|easy|breathless)$/.test(after)
+  return closes(reader, last) || /^(?:effort|hard|strong|easy|breathless|plenty|enough)$/.test(after)
 }
 
 function made(reader: Reader, first: number, next: number, low: number, high: number, slots: ReturnType<typeof slot>[]) {

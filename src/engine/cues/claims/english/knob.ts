@@ -62,6 +62,8 @@ export const readVerb: Rule = (reader, at) => {
     if (!(BETWEEN.has(word) || side) || (endsAt(reader, place) && !isPause(reader, place))) return null
     by ||= word === 'by'
     if (sign === 0 && /^(?:off|down|back|of)$/.test(word)) sign = -1
+    // "Come on down a turn."
+    if (sign === 0 && word === 'on' && /^(?:down|back|off|up|in)$/.test(wordAfter(reader, place))) continue
     if (sign === 0 && /^(?:on|up|in)$/.test(word)) sign = 1
     // "Turn it left a whole turn."
     if (side) sign = word === 'right' ? 1 : -1

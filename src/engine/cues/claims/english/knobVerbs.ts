@@ -10,7 +10,7 @@ export const TAKING = wordSet(
 )
 /** These say which way only with "on", "off" and the like. */
 export const EITHER = wordSet(
-  'take taking put putting turn turning come coming go going bring pull pulling roll wind pop kick dial move slide set back let leave keep push get grab give gimme find click want need like owe twist nudge crack toss stick tack',
+  'take taking put putting turn turning come coming go going bring pull pulling roll wind pop kick dial move slide set back let leave keep push get grab give gimme find click want need like owe twist nudge crack toss stick tack scoot shift inch edge ratchet jack',
 )
 /** Of these, what is handed over goes on. */
 export const HANDING = wordSet('give gimme get grab dial want need like owe')

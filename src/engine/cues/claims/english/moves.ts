@@ -104,7 +104,7 @@ const TIMES = /^(?:times|x)$/
 const COUNTS = /^(?:counts|beats)$/
 /** What riders do in a move, so that "every eight counts" is about it. */
 const MOVING =
-  /^(?:pop|popping|jump|jumping|come|coming|go|going|switch|switching|change|changing|lift|lifting|lean|leaning|press|pressing|up|rise|rising|stand|hop|hopping|tap|tapping|move|moving|alternate|sway|swaying|crunch|pulse|dip|dipping|down|hover|over|out|tuck)$/
+  /^(?:pop|popping|jump|jumping|come|coming|go|going|switch|switching|swap|swapping|change|changing|lift|lifting|lean|leaning|press|pressing|up|rise|rising|stand|hop|hopping|tap|tapping|move|moving|alternate|sway|swaying|crunch|pulse|dip|dipping|down|hover|over|out|tuck)$/
 
 export const isMoving = (word: string): boolean => MOVING.test(word)
 

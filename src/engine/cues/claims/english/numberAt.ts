@@ -57,6 +57,8 @@ export function numberAt(tokens: readonly Token[], at: number): NumberPhrase | n
 /** As `numberAt`, with what is only said of legs and beats: "one ten", "one twenty-eight". */
 export function rateAt(tokens: readonly Token[], at: number): NumberPhrase | null {
   const hundred = tokens[at] && !tokens[at].ends ? SMALL.get(tokens[at].word) : undefined
+  // "Hundred rpm".
+  if (hundred === undefined && tokens[at]?.word === 'hundred') return spoken(100, at + 1)
   const rest = hundred === 1 || hundred === 2 ? underHundred(tokens, at + 1) : null
   return rest !== null && rest.value >= 10 ? spoken(100 * hundred! + rest.value, rest.next) : numberAt(tokens, at)
 }

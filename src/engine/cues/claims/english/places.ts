@@ -174,7 +174,18 @@ function lastFew(reader: Reader, at: number, number: { value: number; next: numb
   if (number.fraction || number.value < 2 || number.value > 7) return null
   const kind = kindAfter(reader, number.next)
   if (kind.is.kind === undefined && !(wordAfter(reader, number.next - 1) === '')) return null
-  const meanings: Meanings = [{ about: 'more', value: number.value, ...kind.is }]
+  // "Last five" may be the seconds, the counts or the eights that are left.
+  const { value } = number
+  const more: Meaning = { about: 'more', value, ...kind.is }
+  const meanings: Meanings =
+    kind.is.kind !== undefined
+      ? [more]
+      : [
+          more,
+          { about: 'left', unit: 'seconds', value },
+          { about: 'left', unit: 'counts', value },
+          { about: 'left', unit: 'counts', value: 8 * value },
+        ]
   return read(kind.next, claim(reader, at, kind.next - 1, meanings, [numberSlot(reader, at + 1, number.next, number.figures)]))
 }
 

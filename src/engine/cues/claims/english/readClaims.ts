@@ -57,7 +57,7 @@ export function readClaims(tokens: readonly Token[], unit: string): Claim[] {
     if (reading) claims.push(...reading.claims)
     at = reading ? Math.max(reading.next, at + 1) : (numberAt(tokens, at)?.next ?? at + 1)
   }
-  return aboutKinds(claims)
+  return ofOneKind(aboutKinds(claims))
 }
 
 function firstOf(reader: Reader, at: number): Reading | null {
@@ -104,6 +104,17 @@ function aboutKinds(claims: readonly Claim[]): Claim[] {
     // What is easy among them lies between them.
     const on = first.on?.quality === 'easy' ? { ...first.on, ahead: true as const } : { ...first.on, kind, ahead: true as const }
     return { ...claim, meanings: [{ ...first, on }, ...others] }
+  })
+}
+
+/** "Two jumps done, two to go": what is left is of what is done. */
+function ofOneKind(claims: readonly Claim[]): Claim[] {
+  let kind: string | undefined
+  return claims.map((claim) => {
+    const [first, ...others] = claim.meanings
+    if (first.about === 'done' && first.kind !== undefined) kind = first.kind
+    if (first.about !== 'more' || first.kind !== undefined || kind === undefined) return claim
+    return { ...claim, meanings: [{ ...first, kind }, ...others] }
   })
 }
 

@@ -32,13 +32,17 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
   if (EVERY.has(before) || before === 'first' || /^(?:later|apart|early|late|faster|slower|each way)$/.test(after)) {
     return { kind: 'none', first, next }
   }
+  if (isOneOfSides(reader, first, next)) return { kind: 'none', first, next }
   // "Ten seconds longer than the last one."
-  if (says(reader, next, 'longer|shorter|more|less than') && !endsAt(reader, next - 1)) return { kind: 'none', first, next }
+  if (says(reader, next, 'longer|shorter|more|less|heavier|faster than') && !endsAt(reader, next - 1)) return { kind: 'none', first, next }
   const on = subjectOf(reader, first, next)
   const limit = boundBefore(reader, first)
   if (isSoFar(reader, first))
     return { kind: 'gone', first, next: endOfWhole(reader, next), ...wholeAfter(reader, next), ...(limit.bound && { bound: limit.bound }) }
   const timed = leftAfter(reader, next) !== null || goneAfter(reader, next, first) !== null
+  // "Thirty seconds with your eyes closed", "grab your water, ten seconds": some of the time, which lasts as long at least.
+  if (!timed && !limit.bound && ((after === 'with' && endOfWhole(reader, next) === next) || isForDrinking(reader, first, next)))
+    return { kind: 'length', first, next, bound: 'over', on }
   if (limit.bound && !timed) return { kind: 'length', first: limit.first, next, bound: limit.bound, on }
   if (says(reader, next, 'or so|less|more') && !endsAt(reader, next - 1)) {
     const suffix = { so: 'near', less: 'under', more: 'over' } as const
@@ -71,6 +75,32 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
   }
   return { kind: 'length', first, next, on, ...open, ...wholeAfter(reader, next) }
 }
+
+/** "fifteen seconds a side", "twenty seconds each leg", "hold each stretch twenty seconds", "a thirty-second stretch": one of many holds. */
+function isOneOfSides(reader: Reader, first: number, next: number): boolean {
+  if (!endsAt(reader, next - 1)) {
+    if (/^stretch(?:es)?$/.test(wordAt(reader, next))) return true
+    const on = wordAt(reader, next) === 'on' || wordAt(reader, next) === 'for' ? next + 1 : next
+    if (/^(?:a|per|each|every|either)$/.test(wordAt(reader, on)) && SIDE.test(wordAt(reader, on + 1))) return true
+  }
+  for (let at = first - 1; at >= first - 5 && at >= 0 && !reader.tokens[at]!.stops; at--) {
+    const counted = /^(?:each|every|a|per)$/.test(wordBefore(reader, at)) && SIDE.test(wordAt(reader, at))
+    if (counted || /^stretch(?:es)?$/.test(wordAt(reader, at))) return true
+  }
+  return false
+}
+
+const SIDE = /^(?:side|leg|arm|foot|hand|stretch|calf|quad|hamstring|hip|glute|shoulder|direction|way)$/
+
+/** A time for a drink or a towel, and for nothing of the ride. */
+function isForDrinking(reader: Reader, first: number, next: number): boolean {
+  // "Grab some water, you've got a minute" tells the break.
+  if (/^(?:got|have|is|it's|there's)$/.test(wordBefore(reader, first))) return false
+  for (let at = first - 1; at >= first - 5 && at >= 0 && !reader.tokens[at]!.stops; at--) if (DRINK.test(wordAt(reader, at))) return true
+  return !endsAt(reader, next - 1) && DRINK.test(wordAt(reader, wordAt(reader, next) === 'of' ? next + 1 : next))
+}
+
+const DRINK = /^(?:water|drink|drinks|sip|swig|bottle|bottles|towel|hydrate)$/
 
 /** "it's gonna last", "they'll only last": not the last of anything. */
 const isVerb = (reader: Reader, at: number): boolean =>
@@ -202,6 +232,9 @@ const WHOLES: readonly (readonly [nouns: RegExp, whole: Whole])[] = [
   [/^(?:set|sets|rounds|round)$/, 'set'],
   [/^(?:push|climb|hill|mountain|effort|block|interval|surge|sprint|run|hold|stretch|one|standing|break|rest|recovery|breather)$/, 'block'],
 ]
+
+/** The whole a noun names, if it names one. */
+export const wholeOf = (noun: string): Whole | undefined => WHOLES.find(([nouns]) => nouns.test(noun))?.[1]
 
 /** "… in class", "… of this song", "… up the hill": the whole that is meant, if it is said. */
 export function wholeAfter(reader: Reader, next: number): { of?: Whole } {

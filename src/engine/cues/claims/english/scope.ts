@@ -137,6 +137,9 @@ function opensSentence(tokens: readonly Token[], at: number): boolean {
   if (word === 'or') return !/^(?:more|less|so|better)$/.test(next)
   if (word === 'some' || word === 'those' || word === 'most') return next === 'of' || next === 'who'
   if (word === 'new' || word === 'strong' || word === 'stronger' || word === 'experienced') return next === 'riders' || next === 'here'
+  // "Thank you for twenty minutes of work."
+  if (word === 'thanks') return next === 'for'
+  if (word === 'thank') return next === 'you' && tokens[at + 2]?.word === 'for'
   if (word === 'first') return next === 'timers' || next === 'timer'
   return OF_SENTENCE.has(word) || isPeriod(tokens, at)
 }

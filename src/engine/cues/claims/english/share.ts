@@ -1,8 +1,8 @@
 import type { Whole } from '#engine/cues/claims/claim.ts'
 import { comingEnd } from './coming.ts'
 import { fractionAt, numberAt } from './numberAt.ts'
-import { claim, closes, endsAt, type Reader, type Rule, read, says, wordAfter, wordAt } from './reader.ts'
-import { endOfWhole, wholeAfter } from './role.ts'
+import { claim, closes, endsAt, type Reader, type Rule, read, says, wordAfter, wordAt, wordBefore } from './reader.ts'
+import { endOfWhole, wholeAfter, wholeOf } from './role.ts'
 
 const DONE = /^(?:done|in|down|behind|gone|there|through|finished|over|complete|up)$/
 const LEFT = /^(?:left|remaining)$/
@@ -13,13 +13,20 @@ export const readShare: Rule = (reader, at) => halfway(reader, at) ?? part(reade
 function halfway(reader: Reader, at: number) {
   const word = wordAt(reader, at)
   const two = (word === 'half' && wordAfter(reader, at) === 'way') || says(reader, at, 'mid|half point|mark')
+  // "That's half the hill".
+  if (word === 'half' && /^(?:that's|this|was|is)$/.test(wordBefore(reader, at)) && says(reader, at, 'half the|this|our|that')) {
+    const of = wholeOf(wordAt(reader, at + 2))
+    if (of !== undefined && closes(reader, at + 2)) return made(reader, at, at + 3, 0.5, { of })
+  }
   // "Right in the middle of it"; a push may be the middle one too.
   if (says(reader, at, 'in the middle of it|this|that') && closes(reader, at + 4)) return made(reader, at, at + 5, 0.5, { of: 'block' })
   if (!/^(?:halfway|midway|midpoint)$/.test(word) && !two) return null
   let next = at + (two ? 2 : 1)
   if (word === 'halfway' && /^(?:point|mark)$/.test(wordAfter(reader, at))) next++
+  const up = wordAfter(reader, next - 1) === 'up'
   if (/^(?:there|done|up|through|home)$/.test(wordAfter(reader, next - 1)) && endOfWhole(reader, next) === next) next++
-  return made(reader, at, next, 0.5)
+  // What goes up is the hill.
+  return made(reader, at, next, 0.5, up ? { of: 'block' } : {})
 }
 
 function part(reader: Reader, at: number) {

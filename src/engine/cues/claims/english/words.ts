@@ -53,4 +53,6 @@ export const PLURALS: ReadonlyMap<string, number> = new Map([
   ['sixteens', 16],
 ])
 
-export const ENDS_UP = wordSet('top end finish break drop chorus summit crest line peak bottom bell release rest recovery finale outro')
+export const ENDS_UP = wordSet(
+  'top end finish break drop chorus summit crest line peak bottom bell saddle seat release rest recovery finale outro',
+)

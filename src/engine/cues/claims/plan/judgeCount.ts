@@ -86,8 +86,13 @@ function nextKind(view: PlanView, played: PlayedBlock): string | undefined {
   return next ? nameOf(next).kind : kindMeant(view, played)
 }
 
+/** "Two jumps done", said among jumps: of the figures of the move, and of no row of blocks. */
+const countsFigures = (kind: string | undefined, { inside, played }: Spoken): boolean =>
+  inside && kind !== undefined && kind === played.block.move?.name
+
 /** "two more", "one left", "two more after this". */
 export function judgeMore({ value, kind, after }: MeaningOf<'more'>, spoken: Spoken): Verdict {
+  if (countsFigures(kind, spoken)) return null
   const row = rowOf(spoken, kind)
   if (row === null || (row.own === undefined && row.later + row.earlier === 0)) return null
   // "Two pushes after this hill" is told from outside the row; "two more after this" is not.
@@ -103,6 +108,7 @@ export function judgeMore({ value, kind, after }: MeaningOf<'more'>, spoken: Spo
 
 /** "one down", "that was one of three". */
 export function judgeDone({ value, kind, of }: MeaningOf<'done'>, spoken: Spoken): Verdict {
+  if (countsFigures(kind, spoken)) return null
   const row = rowOf(spoken, kind)
   if (row === null || row.total < 2) return null
   if (of !== undefined && of !== row.total) return { holds: false, right: { low: row.earlier, of: row.total } }

@@ -24,6 +24,9 @@ const CLASS_SECONDS = 60
 
 /** "twenty seconds", "for thirty-two counts", "under a minute". */
 export function judgeLength(meaning: MeaningOf<'length'>, spoken: Spoken): Verdict {
+  const { cadence, from, to } = spoken.played
+  // Many things are held in one block of stretches, each as long as it takes.
+  if (cadence.kind === 'still' && meaning.unit === 'seconds' && meaning.high < to - from) return null
   const stretches = lengthsMeant(meaning, spoken).filter(({ counts }) => meaning.unit === 'seconds' || counts !== null)
   return anyFits(
     stretches,
