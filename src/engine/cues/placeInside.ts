@@ -4,6 +4,7 @@ import { strainAt } from '#engine/shape/strainCurve.ts'
 import { startLead } from '#plan/cueStart.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
+import { claimsIn } from './claims/claimsOf.ts'
 import { countWords } from './countWords.ts'
 import { sectionClock } from './sectionClock.ts'
 import { speechSeconds, wordsPerSecond } from './speechRate.ts'
@@ -40,17 +41,41 @@ export function placeInside(ride: Ride, report: Planned, index: number, text: st
 }
 
 /**
- * Where words go that come with no moment of their own: to the start of the block, after its change, or to the first place
- * after that where they run into no other words and into no music that is to be left alone.
+ * Where words go that come with no moment of their own: to the one they name themselves, as “ten seconds left” does; else to
+ * the start of the block, after its change, or to the first place after that where they run into no other words and into no
+ * music that is to be left alone.
  */
 export function placeAtStart(ride: Ride, report: Planned, index: number, text: string): Cue['lead'] {
   const played = report.blocks[index]!
+  const told = momentTold(ride, report, played, text)
+  if (told !== null) return leadTo(ride, report, played, told, Math.round)
   const unit = 'counts' in played.block.length ? 'counts' : 'seconds'
   const words = countWords(text)
   const fits = (free: Stretch): boolean => lengthAt(ride, report, played, words, free.from) <= free.to - free.from
   const free = freeStretches(report, played).find(fits)
   if (free === undefined || free.from <= played.from) return startLead(unit)
   return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, words, free.from), Math.floor)
+}
+
+/** The moment inside the block that words are true at: “ten seconds left”, “last eight”, “halfway”. Null where they name none. */
+function momentTold(ride: Ride, { sections }: Planned, played: PlayedBlock, text: string): Seconds | null {
+  const { from, to } = played
+  for (const {
+    meanings: [meaning],
+  } of claimsIn(text, ride.bike.unit)) {
+    if ((meaning.about !== 'left' && meaning.about !== 'share') || (meaning.of !== undefined && meaning.of !== 'block')) continue
+    const clock = sectionClock(ride.sections[played.section]!, sections[played.section]!.one)
+    const at =
+      meaning.about === 'share'
+        ? from + meaning.value * (to - from)
+        : meaning.unit === 'seconds'
+          ? to - meaning.value
+          : clock.counted
+            ? clock.at(clock.countAt(to) - meaning.value)
+            : null
+    if (at !== null && at > from && at < to) return at
+  }
+  return null
 }
 
 const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, words: number, at: Seconds): Seconds =>

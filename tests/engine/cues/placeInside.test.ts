@@ -208,6 +208,30 @@ describe('room for a story', () => {
   })
 })
 
+describe('words that name their own moment', () => {
+  it.each(['Ten seconds left.', 'Twenty seconds to go, hold it.', 'Last eight.', 'Halfway there.', 'A quarter of the way.'])(
+    'come where they are true: %s',
+    (text) => {
+      const ride = rideWith([])
+      const lead = placeAtStart(ride, computeRide(ride), 0, text)
+      const { line } = lineOf(addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text } }]).apply(ride), 'told')
+      expect(line.from).toBeGreaterThan(10)
+      const after = addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text } }]).apply(ride)
+      expect(computeRide(after).findings.filter(({ rule }) => rule === 'cueNumbers')).toEqual([])
+    },
+  )
+
+  it('come at the start where the block is no longer than they say', () => {
+    const ride = rideWith([])
+    const lead = placeAtStart(ride, computeRide(ride), 0, 'Ninety seconds left.')
+    const { line } = lineOf(
+      addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text: 'Ninety seconds left.' } }]).apply(ride),
+      'told',
+    )
+    expect(line.from).toBe(0)
+  })
+})
+
 describe('the words of a call', () => {
   const wordsOf = (ride: Ride, blockId: string) => {
     const report = computeRide(ride)
