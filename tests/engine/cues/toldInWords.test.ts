@@ -33,7 +33,7 @@ describe('a seat offered in words', () => {
     'Up, or ride it in the saddle.',
     'Seated works too.',
     'You can sit any time.',
-  ])('is heard: %s', (text) => expect(cueOffersSeat(cue(text))).toBe(true))
+  ])('is heard: %s', (text) => expect(cueOffersSeat(cue(text), true)).toBe(true))
 
   it.each([
     'Sit, keep it on.',
@@ -41,5 +41,5 @@ describe('a seat offered in words', () => {
     'Up, out of the saddle.',
     'Run tall, hips over the saddle.',
     'Stay strong.',
-  ])('is not: %s', (text) => expect(cueOffersSeat(cue(text))).toBe(false))
+  ])('is not: %s', (text) => expect(cueOffersSeat(cue(text), true)).toBe(false))
 })

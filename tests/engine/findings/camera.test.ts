@@ -56,6 +56,10 @@ describe('a class to a camera', () => {
     expect(asked([up('a'), up('b'), up('c')])).toEqual(['a'])
     expect(asked([up('a', { cues: [cue('Up, or stay seated.')] }), up('b')])).toEqual([])
     expect(asked([up('a', { cues: [cue('Up, out of the saddle.')] })])).toEqual(['a'])
+    const sat = (text: string) => up('s', { posture: 'seated', cues: [cue(text)] })
+    expect(asked([sat('First hill, stay in the saddle.'), up('a')])).toEqual(['a'])
+    expect(asked([sat('Up next; stay in the saddle if you like.'), up('a')])).toEqual([])
+    expect(asked([up('a', { cues: [cue('Stay in the saddle, any of you.')] })])).toEqual([])
     expect(asked([up('a', { terrain: 'jumps', move: { name: 'jump', counts: 8 } }), up('b', { cadence: 'legsStill' })])).toEqual([])
   })
 

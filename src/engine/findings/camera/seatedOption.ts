@@ -40,4 +40,5 @@ function isUp({ block: { posture, terrain, move }, cadence }: PlayedBlock): bool
 const SEATED = /\b(?:sit|sits|sitting|seat|seated|saddle)\b/i
 
 /** The easier option is an offer by itself; words of a cue have to make one. */
-const tellsSeat = ({ easier, cues }: Block): boolean => (easier !== undefined && SEATED.test(easier.text)) || cues.some(cueOffersSeat)
+const tellsSeat = ({ easier, cues, posture }: Block): boolean =>
+  (easier !== undefined && SEATED.test(easier.text)) || cues.some((cue) => cueOffersSeat(cue, posture !== 'seated'))
