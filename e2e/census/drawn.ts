@@ -66,16 +66,23 @@ export async function addDrawn(page: Page, drawn: Set<string>): Promise<void> {
   for (const place of places) drawn.add(place)
 }
 
-/** What the census of each hand has drawn comes together here. */
+/** What a run of the census has seen so far comes together here: a worker that takes over from one that failed goes on with it. */
 const folder = () => join(tmpdir(), `ridewright-census-${process.env.RIDEWRIGHT_RUN}`)
 
-export async function keepDrawn(hand: string, drawn: ReadonlySet<string>): Promise<void> {
+type Kind = 'drawn' | 'known'
+
+export async function keep(kind: Kind, part: string, seen: ReadonlySet<string>): Promise<void> {
   await mkdir(folder(), { recursive: true })
-  await writeFile(join(folder(), `${hand}.json`), JSON.stringify([...drawn]))
+  await writeFile(join(folder(), `${kind} ${part}.json`), JSON.stringify([...seen]))
+}
+
+/** What was kept of a part before; nothing at its start. */
+export async function keptOf(kind: Kind, part: string): Promise<string[]> {
+  return JSON.parse(await readFile(join(folder(), `${kind} ${part}.json`), 'utf8').catch(() => '[]'))
 }
 
 export async function drawnByAll(): Promise<Set<string>> {
-  const files = await readdir(folder()).catch(() => [])
+  const files = (await readdir(folder()).catch(() => [])).filter((file) => file.startsWith('drawn '))
   const kept = await Promise.all(files.map(async (file) => JSON.parse(await readFile(join(folder(), file), 'utf8')) as string[]))
   return new Set(kept.flat())
 }

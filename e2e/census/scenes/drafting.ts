@@ -87,6 +87,8 @@ export const DRAFT: readonly Scene[] = [
       await expect(page.locator('[data-hearing="heard"], [data-hearing="known"]').first()).toBeVisible({ timeout: 60_000 })
       await unfolded(page, side)
     },
+    own: side,
+    ownOnly: true,
   },
   {
     name: 'the draft, ones tapped along with a song',
@@ -95,6 +97,8 @@ export const DRAFT: readonly Scene[] = [
       await chosen('s1')(page)
       await page.getByRole('region', { name: 'hear the beat' }).getByRole('button', { name: 'the one is now' }).click()
     },
+    own: '.hear-beat',
+    ownOnly: true,
   },
   {
     name: 'the draft, a tempo tapped',

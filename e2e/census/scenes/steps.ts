@@ -11,6 +11,8 @@ export interface Scene {
   show?: (page: Page) => Promise<void>
   /** The part of the page this scene is about: its controls are operated here also where others like them were before. */
   own?: string
+  /** Where something moves by itself, only those are: the rest is operated where it stands still. */
+  ownOnly?: true
   /** Time stands still but for what the test lets pass. */
   clock?: string
 }

@@ -8,7 +8,7 @@ import { claimsIn } from './claims/claimsOf.ts'
 import { countWords } from './countWords.ts'
 import { sectionClock } from './sectionClock.ts'
 import { speechSeconds, wordsPerSecond } from './speechRate.ts'
-import { LEAST_ROOM } from './storyWindows.ts'
+import { isCalm, LEAST_ROOM } from './storyWindows.ts'
 import { crowdedWindows, overlap, type Stretch, spokenStretches } from './talk.ts'
 
 /** Room for more than calls inside a block. */
@@ -112,15 +112,15 @@ const wordsIn = (ride: Ride, report: Planned, played: PlayedBlock, { from, to }:
 const HALVES = 8
 
 /** The longest talk from a moment on with which nothing near it counts as too much of it; more is never less, so it is halved for. */
-function longestTalk(ride: Ride, { cues }: Planned, { from, to }: Stretch): Seconds {
+function longestTalk(ride: Ride, { cues, curves }: Planned, { from, to }: Stretch): Seconds {
   const { talkSeconds, talkWindow } = constantsOf(ride)
   const near = cues.lines.filter((line) => overlap(line, { from: from - talkWindow, to: to + talkWindow }) > 0)
   const isTooMuch = (length: Seconds): boolean => {
     const story = { from, to: from + length }
     const spoken = spokenStretches([...near, story].sort((a, b) => a.from - b.from))
-    return crowdedWindows(spoken, talkWindow, talkSeconds).some((window) => overlap(window, story) > 0)
+    return crowdedWindows(spoken, talkWindow, talkSeconds).some((window) => overlap(window, story) > 0 && !isCalm(curves.strain, window))
   }
-  let [fits, most] = [0, Math.min(to - from, talkSeconds)]
+  let [fits, most] = [0, to - from]
   if (!isTooMuch(most)) return most
   for (let half = 0; half < HALVES; half++) {
     const middle = (fits + most) / 2

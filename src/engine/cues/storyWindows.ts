@@ -27,6 +27,13 @@ export function storyWindows(
     .filter(({ from, to }) => to - from >= LEAST_ROOM)
 }
 
+/** Whether riders can listen throughout a stretch; what of it lies before or after the class counts for nothing. */
+export function isCalm(strain: StrainCurve, { from, to }: Stretch): boolean {
+  const first = Math.max(from, strain.pieces[0]?.from ?? from)
+  const last = Math.min(to, strain.pieces.at(-1)?.to ?? to)
+  return lowStrain(strain).some((run) => run.from <= first + 1e-9 && run.to >= last - 1e-9)
+}
+
 /** The runs of low strain. A piece rises or falls throughout, so it is low from the moment it comes down to the limit, or up to the one it leaves it. */
 function lowStrain({ pieces }: StrainCurve): Stretch[] {
   const runs: Stretch[] = []

@@ -161,20 +161,28 @@ describe('room for a story', () => {
     expect(line.to).toBeLessThanOrEqual(room.to + 1e-9)
   })
 
-  it('is no more than what is said around it leaves', () => {
+  it('is as long as the block where riders can listen, and elsewhere no more than what is said around it leaves', () => {
     const text = (words: number) => Array.from({ length: words }, () => 'word').join(' ')
+    const at = (level: number, cues: Cue[]): Ride =>
+      rideWith([], [], {
+        blocks: [
+          aBlock('z', { length: { counts: 64 }, effort: { from: level, to: level } }),
+          aBlock('a', { length: { counts: 128 }, effort: { from: level, to: level }, cues }),
+        ],
+      })
     const told = (ride: Ride, words: number) => {
-      const lead = placeAtStart(ride, computeRide(ride), 0, text(words))
+      const lead = placeAtStart(ride, computeRide(ride), 1, text(words))
       const change = addCues([{ blockId: 'a', cue: { id: 'story', moment: 'story', lead, text: text(words) } }])
-      return computeRide(change.apply(ride)).cues.crowded.length
+      return computeRide(change.apply(ride)).findings.filter(({ rule }) => rule === 'tooMuchTalk').length
     }
-    const quiet = rideWith([])
-    const busy = rideWith([cue('x', text(18), 100)])
-    const [most, fewer] = [quiet, busy].map((ride) => storyRoom(ride, computeRide(ride), 0).words)
-    expect(fewer).toBeLessThan(most! - 3)
+    const rides = [at(3, []), at(8, []), at(8, [cue('x', text(18), 12)])]
+    const [calm, hard, busy] = rides.map((ride) => storyRoom(ride, computeRide(ride), 1).words) as [number, number, number]
+    expect(calm).toBeGreaterThan(3 * hard)
+    expect(busy).toBeLessThan(hard - 3)
+    expect(told(rides[0]!, calm - 2)).toBe(0)
     for (const [ride, words] of [
-      [quiet, most!],
-      [busy, fewer!],
+      [rides[1]!, hard],
+      [rides[2]!, busy],
     ] as const) {
       // The last pause may take what a word or two would.
       expect(told(ride, words - 2)).toBe(0)

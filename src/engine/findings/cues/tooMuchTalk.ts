@@ -1,3 +1,4 @@
+import { isCalm } from '#engine/cues/storyWindows.ts'
 import { overlap } from '#engine/cues/talk.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE } from '#engine/findings/finding.ts'
@@ -6,10 +7,11 @@ import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { sayCue } from './atLine.ts'
 
-/** Half a minute that is mostly talk; the longest cue in it is named. */
+/** Half a minute of work that is mostly talk; the longest cue in it is named. Where riders can listen, a welcome or a story may take its time. */
 export function tooMuchTalk(facts: Facts): Finding[] {
   const { talkSeconds, talkWindow } = facts.rules
   return facts.cues.crowded.flatMap(({ from, to, seconds }) => {
+    if (isCalm(facts.curves.strain, { from, to })) return []
     const lines = facts.cues.lines.filter((line) => overlap(line, { from, to }) > 0)
     if (lines.every(({ change }) => change <= 0)) return []
     const longest = lines.reduce((best, line) => (line.to - line.from > best.to - best.from ? line : best), lines[0]!)

@@ -182,7 +182,7 @@ describe('the words of a cue', () => {
 
   it('may be a story anywhere, with the room it has beside it', () => {
     openItem(one({ blocks: [aBlock('a', { length: { counts: 128 }, effort: { from: 2, to: 2 } })] }), 'a')
-    expect(panel.text()).toContain('Room for 1:04 from 0:00, up to 35 words.')
+    expect(panel.text()).toContain('Room for 1:04 from 0:00, up to 149 words.')
     panel.type('add a story', 'We ride out before the town wakes.')
     expect(panel.block('a').cues).toMatchObject([{ moment: 'story', text: 'We ride out before the town wakes.' }])
     expect(panel.text()).toContain('0:00, song 0:00')
