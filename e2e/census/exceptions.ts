@@ -4,6 +4,7 @@ import type { Hand } from './operate.ts'
 interface Exception {
   role?: string
   name: string | RegExp
+  where?: RegExp
   hand?: Hand
   reason: string
 }
@@ -11,14 +12,21 @@ interface Exception {
 /** What nothing on the page follows when it is operated, and why that is right. */
 const EXCEPTIONS: readonly Exception[] = [
   { role: 'button', name: 'skip to the page', reason: 'It moves the focus past the header, which only the next Tab shows.' },
+  {
+    role: 'button',
+    name: 'ride',
+    where: /> findings$/,
+    reason: 'It leads to the details of the ride, which are there already in these scenes.',
+  },
   { role: 'text', name: 'link', reason: 'It holds the link to be copied by hand and cannot be written to: a press selects it whole.' },
 ]
 
-export const reasonFor = ({ role, name }: Control, hand: Hand): string | undefined =>
+export const reasonFor = ({ role, name, where }: Control, hand: Hand): string | undefined =>
   EXCEPTIONS.find(
     (exception) =>
       (exception.role === undefined || exception.role === role) &&
       (exception.hand === undefined || exception.hand === hand) &&
+      (exception.where?.test(where) ?? true) &&
       (typeof exception.name === 'string' ? exception.name === name : exception.name.test(name)),
   )?.reason
 

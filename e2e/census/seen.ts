@@ -23,7 +23,9 @@ export async function seen(page: Page): Promise<Seen> {
       // How far undo and redo go is told apart by itself.
       if (element.matches('script, style, .app-saved, .app-saved ~ button')) return
       const spoken = element.closest('[aria-live]') !== null
-      if (!spoken && !element.checkVisibility({ visibilityProperty: true })) return
+      // What has no box of its own shows what is in it.
+      const isBoxless = getComputedStyle(element).display === 'contents'
+      if (!spoken && !isBoxless && !element.checkVisibility({ visibilityProperty: true })) return
       const parts = [element.tagName.toLowerCase()]
       // In an order of their own: an element made anew has its attributes in another than one that came to them.
       const told = [...element.attributes]
@@ -105,5 +107,7 @@ export const toBeBroughtBack = (lines: readonly string[]): string[] =>
   lines
     .filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
     .map((line) => CHANGING.reduce((left, changing) => left.replace(changing, '$1'), line))
+    // What was said of a file that was heard, which is heard again where its song is chosen again.
+    .filter((line) => !/^(li data-hearing=|span “|span read it anew)/.test(line))
     // What had only been scrolled, and marks that are drawn where the stage is looked at.
     .filter((line) => line.includes(' ') && !/^path d=M[\d.]+ 12v-4h/.test(line))
