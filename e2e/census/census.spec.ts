@@ -186,12 +186,12 @@ async function opened(browser: Browser, baseURL: string, scene: Scene) {
 
   /** The same control where it stands now: what comes and goes above it moves it. */
   const foundAgain = async (control: Control): Promise<Control> => {
-    const alike = (await controlsOf(page)).filter((other) => keyOf(other) === keyOf(control))
-    const again =
-      alike.find(({ path }) => path === control.path) ??
-      alike.find(({ place }) => place.index === control.place.index) ??
-      alike[0] ??
-      (await controlsOf(page)).find(({ path, role }) => path === control.path && role === control.role)
+    const all = await controlsOf(page)
+    const alike = all.filter((other) => keyOf(other) === keyOf(control))
+    const isThere = ({ place }: Control) => place.index === control.place.index
+    // A measured number in its name may be another one the next time.
+    const renamed = all.find((other) => other.role === control.role && other.where === control.where && isThere(other))
+    const again = alike.find(({ path }) => path === control.path) ?? alike.find(isThere) ?? alike[0] ?? renamed
     if (!again) throw new Error('It is not there anymore.')
     return again
   }
