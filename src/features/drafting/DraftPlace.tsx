@@ -173,6 +173,7 @@ export function DraftPlace() {
           <div className="draft-main" onKeyDown={keys}>
             <div className="draft-top">
               <Summary
+                offer={offer}
                 onFit={readOnly ? undefined : () => makeOffer('slot')}
                 onRoughIn={
                   readOnly

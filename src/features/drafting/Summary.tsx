@@ -1,10 +1,13 @@
 import { canRoughIn } from '#engine/roughIn/roughIn.ts'
+import type { Offer } from '#features/drafting/proposals/useOffer.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 
 interface SummaryProps {
+  /** What of these is open. */
+  offer: Offer | null
   /** Asked to fit the ride to its slot, and for a version of another length; all absent where nothing may be changed. */
   onFit?: (() => void) | undefined
   onOtherLength?: (() => void) | undefined
@@ -13,7 +16,7 @@ interface SummaryProps {
 }
 
 /** The slot, the total and the slack, always in sight, and what the effort adds up to. */
-export function Summary({ onFit, onOtherLength, onRoughIn }: SummaryProps) {
+export function Summary({ offer, onFit, onOtherLength, onRoughIn }: SummaryProps) {
   const totals = useApp((state) => state.shownReport?.totals)
   const empty = useApp((state) => state.shown?.sections.length === 0)
   const open = useApp((state) => state.ride !== null && canRoughIn(state.ride))
@@ -54,17 +57,17 @@ export function Summary({ onFit, onOtherLength, onRoughIn }: SummaryProps) {
         </div>
       </dl>
       {onRoughIn && open && (
-        <button type="button" className="draft-link" onClick={onRoughIn}>
+        <button type="button" className="draft-link" aria-expanded={offer === 'draft'} onClick={onRoughIn}>
           rough in
         </button>
       )}
       {onFit && !empty && (
-        <button type="button" className="draft-link" onClick={onFit}>
+        <button type="button" className="draft-link" aria-expanded={offer === 'slot'} onClick={onFit}>
           fit to the slot
         </button>
       )}
       {onOtherLength && !empty && (
-        <button type="button" className="draft-link" onClick={onOtherLength}>
+        <button type="button" className="draft-link" aria-expanded={offer === 'length'} onClick={onOtherLength}>
           shorter or longer version
         </button>
       )}

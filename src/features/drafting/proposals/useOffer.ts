@@ -1,12 +1,14 @@
 import { useCallback, useRef, useState } from 'react'
 
-/** What is offered for the whole ride, in place of the details; the focus goes back to where it was asked for. */
+export type Offer = 'slot' | 'length' | 'draft'
+
+/** What is offered for the whole ride, in place of the details: asked for again, it is left. The focus goes back to where it was asked for. */
 export function useOffer() {
-  const [offer, setOffer] = useState<'slot' | 'length' | 'draft' | null>(null)
+  const [offer, setOffer] = useState<Offer | null>(null)
   const asker = useRef<HTMLElement | null>(null)
-  const makeOffer = useCallback((next: 'slot' | 'length' | 'draft') => {
+  const makeOffer = useCallback((next: Offer) => {
     asker.current = document.activeElement instanceof HTMLElement ? document.activeElement : null
-    setOffer(next)
+    setOffer((open) => (open === next ? null : next))
   }, [])
   const closeOffer = useCallback(() => {
     setOffer(null)
