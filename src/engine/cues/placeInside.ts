@@ -3,7 +3,8 @@ import type { PlayedBlock, RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import { startLead } from '#plan/cueStart.ts'
 import type { Cue, Ride } from '#plan/model.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+import type { MeaningOf } from './claims/claim.ts'
 import { claimsIn } from './claims/claimsOf.ts'
 import { countWords } from './countWords.ts'
 import { sectionClock } from './sectionClock.ts'
@@ -45,7 +46,7 @@ export function placeInside(ride: Ride, report: Planned, index: number, text: st
  * the start of the block, after its change, or to the first place after that where they run into no other words and into no
  * music that is to be left alone.
  */
-export function placeAtStart(ride: Ride, report: Planned, index: number, text: string): Cue['lead'] {
+export function placeTyped(ride: Ride, report: Planned, index: number, text: string): Cue['lead'] {
   const played = report.blocks[index]!
   const told = momentTold(ride, report, played, text)
   if (told !== null) return leadTo(ride, report, played, told, Math.round)
@@ -57,23 +58,22 @@ export function placeAtStart(ride: Ride, report: Planned, index: number, text: s
   return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, words, free.from), Math.floor)
 }
 
+/** Beats of a bar where no song says. */
+const USUAL_BAR: Counts = 4
+
 /** The moment inside the block that words are true at: “ten seconds left”, “last eight”, “halfway”. Null where they name none. */
 function momentTold(ride: Ride, { sections }: Planned, played: PlayedBlock, text: string): Seconds | null {
   const { from, to } = played
+  const clock = sectionClock(ride.sections[played.section]!, sections[played.section]!.one)
+  const bar = ride.sections[played.section]!.song?.grid?.beatsPerBar ?? USUAL_BAR
+  const before = (value: number, unit: MeaningOf<'left'>['unit']): Seconds =>
+    unit === 'seconds' ? to - value : clock.at(clock.countAt(to) - (unit === 'bars' ? bar : 1) * value)
   for (const {
     meanings: [meaning],
   } of claimsIn(text, ride.bike.unit)) {
     if ((meaning.about !== 'left' && meaning.about !== 'share') || (meaning.of !== undefined && meaning.of !== 'block')) continue
-    const clock = sectionClock(ride.sections[played.section]!, sections[played.section]!.one)
-    const at =
-      meaning.about === 'share'
-        ? from + meaning.value * (to - from)
-        : meaning.unit === 'seconds'
-          ? to - meaning.value
-          : clock.counted
-            ? clock.at(clock.countAt(to) - meaning.value)
-            : null
-    if (at !== null && at > from && at < to) return at
+    const at = meaning.about === 'share' ? from + meaning.value * (to - from) : before(meaning.value, meaning.unit)
+    if (at > from && at < to) return at
   }
   return null
 }
@@ -82,7 +82,7 @@ const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, words: numbe
   speechSeconds(words, rate(ride, report, played, at), constantsOf(ride))
 
 /**
- * The room a story has that begins where `placeAtStart` puts it, and what speaks against one here: what is spoken or kept
+ * The room a story has that begins where `placeTyped` puts it, and what speaks against one here: what is spoken or kept
  * quiet leaves less than a story takes, or riders are working too hard to listen.
  */
 export function storyRoom(ride: Ride, report: Planned, index: number): StoryRoom {

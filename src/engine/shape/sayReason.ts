@@ -1,8 +1,8 @@
 import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
+import { amountOfKnob } from '#engine/findings/sizes.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import { formatSetting } from '#units/formatSetting.ts'
 import type { DifficultyFigures, DifficultyPart } from './difficulty.ts'
 
 /** Whether the turns of the figures are the bike's own. */
@@ -28,7 +28,7 @@ export function sayReason(part: DifficultyPart, figures: DifficultyFigures, bike
       return `${formatDuration(figures.longestStanding)} of standing`
     case 'highestTurns':
       return isTypical(bike)
-        ? `a total of ${formatSetting(figures.highestTurns * bike.stepsPerUnit, bike.stepsPerUnit)} turns over base`
+        ? `a total of ${amountOfKnob(Math.round(figures.highestTurns * bike.stepsPerUnit), bike)} over base`
         : 'the heaviest total'
     case 'cadenceOutside':
       return `legs ${formatNumber(figures.cadenceOutside, 0)} rev/min outside their range`

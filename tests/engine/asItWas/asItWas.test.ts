@@ -26,7 +26,7 @@ it.each([
   await expect(sayReport({ ...report, noticed }, LEFT)).toMatchFileSnapshot(`${name}.txt`)
 })
 
-/** The same to a rule of thumb: ids are drawn, grids and bikes as they were given. */
+/** Of a draft and a variant: what it was given, and what says nothing of the choices it made. */
 const GIVEN = new Set(['id', 'grid', 'bike', 'leaders', 'riders', 'lengthSeconds', 'posture', 'hands'])
 const songs = (level: Level): Ride => ({
   ...blankRide({ newId: () => 'songs', title: 'songs', slotMinutes: 30, level }),

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { callWords } from '#engine/cues/callWords.ts'
 import { roomFor } from '#engine/cues/cueRoom.ts'
-import { placeAtStart, placeInside, storyRoom } from '#engine/cues/placeInside.ts'
+import { placeInside, placeTyped, storyRoom } from '#engine/cues/placeInside.ts'
 import { addCues } from '#plan/commands/addCues.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { setSong } from '#plan/commands/setSong.ts'
@@ -81,7 +81,7 @@ describe('words about form', () => {
 describe('words that come with no moment of their own', () => {
   const placed = (ride: Ride, text: string, moment: Cue['moment'] = 'form', block = 0) => {
     const report = computeRide(ride)
-    const lead = placeAtStart(ride, report, block, text)
+    const lead = placeTyped(ride, report, block, text)
     const next = addCues([{ blockId: report.blocks[block]!.block.id, cue: { id: 'new', moment, lead, text } }]).apply(ride)
     const { line, room } = lineOf(next, 'new')
     return { lead, line, room, next, block: computeRide(next).blocks[block]! }
@@ -109,7 +109,7 @@ describe('words that come with no moment of their own', () => {
   it('come after what is said as the block begins, on a count', () => {
     const first = placed(rideWith([]), 'Light hands and a long back.')
     const report = computeRide(first.next)
-    const lead = placeAtStart(first.next, report, 0, 'Breathe low.')
+    const lead = placeTyped(first.next, report, 0, 'Breathe low.')
     const both = addCues([{ blockId: 'a', cue: { id: 'second', moment: 'form', lead, text: 'Breathe low.' } }]).apply(first.next)
     const { line } = lineOf(both, 'second')
     expect(line.from).toBeGreaterThanOrEqual(first.line.to)
@@ -155,7 +155,7 @@ describe('room for a story', () => {
     expect(room).not.toHaveProperty('lacks')
     expect(room.to).toBeCloseTo(report.cues.lines[0]!.from, 9)
     const text = Array.from({ length: room.words - 2 }, () => 'word').join(' ')
-    const lead = placeAtStart(ride, report, 0, text)
+    const lead = placeTyped(ride, report, 0, text)
     const { line } = lineOf(addCues([{ blockId: 'a', cue: { id: 'story', moment: 'story', lead, text } }]).apply(ride), 'story')
     expect(line.from).toBe(0)
     expect(line.to).toBeLessThanOrEqual(room.to + 1e-9)
@@ -171,7 +171,7 @@ describe('room for a story', () => {
         ],
       })
     const told = (ride: Ride, words: number) => {
-      const lead = placeAtStart(ride, computeRide(ride), 1, text(words))
+      const lead = placeTyped(ride, computeRide(ride), 1, text(words))
       const change = addCues([{ blockId: 'a', cue: { id: 'story', moment: 'story', lead, text: text(words) } }])
       return computeRide(change.apply(ride)).findings.filter(({ rule }) => rule === 'tooMuchTalk').length
     }
@@ -217,21 +217,25 @@ describe('room for a story', () => {
 })
 
 describe('words that name their own moment', () => {
-  it.each(['Ten seconds left.', 'Twenty seconds to go, hold it.', 'Last eight.', 'Halfway there.', 'A quarter of the way.'])(
-    'come where they are true: %s',
-    (text) => {
-      const ride = rideWith([])
-      const lead = placeAtStart(ride, computeRide(ride), 0, text)
-      const { line } = lineOf(addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text } }]).apply(ride), 'told')
-      expect(line.from).toBeGreaterThan(10)
-      const after = addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text } }]).apply(ride)
-      expect(computeRide(after).findings.filter(({ rule }) => rule === 'cueNumbers')).toEqual([])
-    },
-  )
+  it.each([
+    'Ten seconds left.',
+    'Twenty seconds to go, hold it.',
+    'Last eight.',
+    'Last four bars.',
+    'Halfway there.',
+    'A quarter of the way.',
+  ])('come where they are true: %s', (text) => {
+    const ride = rideWith([])
+    const lead = placeTyped(ride, computeRide(ride), 0, text)
+    const { line } = lineOf(addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text } }]).apply(ride), 'told')
+    expect(line.from).toBeGreaterThan(10)
+    const after = addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text } }]).apply(ride)
+    expect(computeRide(after).findings.filter(({ rule }) => rule === 'cueNumbers')).toEqual([])
+  })
 
   it('come at the start where the block is no longer than they say', () => {
     const ride = rideWith([])
-    const lead = placeAtStart(ride, computeRide(ride), 0, 'Ninety seconds left.')
+    const lead = placeTyped(ride, computeRide(ride), 0, 'Ninety seconds left.')
     const { line } = lineOf(
       addCues([{ blockId: 'a', cue: { id: 'told', moment: 'form', lead, text: 'Ninety seconds left.' } }]).apply(ride),
       'told',

@@ -6,7 +6,10 @@ import { atBlock, fix, type Noticed } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
-import type { Counts } from '#units/units.ts'
+import type { Counts, Seconds } from '#units/units.ts'
+
+/** Less than this over, or into one another, is a rounding of speech. */
+export const SPEECH_ROUNDING: Seconds = 0.25
 
 /** A finding about one cue of a played block, at the moment its words start. */
 export function atLine(facts: Facts, line: CueLine, noticed: Noticed): Finding {

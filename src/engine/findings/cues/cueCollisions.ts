@@ -4,11 +4,7 @@ import { ARITHMETIC } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { isInside } from '#plan/cueStart.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import type { Seconds } from '#units/units.ts'
-import { atLine, leadFix, sayCue } from './atLine.ts'
-
-/** Shorter than this an overlap is a rounding of speech. */
-const SLIGHT: Seconds = 0.25
+import { atLine, leadFix, SPEECH_ROUNDING, sayCue } from './atLine.ts'
 
 /** Two cues spoken at once; each is told against the one it runs into. */
 export function cueCollisions(facts: Facts): Finding[] {
@@ -17,7 +13,7 @@ export function cueCollisions(facts: Facts): Finding[] {
     const before = latestBefore(lines, i)
     const overlap = before === undefined ? 0 : Math.min(before.to, line.to) - line.from
     // Words for the very start have no time before it to be told apart in.
-    if (before === undefined || overlap < SLIGHT || line.change <= 0) return []
+    if (before === undefined || overlap < SPEECH_ROUNDING || line.change <= 0) return []
     return [
       atLine(facts, line, {
         rule: 'cueCollisions',

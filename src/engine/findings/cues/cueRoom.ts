@@ -4,10 +4,7 @@ import { COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
-import { atLine, leadFix, sayCue } from './atLine.ts'
-
-/** Less than this over is a rounding of speech, not a lack of room. */
-const SLIGHT: Seconds = 0.25
+import { atLine, leadFix, SPEECH_ROUNDING, sayCue } from './atLine.ts'
 
 /**
  * Words that do not fit where they stand: an announcement tells the next thing only, so it
@@ -20,7 +17,7 @@ export function cueRoom(facts: Facts): Finding[] {
     // Words that begin with their block run past its end, others begin before their room does.
     const room = opensBlock(line, facts.blocks) ? facts.blocks[line.block]!.to - line.from : line.to - from
     const over = line.to - line.from - room
-    if (over <= SLIGHT) return []
+    if (over <= SPEECH_ROUNDING) return []
     const needed = facts.cues.changes.find(({ block }) => block === line.block)?.wordsEnd ?? 0
     return [
       atLine(facts, line, {

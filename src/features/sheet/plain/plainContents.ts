@@ -71,11 +71,13 @@ function lineOf({ startsAt }: Ride, { from, to, easy, hard, bouts }: PlainStretc
   }
 }
 
-/** "2:40 and 2 times 55 s": what differs is not made alike. */
+/** "Once 2:40", "3 times 20 s", "2:40 and 2 times 55 s": what differs is not made alike. */
 function oftenOf(bouts: readonly number[]): string {
   const lengths = bouts.map((seconds) => formatDuration(toFives(seconds)))
   const times = (length: string): number => lengths.filter((other) => other === length).length
-  return joinWords([...new Set(lengths)].map((length) => (times(length) === 1 ? `once ${length}` : `${times(length)} times ${length}`)))
+  const different = [...new Set(lengths)]
+  if (lengths.length === 1) return `once ${lengths[0]!}`
+  return joinWords(different.map((length) => (times(length) === 1 ? length : `${times(length)} times ${length}`)))
 }
 
 const half = (effort: number): number => Math.round(effort * 2) / 2

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react'
-import { placeAtStart, type StoryRoom } from '#engine/cues/placeInside.ts'
+import { placeTyped, type StoryRoom } from '#engine/cues/placeInside.ts'
 import { type CueOffer, cueOffers } from '#features/drafting/panel/block/cueOffers.ts'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import { addCues } from '#plan/commands/addCues.ts'
@@ -29,7 +29,7 @@ export function CueOffers({ blockId }: { blockId: string }) {
   const tell = (text: string) => {
     const { ride: now, report: then } = store.getState()
     const played = then?.blocks.find(({ block, from, to }) => block.id === blockId && to > from)
-    if (now && then && played) take({ cue: { moment: 'story', lead: placeAtStart(now, then, played.index, text), text } })
+    if (now && then && played) take({ cue: { moment: 'story', lead: placeTyped(now, then, played.index, text), text } })
   }
   const { call, countIn, form, story } = offers
   return (

@@ -1,4 +1,4 @@
-import { placeAtStart } from '#engine/cues/placeInside.ts'
+import { placeTyped } from '#engine/cues/placeInside.ts'
 import { atMoment, beginsAt } from '#features/drafting/panel/block/momentOf.ts'
 import { playedNow } from '#features/drafting/panel/played.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
@@ -40,7 +40,7 @@ export function actionsOn(store: AppStore, blockId: string) {
       const played = report?.blocks.find(({ block, from, to }) => block.id === blockId && to > from)
       if (!place) return
       const unit = 'counts' in place.block.length ? 'counts' : 'seconds'
-      const lead = played ? placeAtStart(ride, report!, played.index, text) : startLead(unit)
+      const lead = played ? placeTyped(ride, report!, played.index, text) : startLead(unit)
       edit({ cues: [...place.block.cues, { id: newId(), moment: 'form', lead, text }] })
     },
     atMoment: (cue: Cue, moment: CueMoment) => atMoment(store.getState().ride!, store.getState().report!, blockId, cue, moment),
