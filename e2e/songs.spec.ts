@@ -55,6 +55,26 @@ test('a tempo is tapped along with the song and taken', async ({ page }) => {
   await expect(page.getByLabel('tempo', { exact: true })).toHaveValue(/^133\.3[234]$/)
 })
 
+test.describe('with a finger too', () => {
+  test.use({ hasTouch: true })
+
+  test('each press of the pad counts once, by whatever hand', async ({ page }) => {
+    await openRidewright(page)
+    await page.getByLabel('playlist', { exact: true }).fill('Low Tide, Salt Lantern, 3:45')
+    await page.getByRole('button', { name: 'make a ride of this song' }).click()
+    await page.locator('[data-stage-stop="section"]').first().click()
+    await page.getByRole('button', { name: 'tap the tempo' }).click()
+    const pad = page.getByRole('dialog').locator('.tap-pad')
+    const hands = [() => pad.click(), () => pad.tap(), () => page.keyboard.press('Enter'), () => page.keyboard.press('Space')]
+    for (const [index, hand] of hands.entries()) {
+      await hand()
+      await expect(pad).toContainText(`${index + 1} of at least 5 taps`)
+    }
+    await page.keyboard.press('x')
+    await expect(pad).toContainText('5 taps')
+  })
+})
+
 test('songs are kept on the shelf over a reload and found again', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('link', { name: 'songs' }).click()

@@ -84,6 +84,10 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
           aria-describedby={says}
           onPointerDown={(event) => event.button === 0 && tap('beat', event.timeStamp)}
           onKeyDown={press}
+          // Some browsers press a button as the space bar comes up; it has been counted as it went down.
+          onKeyUp={(event) => event.key === ' ' && event.preventDefault()}
+          // Enter, and whoever presses it without a pointer or a letter.
+          onClick={(event) => event.detail === 0 && tap('beat', event.timeStamp)}
         >
           <b>{bpm === null ? 'tap' : formatNumber(bpm, 2)}</b>
           <span>{bpm === null ? counting(taps.beats.length) : `bpm, ± ${formatNumber(tapped!.uncertainty * factor, 2)}`}</span>
