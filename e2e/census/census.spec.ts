@@ -188,7 +188,7 @@ async function opened(browser: Browser, baseURL: string, scene: Scene) {
   const foundAgain = async (control: Control): Promise<Control> => {
     const all = await controlsOf(page)
     const alike = all.filter((other) => keyOf(other) === keyOf(control))
-    const isThere = ({ place }: Control) => place.index === control.place.index
+    const isThere = ({ place }: Control) => place.of === control.place.of && place.index === control.place.index
     // A measured number in its name may be another one the next time.
     const renamed = all.find((other) => other.role === control.role && other.where === control.where && isThere(other))
     const again = alike.find(({ path }) => path === control.path) ?? alike.find(isThere) ?? alike[0] ?? renamed

@@ -69,6 +69,19 @@ describe('planted', () => {
     for (const { id } of all) expect(answers(id), apart[id - 1]!.was).not.toEqual(answers(0))
   })
 
+  it.each([
+    ['a row after one without a semicolon', 'let sum = n\n  sum += 1\n  return sum', 3],
+    ['what an else belongs to', 'const out = []\n  if (n > 3) out.push(1)\n  else out.push(2)\n  return out[0]', 2],
+  ])('leave the code around them as it was: %s', async (_, body, answer) => {
+    const text = `export function f(n) {\n  ${body}\n}`
+    Object.assign(globalThis, { [SWITCH]: () => false })
+    for (const [i, mutant] of mutantsOf('f.ts', text).entries()) {
+      const module = `data:text/javascript,${encodeURIComponent(planted(text, [{ ...mutant, id: i + 1 }]))}`
+      const { f } = (await import(/* @vite-ignore */ module)) as { f: (n: number) => unknown }
+      expect(f(2), mutant.was).toBe(answer)
+    }
+  })
+
   it('leave every file of the pure folders one that can be parsed', () => {
     const files = ['src/engine', 'src/plan', 'src/formats'].flatMap((folder) => repositoryFiles(folder))
     for (const path of files.filter((_, i) => i % 40 === 0)) {

@@ -11,6 +11,8 @@ export interface Mutant {
   /** What stands there instead; nothing where a statement is left out. */
   becomes: string
   kind: 'expression' | 'statement'
+  /** An expression that a statement begins with. */
+  isFirst?: true
 }
 
 /** Operators and what each is mistaken for. */
@@ -64,11 +66,15 @@ export function mutantsOf(path: string, text: string): Mutant[] {
   const words = wordsOf(program)
   const lineAt = lineCounter(text)
   const put = (node: ESTree.Span, becomes: string, kind: Mutant['kind'] = 'expression') => {
-    mutants.push({ path, line: lineAt(node.start), from: node.start, to: node.end, was: text.slice(node.start, node.end), becomes, kind })
+    const [from, to] = [node.start, node.end]
+    const isFirst = kind === 'expression' && firsts.has(from)
+    mutants.push({ path, line: lineAt(from), from, to, was: text.slice(from, to), becomes, kind, ...(isFirst && { isFirst }) })
   }
   const source = ({ start, end }: ESTree.Span) => text.slice(start, end)
+  const firsts = new Set<number>()
 
   for (const node of codeIn(program)) {
+    if (node.type === 'ExpressionStatement') firsts.add(node.start)
     switch (node.type) {
       case 'BinaryExpression':
       case 'LogicalExpression': {

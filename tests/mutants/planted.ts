@@ -12,8 +12,10 @@ export interface Planted extends Mutant {
 export function planted(text: string, mutants: readonly Planted[]): string {
   return [...mutants]
     .sort((a, b) => b.from - a.from)
-    .reduce((code, { id, from, to, was, becomes, kind }) => {
-      const both = kind === 'statement' ? `if (!${SWITCH}(${id})) {${was}}` : `(${SWITCH}(${id}) ? (${becomes}) : (${was}))`
+    .reduce((code, { id, from, to, was, becomes, kind, isFirst }) => {
+      const either = `(${SWITCH}(${id}) ? (${becomes}) : (${was}))`
+      // In braces it takes no `else` that is another's; `void` keeps a row from being read as the end of the one before.
+      const both = kind === 'statement' ? `{if (!${SWITCH}(${id})) {${was}}}` : isFirst ? `void ${either}` : either
       return code.slice(0, from) + both + code.slice(to)
     }, text)
 }

@@ -22,10 +22,12 @@ const withBlock = (change: (page: Page) => Promise<void>) => async (page: Page) 
   await kept(page)
 }
 
+/** Rehearses from a few blocks on: at the very start there is nothing to go back to. */
 const rehearsed = unlessSeen('.rehearsal', async (page) => {
   await drafted(page)
   await page.getByRole('button', { name: 'rehearse', exact: true }).click()
   await expect(page.locator('.rehearsal')).toBeVisible()
+  for (let block = 0; block < 3; block++) await page.locator('.rehearsal').getByRole('button', { name: 'next', exact: true }).click()
 })
 
 export const DRAFT: readonly Scene[] = [
@@ -183,7 +185,7 @@ export const DRAFT: readonly Scene[] = [
     prepare: spark,
     show: unlessSeen('dialog[open]', async (page) => {
       await rehearsed(page)
-      await page.locator('.rehearsal button[aria-haspopup], .rehearsal button').last().click()
+      await page.getByRole('button', { name: 'sound and voice' }).click()
       await expect(page.locator('dialog[open]')).toBeVisible()
     }),
   },
