@@ -44,3 +44,11 @@ describe('the constants', () => {
     expect(computeRide({ ...ride, houseRules: { hardEffort: 9 } }).recovery.bouts).toHaveLength(0)
   })
 })
+
+it('the constants stand as they were read last; `npx vitest run tests/engine/constants.test.ts -u` keeps another table', async () => {
+  const rows = NAMES.map((name) => {
+    const { label, unit, default: value, min, max, source } = CONSTANTS[name]
+    return `${name} | ${label} | ${value} ${unit} | ${min} to ${max} | ${source}`
+  })
+  await expect(`${rows.join('\n')}\n`).toMatchFileSnapshot('constants.txt')
+})

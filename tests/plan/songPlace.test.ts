@@ -43,6 +43,9 @@ describe('quiet windows', () => {
       ok: false,
       problem: '“the chorus” is not a stretch of the song. Write such as 33–40, 65–72.',
     })
+    // The end of eight 8 is the start of eight 9.
+    for (const backwards of ['72–65', '9–8'])
+      expect(parseQuiet(backwards, 8)).toEqual({ ok: false, problem: `“${backwards}” ends before it starts.` })
   })
 })
 

@@ -47,10 +47,14 @@ export function tokensOf(text: string): Token[] {
     const from = match.index
     const to = from + match[0].length
     const sign = signBefore(text, from)
-    tokens.push({ word: plain(match[0]), from, to, ...borderAt(text, to), ...(sign && { sign }) })
+    tokens.push({ word: spoken(text, plain(match[0]), to), from, to, ...borderAt(text, to), ...(sign && { sign }) })
   }
   return tokens
 }
+
+/** "sittin'" is "sitting". */
+const spoken = (text: string, word: string, to: number): string =>
+  /^\p{L}{2,}in$/u.test(word) && /['’]/.test(text[to] ?? '') ? `${word}g` : word
 
 const plain = (word: string): string => word.toLowerCase().replace(/\s/g, '').replaceAll('’', "'")
 

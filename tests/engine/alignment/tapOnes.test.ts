@@ -34,6 +34,19 @@ describe('tapOnes', () => {
     expect(tapOnes(grid, [0, 0.5, 1.5, 3.5, 4, 6.5, 7.5, 9])).toBeNull()
   })
 
+  it('keeps the song’s own bar where taps would suit several', () => {
+    const everyTwelfth = [0, 12, 24, 36].map((beat) => beat / 2)
+    expect(tapOnes(gridOfTempo(120, 0, 4), everyTwelfth)).toMatchObject({ beatsPerBar: 4 })
+    expect(tapOnes(gridOfTempo(120, 0, 3), everyTwelfth)).toMatchObject({ beatsPerBar: 3 })
+  })
+
+  it('takes the distance that most taps keep for the bar, however often a one was missed', () => {
+    const taps = (beats: number[]) => tapOnes(gridOfTempo(120), beats.map((beat) => beat / 2)) // biome-ignore format: one row
+    expect(taps([0, 6, 12, 24])).toMatchObject({ beatsPerBar: 6 })
+    expect(taps([0, 12, 18, 24, 36, 42])).toMatchObject({ beatsPerBar: 6 })
+    expect(taps([0, 3, 6, 12])).toMatchObject({ beatsPerBar: 3 })
+  })
+
   it('does not put the first beat before the song', () => {
     expect(tapOnes(gridOfTempo(120, 0.1), [1.6, 3.6, 5.6, 7.6])).toMatchObject({ shift: 3 })
     expect(tapOnes(gridOfTempo(120, 0.6), [2.1, 4.1, 6.1, 8.1])).toMatchObject({ shift: -1 })

@@ -79,8 +79,8 @@ export type Meaning =
   | { about: 'place'; value: number; kind?: string; of?: number }
   /** "last one" (0), "next to last" (1): the place from the row's end; `value` where it is told from the start too. */
   | { about: 'last'; back: number; kind?: string; value?: number; of?: number }
-  /** "on fours", "eight up, eight down": counts of the move. */
-  | { about: 'moveCounts'; value: Counts }
+  /** "on fours", "eight up, eight down", "two bars up, two bars down": how long each part of the move is. */
+  | { about: 'moveCounts'; value: Counts; unit?: Unit }
   /** "four of each": how often each side of a move is done. */
   | { about: 'each'; value: number }
   /** "sixteen leans": how often the block's move is done. */

@@ -25,7 +25,19 @@ export interface Amount {
 }
 
 /** What may stand before an amount without changing it. */
-const BEFORE = new Set(['just', 'exactly', 'maybe', 'about', 'around', 'only', 'another', 'extra', 'good', 'roughly'])
+const BEFORE = new Set([
+  'just',
+  'exactly',
+  'maybe',
+  'about',
+  'around',
+  'only',
+  'another',
+  'extra',
+  'good',
+  'roughly',
+  ...'tiny little lil teeny wee itty measly mere'.split(' '),
+])
 
 /**
  * The amount that starts at a token: "half a turn", "three quarters", "one and a quarter turns", "a turn and a half", "a
@@ -43,6 +55,9 @@ export function amountAt(reader: Reader, at: number): Amount | null {
     more ||= MORE.has(wordAt(reader, start))
     start++
   }
+  // "The whole one and three quarters."
+  if (/^(?:whole|entire|full)$/.test(wordAt(reader, start)) && !endsAt(reader, start) && numberAt(reader.tokens, start + 1)?.fraction)
+    start++
   // "One more half turn", "one more turn".
   if (wordAt(reader, start) === 'one' && wordAt(reader, start + 1) === 'more' && !endsAt(reader, start) && !endsAt(reader, start + 1)) {
     const counted = isUnit(reader, wordAt(reader, start + 2))

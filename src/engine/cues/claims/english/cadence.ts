@@ -76,7 +76,7 @@ function unitRate(reader: Reader, at: number) {
 
 const LEGS = wordSet('cadence legs pace feet rpm pedals')
 const FILLING = wordSet(
-  'at to of stay around about up back on is hold down still are go going come coming sit sits be stays steady rolling roll legs turning up from between',
+  'at to of stay around about up back on is hold down still are go going come coming sit sits be stays steady rolling roll legs turning up from between here there belongs should in near now',
 )
 
 /** "legs at ninety", "cadence between 85 and 95". */
@@ -87,7 +87,7 @@ function ledRate(reader: Reader, at: number) {
   let place = at + 1
   let between = false
   let near = false
-  while (place <= at + 4 && FILLING.has(wordAt(reader, place)) && !endsAt(reader, place)) {
+  while (place <= at + 6 && FILLING.has(wordAt(reader, place)) && !endsAt(reader, place)) {
     between ||= wordAt(reader, place) === 'between'
     near ||= NEAR.test(wordAt(reader, place))
     place++

@@ -33,12 +33,28 @@ export const readCount: Rule = (reader, at) => {
     return closes(reader, at) && isRepeated(reader, at, at + 1)
       ? read(at + 1, claim(reader, at, at, [{ about: 'rounds', value: 2 }]))
       : null
+  const set = setOf(reader, at)
+  if (set !== null) return set
   const number = numberAt(reader.tokens, at) ?? coupleAt(reader, at)
   if (number === null || number.fraction || number.value > MOST) return null
   // "Gimme five" is a slap of hands.
   if (number.value === 5 && /^(?:gimme|me)$/.test(wordBefore(reader, at)) && !wordAt(reader, number.next).startsWith('more'))
     return read(number.next)
   return counted(reader, at, number)
+}
+
+/** "a set of six": of rounds, of efforts that come, or of a move. */
+function setOf(reader: Reader, at: number): Reading | null {
+  if (!says(reader, at, 'set of')) return null
+  const number = numberAt(reader.tokens, at + 2)
+  if (number === null || number.fraction || number.value < 2 || number.value > MOST || !closes(reader, number.next - 1)) return null
+  const { value, next, figures } = number
+  const meanings: Meanings = [
+    { about: 'rounds', value },
+    { about: 'ahead', value },
+    { about: 'repeats', value },
+  ]
+  return read(next, claim(reader, at, next - 1, meanings, [numberSlot(reader, at + 2, next, figures)]))
 }
 
 /** "a couple of pushes", "a couple more", "a pair of surges". */
@@ -65,6 +81,9 @@ function counted(reader: Reader, at: number, number: NumberPhrase): Reading | nu
     // "Worth ten of these" counts nothing.
     if (/^(?:all|worth|like|than)$/.test(wordBefore(reader, at))) return null
     if (closes(reader, next + 1)) return value < 2 ? null : made(next + 1, [{ about: 'ahead', value }])
+    // "Five of these bad boys" are five of these.
+    const nick = NICKNAMES.find((words) => says(reader, next + 2, words))
+    if (nick !== undefined && value > 1) return made(next + 1 + nick.split(' ').length, [{ about: 'ahead', value }])
     // "Three of these surges all together."
     const kind = wordAt(reader, next + 2)
     if (value > 1 && /^\p{L}{3,}s$/u.test(kind) && !NO_KIND.has(kind) && !endsAt(reader, next + 1))
@@ -95,6 +114,9 @@ function counted(reader: Reader, at: number, number: NumberPhrase): Reading | nu
   }
   return kinds(reader, at, number, thing, more, own)
 }
+
+/** What leaders call the efforts of a row. */
+const NICKNAMES = ['bad boys|girls', 'beauties|babies|puppies|suckers|guys|monsters']
 
 /** What is done several times is an effort or a round: "four times through", "we surge three times", "do it twice". */
 function isRepeated(reader: Reader, at: number, next: number): boolean {

@@ -14,6 +14,7 @@ import {
   wordAt,
   wordBefore,
 } from './reader.ts'
+import { wordSet } from './words.ts'
 
 /** "a seven out of ten", "six to seven of ten", "7/10", "effort eight": planned effort, 0–10. */
 export const readEffort: Rule = (reader, at) =>
@@ -85,7 +86,8 @@ function named(reader: Reader, at: number) {
     }
   }
   if (!/^(?:effort|rpe|exertion)$/.test(word) || endsAt(reader, at)) return null
-  const start = /^(?:of|at|is|level|to|about|around)$/.test(wordAt(reader, at + 1)) ? at + 2 : at + 1
+  let start = at + 1
+  while (start < at + 6 && LED.has(wordAt(reader, start)) && !endsAt(reader, start)) start++
   const low = numberAt(reader.tokens, start)
   if (low === null || low.value > 10) return null
   const range = wordAt(reader, low.next) === 'to' && !endsAt(reader, low.next - 1) ? numberAt(reader.tokens, low.next + 1) : null
@@ -94,6 +96,9 @@ function named(reader: Reader, at: number) {
   const slots = range === null ? [slot(reader, start, low.next - 1, { as: 'number', figures: low.figures, per: 1 })] : []
   return made(reader, at, last.next, low.value, last.value, slots)
 }
+
+/** What may stand between "effort" and its number: "your effort should settle at about a seven". */
+const LED = wordSet('of at is level to about around a an should will can settle settles sit sits stay stays stands here wise give gimme me')
 
 /** "a six is fine here", "a seven the whole way up". */
 const isPlain = (reader: Reader, next: number): boolean =>

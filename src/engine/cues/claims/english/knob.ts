@@ -79,15 +79,25 @@ export const readVerb: Rule = (reader, at) => {
   const tail = wordAfter(reader, amount.next - 1)
   // "I want one more" is one more of anything but turns.
   const counted = /^(?:more|less)$/.test(tail) && isKnob(reader) && !amount.named && !amount.fraction
-  const turned = /^(?:on|off|up|down|more|less|back)$/.test(tail) && !counted && !leadsElsewhere(reader, amount.next)
+  const turned = /^(?:on|off|up|down|more|less|back|away)$/.test(tail) && !counted && !leadsElsewhere(reader, amount.next)
   // "Put that turn back in", "take it back off".
   const again = tail === 'back' && /^(?:in|on|off|out)$/.test(wordAfter(reader, amount.next)) ? 1 : 0
   const way = again > 0 ? wordAt(reader, amount.next + 1) : tail
   if (turned && !TAKING.has(verb) && !ADDING.has(verb))
-    sign = OFF.has(way) || way === 'out' || (way === 'back' && !/^putt?/.test(verb)) ? -1 : 1
+    sign = OFF.has(way) || way === 'out' || way === 'away' || (way === 'back' && !/^putt?/.test(verb)) ? -1 : 1
   if (turned && ADDING.has(verb) && tail === 'off') sign = -1
   if (verb === 'let' && tail === 'go') sign = -1
   if (sign === 0 && HANDING.has(verb) && (amount.named || amount.fraction)) sign = 1
+  // "The knob moves a quarter of a turn": which way is left to the plan.
+  if (
+    sign === 0 &&
+    /^(?:move|turn)$/.test(verb) &&
+    (amount.named || amount.fraction) &&
+    /^(?:knob|wheel|dial)$/.test(wordBefore(reader, at))
+  ) {
+    const { meanings, ...rest } = changeClaim(reader, at, amount.next - 1, amount, 1, false)
+    return read(amount.next, { ...rest, meanings: [...meanings, { about: 'change', low: -amount.high, high: -amount.low }] })
+  }
   if (sign === 0 || !isAmount(reader, amount, by || turned || ADDING.has(verb) || TAKING.has(verb))) return null
   const last = turned ? amount.next + again : amount.next - 1
   const made = changeClaim(reader, at, last, amount, sign, false)
@@ -99,7 +109,7 @@ export const readVerb: Rule = (reader, at) => {
 
 /** "leave a quarter on", "keep two turns on there": what stays, which is a place on the scale. */
 function leftOn(reader: Reader, at: number, verb: string, amount: Amount): Reading | null {
-  if (!/^(?:leave|keep)$/.test(verb) || wordAfter(reader, amount.next - 1) !== 'on') return null
+  if (!/^(?:leave|keep)$/.test(verb) || !/^(?:on|behind)$/.test(wordAfter(reader, amount.next - 1))) return null
   if (!(amount.named || amount.fraction) || leadsElsewhere(reader, amount.next)) return null
   return read(
     amount.next + 1,

@@ -31,6 +31,8 @@ interface Half {
   next: number
   /** "four times up". */
   times: boolean
+  /** "two bars up". */
+  bars: boolean
 }
 
 /** What may stand between the halves: "… and then we drop down for four". */
@@ -51,7 +53,8 @@ function pair(reader: Reader, at: number) {
   if (second === null || !opposite(first.way, second.way)) return null
   // In and out is how people breathe, but for "in, out of the saddle".
   if (first.way === 'in' && !says(reader, second.next, 'of the saddle')) return null
-  if (first.number.value !== second.number.value || first.number.fraction || first.times !== second.times) return null
+  if (first.number.value !== second.number.value || first.number.fraction || first.times !== second.times || first.bars !== second.bars)
+    return null
   const { value } = first.number
   const form = ({ number: { figures } }: Half) => ({ as: 'number' as const, figures, per: 1 })
   return read(
@@ -61,7 +64,7 @@ function pair(reader: Reader, at: number) {
       at,
       second.next - 1,
       // "Four times up, four times down" tells how often, "four up, four down" for how long.
-      [first.times ? { about: 'each', value } : { about: 'moveCounts', value }],
+      [first.times ? { about: 'each', value } : { about: 'moveCounts', value, ...(first.bars && { unit: 'bars' as const }) }],
       [slot(reader, first.at, first.number.next - 1, form(first)), slot(reader, second.at, second.number.next - 1, form(second))],
     ),
   )
@@ -86,22 +89,25 @@ function half(reader: Reader, at: number): Half | null {
     if (number === null || (led === way + 1 && /^(?:lift|lower|rise)$/.test(word))) return null
     const noun = wordAfter(reader, number.next - 1)
     const times = TIMES.test(noun)
-    return { number, at: start, way: word, next: number.next + (times || COUNTS.test(noun) ? 1 : 0), times }
+    const bars = BARS.test(noun)
+    return { number, at: start, way: word, next: number.next + (times || bars || COUNTS.test(noun) ? 1 : 0), times, bars }
   }
   const number = numberAt(reader.tokens, at)
   if (number === null || endsAt(reader, number.next - 1)) return null
   const times = TIMES.test(wordAt(reader, number.next))
-  const noun = number.next + (times || COUNTS.test(wordAt(reader, number.next)) ? 1 : 0)
+  const bars = BARS.test(wordAt(reader, number.next))
+  const noun = number.next + (times || bars || COUNTS.test(wordAt(reader, number.next)) ? 1 : 0)
   if (endsAt(reader, noun - 1)) return null
   // "Four in the air, four in the saddle."
   const placed = says(reader, noun, 'in the air|seat|saddle') ? noun + 2 : noun
   // "Four times back down."
   const way = placed + (/^(?:back|right|straight)$/.test(wordAt(reader, placed)) && isWay(wordAfter(reader, placed)) ? 1 : 0)
-  return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1, times } : null
+  return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1, times, bars } : null
 }
 
 const TIMES = /^(?:times|x)$/
 const COUNTS = /^(?:counts|beats)$/
+const BARS = /^(?:bars|measures)$/
 /** What riders do in a move, so that "every eight counts" is about it. */
 const MOVING =
   /^(?:pop|popping|jump|jumping|come|coming|go|going|switch|switching|swap|swapping|change|changing|lift|lifting|lean|leaning|press|pressing|up|rise|rising|stand|hop|hopping|tap|tapping|move|moving|alternate|sway|swaying|crunch|pulse|dip|dipping|down|hover|over|out|tuck)$/

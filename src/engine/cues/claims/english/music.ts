@@ -26,6 +26,17 @@ export const readMusic: Rule = (reader, at) => {
     // One beat is no stretch that anybody plans.
     if (number.value === 1 && /^(?:beat|count)$/.test(wordAt(reader, number.next))) return read(number.next + 1)
     const music = unitAt(reader, number.next, number.value)
+    const eights = numberAt(reader.tokens, number.next)
+    // "Five 8-counts."
+    if (
+      eights !== null &&
+      [4, 8, 16, 32].includes(eights.value) &&
+      COUNTS.has(wordAt(reader, eights.next)) &&
+      !endsAt(reader, eights.next - 1)
+    ) {
+      const music = { counts: number.value * eights.value, next: eights.next + 1, per: eights.value, more: false, noun: eights.next }
+      return stretch(reader, at, music, [numberSlot(reader, at, number.next, number.figures, { per: eights.value, noun: eights.next })])
+    }
     if (music !== null)
       return stretch(reader, at, music, [numberSlot(reader, at, number.next, number.figures, { per: music.per, noun: music.noun })])
   }

@@ -148,6 +148,8 @@ function ofAt(reader: Reader, at: number) {
 /** "last one", "last push", "final round"; not "last thirty" nor "last eight". */
 function lastOne(reader: Reader, at: number): Reading | null {
   const word = wordAt(reader, at)
+  const only = word === 'only' && /^(?:the|our|your)$/.test(wordBefore(reader, at)) && POINTING.test(wordBefore(reader, at - 1))
+  if (only && !endsAt(reader, at) && closes(reader, at + 1)) return onlyOne(reader, at)
   if (word !== 'last' && word !== 'final') return null
   if (endsAt(reader, at))
     return word === 'last' && isTold(reader, at) ? read(at + 1, claim(reader, at, at, [{ about: 'last', back: 0 }])) : null
@@ -167,6 +169,13 @@ function lastOne(reader: Reader, at: number): Reading | null {
   if (PLURALS.has(noun) || NO_KIND.has(noun) || !/^\p{L}{3,}$/u.test(noun)) return null
   const kind = singular(noun)
   return kind === noun ? read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0, kind }])) : null
+}
+
+/** "this is the only push": the first of its row, and the last. */
+function onlyOne(reader: Reader, at: number): Reading | null {
+  const noun = wordAt(reader, at + 1)
+  if (NO_KIND.has(noun) || PLURALS.has(noun) || !/^\p{L}{3,}$/u.test(noun)) return null
+  return read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0, value: 1, kind: singular(noun) }]))
 }
 
 /** "last two pushes", "last two". */

@@ -181,6 +181,9 @@ function goneAfter(reader: Reader, next: number, first = next): number | null {
 function leftAfter(reader: Reader, next: number): number | null {
   if (endsAt(reader, next - 1)) return null
   const after = wordAt(reader, next)
+  // "Ten minutes of riding left."
+  if (after === 'of' && !endsAt(reader, next + 1) && /^(?:left|remaining|to)$/.test(wordAt(reader, next + 2)))
+    return leftAfter(reader, next + 2)
   if (after === 'left' || after === 'remaining' || after === 'remain') return BODY.has(wordAfter(reader, next)) ? null : next + 1
   if (says(reader, next, 'to go|finish|spare')) return next + 2
   if (says(reader, next, 'to the') && ENDS_UP.has(wordAt(reader, next + 2))) return next + 3
@@ -232,10 +235,13 @@ const nounAt = (reader: Reader, at: number): string => wordAt(reader, at).replac
 
 /** What the words after a length say it is a length of: "of work", "easy", "to breathe", "push". */
 function subjectOf(reader: Reader, first: number, next: number): Subject {
-  const posture = postureAfter(reader, next)
+  const led = wordBefore(reader, first) === 'for' ? wordBefore(reader, first - 1) : ''
+  // "Stand for two minutes."
+  const isStance = /^(?:stand|standing|sit|sitting|seated)$/.test(led)
+  const posture = isStance || postureAfter(reader, next)
   const on = kindAndQuality(reader, first, next)
   // "Jumps for two minutes": the kind stands before it.
-  const before = wordBefore(reader, first) === 'for' ? kindOf(wordBefore(reader, first - 1)) : {}
+  const before = isStance ? {} : kindOf(led)
   return { ...on, ...before, ...(posture && { posture: true as const }) }
 }
 

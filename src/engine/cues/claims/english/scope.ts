@@ -126,6 +126,8 @@ function announcedBy(tokens: readonly Token[], from: number, at: number): string
 function looksAhead(tokens: readonly Token[], at: number): boolean {
   const { word, ends } = tokens[at]!
   if (!FORWARD.has(word) || isPeriod(tokens, at)) return false
+  // "Who's coming with me?"
+  if (word === 'coming' && /^(?:who's|who|you're)$/.test(tokens[at - 1]?.word ?? '')) return false
   const follows = tokens[at + 1]?.word ?? ''
   return word !== 'next' || ends || !(follows === 'to' || MINUTE_UNITS.has(follows) || numberAt(tokens, at + 1) !== null)
 }
@@ -133,8 +135,8 @@ function looksAhead(tokens: readonly Token[], at: number): boolean {
 function opensSentence(tokens: readonly Token[], at: number): boolean {
   const { word } = tokens[at]!
   const next = tokens[at]!.ends ? '' : (tokens[at + 1]?.word ?? '')
-  if (word === 'if') return !hasIt(tokens, at)
-  if (word === 'or') return !/^(?:more|less|so|better)$/.test(next)
+  if (word === 'if') return !hasIt(tokens, at) && tokens[at - 1]?.word !== 'even'
+  if (word === 'or') return !isEither(tokens, at) && !/^(?:more|less|so|better)$/.test(next)
   if (word === 'some' || word === 'those' || word === 'most') return next === 'of' || next === 'who'
   if (word === 'new' || word === 'strong' || word === 'stronger' || word === 'experienced') return next === 'riders' || next === 'here'
   // "Thank you for twenty minutes of work."
@@ -144,11 +146,19 @@ function opensSentence(tokens: readonly Token[], at: number): boolean {
   return OF_SENTENCE.has(word) || isPeriod(tokens, at)
 }
 
-const AFTER_ONCE = wordSet("we we're we've you you're you've it it's this that that's the your our i everybody everyone they more again")
+/** "Either up or down." */
+const isEither = (tokens: readonly Token[], at: number): boolean =>
+  tokens.slice(Math.max(0, at - 3), at).some(({ word }) => word === 'either')
+
+const AFTER_ONCE = wordSet(
+  "we we're we've you you're you've it it's this that that's the your our i everybody everyone they more again every",
+)
 
 /** A word that denies what its clause says, or tells it of another time; "that was one of three" tells it of now. */
 function closesClause(tokens: readonly Token[], at: number): boolean {
   const { word } = tokens[at]!
+  // "A six here, even if you could do more."
+  if (word === 'if') return tokens[at - 1]?.word === 'even'
   // "You just did two": of now.
   if (
     word === 'did' &&

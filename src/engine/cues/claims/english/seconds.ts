@@ -1,4 +1,4 @@
-import type { Meaning } from '#engine/cues/claims/claim.ts'
+import type { Meaning, MeaningOf } from '#engine/cues/claims/claim.ts'
 import { afterAdjectives } from './describing.ts'
 import { type NumberPhrase, numberAt } from './numberAt.ts'
 import {
@@ -98,7 +98,8 @@ export const readBareSeconds: Rule = (reader, at) => {
   const after = wordAfter(reader, next - 1)
   const left: Meaning = { about: 'left', unit: 'seconds', value }
   const counts: Meaning[] = [8, 16, 32, 64].includes(value) ? [{ about: 'left', unit: 'counts', value, midway: true }] : []
-  const length: Meaning = { about: 'length', unit: 'seconds', low: value, high: value }
+  const ahead = reader.marks[at]!.ahead && { on: { ahead: true as const } }
+  const length: MeaningOf<'length'> = { about: 'length', unit: 'seconds', low: value, high: value, ...ahead }
   const alone = closes(reader, next - 1)
   if ((before === 'last' || before === 'final') && alone) return made(next - 1, at - 1, left, ...counts, { ...length, on: { ahead: true } })
   if (says(reader, next, 'to go') && !endsAt(reader, next - 1)) return made(next + 1, at, left, { about: 'more', value }, ...counts, length)
@@ -124,17 +125,9 @@ export const readBareSeconds: Rule = (reader, at) => {
 /** "up for sixty-four": counts, where they make whole eights. */
 function forCounts(reader: Reader, at: number, { value, next, figures }: NumberPhrase) {
   if (wordBefore(reader, at) !== 'for' || value < 16 || value > 128 || value % 8 > 0 || !closes(reader, next - 1)) return null
-  const counts: Meaning = { about: 'length', unit: 'counts', low: value, high: value }
-  return read(
-    next,
-    claim(
-      reader,
-      at,
-      next - 1,
-      [counts, { about: 'length', unit: 'seconds', low: value, high: value }],
-      [numberSlot(reader, at, next, figures)],
-    ),
-  )
+  const on = reader.marks[at]!.ahead && { on: { ahead: true as const } }
+  const counts: Meaning = { about: 'length', unit: 'counts', low: value, high: value, ...on }
+  return read(next, claim(reader, at, next - 1, [counts, { ...counts, unit: 'seconds' }], [numberSlot(reader, at, next, figures)]))
 }
 
 /** Where "… in the saddle", "… on your feet", "… standing" ends after a bare number; null without it. */
@@ -147,7 +140,8 @@ function postureEnd(reader: Reader, next: number): number | null {
 
 /** "thirty hard", "forty easy", "twenty on": a knob is never turned by as much. */
 function qualityAfter(reader: Reader, next: number): { is: 'hard' | 'easy'; last: number } | null {
-  if (says(reader, next, 'to breathe|recover') && !endsAt(reader, next - 1)) return { is: 'easy', last: next + 1 }
+  if (says(reader, next, 'to breathe|recover|chill|rest|relax|ease|settle|reset|sip') && !endsAt(reader, next - 1))
+    return { is: 'easy', last: next + 1 }
   if (!closes(reader, next)) return null
   const word = wordAfter(reader, next - 1)
   if (word === 'hard' || word === 'work' || (word === 'on' && isKnob(reader))) return { is: 'hard', last: next }

@@ -48,6 +48,11 @@ function part(reader: Reader, at: number) {
     if (/^(?:it|this|that)$/.test(wordAt(reader, next + 1))) of = { of: 'block' }
     next += wordAt(reader, next + 1) === 'the' ? 3 : 2
     if (endsAt(reader, next - 1)) return null
+  } else if (amount.plain && /^(?:the|this|our)$/.test(wordAt(reader, next)) && wholeOf(wordAt(reader, next + 1)) !== undefined) {
+    // "Half the ride is still in front of us."
+    of = { of: wholeOf(wordAt(reader, next + 1))! }
+    next += 2
+    if (endsAt(reader, next - 1)) return null
   } else if (amount.plain && /^(?:on|up|in)$/.test(wordAt(reader, next))) return null
   // "Half of it's done."
   if (next === amount.next && says(reader, next, "of it's|that's|this's")) {
@@ -62,6 +67,9 @@ function part(reader: Reader, at: number) {
   if (says(reader, next, 'in the books|bank|bag|can')) return made(reader, at, next + 3, amount.value, of)
   if (says(reader, next, 'to go')) return made(reader, at, next + 2, 1 - amount.value, of)
   if (LEFT.test(word)) return made(reader, at, next + 1, 1 - amount.value, of)
+  if (says(reader, next, 'under you|us')) return made(reader, at, next + 2, amount.value, of)
+  // "Leave three quarters behind" is of the knob.
+  if (word === 'behind' && /^(?:leave|leaves|leaving|keep)$/.test(wordBefore(reader, at))) return null
   if (!DONE.test(word) || word === 'up' || /^(?:base|baseline|your)$/.test(wordAfter(reader, next))) return null
   return made(reader, at, next + (word === 'behind' && /^(?:you|us)$/.test(wordAfter(reader, next)) ? 2 : 1), amount.value, of)
 }

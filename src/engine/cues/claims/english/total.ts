@@ -30,7 +30,9 @@ export const readTotal: Rule = (reader, at) => preposed(reader, at) ?? ranged(re
 
 function preposed(reader: Reader, at: number) {
   const joint = wordAt(reader, at)
-  if ((joint !== 'to' && joint !== 'at') || endsAt(reader, at)) return null
+  // "Till you hit eight turns."
+  const arrives = /^(?:hit|reach|hitting|reaching)$/.test(joint) && TILL.test(wordBefore(reader, at - 1))
+  if ((joint !== 'to' && joint !== 'at' && !arrives) || endsAt(reader, at)) return null
   let first = at + 1
   const overBase = /^(?:base|baseline)$/.test(wordAt(reader, first)) && /^(?:plus|and)$/.test(wordAfter(reader, first))
   if (overBase) first += 2
@@ -38,9 +40,11 @@ function preposed(reader: Reader, at: number) {
   if (amount === null || amount.plain || amount.more) return null
   const led = joint === 'at' || startsAt(reader, at) || LEADING.has(wordBefore(reader, at))
   const closed = closes(reader, amount.next - 1) || says(reader, amount.next, 'over|above base')
-  if (overBase || amount.named ? !led && !amount.named : !(led && closed && isPlace(reader, at, amount))) return null
+  if (overBase || amount.named ? !led && !amount.named : !((led || arrives) && closed && isPlace(reader, at, amount))) return null
   return made(reader, amount.first, amount, overBase)
 }
+
+const TILL = /^(?:till|til|until)$/
 
 /** A number that can only be a place on the scale: a fraction, or a level of a scale that has no other numbers. */
 function isPlace(reader: Reader, at: number, amount: Amount): boolean {

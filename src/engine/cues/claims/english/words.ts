@@ -2,7 +2,7 @@
 
 export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/))
 
-export const SECOND_UNITS = wordSet('s sec secs second seconds')
+export const SECOND_UNITS = wordSet('s sec secs second seconds seconder seconders')
 export const MINUTE_UNITS = wordSet('min mins minute minutes')
 
 /** Units of resistance scales other than the bike's own that leaders use for it all the same. */

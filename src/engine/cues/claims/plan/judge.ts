@@ -1,4 +1,4 @@
-import type { Meaning, Unit } from '#engine/cues/claims/claim.ts'
+import type { Meaning, MeaningOf, Unit } from '#engine/cues/claims/claim.ts'
 import { judgeAhead, judgeDone, judgeLast, judgeMore, judgePlace, judgeRounds, rowOf } from './judgeCount.ts'
 import { judgeChange, judgeStay, judgeTotal } from './judgeKnob.ts'
 import { judgeEach, judgeMoveCounts, judgeRepeats } from './judgeMove.ts'
@@ -57,7 +57,7 @@ export function judge(meaning: Meaning, spoken: Spoken): Verdict {
 }
 
 /** Bars are judged as the counts they have; those of songs in six are felt in more than one way. */
-function judgeBars(meaning: Extract<Meaning, { unit: Unit }>, spoken: Spoken): Verdict {
+function judgeBars(meaning: Extract<Meaning, { unit: Unit }> | MeaningOf<'moveCounts'>, spoken: Spoken): Verdict {
   const bar = spoken.view.ride.sections[spoken.ridden.section]!.song?.grid?.beatsPerBar
   if (bar !== 3 && bar !== 4) return null
   const verdict =

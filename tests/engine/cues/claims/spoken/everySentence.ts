@@ -1,3 +1,4 @@
+import { BREEZY, CALM } from './calmAndBreezy.ts'
 import { FRESH } from './freshSentences.ts'
 import { FURTHER } from './furtherSentences.ts'
 import { REFERENCE_RIDE } from './referenceSentences.ts'
@@ -10,7 +11,22 @@ import { VOICES } from './voices.ts'
 /** Every sentence of the fixtures, once, whatever ride it was written for. */
 export const EVERY_SENTENCE: readonly string[] = [
   ...new Set(
-    [SPOKEN, REFERENCE_RIDE, FURTHER, FRESH, VOICES, STRANGERS, MORE_STRANGERS, FORTY, BRISK, WARM, ENTERED, SIBLINGS].flatMap((fixture) =>
+    [
+      SPOKEN,
+      REFERENCE_RIDE,
+      FURTHER,
+      FRESH,
+      VOICES,
+      STRANGERS,
+      MORE_STRANGERS,
+      FORTY,
+      BRISK,
+      WARM,
+      ENTERED,
+      CALM,
+      BREEZY,
+      SIBLINGS,
+    ].flatMap((fixture) =>
       Object.values(fixture).flatMap((groups) => groups.flatMap(({ right = [], wrong = [] }) => [...right, ...wrong])),
     ),
   ),
