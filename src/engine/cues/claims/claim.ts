@@ -77,8 +77,8 @@ export type Meaning =
   | { about: 'done'; value: number; kind?: string; of?: number }
   /** "push two", "first of three": the place in a row, from its start. */
   | { about: 'place'; value: number; kind?: string; of?: number }
-  /** "last one" (0), "next to last" (1): the place from the row's end; `value` where it is told from the start too. */
-  | { about: 'last'; back: number; kind?: string; value?: number; of?: number }
+  /** "last one" (0), "next to last" (1): the place from the row's end; `value` where it is told from the start too, `past` where it is behind. */
+  | { about: 'last'; back: number; kind?: string; value?: number; of?: number; past?: true }
   /** "on fours", "eight up, eight down", "two bars up, two bars down": how long each part of the move is. */
   | { about: 'moveCounts'; value: Counts; unit?: Unit }
   /** "four of each": how often each side of a move is done. */

@@ -5,7 +5,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { claimsIn } from '#engine/cues/claims/claimsOf.ts'
 import type { Finding } from '#engine/report.ts'
 import type { Block, Cue, CueMoment, Ride } from '#plan/model.ts'
-import { BREEZY, CALM } from './spoken/calmAndBreezy.ts'
+import { BREEZY, CALM, CHATTY, CLIPPED } from './spoken/fourMoreVoices.ts'
 import { FRESH } from './spoken/freshSentences.ts'
 import { FURTHER } from './spoken/furtherSentences.ts'
 import { REFERENCE_RIDE } from './spoken/referenceSentences.ts'
@@ -92,6 +92,8 @@ describe('the numbers of a sentence, told right from wrong', () => {
     ['a warm voice', rowsOf(WARM), 0.99, 0.98],
     ['a calm voice', rowsOf(CALM), 0.99, 0.98],
     ['a breezy voice', rowsOf(BREEZY), 0.99, 0.98],
+    ['a chatty voice', rowsOf(CHATTY), 0.99, 0.96],
+    ['a clipped voice', rowsOf(CLIPPED), 0.99, 0.96],
     ['a class that was entered', rowsOf(ENTERED), 0.99, 0.99],
     ['siblings of what was misread in them', rowsOf(SIBLINGS), 0.99, 0.99],
   ])('in %s', (_, rows, precision, recall) => {

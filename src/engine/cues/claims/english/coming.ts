@@ -12,6 +12,7 @@ const COMING: readonly string[] = [
   'on deck',
   'still ahead',
   'still coming',
+  'still waiting',
   'coming up',
   'to do',
   'ahead',

@@ -94,6 +94,14 @@ function counted(reader: Reader, at: number, number: NumberPhrase): Reading | nu
     if (like !== null) return made(like.next - 1, [{ about: 'more', value, ...(like.after && { after: true as const }) }])
   }
   if (/^(?:rounds?|sets?)$/.test(noun)) return rounds(reader, at, number, thing, more)
+  if (/^reps?$/.test(noun) && closes(reader, thing)) {
+    const row: Meanings = [
+      { about: 'rounds', value },
+      { about: 'ahead', value },
+      { about: 'repeats', value },
+    ]
+    return made(thing, more ? [{ about: 'more', value }] : row, thing)
+  }
   if (/^(?:times|x)$/.test(noun)) {
     // "Four times thirty seconds"; "ten times harder" counts nothing.
     const each = !more && !endsAt(reader, thing) && timeAt(reader, thing + 1) !== null

@@ -130,9 +130,11 @@ function felt(reader: Reader, at: number) {
   const like = says(reader, at - 2, 'feel|feels|feeling like') && !endsAt(reader, at - 1)
   if (!article && !like) return null
   if (endsAt(reader, at - 1) && article === false) return null
+  // "This is only a six."
+  const lead = article && /^(?:only|just|about|around|maybe|really)$/.test(wordBefore(reader, at)) ? at - 1 : at
   const led = FEELING.some((words) => {
-    const start = at - words.split(' ').length
-    return start >= 0 && says(reader, start, words) && !endsAt(reader, at - 1)
+    const start = lead - words.split(' ').length
+    return start >= 0 && says(reader, start, words) && !endsAt(reader, lead - 1)
   })
   if (!led || (article && endsAt(reader, at))) return null
   const adjective = article && ADJECTIVES.test(wordAt(reader, at + 1)) && !endsAt(reader, at + 1) ? 1 : 0

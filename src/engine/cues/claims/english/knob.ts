@@ -209,6 +209,9 @@ function handTurned(reader: Reader, amount: Amount): { sign: 1 | -1; next: numbe
     const on = wordAfter(reader, next) === 'on' && !leadsElsewhere(reader, next + 1)
     return on || closesWay(reader, next) ? { sign: 1, next: next + (on ? 2 : 1) } : null
   }
+  // "Three quarters is all I'm adding", "a half added this time".
+  const given = says(reader, next, "is all i'm|we're|you're|i'll") ? next + 3 : next
+  if (/^(?:adding|added)$/.test(wordAt(reader, given)) && closes(reader, given)) return { sign: 1, next: given + 1 }
   const verb = /^(?:come|comes|go|goes|coming|going|gets|is|are|right|straight|back|comin|goin)$/.test(wordAt(reader, next)) ? 1 : 0
   if (verb === 0) return null
   const again = /^(?:back|right|straight)$/.test(wordAt(reader, next + verb)) && !endsAt(reader, next + verb) ? 1 : 0

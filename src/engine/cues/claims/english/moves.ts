@@ -1,4 +1,5 @@
-import type { Meaning } from '#engine/cues/claims/claim.ts'
+import type { Meaning, Unit } from '#engine/cues/claims/claim.ts'
+import type { Seconds } from '#units/units.ts'
 import { type NumberPhrase, numberAt } from './numberAt.ts'
 import { claim, closes, endsAt, type Reader, type Rule, read, says, slot, startsAt, wordAfter, wordAt, wordBefore } from './reader.ts'
 import { ORDINALS, PLURALS } from './words.ts'
@@ -24,15 +25,15 @@ const isWay = (word: string): boolean => WAYS.some((pair) => pair.some((way) => 
 const opposite = (one: string, other: string): boolean =>
   WAYS.some(([first, second]) => (first.test(one) && second.test(other)) || (second.test(one) && first.test(other)))
 
+type MoveUnit = 'times' | Unit
+
 interface Half {
   number: NumberPhrase
   at: number
   way: string
   next: number
-  /** "four times up". */
-  times: boolean
-  /** "two bars up". */
-  bars: boolean
+  /** "four times up", "two bars up"; null where the number stands by itself. */
+  unit: MoveUnit | null
 }
 
 /** What may stand between the halves: "… and then we drop down for four". */
@@ -53,9 +54,12 @@ function pair(reader: Reader, at: number) {
   if (second === null || !opposite(first.way, second.way)) return null
   // In and out is how people breathe, but for "in, out of the saddle".
   if (first.way === 'in' && !says(reader, second.next, 'of the saddle')) return null
-  if (first.number.value !== second.number.value || first.number.fraction || first.times !== second.times || first.bars !== second.bars)
-    return null
   const { value } = first.number
+  const unit = first.unit ?? second.unit ?? 'counts'
+  // "Pop up for two bars, then sit for two."
+  if (value !== second.number.value || first.number.fraction || (second.unit ?? unit) !== unit) return null
+  // As many seconds are no part of a move but efforts.
+  if (unit === 'seconds' && value > LONGEST) return null
   const form = ({ number: { figures } }: Half) => ({ as: 'number' as const, figures, per: 1 })
   return read(
     second.next,
@@ -64,7 +68,7 @@ function pair(reader: Reader, at: number) {
       at,
       second.next - 1,
       // "Four times up, four times down" tells how often, "four up, four down" for how long.
-      [first.times ? { about: 'each', value } : { about: 'moveCounts', value, ...(first.bars && { unit: 'bars' as const }) }],
+      [unit === 'times' ? { about: 'each', value } : { about: 'moveCounts', value, ...(unit !== 'counts' && { unit }) }],
       [slot(reader, first.at, first.number.next - 1, form(first)), slot(reader, second.at, second.number.next - 1, form(second))],
     ),
   )
@@ -87,27 +91,32 @@ function half(reader: Reader, at: number): Half | null {
     const number = numberAt(reader.tokens, start)
     // "Lift four" is of something else.
     if (number === null || (led === way + 1 && /^(?:lift|lower|rise)$/.test(word))) return null
-    const noun = wordAfter(reader, number.next - 1)
-    const times = TIMES.test(noun)
-    const bars = BARS.test(noun)
-    return { number, at: start, way: word, next: number.next + (times || bars || COUNTS.test(noun) ? 1 : 0), times, bars }
+    const unit = unitOf(wordAfter(reader, number.next - 1))
+    return { number, at: start, way: word, next: number.next + (unit ? 1 : 0), unit }
   }
   const number = numberAt(reader.tokens, at)
   if (number === null || endsAt(reader, number.next - 1)) return null
-  const times = TIMES.test(wordAt(reader, number.next))
-  const bars = BARS.test(wordAt(reader, number.next))
-  const noun = number.next + (times || bars || COUNTS.test(wordAt(reader, number.next)) ? 1 : 0)
+  const unit = unitOf(wordAt(reader, number.next))
+  const noun = number.next + (unit ? 1 : 0)
   if (endsAt(reader, noun - 1)) return null
   // "Four in the air, four in the saddle."
   const placed = says(reader, noun, 'in the air|seat|saddle') ? noun + 2 : noun
   // "Four times back down."
   const way = placed + (/^(?:back|right|straight)$/.test(wordAt(reader, placed)) && isWay(wordAfter(reader, placed)) ? 1 : 0)
-  return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1, times, bars } : null
+  return isWay(wordAt(reader, way)) ? { number, at, way: wordAt(reader, way), next: way + 1, unit } : null
 }
 
-const TIMES = /^(?:times|x)$/
+/** Longest part of a move that is told in seconds. */
+const LONGEST: Seconds = 10
 const COUNTS = /^(?:counts|beats)$/
-const BARS = /^(?:bars|measures)$/
+const UNITS: readonly (readonly [RegExp, MoveUnit])[] = [
+  [/^(?:times|x)$/, 'times'],
+  [COUNTS, 'counts'],
+  [/^(?:bars?|measures?)$/, 'bars'],
+  [/^(?:seconds|secs)$/, 'seconds'],
+]
+const unitOf = (word: string): MoveUnit | null => UNITS.find(([words]) => words.test(word))?.[1] ?? null
+
 /** What riders do in a move, so that "every eight counts" is about it. */
 const MOVING =
   /^(?:pop|popping|jump|jumping|come|coming|go|going|switch|switching|swap|swapping|change|changing|lift|lifting|lean|leaning|press|pressing|up|rise|rising|stand|hop|hopping|tap|tapping|move|moving|alternate|sway|swaying|crunch|pulse|dip|dipping|down|hover|over|out|tuck)$/

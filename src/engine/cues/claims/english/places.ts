@@ -21,7 +21,7 @@ import {
 import { singular } from './singular.ts'
 import { NO_KIND, ORDINALS, PLURALS, SAFE_AFTER, wordSet } from './words.ts'
 
-const ONES = wordSet('one ones')
+const ONES = wordSet("one ones one's")
 /** What may follow "last one": "the last one in gets the fan" is about no block. */
 const AFTER_LAST = wordSet('next now go coming of up here and then for to before everything all is give let make')
 
@@ -159,7 +159,7 @@ function lastOne(reader: Reader, at: number): Reading | null {
     const row = noun === 'one' ? ofAt(reader, at + 2) : null
     if (row !== null) return read(row.next, claim(reader, at, row.next - 1, [{ about: 'last', back: 0, of: row.value }], [row.slot]))
     return noun === 'one' && (after === '' || AFTER_LAST.has(after))
-      ? read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0 }]))
+      ? read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0, ...(isWas(reader, at) && { past: true as const }) }]))
       : null
   }
   const of = ofAt(reader, at + 1)
@@ -168,7 +168,8 @@ function lastOne(reader: Reader, at: number): Reading | null {
   if (number !== null) return lastFew(reader, at, number)
   if (PLURALS.has(noun) || NO_KIND.has(noun) || !/^\p{L}{3,}$/u.test(noun)) return null
   const kind = singular(noun)
-  return kind === noun ? read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0, kind }])) : null
+  const past = isWas(reader, at) && { past: true as const }
+  return kind === noun ? read(at + 2, claim(reader, at, at + 1, [{ about: 'last', back: 0, kind, ...past }])) : null
 }
 
 /** "this is the only push": the first of its row, and the last. */

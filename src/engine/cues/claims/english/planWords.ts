@@ -51,7 +51,7 @@ export function planWords(meaning: Meaning, { low = 0, high, of }: Figures, call
       if (high === undefined) return `number ${numberWords(low)}`
       return high <= 0 ? `the last${of === undefined ? ' one' : ` of ${numberWords(of)}`}` : `${numberWords(high)} left after it`
     case 'moveCounts':
-      if (meaning.unit === 'bars') return `${formatNumber(low, 2)} bars`
+      if (meaning.unit && meaning.unit !== 'counts') return `${formatNumber(low, 2)} ${meaning.unit}`
       return sayPlural(low, false) ?? `${numberWords(low)} counts`
     case 'each':
       return `${count(low)} of each`

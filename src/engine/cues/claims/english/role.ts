@@ -30,6 +30,11 @@ export interface Role {
 export function roleOf(reader: Reader, first: number, next: number, more: boolean, last = false): Role {
   const before = wordBefore(reader, first)
   const after = wordAfter(reader, next - 1)
+  // "The first three minutes of climbing": as long at least.
+  if (before === 'first' && wordAt(reader, next) === 'of' && !endsAt(reader, next - 1)) {
+    const on = subjectOf(reader, first, next)
+    if (on.kind !== undefined && endOfWhole(reader, next) === next) return { kind: 'length', first, next, bound: 'over', on }
+  }
   if (EVERY.has(before) || before === 'first' || /^(?:later|apart|early|late|faster|slower|each way)$/.test(after)) {
     return { kind: 'none', first, next }
   }
@@ -42,7 +47,8 @@ export function roleOf(reader: Reader, first: number, next: number, more: boolea
     return { kind: 'gone', first, next: endOfWhole(reader, next), ...wholeAfter(reader, next), ...(limit.bound && { bound: limit.bound }) }
   const timed = leftAfter(reader, next) !== null || goneAfter(reader, next, first) !== null
   // "Thirty seconds with your eyes closed", "grab your water, ten seconds": some of the time, which lasts as long at least.
-  if (!timed && !limit.bound && ((after === 'with' && endOfWhole(reader, next) === next) || isForDrinking(reader, first, next)))
+  const partly = after === 'with' && !says(reader, next, 'with me|us')
+  if (!timed && !limit.bound && ((partly && endOfWhole(reader, next) === next) || isForDrinking(reader, first, next)))
     return { kind: 'length', first, next, bound: 'over', on }
   if (limit.bound && !timed) return { kind: 'length', first: limit.first, next, bound: limit.bound, on }
   if (says(reader, next, 'or so|less|more') && !endsAt(reader, next - 1)) {

@@ -167,6 +167,8 @@ function closesClause(tokens: readonly Token[], at: number): boolean {
     isCounted(tokens, at + 1)
   )
     return false
+  // "Half a turn added."
+  if (word === 'added' && /^(?:turns?|half|quarters?)$/.test(tokens[at - 1]?.word ?? '')) return false
   if (word === 'rode' && tokens[at - 1]?.word === 'just') return false
   if (word === 'went' && tokens[at + 1]?.word === 'through') return false
   if (word === 'told' && tokens[at - 1]?.word === 'all') return false

@@ -30,6 +30,13 @@ function halfway(reader: Reader, at: number) {
 }
 
 function part(reader: Reader, at: number) {
+  // "Last third, legs loose."
+  const word = wordAt(reader, at)
+  if (/^(?:last|final)$/.test(word) && !endsAt(reader, at)) {
+    const part = /^(?:half|third|quarter)$/.test(wordAt(reader, at + 1)) ? fractionAt(reader.tokens, at + 1) : null
+    if (part !== null && part.next === at + 2 && (closes(reader, at + 1) || endOfWhole(reader, at + 2) > at + 2))
+      return made(reader, at, at + 2, 1 - part.value)
+  }
   const amount = percent(reader, at) ?? fraction(reader, at)
   if (amount === null || amount.value <= 0 || amount.value >= 1 || endsAt(reader, amount.next - 1)) return null
   let next = amount.next
@@ -61,17 +68,17 @@ function part(reader: Reader, at: number) {
     if (endsAt(reader, next - 1)) return null
   }
   while (/^(?:is|are|it's|still|already|now)$/.test(wordAt(reader, next)) && !endsAt(reader, next)) next++
-  const word = wordAt(reader, next)
+  const tail = wordAt(reader, next)
   const toCome = comingEnd(reader, next)
   if (toCome !== null) return made(reader, at, toCome, 1 - amount.value, of)
   if (says(reader, next, 'in the books|bank|bag|can')) return made(reader, at, next + 3, amount.value, of)
   if (says(reader, next, 'to go')) return made(reader, at, next + 2, 1 - amount.value, of)
-  if (LEFT.test(word)) return made(reader, at, next + 1, 1 - amount.value, of)
+  if (LEFT.test(tail)) return made(reader, at, next + 1, 1 - amount.value, of)
   if (says(reader, next, 'under you|us')) return made(reader, at, next + 2, amount.value, of)
   // "Leave three quarters behind" is of the knob.
-  if (word === 'behind' && /^(?:leave|leaves|leaving|keep)$/.test(wordBefore(reader, at))) return null
-  if (!DONE.test(word) || word === 'up' || /^(?:base|baseline|your)$/.test(wordAfter(reader, next))) return null
-  return made(reader, at, next + (word === 'behind' && /^(?:you|us)$/.test(wordAfter(reader, next)) ? 2 : 1), amount.value, of)
+  if (tail === 'behind' && /^(?:leave|leaves|leaving|keep)$/.test(wordBefore(reader, at))) return null
+  if (!DONE.test(tail) || tail === 'up' || /^(?:base|baseline|your)$/.test(wordAfter(reader, next))) return null
+  return made(reader, at, next + (tail === 'behind' && /^(?:you|us)$/.test(wordAfter(reader, next)) ? 2 : 1), amount.value, of)
 }
 
 function fraction(reader: Reader, at: number) {

@@ -142,9 +142,10 @@ function isPlaceInClass({ view, played }: Spoken, kind: string, value: number, o
 }
 
 /** "last one", "next to last", "third and last". */
-export function judgeLast({ back, kind, value, of }: MeaningOf<'last'>, spoken: Spoken): Verdict {
+export function judgeLast({ back, kind, value, of, past }: MeaningOf<'last'>, spoken: Spoken): Verdict {
   const row = rowOf(spoken, kind)
-  if (row === null || (row.own === undefined && row.later === 0)) return null
+  if (row === null || (row.own === undefined && (past ? row.earlier : row.later) === 0)) return null
+  if (past && row.own === undefined) return row.later === back ? HOLDS : { holds: false, right: { low: row.earlier, high: row.later } }
   const left = row.own === undefined ? row.later - 1 : row.later
   const place = row.own ?? row.earlier + 1
   if (left !== back) return { holds: false, right: { low: place, high: left } }

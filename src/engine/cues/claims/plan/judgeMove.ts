@@ -1,5 +1,6 @@
 import type { MeaningOf } from '#engine/cues/claims/claim.ts'
 import type { PlayedBlock } from '#engine/report.ts'
+import type { Seconds } from '#units/units.ts'
 import type { Spoken } from './spoken.ts'
 import { rest } from './stretches.ts'
 import { anyFits, type Verdict } from './verdict.ts'
@@ -12,7 +13,13 @@ function movers({ view, played, moment }: Spoken): PlayedBlock[] {
 }
 
 /** "on fours", "eight up, eight down". */
-export function judgeMoveCounts({ value }: MeaningOf<'moveCounts'>, spoken: Spoken): Verdict {
+export function judgeMoveCounts({ value, unit }: MeaningOf<'moveCounts'>, spoken: Spoken): Verdict {
+  if (unit === 'seconds')
+    return anyFits(
+      movers(spoken).flatMap(secondsOfMove),
+      (real) => Math.abs(real - value) <= real / 5,
+      (real) => ({ low: Math.round(real) }),
+    )
   return anyFits(
     movers(spoken).map(({ block }) => block.move!.counts),
     (counts) => counts === value,
@@ -42,6 +49,10 @@ export function judgeRepeats({ value }: MeaningOf<'repeats'>, spoken: Spoken): V
     (real) => ({ low: real }),
   )
 }
+
+/** How long one part of a block's move lasts. */
+const secondsOfMove = ({ block, countFrom, countTo, from, to }: PlayedBlock): Seconds[] =>
+  countFrom === undefined || countTo === undefined ? [] : [(block.move!.counts * (to - from)) / (countTo - countFrom)]
 
 const timesIn = ({ block, countFrom, countTo }: PlayedBlock, period: number): number[] =>
   countFrom === undefined || countTo === undefined ? [] : [(countTo - countFrom) / (period * block.move!.counts)]

@@ -1,4 +1,4 @@
-import { BREEZY, CALM } from './calmAndBreezy.ts'
+import { BREEZY, CALM, CHATTY, CLIPPED } from './fourMoreVoices.ts'
 import { FRESH } from './freshSentences.ts'
 import { FURTHER } from './furtherSentences.ts'
 import { REFERENCE_RIDE } from './referenceSentences.ts'
@@ -23,9 +23,11 @@ export const EVERY_SENTENCE: readonly string[] = [
       BRISK,
       WARM,
       ENTERED,
+      SIBLINGS,
       CALM,
       BREEZY,
-      SIBLINGS,
+      CHATTY,
+      CLIPPED,
     ].flatMap((fixture) =>
       Object.values(fixture).flatMap((groups) => groups.flatMap(({ right = [], wrong = [] }) => [...right, ...wrong])),
     ),

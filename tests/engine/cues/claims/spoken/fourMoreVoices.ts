@@ -1,6 +1,8 @@
 import type { Spoken } from './sentences.ts'
 
-/** Two more: whole sentences as a calm leader speaks them. At first sight the grammar found 0.78 of what is wrong in these, at a precision of 0.91. */
+// Four more strangers’ sentences for the ride of the reference; with each, what the grammar made of them at first sight.
+
+/** Whole sentences, as a calm leader speaks them: 0.78 of what is wrong was found, 0.91 of what was told is right. */
 export const CALM: Readonly<Record<string, readonly Spoken[]>> = {
   turns: [
     {
@@ -308,7 +310,7 @@ export const CALM: Readonly<Record<string, readonly Spoken[]>> = {
   ],
 }
 
-/** And short ones, with slang. At first sight 0.83 of what is wrong, at a precision of 0.96. */
+/** Short ones with slang: 0.83, 0.96. */
 export const BREEZY: Readonly<Record<string, readonly Spoken[]>> = {
   turns: [
     {
@@ -537,5 +539,389 @@ export const BREEZY: Readonly<Record<string, readonly Spoken[]>> = {
       right: ['One foot, other foot, that’s the whole secret.', 'Back in ’09 I couldn’t ride around the block.'],
     },
     { block: 'end', ride: 'reference', right: ['Smash that like button twice, kidding, kinda.'] },
+  ],
+}
+
+/** Encouragement among the commands: 0.86, 0.98. */
+export const CHATTY: Readonly<Record<string, readonly Spoken[]>> = {
+  turns: [
+    {
+      block: 'climb',
+      ride: 'reference',
+      right: ['Y’all, put one good full turn on that knob.'],
+      wrong: ['We’ll start out with a turn and a half, friends, nice and steady.'],
+    },
+    {
+      block: 'p1',
+      ride: 'reference',
+      right: ['How about three quarters of a turn, friends?'],
+      wrong: ['Sneak a half a turn on there for me.', 'Y’all are gonna add two whole turns, and don’t fuss.'],
+    },
+    {
+      block: 'p2',
+      ride: 'reference',
+      right: ['Can I get another turn and a quarter out of y’all?'],
+      wrong: ['What we’re addin’ is ½ a turn, no more than that.'],
+    },
+    {
+      block: 'r1',
+      ride: 'reference',
+      right: ['That knob’s comin’ down a turn and a quarter.'],
+      wrong: ['Back that off by three quarters, honey.'],
+    },
+    {
+      block: 'r3',
+      ride: 'reference',
+      right: ['Let go of a turn and a half, you earned it.'],
+      wrong: ['A quarter turn comes off, and now y’all can breathe.'],
+    },
+    {
+      block: 'hill',
+      ride: 'reference',
+      right: ['Half a turn heavier, and come on up out of that saddle.'],
+      wrong: ['Stand up for me and add a turn and a quarter.'],
+    },
+    {
+      block: 'hold',
+      ride: 'reference',
+      right: ['Two turns is what you’ve got, and two is what you keep.'],
+      wrong: ['Throw another quarter on before you sit down.'],
+    },
+    {
+      block: 'range',
+      ride: 'reference',
+      right: ['I want y’all somewhere between five and six turns.'],
+      wrong: ['Load her up till you’re sittin’ at two and a half turns.'],
+    },
+    {
+      block: 'su',
+      ride: 'reference',
+      right: ['Wherever you were, bring it up to 1 ¾, friends.'],
+      wrong: ['Surges live at two and a quarter turns, y’all.'],
+    },
+    {
+      block: 'ea',
+      ride: 'reference',
+      right: ['Settle on down to three-quarters of a turn.'],
+      wrong: ['Ease it back to a turn and a half and find your breath.'],
+    },
+    { block: 'end', ride: 'reference', right: ['Leave yourself just a quarter turn and let those legs float.'] },
+    { block: 'p3', ride: 'reference', wrong: ['Three quarters is all I’m adding, promise.'] },
+    { block: 'r2', ride: 'reference', wrong: ['Take two turns off and shake out those shoulders.'] },
+    { block: 'jump', ride: 'reference', wrong: ['We jump at two and a half turns, so dial that in.'] },
+  ],
+  seconds: [
+    {
+      block: 'p1',
+      ride: 'reference',
+      right: ['Twenty seconds, friends, then I’ll hush.'],
+      wrong: ['Hang with me a full minute, will you?'],
+    },
+    {
+      block: 'p2',
+      ride: 'reference',
+      right: ['Y’all can do anything for 20 seconds.'],
+      wrong: ['It’s nothin’ but a ten-second dash, friends.'],
+    },
+    {
+      block: 'p3',
+      ride: 'reference',
+      right: ['This one’s a touch longer, thirty seconds total.'],
+      wrong: ['Fifteen seconds, and don’t you dare look at the clock.'],
+    },
+    {
+      block: 'r1',
+      ride: 'reference',
+      right: ['You have forty seconds to get your wind back.'],
+      wrong: ['Take a minute and a half to yourself, darlin’.'],
+    },
+    {
+      block: 'r3',
+      ride: 'reference',
+      right: ['That’s a whole minute to drink some water.'],
+      wrong: ['For the next two minutes we spin easy and gossip.'],
+    },
+    {
+      block: 'hill',
+      ride: 'reference',
+      right: ['We’re up here ninety seconds, so find your happy place.'],
+      wrong: ['Forty-five seconds on your feet, start to finish.'],
+    },
+    { block: 'hold', ride: 'reference', moment: 'form', lead: 40, right: ['Sit pretty another twenty seconds for me.'] },
+    {
+      block: 'su',
+      ride: 'reference',
+      right: ['Thirty seconds, and then I’ll let you rest, I swear.'],
+      wrong: ['I need one minute of your very best, surge it out.'],
+    },
+    { block: 'ea', ride: 'reference', right: ['Sixteen seconds of sweet relief, y’all.'] },
+    { block: 'end', ride: 'reference', right: ['Sixty more seconds and y’all can go eat supper.'] },
+    { block: 'r2', ride: 'reference', wrong: ['Y’all only get twenty seconds before we’re back at it.'] },
+    { block: 'climb', ride: 'reference', wrong: ['These first three minutes of climbin’ just wake up the legs.'] },
+    { block: 'hold', ride: 'reference', wrong: ['Rest your seat on that saddle for a minute thirty.'] },
+    { block: 'range', ride: 'reference', wrong: ['This heavy mess only lasts ten seconds, y’all.'] },
+    { block: 'hill', ride: 'reference', moment: 'form', lead: 40, wrong: ['Still thirty-five seconds left, chins up, y’all.'] },
+  ],
+  rounds: [
+    {
+      block: 'p1',
+      ride: 'reference',
+      right: ['Here’s the first of three pushes, friends.'],
+      wrong: ['After this, only one more push, I promise.'],
+    },
+    {
+      block: 'p2',
+      ride: 'reference',
+      right: ['This one’s number two, and y’all look strong.'],
+      wrong: ['And here we are, third push already!'],
+    },
+    {
+      block: 'p3',
+      ride: 'reference',
+      right: ['Last push, leave it all right here with me.'],
+      wrong: ['Two more pushes when we finish this one.', 'Push four, and you’re still smilin’ at me.'],
+    },
+    {
+      block: 'r1',
+      ride: 'reference',
+      right: ['One down, y’all, two to go.'],
+      wrong: ['Catch your breath, because four pushes are still comin’.'],
+    },
+    {
+      block: 'r2',
+      ride: 'reference',
+      right: ['There’s just one push left, then we’ll move on.'],
+      wrong: ['Friends, that was the last push.', 'First one’s behind us, two still waitin’.'],
+    },
+    {
+      block: 'r3',
+      ride: 'reference',
+      right: ['All three pushes are finished, so be proud.'],
+      wrong: ['We’re fixin’ to surge six times, so sip that water.'],
+    },
+    {
+      block: 'su',
+      ride: 'reference',
+      right: ['It’s four surges altogether, y’all.'],
+      wrong: ['I’ve got three surges for y’all, that’s the whole set.'],
+    },
+    { block: 'range', ride: 'reference', right: ['This here’s our last hill of the day.'] },
+  ],
+  noClaim: [
+    {
+      block: 'climb',
+      ride: 'reference',
+      right: ['My grandmama rode her bike till she was ninety-two.', 'Hold that bar with two fingers, light as butter.'],
+    },
+    { block: 'r1', ride: 'reference', right: ['Two things matter in here: you and that breath.'] },
+    { block: 'p1', ride: 'reference', right: ['Y’all ready? Five, four, three, two, one.'] },
+    { block: 'r2', ride: 'reference', right: ['In through your nose for four, out slow for four.'] },
+    { block: 'p3', ride: 'reference', right: ['I’m not askin’ for a hundred and ten percent, just honest.'] },
+    { block: 'su', ride: 'reference', right: ['Somebody in the second row is singin’, and I love it.'] },
+    { block: 'r3', ride: 'reference', right: ['I had three biscuits this mornin’ and I regret nothing.'] },
+    {
+      block: 'hold',
+      ride: 'reference',
+      right: ['Scooch your elbows in about an inch, friends.', 'First things first, unclench that jaw.'],
+    },
+    {
+      block: 'hill',
+      ride: 'reference',
+      right: ['One of y’all is gonna make me cry today.', 'Give me one good reason to quit. Didn’t think so.'],
+    },
+    {
+      block: 'range',
+      ride: 'reference',
+      right: [
+        'If I’ve told you once, I’ve told you a thousand times: shoulders down.',
+        'I turned forty-four last week, so no excuses, friends.',
+      ],
+    },
+    { block: 'jump', ride: 'reference', right: ['My dog’s got four legs and he never complains.'] },
+    { block: 'p2', ride: 'reference', right: ['Half of this is in your head, sweetheart.'] },
+    { block: 'end', ride: 'reference', right: ['Next Saturday I’m teachin’ at nine, so come on back.'] },
+    { block: 'ea', ride: 'reference', right: ['Nobody’s second best in this room.'] },
+  ],
+  share: [
+    { block: 'hill', ride: 'reference', moment: 'form', lead: 90, right: ['Halfway up, y’all, and everybody’s still standin’.'] },
+    { block: 'hill', ride: 'reference', moment: 'form', lead: 60, right: ['Two thirds behind you, friends, keep climbin’.'] },
+    { block: 'r1', ride: 'reference', right: ['That’s a third of our pushes in the bank.'] },
+    { block: 'hill', ride: 'reference', moment: 'form', lead: 150, wrong: ['We’re halfway up this thing, I promise.'] },
+    { block: 'hold', ride: 'reference', moment: 'form', lead: 60, wrong: ['Just a quarter of this left, y’all.'] },
+    { block: 'end', ride: 'reference', moment: 'form', lead: 30, wrong: ['We’re only halfway through the cooldown, don’t you leave.'] },
+    { block: 'r3', ride: 'reference', moment: 'form', lead: 30, wrong: ['Half of your rest is still left, so drink up.'] },
+  ],
+  moves: [
+    {
+      block: 'jump',
+      ride: 'reference',
+      right: [
+        'Eight counts up, eight counts down, y’all.',
+        'We’ll be switchin’ every eight, so listen for me.',
+        'Pop up for two bars, then sit for two.',
+      ],
+      wrong: [
+        'Jumps come every four, friends, quick feet.',
+        'Stay up for sixteen, then sit for sixteen.',
+        'Two counts up and two down, like popcorn.',
+      ],
+    },
+  ],
+  counts: [
+    { block: 'p1', ride: 'reference', right: ['Forty beats, friends, that’s all this is.'] },
+    { block: 'ea', ride: 'reference', right: ['You get to rest for four sets of eight.'] },
+    { block: 'p3', ride: 'reference', right: ['Fifteen bars of this and we’re done pushin’.'] },
+    { block: 'p2', ride: 'reference', wrong: ['Count sixteen beats with me and it’s over.'] },
+    { block: 'hill', ride: 'reference', wrong: ['Y’all have ten eights up here, so settle in.'] },
+    { block: 'jump', ride: 'reference', wrong: ['It’s thirty bars of jumpin’, so pace yourself.'] },
+  ],
+  clock: [
+    { block: 'p2', ride: 'reference', right: ['Two minutes in and y’all are already glistenin’.'] },
+    { block: 'hill', ride: 'reference', right: ['We’re eight minutes into class, so stand up tall.'] },
+    { block: 'r3', ride: 'reference', wrong: ['Goodness, we’re fifteen minutes in already.'] },
+    { block: 'p1', ride: 'reference', wrong: ['There’s three minutes left of class, so empty that tank.'] },
+  ],
+  effort: [
+    { block: 'p1', ride: 'reference', right: ['I’m lookin’ for an eight out of ten here.'] },
+    { block: 'r1', ride: 'reference', wrong: ['Let’s keep our effort at a nine, y’all.'] },
+    { block: 'p3', ride: 'reference', wrong: ['Hold back some, this is only a six on effort.'] },
+  ],
+  cadence: [
+    { block: 'climb', ride: 'reference', right: ['Keep those legs nice and easy at 60 rpm.'] },
+    { block: 'su', ride: 'reference', wrong: ['Spin it up to 100 rpm, y’all.'] },
+  ],
+}
+
+/** Few words, at times two facts in one: 0.92, 0.98. */
+export const CLIPPED: Readonly<Record<string, readonly Spoken[]>> = {
+  turns: [
+    { block: 'climb', ride: 'reference', right: ['One turn on. Settle.'], wrong: ['We open at half a turn over base.'] },
+    {
+      block: 'p1',
+      ride: 'reference',
+      right: ['Plus 0.75, seated.'],
+      wrong: ['Quarter turn more, same line.', 'Two-and-a-half turns on, chest low.'],
+    },
+    { block: 'p2', ride: 'reference', right: ['Add 1¼, drive.'], wrong: ['Only three-quarters of a turn added this time.'] },
+    { block: 'r1', ride: 'reference', right: ['Down to half a turn, spin.'], wrong: ['Minus two turns, quick legs.'] },
+    { block: 'p3', ride: 'reference', right: ['Six quarter-turns on, then attack.'], wrong: ['One turn up. Commit.'] },
+    { block: 'r3', ride: 'reference', right: ['Strip 1.5, let the legs clear.'], wrong: ['Knob down to a turn and a quarter.'] },
+    {
+      block: 'hill',
+      ride: 'reference',
+      right: ['Two quarter-turns on, out of the saddle.'],
+      wrong: ['Dial one more whole turn, then stand.'],
+    },
+    {
+      block: 'su',
+      ride: 'reference',
+      right: ['Load target: one point seven five turns.'],
+      wrong: ['Two and a half over base, every surge.'],
+    },
+    { block: 'ea', ride: 'reference', right: ['Drop exactly one turn.'], wrong: ['Come down to a quarter turn.'] },
+    { block: 'range', ride: 'reference', right: ['Five turns minimum, six max.'], wrong: ['Big gear, ten turns over base.'] },
+    { block: 'end', ride: 'reference', right: ['Bleed everything except a quarter turn.'] },
+    { block: 'r2', ride: 'reference', wrong: ['Shed 3/4, keep tension on the chain.'] },
+    { block: 'jump', ride: 'reference', wrong: ['Jump gear: two turns.'] },
+    { block: 'hold', ride: 'reference', wrong: ['Sit, half a turn off.'] },
+  ],
+  seconds: [
+    {
+      block: 'p1',
+      ride: 'reference',
+      right: ['Twenty seconds. Full gas.'],
+      wrong: ['Five-second kick, then back in line.', 'Push one: forty-five seconds.'],
+    },
+    { block: 'p2', ride: 'reference', right: ['0:20 on, 0:40 off.'], wrong: ['Up a turn and a quarter, thirty seconds.'] },
+    {
+      block: 'r1',
+      ride: 'reference',
+      right: ['Recover forty seconds, then push two.'],
+      wrong: ['You get two minutes between efforts. Use them.'],
+    },
+    { block: 'p3', ride: 'reference', right: ['Half-minute effort. Nose over the stem.'], wrong: ['Sixty seconds at the limit.'] },
+    { block: 'hill', ride: 'reference', right: ['Plus a half, ninety seconds standing.'], wrong: ['Stand for two and a half minutes.'] },
+    { block: 'su', ride: 'reference', right: ['One and three quarters for thirty seconds.'] },
+    { block: 'ea', ride: 'reference', right: ['16 secs. Spin it out.'], wrong: ['Soft pedal for half a minute.'] },
+    { block: 'hold', ride: 'reference', right: ['Three quarters of a minute, locked in.'], wrong: ['Tempo, three minutes, no coasting.'] },
+    { block: 'r3', ride: 'reference', moment: 'form', lead: 20, right: ['Ten seconds, hands back on.'] },
+    { block: 'range', ride: 'reference', right: ['Forty seconds of grind, last hill.'] },
+    { block: 'r2', ride: 'reference', wrong: ['Ten seconds’ rest. That’s racing.'] },
+    { block: 'r3', ride: 'reference', wrong: ['Thirty seconds easy, then the surges.'] },
+    { block: 'end', ride: 'reference', wrong: ['Flush the legs, five minutes.'] },
+    { block: 'range', ride: 'reference', moment: 'form', lead: 30, wrong: ['Thirty seconds to the top, press.'] },
+  ],
+  rounds: [
+    { block: 'p1', ride: 'reference', right: ['Opener. One of three.'], wrong: ['One of five, so measure it.'] },
+    {
+      block: 'p2',
+      ride: 'reference',
+      right: ['Push two. Only one left after it.'],
+      wrong: ['Last push. Save nothing.', 'Second of four, stay smooth.'],
+    },
+    { block: 'p3', ride: 'reference', right: ['Third and final push, empty it.'], wrong: ['Middle push: two of three.'] },
+    { block: 'r1', ride: 'reference', right: ['Two more pushes. Reset.'], wrong: ['One push remaining.'] },
+    { block: 'r2', ride: 'reference', right: ['2 of 3 complete.'], wrong: ['Three pushes to go, bank some oxygen.'] },
+    { block: 'r3', ride: 'reference', right: ['Pushes: 3 for 3. Surges next.'], wrong: ['Set of five surges next, thirty seconds each.'] },
+    { block: 'su', ride: 'reference', right: ['Surge set, four reps.'] },
+    { block: 'jump', ride: 'reference', right: ['All four surges banked, now we jump.'] },
+    { block: 'ea', ride: 'reference', wrong: ['Surge set’s eight reps. Reset.'] },
+    { block: 'climb', ride: 'reference', wrong: ['Two pushes follow this climb.'] },
+  ],
+  noClaim: [
+    { block: 'climb', ride: 'reference', right: ['Race rule one: never look back.', 'Scrape at six o’clock, lift at twelve.'] },
+    { block: 'su', ride: 'reference', right: ['Three, two, one, release.'] },
+    { block: 'p3', ride: 'reference', right: ['I lost a stage by two seconds once. Chase.', 'Nobody remembers who came fourth.'] },
+    { block: 'p1', ride: 'reference', right: ['Elbows at ninety degrees, no wider.'] },
+    { block: 'p2', ride: 'reference', right: ['Eyes ten meters up the road.'] },
+    { block: 'hold', ride: 'reference', right: ['Fifty-fifty, left leg and right leg.', 'Stay half a bike length off the wheel ahead.'] },
+    { block: 'range', ride: 'reference', right: ['Twelve to three is where the power lives.'] },
+    { block: 'r1', ride: 'reference', right: ['One smooth circle, no dead spots.'] },
+    { block: 'hill', ride: 'reference', right: ['My old coach had one word: patience.', 'I’ve raced on four hours’ sleep. You’ll live.'] },
+    { block: 'r3', ride: 'reference', right: ['Drop the shoulders two centimeters.'] },
+    { block: 'r2', ride: 'reference', right: ['Breathe low: two in, two out.'] },
+    { block: 'jump', ride: 'reference', right: ['Zero excuses, zero bounce.'] },
+    { block: 'end', ride: 'reference', right: ['A thousand small choices make a rider.'] },
+    { block: 'ea', ride: 'reference', right: ['Single file, no half-wheeling.'] },
+  ],
+  share: [
+    { block: 'hill', ride: 'reference', moment: 'form', lead: 90, right: ['Midpoint. Hold the line.'] },
+    { block: 'hold', ride: 'reference', moment: 'form', lead: 30, right: ['Final third, stay seated.'] },
+    { block: 'range', ride: 'reference', moment: 'form', lead: 20, right: ['Quarter of this hill remaining. Press.'] },
+    { block: 'hill', ride: 'reference', moment: 'form', lead: 30, wrong: ['Halfway. Don’t chase it.'] },
+    { block: 'range', ride: 'reference', moment: 'form', lead: 60, wrong: ['Three quarters done, finish it.'] },
+    { block: 'end', ride: 'reference', moment: 'form', lead: 90, wrong: ['Last third, legs loose.'] },
+    { block: 'r2', ride: 'reference', wrong: ['One third of the pushes done.'] },
+  ],
+  moves: [
+    {
+      block: 'jump',
+      ride: 'reference',
+      right: ['Jumps, eight up, eight down.', 'Change position every eight counts.', 'Four seconds standing, four seated, repeat.'],
+      wrong: ['Up for six, down for six. Clean.', 'Sixteen-count jumps, patient.', 'One bar up, one bar down.'],
+    },
+  ],
+  counts: [
+    { block: 'p2', ride: 'reference', right: ['Ten bars, no fade.'] },
+    { block: 'climb', ride: 'reference', right: ['120 beats, steady torque.'] },
+    { block: 'jump', ride: 'reference', right: ['This jump block runs sixty-four counts.'] },
+    { block: 'p1', ride: 'reference', wrong: ['Eighty counts. Sit and drive.'] },
+    { block: 'su', ride: 'reference', wrong: ['Twenty bars per surge.'] },
+    { block: 'hold', ride: 'reference', wrong: ['Four eights, then load.'] },
+  ],
+  clock: [
+    { block: 'p3', ride: 'reference', right: ['Three minutes in. Final push.'] },
+    { block: 'range', ride: 'reference', right: ['Clock says 6:10. Heavy gear.'] },
+    { block: 'hold', ride: 'reference', wrong: ['Twenty-five minutes in, stay sharp.'] },
+    { block: 'jump', ride: 'reference', wrong: ['It’s 6:45, time to jump.'] },
+  ],
+  effort: [
+    { block: 'range', ride: 'reference', right: ['Seven out of ten. Controlled.'] },
+    { block: 'end', ride: 'reference', wrong: ['Effort eight. Close hard.'] },
+    { block: 'hill', ride: 'reference', wrong: ['Nine of ten, standing.'] },
+  ],
+  cadence: [
+    { block: 'su', ride: 'reference', right: ['60 rpm, heavy.'] },
+    { block: 'r1', ride: 'reference', wrong: ['Ninety-five rpm, light.'] },
   ],
 }
