@@ -74,7 +74,7 @@ function holdsOf({ block, rideFrom, rideTo, countFrom, countTo }: Placed): Sides
 
 /** Share of an alternating move that falls to its first side; half where it is not counted. */
 function shareOfFirst(counts: Counts | undefined, turn: Counts): Seconds {
-  if (counts === undefined || !(counts > 0) || !(turn > 0)) return 0.5
+  if (counts === undefined) return 0.5
   const pairs = Math.floor(counts / (2 * turn))
   return (pairs * turn + Math.min(turn, counts - pairs * 2 * turn)) / counts
 }

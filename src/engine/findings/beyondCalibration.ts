@@ -1,4 +1,5 @@
 import type { Finding } from '#engine/report.ts'
+import { formatNumber } from '#units/formatNumber.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atBlock, quoted } from './finding.ts'
 
@@ -10,7 +11,7 @@ export function beyondCalibration(facts: Facts): Finding[] {
   if (first === undefined) return []
   const { unit, points } = facts.ride.bike
   const others = outside.length === 1 ? '' : ` (and ${outside.length - 1} more)`
-  const range = `${points[0]![0]}–${points.at(-1)![0]} ${unit}s`
+  const range = `${formatNumber(points[0]![0], 2)}–${formatNumber(points.at(-1)![0], 2)} ${unit}s`
   return [
     atBlock(facts, first, {
       rule: 'beyondCalibration',

@@ -305,7 +305,9 @@ describe('what is noticed about cues', () => {
       ...(strained.sections[4]!.blocks[8] as Block),
       cues: [cue('Sit now, take two and a half off and roll it all out')],
     }
-    expect(found(strained, 'breathlessWords')[0]?.text).toContain('up to 8 come out well')
+    const [told] = found(strained, 'breathlessWords')
+    expect(told?.text).toContain('up to 8 come out well')
+    expect(told?.amount).toBe(13 - 8)
   })
 })
 

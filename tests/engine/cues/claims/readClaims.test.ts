@@ -118,6 +118,8 @@ describe('the time and the music a cue speaks of', () => {
     ['Last ten seconds.', 'seconds', 10],
     ['Up, thirty to the top.', 'seconds', 30],
     ['Thirty more seconds.', 'seconds', 30],
+    ['A minute five to go.', 'seconds', 65],
+    ['Two minutes fifty-nine to go.', 'seconds', 179],
     ['Last eight.', 'counts', 8],
     ['Last phrase.', 'counts', 32],
     ['Two more phrases.', 'counts', 64],
