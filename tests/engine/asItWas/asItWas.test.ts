@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { makeVariant } from '#engine/fit/makeVariant.ts'
@@ -5,7 +6,9 @@ import { roughIn } from '#engine/roughIn/roughIn.ts'
 import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Level, Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { plausibleRide } from '#tests/support/plausibleRide.ts'
 import { aSection, aSong } from '#tests/support/smallRide.ts'
 import { cameraClass, studioClass } from '#tests/support/soundClasses.ts'
 import { sayReport } from './sayReport.ts'
@@ -24,6 +27,23 @@ it.each([
   const { findings, ...report } = computeRide(ride())
   const noticed = findings.map((finding) => ({ ...finding, fixes: finding.fixes.map(({ label }) => label) }))
   await expect(sayReport({ ...report, noticed }, LEFT)).toMatchFileSnapshot(`${name}.txt`)
+})
+
+/** Rides with everything a ride may hold, the same every time: what is kept may not hang on the seed of a run. */
+const STRANGE = fc.sample(arbitraryRide({ sections: 3, items: 4 }), { seed: 23, numRuns: 60 })
+
+it.each([0, 1, 2, 3, 4, 5])('what is computed of a ride with everything in it, %d', async (n) => {
+  const { findings: _, ...report } = computeRide(STRANGE[n]!)
+  await expect(sayReport(report, LEFT)).toMatchFileSnapshot(`strange-${n}.txt`)
+})
+
+it('the figures of whole rides', async () => {
+  const rides = [...STRANGE, ...Array.from({ length: 12 }, (_, i) => plausibleRide(i + 1))]
+  const figures = rides.map((ride) => {
+    const { totals, measures, balance, shape, difficulty, recovery } = computeRide(ride)
+    return sayReport({ totals, measures, balance, shape, difficulty, recovery: { ...recovery, bouts: recovery.bouts.length } }, LEFT)
+  })
+  await expect(figures.join('\n')).toMatchFileSnapshot('figures.txt')
 })
 
 /** Of a draft and a variant: what it was given, and what says nothing of the choices it made. */

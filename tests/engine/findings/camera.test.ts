@@ -56,6 +56,10 @@ describe('a class to a camera', () => {
     expect(asked([up('a'), up('b'), up('c')])).toEqual(['a'])
     expect(asked([up('a', { cues: [cue('Up, or stay seated.')] }), up('b')])).toEqual([])
     expect(asked([up('a', { cues: [cue('Up, out of the saddle.')] })])).toEqual(['a'])
+    // A crossfade that leaves a block no time leaves it no riders either.
+    const next = { title: 'next', leadInSeconds: -90, blocks: [clocked('d')] }
+    const cut = { ...online([]), sections: [aSection('s', { blocks: [clocked('b'), up('c')] }), aSection('t', next)] }
+    expect(found(cut, 'seatedOption')).toEqual([])
     const sat = (text: string) => up('s', { posture: 'seated', cues: [cue(text)] })
     expect(asked([sat('First hill, stay in the saddle.'), up('a')])).toEqual(['a'])
     expect(asked([sat('Up next; stay in the saddle if you like.'), up('a')])).toEqual([])

@@ -547,3 +547,9 @@ it('a recovery in rounds is not lengthened by counts where the song’s tempo ch
   expect(found(rounds({ grid: changing }), 'recoveryDebt').length).toBeGreaterThan(0)
   expect(labels(rounds({ grid: changing }))).toEqual([])
 })
+
+it('standing, moves and pushes at base or under it are a problem, and over it a warning', () => {
+  const weighed = (turns: number) =>
+    found(clocked([{ terrain: 'push', resistance: total(turns) }]), 'lightPush').map(({ severity, amount }) => [severity, amount])
+  expect([weighed(0), weighed(0.25), weighed(1)]).toEqual([[['problem', 4]], [['warning', 3]], []])
+})
