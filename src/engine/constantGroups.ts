@@ -28,7 +28,7 @@ const GROUPS: readonly ConstantGroup[] = [
     ],
   },
   { title: 'intent against demand', names: ['intentGap', 'intentGapSeconds'] },
-  { title: 'standing and sides', names: ['longestStanding', 'balanceSilentBelow', 'balanceHint', 'balanceWarning'] },
+  { title: 'standing and sides', names: ['longestStanding', 'balanceSilentBelow', 'holdsSilentBelow', 'balanceHint', 'balanceWarning'] },
   {
     title: 'resistance',
     names: [

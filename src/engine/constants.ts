@@ -71,6 +71,7 @@ export const CONSTANTS = {
   workShareMixed: rule('share of work, mixed, at most', '%', 30, 0, 100),
   workShareAdvanced: rule('share of work, advanced, at most', '%', 45, 0, 100),
   balanceSilentBelow: rule('accents before balance is judged', 'accents', 8, 1, 200),
+  holdsSilentBelow: rule('one-sided holds before they are judged', 's', 60, 1, 1_800),
   balanceHint: rule('imbalance that earns a hint', 'share', 0.25, 0, 1),
   balanceWarning: rule('imbalance that earns a warning', 'share', 0.5, 0, 1),
   offBeatRpm: rule('off the beat by more than', 'rev/min', 3, 0, 60),

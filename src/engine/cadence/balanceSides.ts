@@ -13,7 +13,7 @@ export interface Sides {
 
 /**
  * One-sided accents of a ride by the foot on their first beat, and seconds held on either
- * side. Alternating moves have no one side and count nothing.
+ * side. Of a move that alternates the side it starts on takes the odd one.
  */
 export function balanceSides(blocks: readonly Placed[], footings: readonly Footing[], rules: Constants): BalanceReport {
   const accents = { right: 0, left: 0 }
@@ -39,11 +39,21 @@ export function imbalanceOf({ right, left }: Sides, silentBelow: number): number
 export function accentsOf(played: Placed, footing: Footing): Sides {
   const { move } = played.block
   const none = { right: 0, left: 0 }
-  if (!move || move.then === 'alternate' || footing.foot === null || footing.strikesPerBeat === null) return none
+  if (move?.then === 'alternate') return alternating(played)
+  if (!move || footing.foot === null || footing.strikesPerBeat === null) return none
   const times = accentPeriod(move.name)
   if (times === undefined || !(move.counts > 0) || played.countFrom === undefined || played.countTo === undefined) return none
   const period = move.counts * times
   return spreadAccents(footing.foot, Math.floor((played.countTo - played.countFrom) / period + 1e-9), period * footing.strikesPerBeat)
+}
+
+/** Accents of a move that goes from side to side, the first on the side it names. */
+function alternating({ block: { move }, countFrom, countTo }: Placed): Sides {
+  const times = move && accentPeriod(move.name)
+  if (!move?.side || times === undefined || countFrom === undefined || countTo === undefined) return { right: 0, left: 0 }
+  const count = Math.floor((countTo - countFrom) / (move.counts * times) + 1e-9)
+  const first = Math.ceil(count / 2)
+  return move.side === 'right' ? { right: first, left: count - first } : { right: count - first, left: first }
 }
 
 /**
@@ -61,7 +71,7 @@ function spreadAccents(foot: Foot, count: number, strikes: number): Sides {
 }
 
 /** Seconds a hold spends on each side: a move that names its side and is no accent. */
-function holdsOf({ block, rideFrom, rideTo, countFrom, countTo }: Placed): Sides {
+export function holdsOf({ block, rideFrom, rideTo, countFrom, countTo }: Placed): Sides {
   const { move } = block
   const sides = { right: 0, left: 0 }
   if (!move?.side || accentPeriod(move.name) !== undefined) return sides

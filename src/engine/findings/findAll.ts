@@ -17,6 +17,7 @@ import { endsHeavy } from './endsHeavy.ts'
 import type { Facts } from './facts.ts'
 import { footOnOne } from './footOnOne.ts'
 import { handsForPosture } from './handsForPosture.ts'
+import { holdBalance } from './holdBalance.ts'
 import { intentAgainstDemand } from './intentAgainstDemand.ts'
 import { knobEnds } from './knobEnds.ts'
 import { largestAdded } from './largestAdded.ts'
@@ -74,6 +75,7 @@ const RULES: readonly Rule[] = [
   offBeatCadence,
   footOnOne,
   sideBalance,
+  holdBalance,
   handsForPosture,
   avoidedMoves,
   walkMoments,
@@ -98,6 +100,7 @@ const OF_THE_WHOLE: ReadonlySet<string> = new Set([
   'difficultyForLevel',
   'endsHeavy',
   'sideBalance',
+  'holdBalance',
   'openingCard',
   'endsOffPedals',
 ])

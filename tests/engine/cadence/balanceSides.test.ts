@@ -25,9 +25,15 @@ describe('accents', () => {
     [{ name: 'lean', counts: 16 }, 4],
     [{ name: 'side lean', counts: 4 }, 0],
     [{ name: 'shoulder roll', counts: 8 }, 0],
-    [{ name: 'lean', counts: 4, side: 'left', ...TURN_ABOUT }, 0],
   ] as [Move, number][])('of %o over 64 counts: %d on the lead foot', (move, right) => {
     expect(balanceOf(move)).toMatchObject({ right, left: 0 })
+  })
+
+  it('of a move that alternates start on the side it names, which takes the odd one', () => {
+    expect(balanceOf({ name: 'lean', counts: 4, side: 'left', ...TURN_ABOUT })).toMatchObject({ right: 8, left: 8 })
+    expect(balanceOf({ name: 'lean', counts: 4, side: 'left', ...TURN_ABOUT }, 60)).toMatchObject({ right: 7, left: 8 })
+    expect(balanceOf({ name: 'lean', counts: 4, side: 'right', ...TURN_ABOUT }, 60)).toMatchObject({ right: 8, left: 7 })
+    expect(balanceOf({ name: 'lean', counts: 4, ...TURN_ABOUT })).toMatchObject({ right: 0, left: 0 })
   })
 
   it('go turn about where they lie an odd number of strikes apart', () => {

@@ -384,6 +384,19 @@ const CASES: Case[] = [
     ]),
   },
   {
+    rule: 'holdBalance',
+    broken: under([
+      { ...counts(384), move: { name: 'single-leg drill', counts: 384, side: 'left' }, resistance: total(2) },
+      { ...counts(64), move: { name: 'single-leg drill', counts: 64, side: 'right' } },
+    ]),
+    text: 'One-sided holds add up to 3:12 on the left and 32 s on the right.',
+    fixes: ['Switch sides in “b1”'],
+    kept: under([
+      { ...counts(192), move: { name: 'single-leg drill', counts: 192, side: 'left' }, resistance: total(2) },
+      { ...counts(192), move: { name: 'single-leg drill', counts: 192, side: 'right' } },
+    ]),
+  },
+  {
     rule: 'handsForPosture',
     broken: clocked([{ posture: 'seated', hands: 'ends' }]),
     text: '“b1” is seated with hands at the ends; that reach is for standing climbs.',
@@ -466,6 +479,26 @@ describe('findings', () => {
     const [finding] = found(ride, 'sideBalance')
     expect(finding!.proposed.map(({ label }) => label)).toEqual(['Lead “second” with the left foot'])
     expect(computeRide(finding!.proposed[0]!.command.apply(ride)).balance).toMatchObject({ right: 10, left: 9 })
+  })
+
+  it('even out one-sided holds by the block that does it best, in every round of it', () => {
+    const held = (id: string, n: number, side: 'left' | 'right') =>
+      aBlock(id, { ...counts(n), move: { name: 'single-leg drill', counts: n, side }, resistance: total(2) })
+    const ride = rideOf([
+      aSection('s', {
+        song: aSong('m', { lengthSeconds: 400 }),
+        blocks: [held('a', 128, 'left'), aSet('set', [held('b', 64, 'left')], { rounds: 3 })],
+      }),
+    ])
+    const [finding] = found(ride, 'holdBalance')
+    expect(finding).toMatchObject({ severity: 'warning', amount: 1 })
+    expect(finding!.text).toBe('One-sided holds add up to 2:40 on the left and none on the right.')
+    expect(finding!.proposed.map(({ label }) => label)).toEqual(['Switch sides in “b”', 'Go right in “a”'])
+    const [turned, other] = finding!.proposed.map(({ command }) => computeRide(command.apply(ride)).balance.holdSeconds)
+    expect([turned, other]).toEqual([
+      { left: 112, right: 48 },
+      { left: 96, right: 64 },
+    ])
   })
 
   it('snap a whole song by the least movement', () => {
