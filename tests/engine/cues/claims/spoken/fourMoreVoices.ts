@@ -639,7 +639,7 @@ export const CHATTY: Readonly<Record<string, readonly Spoken[]>> = {
       block: 'r3',
       ride: 'reference',
       right: ['That’s a whole minute to drink some water.'],
-      wrong: ['For the next two minutes we spin easy and gossip.'],
+      wrong: ['For the next two minutes we ride easy and gossip.'],
     },
     {
       block: 'hill',
@@ -788,7 +788,7 @@ export const CHATTY: Readonly<Record<string, readonly Spoken[]>> = {
   ],
   cadence: [
     { block: 'climb', ride: 'reference', right: ['Keep those legs nice and easy at 60 rpm.'] },
-    { block: 'su', ride: 'reference', wrong: ['Spin it up to 100 rpm, y’all.'] },
+    { block: 'su', ride: 'reference', wrong: ['Roll it up to 100 rpm, y’all.'] },
   ],
 }
 
@@ -803,7 +803,7 @@ export const CLIPPED: Readonly<Record<string, readonly Spoken[]>> = {
       wrong: ['Quarter turn more, same line.', 'Two-and-a-half turns on, chest low.'],
     },
     { block: 'p2', ride: 'reference', right: ['Add 1¼, drive.'], wrong: ['Only three-quarters of a turn added this time.'] },
-    { block: 'r1', ride: 'reference', right: ['Down to half a turn, spin.'], wrong: ['Minus two turns, quick legs.'] },
+    { block: 'r1', ride: 'reference', right: ['Down to half a turn, light legs.'], wrong: ['Minus two turns, quick legs.'] },
     { block: 'p3', ride: 'reference', right: ['Six quarter-turns on, then attack.'], wrong: ['One turn up. Commit.'] },
     { block: 'r3', ride: 'reference', right: ['Strip 1.5, let the legs clear.'], wrong: ['Knob down to a turn and a quarter.'] },
     {
@@ -842,7 +842,7 @@ export const CLIPPED: Readonly<Record<string, readonly Spoken[]>> = {
     { block: 'p3', ride: 'reference', right: ['Half-minute effort. Nose over the stem.'], wrong: ['Sixty seconds at the limit.'] },
     { block: 'hill', ride: 'reference', right: ['Plus a half, ninety seconds standing.'], wrong: ['Stand for two and a half minutes.'] },
     { block: 'su', ride: 'reference', right: ['One and three quarters for thirty seconds.'] },
-    { block: 'ea', ride: 'reference', right: ['16 secs. Spin it out.'], wrong: ['Soft pedal for half a minute.'] },
+    { block: 'ea', ride: 'reference', right: ['16 secs. Roll it out.'], wrong: ['Soft pedal for half a minute.'] },
     { block: 'hold', ride: 'reference', right: ['Three quarters of a minute, locked in.'], wrong: ['Tempo, three minutes, no coasting.'] },
     { block: 'r3', ride: 'reference', moment: 'form', lead: 20, right: ['Ten seconds, hands back on.'] },
     { block: 'range', ride: 'reference', right: ['Forty seconds of grind, last hill.'] },
