@@ -189,7 +189,12 @@ async function under(control: Locator): Promise<{ x: number; y: number }> {
         seen.bottom = Math.min(seen.bottom, box.bottom)
       }
       cut((element.getBoundingClientRect().width > 2 ? element : target).getBoundingClientRect())
-      for (let outer = element.parentElement; outer; outer = outer.parentElement)
+      // A dialog lies over the page, whatever it stands in.
+      for (
+        let outer = element.matches('dialog') ? null : element.parentElement;
+        outer;
+        outer = outer.matches('dialog') ? null : outer.parentElement
+      )
         if (getComputedStyle(outer).overflow !== 'visible' && outer.getBoundingClientRect().width > 2) cut(outer.getBoundingClientRect())
       const x = (seen.left + seen.right) / 2
       const y = (seen.top + seen.bottom) / 2

@@ -19,6 +19,7 @@ export const LOG: readonly Scene[] = [
     show: async (page) => {
       const deletes = page.getByRole('button', { name: /^delete/ })
       if ((await deletes.count()) > 0) await deletes.first().click()
+      await expect(deletes).toHaveCount(0)
     },
     own: 'main',
   },
