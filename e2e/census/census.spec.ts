@@ -184,16 +184,25 @@ async function opened(browser: Browser, baseURL: string, scene: Scene) {
     await open()
   }
 
-  /** The same control where it stands now: what comes and goes above it moves it. */
+  /** The same control where it stands now: what comes and goes above it moves it. A place may still be on its way. */
   const foundAgain = async (control: Control): Promise<Control> => {
+    let found: Control | undefined
+    await comesTrue(async () => {
+      found = await looked(control)
+      if (!found) await quiet()
+      return found !== undefined
+    })
+    if (!found) throw new Error('It is not there anymore.')
+    return found
+  }
+
+  const looked = async (control: Control): Promise<Control | undefined> => {
     const all = await controlsOf(page)
     const alike = all.filter((other) => keyOf(other) === keyOf(control))
     const isThere = ({ place }: Control) => place.of === control.place.of && place.index === control.place.index
     // A measured number in its name may be another one the next time.
     const renamed = all.find((other) => other.role === control.role && other.where === control.where && isThere(other))
-    const again = alike.find(({ path }) => path === control.path) ?? alike.find(isThere) ?? alike[0] ?? renamed
-    if (!again) throw new Error('It is not there anymore.')
-    return again
+    return alike.find(({ path }) => path === control.path) ?? alike.find(isThere) ?? alike[0] ?? renamed
   }
 
   const tried = async (control: Control, hand: Hand, baseline: readonly Control[]): Promise<string | null> => {

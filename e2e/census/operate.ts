@@ -83,10 +83,12 @@ async function scroll(page: Page, control: Locator): Promise<boolean> {
 async function slide(page: Page, control: Locator, hand: Hand): Promise<true> {
   if (hand === 'key') {
     await reach(control)
-    const before = await control.getAttribute('aria-valuenow')
+    const value = () =>
+      control.evaluate((element) => (element instanceof HTMLInputElement ? element.value : element.getAttribute('aria-valuenow')))
+    const before = await value()
     await page.keyboard.press('ArrowRight')
     await nextFrame(page)
-    if ((await control.getAttribute('aria-valuenow')) === before) await page.keyboard.press('ArrowLeft')
+    if ((await value()) === before) await page.keyboard.press('ArrowLeft')
     return true
   }
   await under(control)

@@ -39,7 +39,7 @@ export async function seen(page: Page): Promise<Seen> {
         parts.push(`scrolled=${Math.round(element.scrollLeft)},${Math.round(element.scrollTop)}`)
       for (const node of element.childNodes)
         if (node.nodeType === Node.TEXT_NODE && node.textContent!.trim()) parts.push(node.textContent!.trim())
-      if (parts.length > 1) lines.push(parts.join(' '))
+      if (parts.length > 1) lines.push(`${element.parentElement?.closest('dialog[open]') ? 'dialog ' : ''}${parts.join(' ')}`)
       for (const child of element.children) walk(child)
     }
     walk(document.body)
@@ -105,7 +105,8 @@ const CHANGING = [/() scrolled=\S+/, /^(div aria-hidden=true .*)transform: trans
 /** The lines that undo has to bring back: not what was said of it, which stretch of it is in sight, nor where its music is. */
 export const toBeBroughtBack = (lines: readonly string[]): string[] =>
   lines
-    .filter((line) => !/^(out |page |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
+    // What is measured in a dialog is another number when it is opened again; the ride lies under it.
+    .filter((line) => !/^(out |page |dialog |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
     .map((line) => CHANGING.reduce((left, changing) => left.replace(changing, '$1'), line))
     // Where the music is, and what was said of a file, which is heard again where its song is chosen again.
     .filter((line) => !/^(li data-hearing=|span “|span read it anew|\w+ data-slot=|input aria-label=place in )/.test(line))
