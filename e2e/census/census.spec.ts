@@ -109,7 +109,7 @@ const begun = new Map<Scene['prepare'], Kept>()
 async function opened(browser: Browser, baseURL: string, scene: Scene) {
   const options = {
     // A large tablet with a mouse and keys beside it.
-    viewport: { width: 1366, height: 900 },
+    viewport: { width: scene.width ?? 1366, height: 900 },
     hasTouch: true,
     locale: 'en-GB',
     timezoneId: 'UTC',

@@ -98,12 +98,15 @@ export async function controlsOf(page: Page): Promise<Control[]> {
         steps.unshift(`${at.tagName.toLowerCase()}:nth-child(${[...at.parentElement!.children].indexOf(at) + 1})`)
       return `body > ${steps.join(' > ')}`
     }
-    const lookOf = (element: Element) => `${element.tagName}.${[...element.classList].join('.')} ${roleOf(element)}`
+    const lookOf = (element: Element) =>
+      `${element.tagName}.${[...element.classList].join('.')} ${(element as HTMLElement).dataset.tone ?? ''} ${roleOf(element)}`
+    const lists = [...document.querySelectorAll('ul, ol, tbody')]
     // A dialog in front is all there is.
     const front = [...document.querySelectorAll('dialog[open]')].at(-1) ?? document.body
     const found = [...front.querySelectorAll(interactive)].filter(isSeen)
     const rows = new Map<string, Element[]>()
-    const rowOf = (element: Element) => `${lookOf(element)} in ${around(element)}`
+    const rowOf = (element: Element) =>
+      `${lookOf(element)} in ${around(element)}, list ${lists.indexOf(element.closest('ul, ol, tbody') ?? document.body)}`
     for (const element of found) rows.set(rowOf(element), [...(rows.get(rowOf(element)) ?? []), element])
     return found.map((element) => {
       const row = rows.get(rowOf(element))!

@@ -12,6 +12,19 @@ const logged = async (page: Page) => {
 export const LOG: readonly Scene[] = [
   { name: 'the log, empty', prepare: at('log', spark) },
   { name: 'the log, a class in it', prepare: logged },
+  {
+    name: 'the log, more classes than are shown at once',
+    prepare: async (page) => {
+      await logged(page)
+      for (let more = 0; more < 11; more++) {
+        await page.getByRole('button', { name: /as taught/ }).click()
+        await page.locator('.log-actions button').first().click()
+        await expect(page.locator('.log-entry')).toHaveCount(0)
+      }
+      await expect(page.getByRole('button', { name: /^show all/ })).toBeVisible()
+    },
+    show: (page) => expect(page.getByRole('button', { name: /^(show all|only the last)/ })).toBeVisible(),
+  },
   { name: 'an entry of the log', prepare: at('log', spark), show: unlessSeen('.log-entry', press(/as taught/)), own: 'main' },
   {
     name: 'the log, a class deleted',

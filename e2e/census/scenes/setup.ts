@@ -1,5 +1,7 @@
 import type { Page } from '@playwright/test'
-import { at, press, type Scene, spark, unfolded, unlessSeen } from './steps.ts'
+import { expect } from '#e2e/support/test.ts'
+import { rich } from './richRide.ts'
+import { at, inTurn, kept, press, type Scene, spark, unfolded, unlessSeen } from './steps.ts'
 
 const part = (value: string) => (page: Page) => page.locator(`.setup-head label:has(input[value="${value}"])`).click()
 
@@ -16,6 +18,29 @@ export const SETUP: readonly Scene[] = [
     prepare: at('setup', spark),
     show: unlessSeen('.calibrate', press(/by feel/)),
     own: '.setup-body',
+  },
+  {
+    name: 'a bike of one’s own, and another kept',
+    prepare: inTurn(at('setup', rich), async (page) => {
+      await page.getByRole('button', { name: /^keep / }).click()
+      await page.getByRole('button', { name: 'start from a copy of this one' }).click()
+      await expect(page.getByRole('button', { name: /^use .* for this ride/ })).toBeVisible()
+      await kept(page)
+    }),
+    show: (page) => unfolded(page, '.setup'),
+    own: '.setup-body',
+  },
+  {
+    name: 'riders of one’s own',
+    prepare: at('setup', rich),
+    show: part('riders'),
+    own: '.setup-body',
+    ownOnly: true,
+  },
+  {
+    name: 'rules of the house',
+    prepare: at('setup', rich),
+    show: inTurn(part('rules'), (page) => expect(page.getByRole('button', { name: 'reset all numbers' })).toBeVisible()),
   },
   { name: 'the riders', prepare: at('setup', spark), show: part('riders'), own: '.setup-body' },
   { name: 'the rules', prepare: at('setup', spark), show: part('rules'), own: '.setup-body' },

@@ -8,6 +8,13 @@ const linkOf = async (page: Page): Promise<string> => {
   return shownLink(page)
 }
 
+const named = async (page: Page, block: string, name: string) => {
+  await stop(page, block).click()
+  await page.getByLabel('name', { exact: true }).fill(name)
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('option', { name: new RegExp(`^${name}, `) })).toBeAttached()
+}
+
 export const SHARING: readonly Scene[] = [
   { name: 'handing over', prepare: at('handover', spark), show: (page) => shownLink(page).then(() => undefined) },
   {
@@ -23,6 +30,22 @@ export const SHARING: readonly Scene[] = [
       await page.locator('.app-head a[href^="#/handover"]').click()
     },
     show: (page) => expect(page.getByRole('button', { name: /before the class/ }).first()).toBeVisible(),
+  },
+  {
+    name: 'handing over, a version deleted',
+    prepare: async (page) => {
+      await at('handover', spark)(page)
+      await page.getByLabel('name of this version').fill('before the class')
+      await page.keyboard.press('Enter')
+      await expect(page.getByRole('button', { name: /^delete/ }).first()).toBeVisible()
+    },
+    show: async (page) => {
+      const deletes = page.getByRole('button', { name: /^delete/ })
+      if ((await page.locator('.versions-removed').count()) === 0) await deletes.first().click()
+      await expect(page.locator('.versions-removed')).toBeVisible()
+    },
+    own: '.versions-removed',
+    ownOnly: true,
   },
   {
     name: 'versions compared',
@@ -49,22 +72,40 @@ export const SHARING: readonly Scene[] = [
     },
   },
   {
+    name: 'a ride received, and the start looked at',
+    prepare: async (page) => {
+      await spark(page)
+      const link = await linkOf(page)
+      await page.goto('about:blank')
+      await page.goto(link)
+      await drafted(page)
+    },
+    show: async (page) => {
+      await drafted(page).catch(() => undefined)
+      if ((await page.getByRole('button', { name: 'show it' }).count()) === 0) await page.locator('.app-name').click()
+      await expect(page.getByRole('button', { name: 'show it' })).toBeVisible()
+    },
+    own: '.app-bar, [aria-label="shared ride"]',
+    ownOnly: true,
+  },
+  {
     name: 'a ride that comes back changed on both sides',
     prepare: async (page) => {
       await spark(page)
       await linkOf(page)
       await page.getByRole('textbox', { name: 'link', exact: true }).press('ControlOrMeta+c')
+      await expect(page.getByText(/^kept by themselves/)).toBeVisible()
       await page.locator('.app-head a[href^="#/draft"]').click()
-      await stop(page, 's1b2').focus()
-      await page.keyboard.press('Alt+ArrowUp')
+      await named(page, 's1b2', 'theirs')
       await stop(page, 's1b3').focus()
       await page.keyboard.press('+')
       const theirs = await linkOf(page)
       await page.locator('.app-head a[href^="#/draft"]').click()
-      await page.keyboard.press('ControlOrMeta+z')
-      await page.keyboard.press('ControlOrMeta+z')
-      await stop(page, 's1b2').focus()
-      await page.keyboard.press('Alt+ArrowDown')
+      await page.locator('.app-head button[title^="undo: "]').click()
+      await page.locator('.app-head button[title^="undo: "]').click()
+      await named(page, 's1b2', 'mine')
+      // “Saved” still stands there of what came before.
+      await page.waitForTimeout(1500)
       await kept(page)
       await page.goto('about:blank')
       await page.goto(theirs)
@@ -72,7 +113,7 @@ export const SHARING: readonly Scene[] = [
     },
     show: unlessSeen('.merging', async (page) => {
       await page.getByRole('button', { name: /what changed/ }).click()
-      await expect(page.locator('.merging')).toBeVisible()
+      await expect(page.getByRole('button', { name: 'mine in all' })).toBeVisible()
     }),
     own: 'main',
   },

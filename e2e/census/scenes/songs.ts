@@ -18,7 +18,9 @@ export const SONGS: readonly Scene[] = [
       await at('songs', spark)(page)
     },
     show: async (page) => {
+      await expect(page.locator('tbody tr')).toHaveCount(3)
       for (const box of (await page.locator('tbody input[type="checkbox"]').all()).slice(0, 2)) await box.check()
+      await expect(page.locator('.shelf-chosen')).toBeVisible()
     },
   },
   {

@@ -1,5 +1,6 @@
 import { expect } from '#e2e/support/test.ts'
-import { LIST, type Scene, spark, start } from './steps.ts'
+import { rich } from './richRide.ts'
+import { at, LIST, type Scene, spark, start } from './steps.ts'
 
 export const START: readonly Scene[] = [
   { name: 'the start, empty', prepare: start },
@@ -12,6 +13,19 @@ export const START: readonly Scene[] = [
     show: async (page) => {
       await page.locator('.start-songs textarea').fill(`${LIST}\nBrickworks 3:75 132`)
       await expect(page.getByRole('table')).toBeVisible()
+    },
+  },
+  {
+    name: 'the start, a slot of another length and a bike kept',
+    prepare: async (page) => {
+      await at('setup', rich)(page)
+      await page.getByRole('button', { name: /^keep / }).click()
+      await page.locator('.app-name').click()
+    },
+    show: async (page) => {
+      await page.getByLabel('other', { exact: true }).check({ force: true })
+      await expect(page.getByLabel('other length')).toBeVisible()
+      await expect(page.getByLabel('bike', { exact: true })).toBeVisible()
     },
   },
   {
@@ -44,6 +58,11 @@ export const START: readonly Scene[] = [
         .first()
         .click()
       const file = await (await download).path()
+      // What differs is to be chosen from.
+      await page
+        .getByRole('button', { name: /^delete/ })
+        .first()
+        .click()
       await page.locator('.backup input[type="file"], .start-backup input[type="file"]').first().setInputFiles(file)
       await expect(page.locator('dialog[open]')).toBeVisible()
     },

@@ -15,6 +15,8 @@ export interface Scene {
   ownOnly?: true
   /** Time stands still but for what the test lets pass. */
   clock?: string
+  /** A window narrower than a large tablet's. */
+  width?: number
 }
 
 export const LIST = [

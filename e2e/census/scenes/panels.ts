@@ -1,0 +1,161 @@
+import { clip, dropFiles } from '#e2e/support/dropFiles.ts'
+import { expect } from '#e2e/support/test.ts'
+import { rich } from './richRide.ts'
+import { chosen, drafted, kept, ridge, type Scene, spark, unfolded, withSongs } from './steps.ts'
+
+/** What only some blocks, songs, and rides have in their details. */
+export const PANELS: readonly Scene[] = [
+  { name: 'a block off the beat, with a range and a move of its own', prepare: rich, show: chosen('s1b1') },
+  {
+    name: 'a block nobody has announced',
+    prepare: rich,
+    show: async (page) => {
+      await chosen('s1b2')(page)
+      await expect(page.locator('.panel-offers')).toBeVisible()
+    },
+    own: '.panel-offers',
+  },
+  { name: 'a block by the clock', prepare: rich, show: chosen('clocked1') },
+  {
+    name: 'findings of many kinds',
+    prepare: rich,
+    show: async (page) => {
+      await drafted(page)
+      await expect(page.getByRole('button', { name: /^show (all|fewer)/ })).toBeVisible()
+    },
+    own: '.findings',
+  },
+  {
+    name: 'what is chosen stands in one column',
+    prepare: rich,
+    width: 700,
+    show: async (page) => {
+      await drafted(page)
+      await expect(page.locator('.draft-after')).toBeVisible()
+    },
+    own: '.draft-after',
+    ownOnly: true,
+  },
+  {
+    name: 'a slot that songs can be fitted to',
+    prepare: async (page) => {
+      await ridge(page)
+      await page.locator('.app-title-button').click()
+      await page.getByLabel('slot', { exact: true }).fill('30')
+      await page.keyboard.press('Enter')
+      await kept(page)
+    },
+    show: async (page) => {
+      await drafted(page)
+      if ((await page.locator('.proposal').count()) === 0) await page.locator('.draft-link').first().click()
+      await expect(page.locator('.proposal-actions button').first()).toBeVisible()
+    },
+    own: '.proposal',
+    ownOnly: true,
+  },
+  {
+    name: 'a slot that songs can only come near',
+    prepare: rich,
+    show: async (page) => {
+      await drafted(page)
+      if ((await page.locator('.proposal').count()) === 0) await page.locator('.draft-link').first().click()
+      await expect(page.locator('.proposal').getByText('the nearest', { exact: true })).toBeAttached()
+    },
+    own: '.proposal',
+    ownOnly: true,
+  },
+  {
+    name: 'another length that can be had',
+    prepare: ridge,
+    show: async (page) => {
+      await drafted(page)
+      if ((await page.locator('.proposal').count()) === 0) await page.locator('.draft-link').last().click()
+      await expect(page.getByRole('button', { name: 'make it a ride of its own' })).toBeVisible()
+    },
+    own: '.proposal',
+    ownOnly: true,
+  },
+  {
+    name: 'a ride made from another',
+    prepare: async (page) => {
+      await ridge(page)
+      await page.locator('.draft-link').last().click()
+      await page.getByRole('button', { name: 'make it a ride of its own' }).click()
+      await expect(page.locator('.proposal')).toHaveCount(0)
+      await kept(page)
+    },
+    show: chosen(),
+    own: '.panel-where',
+    ownOnly: true,
+  },
+  {
+    name: 'a song of the shelf for a section',
+    prepare: async (page) => {
+      await withSongs(page)
+      await page.locator('.app-name').click()
+      await spark(page)
+    },
+    show: async (page) => {
+      await chosen('s1')(page)
+      await page.locator('.panel-shelf button').first().click()
+      await expect(page.getByRole('button', { name: 'swap the song' })).toBeVisible()
+    },
+    own: '.panel-shelf',
+    ownOnly: true,
+  },
+  {
+    name: 'a file of another song for a section',
+    prepare: spark,
+    show: async (page) => {
+      await chosen('s1')(page)
+      const read = page.locator('[data-hearing="heard"], [data-hearing="known"]')
+      if ((await read.count()) === 2) return
+      const beat = page.getByRole('region', { name: 'beat from a file' })
+      await dropFiles(page, beat, [await clip('clip-124.wav'), await clip('clip-110.flac')])
+      await expect(read).toHaveCount(2, { timeout: 60_000 })
+      await unfolded(page, '.draft-side')
+    },
+    own: '[data-hearing]',
+    ownOnly: true,
+  },
+  {
+    name: 'the file of a song given a second time',
+    prepare: spark,
+    show: async (page) => {
+      await chosen('s1')(page)
+      const known = page.locator('[data-hearing="known"]')
+      const beat = page.getByRole('region', { name: 'beat from a file' })
+      for (let time = 0; time < 2 && (await known.count()) === 0; time++) {
+        await dropFiles(page, beat, [await clip('clip-124.wav')])
+        await expect(page.locator('[data-hearing="heard"], [data-hearing="known"]')).toHaveCount(1, { timeout: 60_000 })
+      }
+      await expect(known).toBeVisible()
+    },
+    own: '[data-hearing]',
+    ownOnly: true,
+  },
+  {
+    name: 'ones of bars tapped',
+    prepare: spark,
+    show: async (page) => {
+      await chosen('s1')(page)
+      const beat = page.getByRole('region', { name: 'hear the beat' })
+      if ((await beat.getByRole('button', { name: /^take \d/ }).count()) > 0) return
+      await beat.getByRole('button', { name: 'the one is now' }).click()
+      // Every third beat of a song counted in fours.
+      await beat.getByRole('button', { name: 'this is a one' }).evaluate(
+        async (button, bar) => {
+          const first = performance.now()
+          for (let n = 0; n < 7; n++) {
+            await new Promise((done) => setTimeout(done, first + n * bar - performance.now()))
+            button.dispatchEvent(new PointerEvent('pointerdown', { button: 0, bubbles: true }))
+          }
+        },
+        (3 * 60_000) / 124,
+      )
+      await expect(beat.getByRole('button', { name: /^take \d/ })).toBeVisible()
+    },
+    own: '.hear-beat',
+    ownOnly: true,
+  },
+]
