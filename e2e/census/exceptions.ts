@@ -18,6 +18,12 @@ const EXCEPTIONS: readonly Exception[] = [
     where: /> findings$/,
     reason: 'It leads to the details of the ride, which are there already in these scenes.',
   },
+  {
+    role: 'button',
+    name: /^all \d+$/,
+    where: /which findings$/,
+    reason: 'It is what is chosen among its like until another one is.',
+  },
   { role: 'text', name: 'link', reason: 'It holds the link to be copied by hand and cannot be written to: a press selects it whole.' },
 ]
 

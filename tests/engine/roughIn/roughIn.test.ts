@@ -104,6 +104,19 @@ describe('the arc of a draft', () => {
     expect(leads.every((foot, i) => i === 0 || foot !== leads[i - 1])).toBe(true)
   })
 
+  it.each([
+    [104, true],
+    [140, false],
+    [190, true],
+  ])('rolls the legs out off the beat of a last song at %d a minute: %s', (bpm, isRolled) => {
+    const sections = [128, 92, 140, 64, bpm].map((beats, i) => aSection(`s${i}`, { song: aSong(`m${i}`, { grid: gridOfTempo(beats) }) }))
+    const { ride } = roughIn({ ...twelveSongs('mixed', { sections }), slotMinutes: 20 }, { seed: 1 })!
+    const flush = computeRide(ride).blocks.filter(({ block }) => block.terrain === 'flush')
+    expect(flush).not.toEqual([])
+    for (const { block } of flush)
+      expect([block.strikesPerBeat, block.cadence]).toEqual(isRolled ? [null, { rpm: 75 }] : [undefined, undefined])
+  })
+
   it('rides a tempo between the windows off the beat, and says so', () => {
     const between = aSection('s', { song: aSong('odd', { grid: gridOfTempo(115) }) })
     const draft = roughIn(twelveSongs('mixed', { sections: [...twelveSongs().sections.slice(0, 3), between] }), { seed: 1 })!

@@ -89,9 +89,8 @@ function oneOf(reader: Reader, at: number) {
   const noun = wordAfter(reader, at)
   const unit = PHRASES.has(noun) ? 32 : noun === 'eight' ? 8 : 0
   if (unit === 0) return null
-  const follows = wordAfter(reader, at + 1)
-  const closed = closes(reader, at + 1) || COUNTS.has(follows)
-  const next = COUNTS.has(follows) ? at + 3 : at + 2
+  const closed = closes(reader, at + 1)
+  const next = at + 2
   if ((word === 'last' || word === 'final') && closed) {
     const meanings: Meanings = [
       { about: 'left', unit: 'counts', value: unit },
