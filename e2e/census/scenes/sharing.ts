@@ -1,6 +1,9 @@
 import type { Page } from '@playwright/test'
 import { shownLink } from '#e2e/support/shownLink.ts'
 import { expect } from '#e2e/support/test.ts'
+import { encodeLink } from '#plan/link/encodeLink.ts'
+import { type Item, isSet } from '#plan/model.ts'
+import { decodeLink } from '#tests/support/decodeLink.ts'
 import { at, drafted, kept, press, type Scene, spark, stop, unlessSeen } from './steps.ts'
 
 const linkOf = async (page: Page): Promise<string> => {
@@ -8,11 +11,22 @@ const linkOf = async (page: Page): Promise<string> => {
   return shownLink(page)
 }
 
-const named = async (page: Page, block: string, name: string) => {
-  await stop(page, block).click()
-  await page.getByLabel('name', { exact: true }).fill(name)
-  await page.keyboard.press('Enter')
-  await expect(page.getByRole('option', { name: new RegExp(`^${name}, `) })).toBeAttached()
+/** The link as it comes back from somebody who has renamed one block, made another longer, and put one more behind it. */
+function answered(sent: string): string {
+  const opened = decodeLink(sent)
+  if (!opened.ok) throw new Error(opened.problems[0]!.sentence)
+  const { ride } = opened
+  const changed = (item: Item): Item | Item[] => {
+    if (isSet(item)) return item
+    if (item.id === 's1b2') return { ...item, label: 'theirs' }
+    if (item.id !== 's1b3') return item
+    return [
+      { ...item, length: { counts: 72 } },
+      { ...item, id: 'theirs1', label: 'one more', cues: [] },
+    ]
+  }
+  const sections = ride.sections.map((section) => ({ ...section, blocks: section.blocks.flatMap(changed) }))
+  return `${sent.split('#')[0]}#${encodeLink({ ...ride, sections })}`
 }
 
 export const SHARING: readonly Scene[] = [
@@ -92,23 +106,19 @@ export const SHARING: readonly Scene[] = [
     name: 'a ride that comes back changed on both sides',
     prepare: async (page) => {
       await spark(page)
-      await linkOf(page)
+      const sent = await linkOf(page)
       await page.getByRole('textbox', { name: 'link', exact: true }).press('ControlOrMeta+c')
       await expect(page.getByText(/^kept by themselves/)).toBeVisible()
       await page.locator('.app-head a[href^="#/draft"]').click()
-      await named(page, 's1b2', 'theirs')
-      await stop(page, 's1b3').focus()
-      await page.keyboard.press('+')
-      const theirs = await linkOf(page)
-      await page.locator('.app-head a[href^="#/draft"]').click()
-      await page.locator('.app-head button[title^="undo: "]').click()
-      await page.locator('.app-head button[title^="undo: "]').click()
-      await named(page, 's1b2', 'mine')
+      await stop(page, 's1b2').click()
+      await page.getByLabel('name', { exact: true }).fill('mine')
+      await page.keyboard.press('Enter')
+      await expect(page.getByRole('option', { name: /^mine, / })).toBeAttached()
       // “Saved” still stands there of what came before.
       await page.waitForTimeout(1500)
       await kept(page)
       await page.goto('about:blank')
-      await page.goto(theirs)
+      await page.goto(answered(sent))
       await drafted(page)
     },
     show: unlessSeen('.merging', async (page) => {

@@ -204,6 +204,10 @@ describe('songs of the shelf for a section', () => {
     expect(first!.textContent).toContain('the same cadence, as long')
     page.press(page.find('button', 'Same Legs'))
     expect(page.text()).toContain('keeps its counts')
+    // Pressed again, it is left.
+    page.press(page.find('button', 'Same Legs'))
+    expect(page.text()).not.toContain('keeps its counts')
+    page.press(page.find('button', 'Same Legs'))
     page.press(page.find('button', 'swap the song'))
     expect(store.getState().ride!.sections[0]!.song).toMatchObject({ title: 'Same Legs', strikesPerBeat: 2 })
     expect(store.getState().past).toHaveLength(1)

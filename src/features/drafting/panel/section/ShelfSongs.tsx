@@ -57,6 +57,10 @@ export function ShelfSongs({ section, onTaken }: { section: Section; onTaken: ()
     if (store.getState().taught.length === 0) void store.getState().refreshTaught()
   }, [store, shelf])
   if (offered.length === 0) return null
+  const songOf = (kept: Offer['kept'], strikes: Offer['strikes']): Song => ({
+    ...forRide(kept, store.getState().newId),
+    ...(strikes !== undefined && { strikesPerBeat: strikes }),
+  })
   return (
     <div className="panel-shelf">
       <p className="panel-label">from the shelf, the best fits first</p>
@@ -66,12 +70,7 @@ export function ShelfSongs({ section, onTaken }: { section: Section; onTaken: ()
             <Button
               tone="quiet"
               pressed={chosen?.id === kept.id}
-              onClick={() =>
-                setChosen({
-                  id: kept.id,
-                  song: { ...forRide(kept, store.getState().newId), ...(strikes !== undefined && { strikesPerBeat: strikes }) },
-                })
-              }
+              onClick={() => setChosen(chosen?.id === kept.id ? null : { id: kept.id, song: songOf(kept, strikes) })}
             >
               {kept.song.artist ? `${kept.song.title}, ${kept.song.artist}` : kept.song.title}
             </Button>
