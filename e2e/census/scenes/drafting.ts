@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import { clip, dropFiles } from '#e2e/support/dropFiles.ts'
 import { expect } from '#e2e/support/test.ts'
-import { chosen, drafted, kept, pasted, type Scene, spark, start, stop, unfolded, unlessSeen, withSongs } from './steps.ts'
+import { chosen, drafted, kept, pasted, type Scene, spark, sparkAndSongs, start, stop, unfolded, unlessSeen } from './steps.ts'
 
 const side = '.draft-side'
 
@@ -77,11 +77,7 @@ export const DRAFT: readonly Scene[] = [
   { name: 'the draft, a song', prepare: spark, show: chosen('s2'), own: side },
   {
     name: 'the draft, a song with its file and songs kept',
-    prepare: async (page) => {
-      await withSongs(page)
-      await page.locator('.app-name').click()
-      await spark(page)
-    },
+    prepare: sparkAndSongs,
     show: async (page) => {
       await chosen('s1')(page)
       if ((await page.locator('[data-hearing="heard"], [data-hearing="known"]').count()) > 0) return

@@ -11,6 +11,14 @@ const linkOf = async (page: Page): Promise<string> => {
   return shownLink(page)
 }
 
+const received = async (page: Page) => {
+  await spark(page)
+  const link = await linkOf(page)
+  await page.goto('about:blank')
+  await page.goto(link)
+  await drafted(page)
+}
+
 /** The link as it comes back from somebody who has renamed one block, made another longer, and put one more behind it. */
 function answered(sent: string): string {
   const opened = decodeLink(sent)
@@ -77,23 +85,11 @@ export const SHARING: readonly Scene[] = [
   },
   {
     name: 'a ride received',
-    prepare: async (page) => {
-      await spark(page)
-      const link = await linkOf(page)
-      await page.goto('about:blank')
-      await page.goto(link)
-      await drafted(page)
-    },
+    prepare: received,
   },
   {
     name: 'a ride received, and the start looked at',
-    prepare: async (page) => {
-      await spark(page)
-      const link = await linkOf(page)
-      await page.goto('about:blank')
-      await page.goto(link)
-      await drafted(page)
-    },
+    prepare: received,
     show: async (page) => {
       await drafted(page).catch(() => undefined)
       if ((await page.getByRole('button', { name: 'show it' }).count()) === 0) await page.locator('.app-name').click()

@@ -117,3 +117,10 @@ export async function withSongs(page: Page): Promise<void> {
     .click()
   await expect(page.locator('tbody tr')).toHaveCount(3)
 }
+
+/** A ride, and songs on the shelf beside it. */
+export async function sparkAndSongs(page: Page): Promise<void> {
+  await withSongs(page)
+  await page.locator('.app-name').click()
+  await spark(page)
+}
