@@ -89,6 +89,18 @@ test('the substitute’s sheet names no song and counts nothing', async ({ page 
   for (const words of ['the room:', 'must do:', 'must not:', 'off the bikes by 19:15', 'solid hill']) expect(text).toContain(words)
 })
 
+test('printed before it is laid out, a sheet says so and shows none of the screen', async ({ page }) => {
+  await openRidewright(page)
+  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
+  // Fonts that never come keep it waiting.
+  await page.evaluate(() => Object.defineProperty(document.fonts, 'ready', { value: new Promise(() => {}) }))
+  await page.getByRole('link', { name: 'sheet' }).click()
+  await expect(page.getByText('Laying out the sheet…')).toBeVisible()
+  const [only, ...others] = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })))
+  expect(others).toHaveLength(0)
+  expect(textOf(only!).trim()).toBe('Laying out the sheet… Print it once it shows.')
+})
+
 test('notes for the substitute are written on the place, printed, and part of the ride', async ({ page }) => {
   await openSheet(page, 'Twenty-Minute Spark', 'substitute')
   await page.getByText('notes for the substitute').click()

@@ -63,7 +63,9 @@ export function PagedSheet({ parts, paper, job, fourUp, children }: PagedSheetPr
           </SheetPreview>
         </>
       ) : (
-        <p role="status">Laying out the sheet…</p>
+        <p className="sheet-waiting" role="status">
+          Laying out the sheet… Print it once it shows.
+        </p>
       )}
     </>
   )
