@@ -82,6 +82,12 @@ export const RULES = {
   settingsCrossed: (low: number, high: number) => `must be above the lowest; they are ${low} and ${high}`,
   baseOutside: (low: number, high: number) => `must lie between the lowest and the highest setting, ${low} and ${high}`,
   pointsNotRising: 'must be at a higher setting than the one before, with no fewer watts',
+  playsTooMuch: (played: number, most: number) =>
+    `has ${grouped(played)} blocks when its sets are ridden out; at most ${grouped(most)} can be planned`,
+  saysTooMuch: (spoken: number, most: number) => `has ${grouped(spoken)} cues to say; at most ${grouped(most)} can be planned`,
+  tooManyWords: (letters: number, most: number) =>
+    `has ${grouped(letters)} letters on its blocks and cues; at most ${grouped(most)} can be planned`,
+  lastsTooLong: (hours: number, most: number) => `lasts ${grouped(Math.round(hours))} hours; at most ${most} can be planned`,
   maxHrTooLow: 'must be above the resting heart rate',
 }
 

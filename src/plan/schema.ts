@@ -15,6 +15,11 @@ export const LIMITS = {
   items: 400,
   parts: 60,
   rounds: 100,
+  /** Of a whole ride: blocks as they are ridden, cues as they are said, letters on blocks and cues, and time. */
+  played: 1_000,
+  spoken: 3_000,
+  letters: 300_000,
+  hours: 24,
   cues: 40,
   leaders: 2,
   riders: 40,

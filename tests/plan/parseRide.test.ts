@@ -397,6 +397,39 @@ describe('what means harm', () => {
     ])
   })
 
+  it('a few letters that make a class without end', () => {
+    const endless = (breakIt: (set: Loose, section: Loose) => void) =>
+      sentences((ride) => {
+        const section = ride.sections.find(({ blocks }: Loose) => blocks.some(({ parts }: Loose) => parts))
+        const set = section.blocks.find(({ parts }: Loose) => parts)
+        breakIt(set, section)
+      })
+    const copies = (of: Loose, times: number) =>
+      Array.from({ length: times }, (_, i) => ({
+        ...of,
+        id: `c${i}`,
+        cues: of.cues.map((cue: Loose, c: number) => ({ ...cue, id: `c${i}.${c}` })),
+      }))
+    const played = (rounds: number, parts: number) =>
+      endless((set) => Object.assign(set, { rounds, parts: copies({ ...set.parts[0], cues: [] }, parts) }))
+    expect(played(60, 60)[0]).toMatch(/^The ride has 3,\d{3} blocks when its sets are ridden out; at most 1,000 can be planned\.$/)
+    expect(played(15, 60)).toEqual([])
+    const cue = { moment: 'form', lead: { counts: 0 }, text: 'Shoulders down.' }
+    const spoken = (rounds: number, cues: number) =>
+      endless((set) =>
+        Object.assign(set, {
+          rounds,
+          parts: [{ ...set.parts[0], cues: Array.from({ length: cues }, (_, i) => ({ ...cue, id: `q${i}` })) }],
+        }),
+      )
+    expect(spoken(100, 40)[0]).toMatch(/^The ride has 4,\d{3} cues to say; at most 3,000 can be planned\.$/)
+    expect(spoken(70, 40)).toEqual([])
+    const words = endless((set) => Object.assign(set, { rounds: 2, parts: copies({ ...set.parts[0], notes: 'a'.repeat(9_000) }, 40) }))
+    expect(words[0]).toMatch(/^The ride has 36\d,\d{3} letters on its blocks and cues; at most 300,000 can be planned\.$/)
+    const long = endless((set) => Object.assign(set, { rounds: 100, parts: [{ ...set.parts[0], length: { counts: 90_000 } }] }))
+    expect(long[0]).toMatch(/^The ride lasts [\d,]+ hours; at most 24 can be planned\.$/)
+  })
+
   it('more sections than can be opened', () => {
     expect(
       sentences(

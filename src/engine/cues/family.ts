@@ -43,6 +43,33 @@ export interface Member {
   number?: number
 }
 
+/** All of a kind, and how many stand before and after each place among them (one more of these than members). */
+export interface Members {
+  members: readonly Member[]
+  total: number
+  before: readonly number[]
+  after: readonly number[]
+}
+
+/** The members of a kind among blocks of one section, counted from every place. Linear in the blocks. */
+export function countedMembers(kind: string, blocks: readonly PlayedBlock[]): Members {
+  const members = membersOf(kind, blocks)
+  const before = running(members)
+  return { members, total: before.at(-1)!, before, after: running(members.toReversed()).reverse() }
+}
+
+/** How many there are among the first none, the first one, the first two … */
+function running(members: readonly Member[]): number[] {
+  const numbers = new Set<number>()
+  let unnumbered = false
+  const counts = members.map(({ number }, place) => {
+    if (number === undefined) unnumbered = true
+    else numbers.add(number)
+    return unnumbered ? place + 1 : numbers.size
+  })
+  return [0, ...counts]
+}
+
 /** The members of a kind ("push", "hill") among blocks of one section, in order. */
 export function membersOf(kind: string, blocks: readonly PlayedBlock[]): Member[] {
   const members: Member[] = []

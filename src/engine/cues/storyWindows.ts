@@ -34,8 +34,17 @@ export function isCalm(strain: StrainCurve, { from, to }: Stretch): boolean {
   return lowStrain(strain).some((run) => run.from <= first + 1e-9 && run.to >= last - 1e-9)
 }
 
-/** The runs of low strain. A piece rises or falls throughout, so it is low from the moment it comes down to the limit, or up to the one it leaves it. */
-function lowStrain({ pieces }: StrainCurve): Stretch[] {
+const known = new WeakMap<StrainCurve, Stretch[]>()
+
+/** The runs of low strain, found once for a curve. */
+function lowStrain(strain: StrainCurve): readonly Stretch[] {
+  const runs = known.get(strain) ?? findLow(strain)
+  known.set(strain, runs)
+  return runs
+}
+
+/** A piece rises or falls throughout, so it is low from the moment it comes down to the limit, or up to the one it leaves it. */
+function findLow({ pieces }: StrainCurve): Stretch[] {
   const runs: Stretch[] = []
   for (const [i, piece] of pieces.entries()) {
     const { start } = piece

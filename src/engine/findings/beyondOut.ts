@@ -25,9 +25,9 @@ export function beyondOut(facts: Facts): Finding[] {
       text: `The blocks of ${quotedSection(facts, index)} run ${size} past its ${counts ? 'out-point' : 'end'}.`,
       why: ARITHMETIC,
       amount: beyond,
-      fixes: [moveOut(section, report), shorten(section, beyond, unit.eight)],
+      fixes: () => [moveOut(section, report), shorten(section, beyond, unit.eight)],
     }
-    return [{ ...atSection(facts, index, noticed, first?.from), ...(first && { block: first.index, blockId: first.block.id }) }]
+    return [atSection(facts, index, noticed, first?.from, first)]
   })
 }
 

@@ -31,7 +31,7 @@ export function checkpoints(facts: Facts): Finding[] {
         text: `${said}, but the calls lead to ${formatTotal(reached, bike)}: ${missing} by ${formatSignedSetting(repair, bike.stepsPerUnit)}.`,
         why: ARITHMETIC,
         amount: Math.abs(repair),
-        fixes: [callRepair(facts, played, reached.nominal + repair, checkpoint), rangeRepair(facts, played)],
+        fixes: () => [callRepair(facts, played, reached.nominal + repair, checkpoint), rangeRepair(facts, played)],
       }
     }
     const isBelow = reached.low !== null && reached.low < checkpoint.from

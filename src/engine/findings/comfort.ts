@@ -32,7 +32,7 @@ function water(facts: Facts): Finding[] {
   const fixes = best && [
     blockFix(best.block, `Drink in ${inQuotes(best.block)}`, `Marked a drink in ${inQuotes(best.block)}`, { water: true }),
   ]
-  return [{ ...ofRide({ rule: 'water', severity: 'hint', text, why: COMMON_PRACTICE, amount: dry, fixes }), at: longest.from }]
+  return [ofRide({ rule: 'water', severity: 'hint', text, why: COMMON_PRACTICE, amount: dry, fixes }, longest.from)]
 }
 
 /** A class longer than its usual loudness may last in a day. */

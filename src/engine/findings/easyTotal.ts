@@ -24,7 +24,7 @@ export function easyTotal(facts: Facts): Finding[] {
       text: `${inQuotes(block)} is meant as ${formatNumber(effort, 1)} of 10, but its total is ${placeOverBase(most + over, ride.bike)}; ${most === 0 ? 'base' : amountOfKnob(most, ride.bike)} is the most for that.`,
       why: COMMON_PRACTICE,
       amount: over,
-      fixes: [resistanceFix(facts, index, ledger.limits.base + most, excess)],
+      fixes: () => [resistanceFix(facts, index, ledger.limits.base + most, excess)],
     }
   })
 }

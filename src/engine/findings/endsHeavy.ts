@@ -22,7 +22,7 @@ export function endsHeavy(facts: Facts): Finding[] {
     text: `The class ends ${left} over base; ${most === 0 ? 'base' : amountOfKnob(most, ride.bike)} or less lets the legs roll out.`,
     why: COMMON_PRACTICE,
     amount: over - most,
-    fixes: [resistanceFix(facts, last.index, ledger.limits.base + most)],
+    fixes: () => [resistanceFix(facts, last.index, ledger.limits.base + most)],
   }
   return [atBlock(facts, last.index, noticed)]
 }

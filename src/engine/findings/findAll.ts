@@ -39,7 +39,7 @@ import { sideBalance } from './sideBalance.ts'
 import { slotFit } from './slotFit.ts'
 import { tooLight } from './tooLight.ts'
 import { underBase } from './underBase.ts'
-import { vetted } from './vetting/vetted.ts'
+import { vetted, withMore } from './vetting/vetted.ts'
 import { walkMoments } from './walkMoments.ts'
 import { warmUpAndCoolDown } from './warmUpAndCoolDown.ts'
 import { wideSpread } from './wideSpread.ts'
@@ -123,6 +123,8 @@ export function findAll(facts: Facts, findingsOf: (ride: Ride) => readonly Findi
   const { totals, rules } = facts
   const filled = totals.total >= (rules.filledShare / 100) * totals.slot
   const findings = oneForEachCause([...found.values()], rules.talkWindow).sort((a, b) => a.at - b.at)
-  const timed = filled ? findings : findings.map((finding) => (OF_THE_WHOLE.has(finding.rule) ? { ...finding, later: true } : finding))
+  const timed = filled
+    ? findings
+    : findings.map((finding) => (OF_THE_WHOLE.has(finding.rule) ? withMore(finding, { later: true }) : finding))
   return vetted(timed, facts.ride, findingsOf)
 }

@@ -1,37 +1,73 @@
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { Finding, Fix, PlayedBlock, Severity } from '#engine/report.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 
-/** What a rule says, before it is given its place. */
-export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & { fixes?: (Fix | undefined)[] }
+/** What a rule says, before it is given its place. Repairs that take work are handed over as how to make them. */
+export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & { fixes?: Proposals | (() => Proposals) }
+type Proposals = readonly (Fix | undefined)[]
 
 export const COMMON_PRACTICE = 'common practice'
 export const ARITHMETIC = 'arithmetic'
 
-/** A finding about one played block. */
-export function atBlock({ blocks }: Facts, index: number, noticed: Noticed): Finding {
-  const { block, sectionId, from } = blocks[index]!
-  return placed(noticed, block.id, from, sectionId, block.id, index)
+/** A finding about one played block, at its start unless another moment is given. */
+export function atBlock({ blocks }: Facts, index: number, noticed: Noticed, at = blocks[index]!.from, place?: string): Finding {
+  const { block, sectionId } = blocks[index]!
+  return new Proposed(noticed, place ?? block.id, at, sectionId, block.id, index)
 }
 
-/** A finding about a section, pointing at its count one unless another moment is given. */
-export function atSection({ sections }: Facts, index: number, noticed: Noticed, at = sections[index]!.one): Finding {
+/** A finding about a section, pointing at its count one unless another moment is given, and at a block of it where one is meant. */
+export function atSection({ sections }: Facts, index: number, noticed: Noticed, at = sections[index]!.one, of?: PlayedBlock): Finding {
   const { sectionId } = sections[index]!
-  return placed(noticed, sectionId, at, sectionId)
+  return new Proposed(noticed, sectionId, at, sectionId, of?.block.id, of?.index)
 }
 
 /** A finding about the ride as a whole. */
-export const ofRide = (noticed: Noticed, at = 0): Finding => placed(noticed, 'ride', at)
+export const ofRide = (noticed: Noticed, at = 0): Finding => new Proposed(noticed, 'ride', at)
 
-/** Written field by field: findings are made by the hundred while a block is dragged. */
-function placed(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number): Finding {
-  const { rule, severity, text, why, amount, fixes } = noticed
-  const offered = fixes ? fixes.filter((fix) => fix !== undefined) : NONE
-  return { id: `${rule}:${place}`, rule, severity, text, why, at, sectionId, blockId, block, amount, fixes: offered, proposed: offered }
+/** A finding with its repairs untried, and not even made before somebody asks: a class, since hundreds are made while a block is dragged. */
+class Proposed implements Finding {
+  readonly id: string
+  readonly rule: string
+  readonly severity: Severity
+  readonly text: string
+  readonly why: string
+  readonly at: Seconds
+  readonly sectionId?: string | undefined
+  readonly blockId?: string | undefined
+  readonly block?: number | undefined
+  readonly amount?: number | undefined
+  readonly #fixes: Noticed['fixes']
+  #made: readonly Fix[] | undefined
+
+  constructor(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number) {
+    this.id = `${noticed.rule}:${place}`
+    this.rule = noticed.rule
+    this.severity = noticed.severity
+    this.text = noticed.text
+    this.why = noticed.why
+    this.at = at
+    this.sectionId = sectionId
+    this.blockId = blockId
+    this.block = block
+    this.amount = noticed.amount
+    this.#fixes = noticed.fixes
+  }
+
+  get proposed(): readonly Fix[] {
+    this.#made ??= made(this.#fixes)
+    return this.#made
+  }
+
+  get fixes(): readonly Fix[] {
+    return this.proposed
+  }
 }
+
+const made = (fixes: Noticed['fixes'] = NONE): readonly Fix[] =>
+  (typeof fixes === 'function' ? fixes() : fixes).filter((fix) => fix !== undefined)
 
 const NONE: readonly Fix[] = []
 

@@ -61,7 +61,7 @@ function notice(facts: Facts, played: PlayedBlock, { rider, demand }: RiderRepor
     text: `${said}${advice(facts, closing, calls)}`,
     why: COMMON_PRACTICE,
     amount: here.excess,
-    fixes: [calls === null ? undefined : stepsFix(facts, played, closing, calls), effortFix(rounds, here, setup)],
+    fixes: () => [calls === null ? undefined : stepsFix(facts, played, closing, calls), effortFix(rounds, here, setup)],
   }
 }
 

@@ -14,11 +14,11 @@ export function knobEnds(facts: Facts): Finding[] {
     const here = inQuotes(played.block)
     if (under > 0) {
       const text = `${here} takes ${amountOfKnob(under, ride.bike)} more off than the knob has.`
-      return { rule: 'knobLoose', severity: 'problem', text, why: ARITHMETIC, amount: under, fixes: [within(played, under)] }
+      return { rule: 'knobLoose', severity: 'problem', text, why: ARITHMETIC, amount: under, fixes: () => [within(played, under)] }
     }
     if (over > 0) {
       const text = `${here} asks for ${amountOfKnob(over, ride.bike)} more than the knob has.`
-      return { rule: 'knobTight', severity: 'problem', text, why: ARITHMETIC, amount: over, fixes: [within(played, -over)] }
+      return { rule: 'knobTight', severity: 'problem', text, why: ARITHMETIC, amount: over, fixes: () => [within(played, -over)] }
     }
     return undefined
   })

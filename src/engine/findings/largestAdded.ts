@@ -21,7 +21,7 @@ export function largestAdded(facts: Facts): Finding[] {
       text: `${inQuotes(block)} adds ${amountOfKnob(most + over, ride.bike)} in one call; ${amountOfKnob(most, ride.bike)} is the most riders find safely.`,
       why: COMMON_PRACTICE,
       amount: over,
-      fixes: [resistanceFix(facts, index, before.nominal + most, excess)],
+      fixes: () => [resistanceFix(facts, index, before.nominal + most, excess)],
     }
   })
 }

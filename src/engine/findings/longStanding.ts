@@ -18,7 +18,7 @@ export function longStanding(facts: Facts): Finding[] {
       text: `Riders are out of the saddle for ${formatDuration(length)} without sitting down; ${formatDuration(limit)} is the most.`,
       why: COMMON_PRACTICE,
       amount: length - limit,
-      fixes: [seat(facts, run)],
+      fixes: () => [seat(facts, run)],
     }
     return [atBlock(facts, run.fromBlock, noticed)]
   })

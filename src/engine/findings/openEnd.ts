@@ -42,6 +42,6 @@ function tell(facts: Facts, { index, block, ledger }: PlayedBlock, lasts: Second
     text: `${inQuotes(block)} builds on “${formatTotal(ledger.before, bike)}”, which has been open for ${formatDuration(lasts)}; say where riders should be.`,
     why: COMMON_PRACTICE,
     amount: lasts,
-    fixes: [totalFix(facts, index, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
+    fixes: () => [totalFix(facts, index, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
   })
 }

@@ -24,7 +24,7 @@ export function openTail(facts: Facts): Finding[] {
       text: `Nothing is planned for the last ${size} of ${quotedSection(facts, index)}.`,
       why: ARITHMETIC,
       amount: open,
-      fixes: [extend(section.blocks.at(-1)!, counts ? open : Math.floor(open), unit.eight), moveOut(section, counts, open)],
+      fixes: () => [extend(section.blocks.at(-1)!, counts ? open : Math.floor(open), unit.eight), moveOut(section, counts, open)],
     }
     return [atSection(facts, index, noticed, Math.max(report.one, tailStart(facts, index) ?? to))]
   })

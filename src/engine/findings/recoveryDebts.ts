@@ -34,9 +34,9 @@ export function recoveryDebts(facts: Facts): Finding[] {
       text,
       why: sourceOf(bout),
       amount: bout.debt,
-      fixes: [lengthen(facts, bout), takeFromNext(facts, bout)],
+      fixes: () => [lengthen(facts, bout), takeFromNext(facts, bout)],
     }
-    return [{ ...atBlock(facts, bout.toBlock, noticed), at: bout.from }]
+    return [atBlock(facts, bout.toBlock, noticed, bout.from)]
   })
 }
 

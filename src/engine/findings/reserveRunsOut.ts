@@ -8,7 +8,7 @@ import { reserveAt, reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, fix, inQuotes } from './finding.ts'
+import { atBlock, fix, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 import { amountOfKnob } from './sizes.ts'
 
@@ -24,15 +24,15 @@ export function reserveRunsOut(facts: Facts): Finding[] {
     const played = runsOut?.block === undefined ? undefined : facts.blocks[runsOut.block]
     if (!runsOut || !played || (!report.reference && played.block.easier)) return []
     const steps = stepsOff(facts, played, report)
-    const found = atBlock(facts, played.index, {
+    const noticed: Noticed = {
       rule: `reserveRunsOut.${report.rider.id}`,
       severity: report.reference ? 'problem' : 'warning',
       text: `The reserve of the ${report.rider.name} runs out in ${inQuotes(played.block)} at ${formatClock(runsOut.at)}${advice(facts, steps)}.`,
       why: WHY,
       amount: -minimum.share,
-      fixes: [lighter(facts, played, steps), report.reference ? undefined : easierOption(facts, played, steps)],
-    })
-    return [{ ...found, at: runsOut.at }]
+      fixes: () => [lighter(facts, played, steps), report.reference ? undefined : easierOption(facts, played, steps)],
+    }
+    return [atBlock(facts, played.index, noticed, runsOut.at)]
   })
 }
 

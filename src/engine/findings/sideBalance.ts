@@ -13,7 +13,9 @@ export function sideBalance(facts: Facts): Finding[] {
   const [more, less] = right > left ? ['right', 'left'] : ['left', 'right']
   const text = `The ${more} foot takes ${Math.max(right, left)} accents, the ${less} ${Math.min(right, left)}.`
   const severity = imbalance > rules.balanceWarning ? 'warning' : 'hint'
-  return [ofRide({ rule: 'sideBalance', severity, text, why: COMMON_PRACTICE, amount: imbalance, fixes: [otherLead(facts, imbalance)] })]
+  return [
+    ofRide({ rule: 'sideBalance', severity, text, why: COMMON_PRACTICE, amount: imbalance, fixes: () => [otherLead(facts, imbalance)] }),
+  ]
 }
 
 /** The one song whose other lead foot evens the class out best. */

@@ -1,4 +1,5 @@
 import type { Finding } from '#engine/report.ts'
+import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
@@ -8,11 +9,14 @@ import { placeOverBase } from './sizes.ts'
 /** Standing, jumping, pushing or pedalling fast on too little resistance. The strongest need of a block speaks. */
 export function tooLight(facts: Facts): Finding[] {
   const { ride, ledger } = facts
+  // One line a total, so that rounds that ask for the same are played through once.
+  const lines = new Map<KnobSteps, Excess>()
   return eachBlock(facts, (played) => {
     const need = needOf(facts, played)
     if (!need) return undefined
     const target = ledger.limits.base + need.least
-    const excess: Excess = (_, after) => target - after.nominal
+    const excess = lines.get(target) ?? ((_, after) => target - after.nominal)
+    lines.set(target, excess)
     const missing = excess(played.ledger.before, played.ledger.after)
     if (missing <= 0) return undefined
     const over = need.least - missing
@@ -22,7 +26,7 @@ export function tooLight(facts: Facts): Finding[] {
       text: `${inQuotes(played.block)} ${need.doing} ${over === 0 ? 'at ' : ''}${placeOverBase(over, ride.bike)}; at least ${placeOverBase(need.least, ride.bike)} keeps the legs in charge.`,
       why: need.why,
       amount: missing,
-      fixes: [resistanceFix(facts, played.index, target, excess)],
+      fixes: () => [resistanceFix(facts, played.index, target, excess)],
     }
   })
 }

@@ -19,7 +19,14 @@ export function underBase(facts: Facts): Finding[] {
     const here = inQuotes(block)
     if (block.resistance.kind !== 'allOff') {
       const text = `${here} is ridden ${amountOfKnob(under, ride.bike)} under base.`
-      return { rule: 'underBase', severity: 'warning', text, why: WHY, amount: under, fixes: [resistanceFix(facts, index, base, excess)] }
+      return {
+        rule: 'underBase',
+        severity: 'warning',
+        text,
+        why: WHY,
+        amount: under,
+        fixes: () => [resistanceFix(facts, index, base, excess)],
+      }
     }
     const asks = cadence.kind === 'turning'
     const text = asks

@@ -44,6 +44,6 @@ function tell(facts: Facts, first: number, end: number, lasts: number): Finding 
     text: `For ${formatDuration(lasts)} riders may be ${amountOfKnob(spread, ride.bike)} apart; say where they should be.`,
     why: COMMON_PRACTICE,
     amount: lasts,
-    fixes: [totalFix(facts, first, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
+    fixes: () => [totalFix(facts, first, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
   })
 }

@@ -13,8 +13,7 @@ export const SPEECH_ROUNDING: Seconds = 0.25
 
 /** A finding about one cue of a played block, at the moment its words start. */
 export function atLine(facts: Facts, line: CueLine, noticed: Noticed): Finding {
-  const found = atBlock(facts, line.block, noticed)
-  return { ...found, id: `${noticed.rule}:${line.cue.id}`, at: line.from }
+  return atBlock(facts, line.block, noticed, line.from, line.cue.id)
 }
 
 /** A cue's words in quotes, cut where they run long. */

@@ -21,7 +21,7 @@ export function cueCollisions(facts: Facts): Finding[] {
         text: `${sayCue(line)} starts ${formatNumber(overlap, 1)} s before ${sayCue(before)} is over.`,
         why: ARITHMETIC,
         amount: overlap,
-        fixes: [earlier(facts, before, line)],
+        fixes: () => [earlier(facts, before, line)],
       }),
     ]
   })

@@ -23,7 +23,7 @@ export function cueLate(facts: Facts): Finding[] {
         text: `${sayCue(line)} ends ${sayCounts(line.lead)} before ${quoted(facts, line.block)}; ${forWhat(change.kinds)} needs ${change.wordsEnd}.`,
         why: WHY,
         amount: short,
-        fixes: [leadFix(facts, line, change.wordsEnd)],
+        fixes: () => [leadFix(facts, line, change.wordsEnd)],
       }),
     ]
   })

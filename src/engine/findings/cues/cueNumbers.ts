@@ -24,7 +24,7 @@ export function cueNumbers(facts: Facts): Finding[] {
       text: `${sayCue(line)} says ${joinWords(parts)}.`,
       why: ARITHMETIC,
       amount: wrong.length,
-      fixes: [correction(facts, line, wrong, spoken.get(line.cue.id)!, view)],
+      fixes: () => [correction(facts, line, wrong, spoken.get(line.cue.id)!, view)],
     })
   })
 }

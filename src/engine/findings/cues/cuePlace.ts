@@ -41,7 +41,7 @@ function startsLate(facts: Facts, line: CueLine, least: Counts): Finding[] {
       text: `${sayCue(line)} starts ${say(facts, line, ahead)} before ${quoted(facts, line.block)}; ${kind} start at least ${say(facts, line, least)} before.`,
       why: COMMON_PRACTICE,
       amount: short,
-      fixes: [movesFreely(facts, line, counts) ? leadFix(facts, line, counts) : undefined],
+      fixes: () => [movesFreely(facts, line, counts) ? leadFix(facts, line, counts) : undefined],
     }),
   ]
 }
@@ -60,7 +60,7 @@ function endsEarly(facts: Facts, line: CueLine): Finding[] {
       text: `${sayCue(line)} is over ${say(facts, line, line.lead)} before ${quoted(facts, line.block)}; announcements are over at most ${say(facts, line, most)} before.`,
       why: COMMON_PRACTICE,
       amount: over,
-      fixes: [movesFreely(facts, line, most) ? leadFix(facts, line, most) : undefined],
+      fixes: () => [movesFreely(facts, line, most) ? leadFix(facts, line, most) : undefined],
     }),
   ]
 }

@@ -26,7 +26,7 @@ export function cueRoom(facts: Facts): Finding[] {
         text: `${sayCue(line)} takes ${say(line.to - line.from)} to say and has ${say(room)}.`,
         why: COMMON_PRACTICE,
         amount: over,
-        fixes: [line.moment === 'announce' && line.lead > needed + 1e-6 ? leadFix(facts, line, needed) : undefined],
+        fixes: () => [line.moment === 'announce' && line.lead > needed + 1e-6 ? leadFix(facts, line, needed) : undefined],
       }),
     ]
   })

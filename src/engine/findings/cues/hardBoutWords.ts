@@ -1,3 +1,4 @@
+import type { Meaning } from '#engine/cues/claims/claim.ts'
 import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { countMembers, membersOf, nameOf } from '#engine/cues/family.ts'
 import { tellsFeel } from '#engine/cues/feelWords.ts'
@@ -6,6 +7,7 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, inQuotes } from '#engine/findings/finding.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { Bout, Finding, Fix } from '#engine/report.ts'
+import type { Cue } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueFix } from './atLine.ts'
@@ -19,9 +21,10 @@ const EFFORT =
 /** Hard bouts that riders go into without knowing how long, how many or how hard. */
 export function hardBoutWords(facts: Facts): Finding[] {
   const heard = linesByBlock(facts)
+  const toldBefore = tellsBefore(facts, heard)
   return facts.recovery.bouts.flatMap((bout) => {
     const played = facts.blocks[bout.fromBlock]!
-    const missing = missingWords(facts, bout, heard)
+    const missing = missingWords(facts, bout, heard, toldBefore)
     if (missing.length === 0) return []
     return [
       atBlock(facts, bout.fromBlock, {
@@ -30,7 +33,7 @@ export function hardBoutWords(facts: Facts): Finding[] {
         text: `${inQuotes(played.block)} is hard and the words do not say ${joinWords(missing)}.`,
         why: WHY,
         amount: missing.length,
-        fixes: [missing.includes('how long') ? sayLength(facts, bout, heard) : undefined],
+        fixes: () => [missing.includes('how long') ? sayLength(facts, bout, heard) : undefined],
       }),
     ]
   })
@@ -38,17 +41,39 @@ export function hardBoutWords(facts: Facts): Finding[] {
 
 type Heard = ReturnType<typeof linesByBlock>
 
-function missingWords(facts: Facts, bout: Bout, heard: Heard): string[] {
-  const { blocks, sections, ride } = facts
-  const first = blocks[bout.fromBlock]!
-  const own = heard.slice(bout.fromBlock, bout.toBlock + 1).flat()
-  const said = new Set<string>()
-  for (let block = sections[first.section]!.blocks.from; block <= bout.toBlock; block++) {
-    const counts = block >= bout.fromBlock || isEasy(facts, block)
+/** What is told of something in a section, and the first block in which it is. */
+type Told = ReadonlyMap<Meaning['about'], number>
+
+/** What the words of a section tell of what comes: previews, and what is said where riders can listen. Each section is read once. */
+function tellsBefore(facts: Facts, heard: Heard): (section: number) => Told {
+  const known = new Map<number, Told>()
+  return (section) => {
+    const told = known.get(section) ?? readSection(facts, heard, section)
+    known.set(section, told)
+    return told
+  }
+}
+
+function readSection(facts: Facts, heard: Heard, section: number): Told {
+  const told = new Map<Meaning['about'], number>()
+  const { from, to } = facts.sections[section]!.blocks
+  for (let block = from; block < to; block++) {
+    const easy = isEasy(facts, block)
     for (const { cue, moment } of heard[block]!) {
-      if (counts || moment === 'preview') for (const { meanings } of claimsOf(cue, ride.bike.unit)) said.add(meanings[0].about)
+      if (!easy && moment !== 'preview') continue
+      for (const about of aboutsOf(cue, facts)) if (!told.has(about)) told.set(about, block)
     }
   }
+  return told
+}
+
+const aboutsOf = (cue: Cue, { ride }: Facts): Meaning['about'][] => claimsOf(cue, ride.bike.unit).map(({ meanings }) => meanings[0].about)
+
+function missingWords(facts: Facts, bout: Bout, heard: Heard, toldBefore: (section: number) => Told): string[] {
+  const first = facts.blocks[bout.fromBlock]!
+  const own = heard.slice(bout.fromBlock, bout.toBlock + 1).flat()
+  const said = new Set(own.flatMap(({ cue }) => aboutsOf(cue, facts)))
+  for (const [about, block] of toldBefore(first.section)) if (block < bout.fromBlock) said.add(about)
   const missing: string[] = []
   if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
   if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')

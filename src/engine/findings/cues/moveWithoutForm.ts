@@ -15,7 +15,7 @@ export function moveWithoutForm(facts: Facts): Finding[] {
         severity: 'hint',
         text: `${inQuotes(played.block)} is the first ${move} of the ride and has no form point.`,
         why: COMMON_PRACTICE,
-        fixes: [formFix(played)],
+        fixes: () => [formFix(played)],
       }),
     ]
   })

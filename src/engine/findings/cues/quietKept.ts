@@ -20,7 +20,7 @@ export function quietKept(facts: Facts): Finding[] {
         text: `${sayCue(line)} talks for ${formatNumber(overlap(quiet, line), 1)} s over a quiet stretch of ${quotedSection(facts, quiet.section)}.`,
         why: COMMON_PRACTICE,
         amount: overlap(quiet, line),
-        fixes: [beforeQuiet(facts, line, quiet)],
+        fixes: () => [beforeQuiet(facts, line, quiet)],
       }),
     ]
   })

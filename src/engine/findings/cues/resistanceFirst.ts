@@ -25,7 +25,9 @@ export function resistanceFirst(facts: Facts): Finding[] {
         severity: 'warning',
         text: `${sayCue(line)} calls riders up into ${quoted(facts, line.block)} before the resistance they stand on.`,
         why: WHY,
-        fixes: [text === null ? undefined : cueFix(facts, line, `Say “${text}”`, `Put the resistance first in ${sayCue(line)}`, { text })],
+        fixes: () => [
+          text === null ? undefined : cueFix(facts, line, `Say “${text}”`, `Put the resistance first in ${sayCue(line)}`, { text }),
+        ],
       }),
     ]
   })

@@ -31,7 +31,7 @@ export function unannounced(facts: Facts): Finding[] {
         text: `Nobody calls the change of ${silent.map((kind) => NAMES[kind]).join(' and ')} into ${quoted(facts, change.block)}.`,
         why: COMMON_PRACTICE,
         amount: silent.length,
-        fixes: [callFix(facts, played, change)],
+        fixes: () => [callFix(facts, played, change)],
       }),
     ]
   })

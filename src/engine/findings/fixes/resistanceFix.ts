@@ -39,8 +39,22 @@ export function resistanceFix(facts: Facts, index: number, wanted: KnobSteps, ex
     : callFix(block, `Take ${size} off`, `Took ${size} off ${here}`, call)
 }
 
+/** Every round of a part may ask for the same call: it is played through once. */
+const played = new WeakMap<Facts, Map<string, Map<Excess, KnobSteps>>>()
+
 /** The set played through with another call for one part: the furthest any round of that part is past the line. */
-function worstRound({ blocks, ledger }: Facts, index: number, restated: Resistance, excess: Excess): KnobSteps {
+function worstRound(facts: Facts, index: number, restated: Resistance, excess: Excess): KnobSteps {
+  const known = played.get(facts) ?? new Map<string, Map<Excess, KnobSteps>>()
+  played.set(facts, known)
+  const key = `${facts.blocks[index]!.block.id} ${JSON.stringify(restated)}`
+  const byLine = known.get(key) ?? new Map<Excess, KnobSteps>()
+  known.set(key, byLine)
+  const worst = byLine.get(excess) ?? playThrough(facts, index, restated, excess)
+  byLine.set(excess, worst)
+  return worst
+}
+
+function playThrough({ blocks, ledger }: Facts, index: number, restated: Resistance, excess: Excess): KnobSteps {
   const { block, set } = blocks[index]!
   let i = index
   while (blocks[i - 1]?.set?.set === set!.set) i--

@@ -30,7 +30,7 @@ function inPush(facts: Facts, ridden: readonly PlayedBlock[], at: number, had: R
     severity: before.section === now.section ? 'warning' : 'hint',
     text: `${takesOver(facts, had, has)} at ${quoted(facts, now.index)}, in the middle of a push; change hands where riders recover.`,
     why: COMMON_PRACTICE,
-    fixes: [afterPush(facts, ridden, at, had, has)],
+    fixes: () => [afterPush(facts, ridden, at, had, has)],
   }
 }
 

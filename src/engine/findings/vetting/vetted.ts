@@ -14,15 +14,16 @@ import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
  */
 export function vetted(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf): Finding[] {
   const vet = vettingOf(found, ride, findingsOf)
-  return found.map((finding, index) => (finding.fixes.length === 0 ? finding : new Untried(finding, () => vet(index))))
+  return found.map((finding, index) => new Untried(finding, () => vet(index)))
 }
 
 /** A finding with more said of it, its repairs still untried. */
-export function withMore(finding: Finding, more: Pick<Finding, 'shownAs'>): Finding {
+export function withMore(finding: Finding, more: Partial<Pick<Finding, 'shownAs' | 'later'>>): Finding {
   return Object.assign(new Untried(finding, () => finding), more)
 }
 
 type Vetted = Pick<Finding, 'fixes' | 'heldBack'>
+const NONE: Vetted = { fixes: [] }
 
 /** A finding whose repairs are tried when they are first asked for. A class, since hundreds are made while a block is dragged. */
 class Untried implements Finding {
@@ -36,8 +37,9 @@ class Untried implements Finding {
   readonly blockId?: string | undefined
   readonly block?: number | undefined
   readonly amount?: number | undefined
-  readonly later?: boolean | undefined
-  readonly proposed: readonly Fix[]
+  declare later?: boolean | undefined
+  declare shownAs?: string | undefined
+  readonly #finding: Finding
   readonly #vet: () => Vetted
   #known: Vetted | undefined
 
@@ -52,9 +54,13 @@ class Untried implements Finding {
     this.blockId = finding.blockId
     this.block = finding.block
     this.amount = finding.amount
-    this.later = finding.later
-    this.proposed = finding.proposed
+    if (finding.later) this.later = true
+    this.#finding = finding
     this.#vet = vet
+  }
+
+  get proposed(): readonly Fix[] {
+    return this.#finding.proposed
   }
 
   get fixes(): readonly Fix[] {
@@ -110,6 +116,7 @@ function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf
   }
 
   return (index) => {
+    if (found[index]!.proposed.length === 0) return NONE
     const fixes = new Set<Fix>()
     let heldBack: string | undefined
     for (const offer of offers()[index]!) {

@@ -1,5 +1,5 @@
 import type { MeaningOf } from '#engine/cues/claims/claim.ts'
-import { countMembers, type Member, nameOf } from '#engine/cues/family.ts'
+import { type Member, type Members, nameOf } from '#engine/cues/family.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
@@ -23,40 +23,51 @@ export function rowOf(spoken: Spoken, kind: string | undefined): Row | null {
   if (meant === undefined) return null
   const here = view.membersIn(played.section, meant)
   const isLast = view.blocksOf(played.section).at(-1) === played
-  const members =
-    here.length === 0 && isLast && played.section + 1 < view.sections.length ? view.membersIn(played.section + 1, meant) : here
-  return members.length === 0 ? null : seenFrom(members, played)
+  const row =
+    here.members.length === 0 && isLast && played.section + 1 < view.sections.length ? view.membersIn(played.section + 1, meant) : here
+  return row.members.length === 0 ? null : seenFrom(row, played)
 }
 
 /** The rounds of the set a block stands in, or of the only one of its section, before or behind it. */
 function rowOfRounds(view: PlanView, { set, section, index }: PlayedBlock): Row | null {
   if (set === undefined) {
-    const others = view.blocksOf(section).filter((one) => one.set)
-    const [first] = others
-    if (first === undefined || others.some((one) => one.set!.set.id !== first.set!.set.id)) return null
-    const total = first.set!.set.rounds
-    return first.index > index ? { total, earlier: 0, later: total } : { total, earlier: total, later: 0 }
+    const [only, ...others] = view.setsIn(section)
+    if (only === undefined || others.length > 0) return null
+    const total = only.set.rounds
+    return only.first > index ? { total, earlier: 0, later: total } : { total, earlier: total, later: 0 }
   }
   const { rounds } = set.set
   return { total: rounds, earlier: set.round - 1, later: rounds - set.round, own: set.round }
 }
 
-function seenFrom(members: readonly Member[], { index }: PlayedBlock): Row {
-  const at = members.findIndex(({ from, to }) => from <= index && index <= to)
-  const earlier = members.filter(({ to }) => to < index)
-  const later = members.filter(({ from }) => from > (at < 0 ? index : members[at]!.to))
+function seenFrom({ members, total, before, after }: Members, { index }: PlayedBlock): Row {
+  const next = placeAmong(members, index)
+  const own = members[next]
+  const isOne = own !== undefined && own.from <= index
   return {
-    total: countMembers(members),
-    earlier: countMembers(earlier),
-    later: countMembers(later),
-    ...(at >= 0 && { own: members[at]!.number ?? at + 1 }),
+    total,
+    earlier: before[next]!,
+    later: after[isOne ? next + 1 : next]!,
+    ...(isOne && { own: own.number ?? next + 1 }),
   }
+}
+
+/** Place of the first member that ends at a block or later, from 0; their number where all ended before. By halving. */
+function placeAmong(members: readonly Member[], block: number): number {
+  let low = 0
+  let high = members.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (members[middle]!.to < block) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 /** What "last one" or "one left" is about: the block's own kind at work, else that of the work before it. */
 function kindMeant(view: PlanView, played: PlayedBlock): string | undefined {
   if (view.works(played)) return nameOf(played).kind
-  const before = view.blocksOf(played.section).findLast((other) => other.index < played.index && view.works(other))
+  const before = view.lastWork(played.index)
   return before && nameOf(before).kind
 }
 
@@ -69,7 +80,7 @@ export function judgeAhead({ value, kind, fresh }: MeaningOf<'ahead'>, spoken: S
   const ahead = row.later + (row.own === undefined ? 0 : 1)
   if (row.own === undefined && row.later === 0) return null
   if (fresh && row.earlier > 0) return null
-  const inClass = view.sections.map((_, section) => countMembers(view.membersIn(section, meant!)))
+  const inClass = view.sections.map((_, section) => view.membersIn(section, meant!).total)
   const fromHere = inClass.slice(played.section + 1).reduce((sum, count) => sum + count, ahead)
   const all = inClass.reduce((sum, count) => sum + count, 0)
   return anyFits(
@@ -134,11 +145,13 @@ export function judgePlace({ value, kind, of }: MeaningOf<'place'>, spoken: Spok
 }
 
 function isPlaceInClass({ view, played }: Spoken, kind: string, value: number, of: number | undefined): boolean {
-  const inClass = view.sections.map((_, section) => view.membersIn(section, kind))
+  const inClass = view.sections.map((_, section) => view.membersIn(section, kind).members)
   const before = inClass.slice(0, played.section).reduce((sum, members) => sum + members.length, 0)
-  const own = inClass[played.section]!.findIndex(({ from, to }) => from <= played.index && played.index <= to)
+  const here = inClass[played.section]!
+  const own = placeAmong(here, played.index)
   const all = inClass.reduce((sum, members) => sum + members.length, 0)
-  return own >= 0 && before + own + 1 === value && (of === undefined || of === all)
+  const isOne = own < here.length && here[own]!.from <= played.index
+  return isOne && before + own + 1 === value && (of === undefined || of === all)
 }
 
 /** "last one", "next to last", "third and last". */
@@ -163,7 +176,7 @@ export function judgeRounds({ value, kind }: MeaningOf<'rounds'>, spoken: Spoken
   }
   const set = played.set?.set ?? rest(view, played).find((one) => one.set)?.set?.set
   if (set !== undefined) {
-    const sets = new Set(view.blocksOf(played.section).flatMap((one) => (one.set ? [one.set.set.id] : []))).size
+    const sets = view.setsIn(played.section).length
     return set.rounds === value || (kind === 'set' && sets === value) ? HOLDS : { holds: false, right: { low: set.rounds } }
   }
   const work = nextKind(view, played)

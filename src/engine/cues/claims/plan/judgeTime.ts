@@ -3,7 +3,7 @@ import type { PlayedBlock } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
-import { isOf, type Stretch, stretchesFrom, stretchOfSection, subjectsOf } from './stretches.ts'
+import { AHEAD, isOf, type Stretch, stretchesFrom, stretchOfSection, subjectsOf } from './stretches.ts'
 import { anyFits, HOLDS, type Verdict } from './verdict.ts'
 
 /** A spoken time may be off by a tenth, or by three seconds: people round. One that is called a guess by a fifth, or eight. */
@@ -159,11 +159,11 @@ function startsOf(view: PlanView, played: PlayedBlock, of: Whole | undefined, lo
 }
 
 /** How many changes ahead "in two minutes it gets hard" may look. */
-const AHEAD = 3
+const CHANGES_AHEAD = 3
 
 /** "in twenty seconds we push": until the next of what is named, else until one of the next changes, or the end of song or class. */
 export function judgeUntil({ unit, value, ...target }: MeaningOf<'until'>, { view, at, over, ridden, inside, played }: Spoken): Verdict {
-  const following = view.blocks.slice(ridden.index + 1)
+  const following = view.blocks.slice(ridden.index + 1, ridden.index + 1 + AHEAD)
   const named = nextOf(target, following, ridden, view)
   if (unit === 'counts') {
     const clock = view.clockOf(ridden.section)
@@ -178,7 +178,7 @@ export function judgeUntil({ unit, value, ...target }: MeaningOf<'until'>, { vie
       ({ most }) => ({ low: inEights(most), high: inEights(most) }),
     )
   }
-  const next = named ? [named.from] : following.slice(0, AHEAD).map(({ from }) => from)
+  const next = named ? [named.from] : following.slice(0, CHANGES_AHEAD).map(({ from }) => from)
   const ends = named ? [] : [view.sections[ridden.section]!.to, view.blocks.at(-1)!.to]
   return anyFits(
     [...next, ...ends],

@@ -1,9 +1,9 @@
 import type { Constants } from '#engine/constants.ts'
-import { type Member, membersOf } from '#engine/cues/family.ts'
+import { countedMembers, type Members } from '#engine/cues/family.ts'
 import { type SectionClock, sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import type { PlayedBlock, SectionReport } from '#engine/report.ts'
-import type { Resistance, Ride } from '#plan/model.ts'
+import type { Resistance, Ride, SetBlock } from '#plan/model.ts'
 
 /** Ways in which neighbouring blocks of a section are one stretch to whoever rides them. */
 export const ALIKE = ['work', 'terrain', 'posture', 'set', 'round'] as const
@@ -13,6 +13,12 @@ type Alike = (typeof ALIKE)[number]
 interface Run {
   first: number
   last: number
+}
+
+/** A set, and the index of the first block that is played of it. */
+interface SetPlace {
+  set: SetBlock
+  first: number
 }
 
 /** The plan as claims are checked against it; what is asked for is worked out once. */
@@ -27,8 +33,12 @@ export interface PlanView {
   runOf: (block: number, alike: Alike) => Run | null
   /** The blocks of a section. */
   blocksOf: (section: number) => readonly PlayedBlock[]
+  /** The sets of a section in order, each with its first block. */
+  setsIn: (section: number) => readonly SetPlace[]
   /** The members of a kind in a section, in order. */
-  membersIn: (section: number, kind: string) => readonly Member[]
+  membersIn: (section: number, kind: string) => Members
+  /** The last block at work before one, in its section. */
+  lastWork: (block: number) => PlayedBlock | undefined
   clockOf: (section: number) => SectionClock
   works: (played: PlayedBlock) => boolean
 }
@@ -44,7 +54,8 @@ export function viewPlan(
   const works = ({ block }: PlayedBlock): boolean => Math.max(block.effort.from, block.effort.to) >= rules.workEffort
   const runs = once((alike: Alike) => runsOf(blocks, (played) => sameAs(played, alike, works)))
   const blocksOf = once((section: number) => blocks.slice(sections[section]!.blocks.from, sections[section]!.blocks.to))
-  const members = once((section: number) => once((kind: string) => membersOf(kind, blocksOf(section))))
+  const members = once((section: number) => once((kind: string) => countedMembers(kind, blocksOf(section))))
+  const lastWorks = once((_: 0) => worksBefore(blocks, works))
   return {
     ride,
     blocks,
@@ -53,10 +64,28 @@ export function viewPlan(
     callOf: (block) => ledger.lines[block]!.call,
     runOf: (block, alike) => (isSet(alike) && !blocks[block]!.set ? null : runs(alike)[block]!),
     blocksOf,
+    setsIn: once((section: number) => setsAmong(blocksOf(section))),
     membersIn: (section, kind) => members(section)(kind),
+    lastWork: (block) => lastWorks(0)[block],
     clockOf: once((section: number) => sectionClock(ride.sections[section]!, sections[section]!.one)),
     works,
   }
+}
+
+function setsAmong(blocks: readonly PlayedBlock[]): SetPlace[] {
+  const places = new Map<string, SetPlace>()
+  for (const { set, index } of blocks) if (set && !places.has(set.set.id)) places.set(set.set.id, { set: set.set, first: index })
+  return [...places.values()]
+}
+
+function worksBefore(blocks: readonly PlayedBlock[], works: PlanView['works']): (PlayedBlock | undefined)[] {
+  let last: PlayedBlock | undefined
+  return blocks.map((played, i) => {
+    if (i > 0 && blocks[i - 1]!.section !== played.section) last = undefined
+    const before = last
+    if (works(played)) last = played
+    return before
+  })
 }
 
 const isSet = (alike: Alike): boolean => alike === 'set' || alike === 'round'

@@ -21,14 +21,25 @@ export interface Spoken {
   coming: PlayedBlock | undefined
 }
 
+/** Index of the last block up to one that has begun at a moment; the first where none has. By halving. */
+function lastBegunBy(at: Seconds, most: number, blocks: PlanView['blocks']): number {
+  let low = 0
+  let high = most
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if (blocks[middle]!.from <= at) low = middle
+    else high = middle - 1
+  }
+  return low
+}
+
 /** Words are said evenly from a line's start to its end, so a number further on in the text is said later. */
 export function spokenAt(view: PlanView, line: CueLine, share: number): Spoken {
   const { blocks, rules } = view
   const played = blocks[line.block]!
   const inside = line.moment === 'form' || line.moment === 'story'
   const at = line.from + (line.to - line.from) * share
-  let ridden = played
-  while (!inside && ridden.index > 0 && ridden.from > at) ridden = blocks[ridden.index - 1]!
+  const ridden = inside ? played : blocks[lastBegunBy(at, played.index, blocks)]!
   const next = blocks[played.index + 1]
   const near = inside && next !== undefined && next.from - at <= rules.announceSeconds
   return {

@@ -5,6 +5,9 @@ import type { Counts, Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
 
+/** Nobody speaks of what comes this many blocks later (common practice; songs have a tenth of it). */
+export const AHEAD = 60
+
 /** A stretch of the ride that a number may be about; counts only where it is counted throughout. */
 export interface Stretch {
   seconds: Seconds
@@ -25,8 +28,7 @@ export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, qu
     if (alike === 'round' && !(kind !== undefined && /^(?:round|set)$/.test(kind))) continue
     const run = view.runOf(played.index, alike)
     // "Jumps for a minute" is not as long as riders stand, but all rounds of them may be meant.
-    if (run === null || (named && alike !== 'set' && !view.blocks.slice(played.index, run.last + 1).every((one) => isOf(one, kind))))
-      continue
+    if (run === null || (named && alike !== 'set' && !allOf(view, kind, played.index, run.last))) continue
     ends.add(run.last)
   }
   return [...ends].map((last) => between(played, view.blocks[last]!))
@@ -63,16 +65,26 @@ export function subjectsOf({ view, moment, played, inside, coming }: Spoken, on:
   return found.length === 0 || (wanted && !fits(played)) ? [...found, ...own] : found
 }
 
-/** What follows a block in its section, and after the section's last block in the next one. */
-export function rest(view: PlanView, played: PlayedBlock): readonly PlayedBlock[] {
-  const own = view.blocksOf(played.section).filter(({ index }) => index > played.index)
-  if (own.length > 0 || played.section + 1 >= view.sections.length) return own
-  return view.blocksOf(played.section + 1)
+/**
+ * What follows a block in its section, and after the section's last block in the next one; as far ahead as anybody speaks,
+ * which also keeps the cost of a number from growing with the length of a song.
+ */
+export function rest({ blocks, sections }: PlanView, { index, section }: PlayedBlock): readonly PlayedBlock[] {
+  const own = sections[section]!.blocks
+  const { from, to } = index + 1 < own.to ? { from: index + 1, to: own.to } : (sections[section + 1]?.blocks ?? { from: 0, to: 0 })
+  return blocks.slice(from, Math.min(to, from + AHEAD))
 }
 
 /** The blocks of a kind from this one on; none where no block is called so. */
 function ofKind(view: PlanView, played: PlayedBlock, kind: string): PlayedBlock[] {
   return isOf(played, kind) ? [played] : rest(view, played).filter((one) => isOf(one, kind))
+}
+
+/** Whether blocks are called so, from one to another, as far as anybody speaks. */
+function allOf({ blocks }: PlanView, kind: string, first: number, last: number): boolean {
+  const end = Math.min(last, first + AHEAD)
+  for (let i = first; i <= end; i++) if (!isOf(blocks[i]!, kind)) return false
+  return true
 }
 
 /** Whether a block is called so; terrains have names in the plural too: "jumps". */
