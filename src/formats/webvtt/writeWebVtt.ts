@@ -10,13 +10,11 @@ export interface VttCue {
 
 /**
  * A moment as WebVTT writes it: "00:01:00.000". Rounded to milliseconds as a whole first, so that
- * no part reads 60; hours have two digits or more.
- *
- * @throws RangeError for a moment before 0, which the format has no way to write
+ * no part reads 60; hours have two digits or more. A moment before 0, which the format has no way to write, is 0.
  */
 function vttTimestamp(seconds: Seconds): string {
-  const whole = Math.round(seconds * 1000)
-  if (!(whole >= 0)) throw new RangeError(`A caption cannot start at ${seconds} s.`)
+  const whole = Math.max(0, Math.round(seconds * 1000))
+  if (Number.isNaN(whole)) throw new RangeError('A caption needs a moment to stand at.')
   const part = (value: number, digits: number) => String(value).padStart(digits, '0')
   const [hours, minutes, rest] = [Math.floor(whole / 3_600_000), Math.floor(whole / 60_000) % 60, whole % 60_000]
   return `${part(hours, 2)}:${part(minutes, 2)}:${part(Math.floor(rest / 1000), 2)}.${part(rest % 1000, 3)}`
@@ -24,7 +22,7 @@ function vttTimestamp(seconds: Seconds): string {
 
 /**
  * A caption file: its title, then the cues by the time they start. A cue that would end as it
- * starts cannot be written and is left out. Source: W3C WebVTT.
+ * starts cannot be written and is left out, one that is over before 0 among them. Source: W3C WebVTT.
  */
 export function writeWebVtt(cues: readonly VttCue[], title = ''): string {
   const head = title === '' ? 'WEBVTT' : `WEBVTT - ${oneLine(title).replaceAll('-->', '→')}`

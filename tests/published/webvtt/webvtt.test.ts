@@ -22,7 +22,7 @@ describe('timestamps (W3C WebVTT)', () => {
 
   test('from zero on, and nothing before it', () => {
     expect(timesOf(0, 1)).toEqual(['00:00:00.000', '00:00:01.000'])
-    expect(() => timesOf(-0.1, 1)).toThrow(RangeError)
+    expect(timesOf(-0.1, 1)).toEqual(['00:00:00.000', '00:00:01.000'])
   })
 })
 
@@ -67,5 +67,14 @@ describe('a caption file read back by an independent parser', () => {
     expect(text).not.toContain('no time')
     expect((await readBack(text)).cues).toHaveLength(2)
     expect(() => writeWebVtt([{ from: 2, to: 1, text: 'backwards' }])).toThrow(RangeError)
+  })
+
+  test('holds at zero what would start before it, and leaves out what is over by then', async () => {
+    const early = writeWebVtt([
+      { from: -3, to: -1, text: 'over' },
+      { from: -2, to: 4, text: 'early' },
+    ])
+    expect(early).not.toContain('over')
+    expect((await readBack(early)).cues).toMatchObject([{ startTime: 0, endTime: 4, text: 'early' }])
   })
 })
