@@ -83,6 +83,7 @@ export const RULES = {
   baseOutside: (low: number, high: number) => `must lie between the lowest and the highest setting, ${low} and ${high}`,
   pointsNotRising: 'must be at a higher setting than the one before, with no fewer watts',
   maxHrTooLow: 'must be above the resting heart rate',
+  thresholdOutOfOrder: 'must lie in order: rest, first threshold, second threshold, highest',
 }
 
 /** A value found, short enough for a sentence. */

@@ -5,9 +5,11 @@ import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 
+type NumberKey = { [Key in keyof Rider]-?: NonNullable<Rider[Key]> extends number ? Key : never }[keyof Rider]
+
 /** One number of a modelled rider: what it is called, what it means, how it is read and written. */
 export interface Quantity {
-  key: Exclude<keyof Rider, 'id' | 'name'>
+  key: NumberKey
   label: string
   unit: (bike: Bike) => string
   means: string
