@@ -207,7 +207,9 @@ describe('calibrating by feel at two cadences', () => {
         offs.push(off)
         const found = new Set(rounds.flatMap((round) => round.found.map(({ setting }) => setting)))
         for (const [setting, watts] of result.bike.points.filter(([each]) => found.has(each))) {
-          expect(Math.abs(watts - referenceWatts(calibrationOf(bike), setting))).toBeLessThanOrEqual(0.51 + off * Math.log(100 / 60) * (watts + 50))
+          expect(Math.abs(watts - referenceWatts(calibrationOf(bike), setting))).toBeLessThanOrEqual(
+            0.51 + off * Math.log(100 / 60) * (watts + 50),
+          )
         }
       }),
       { numRuns: 300 },
