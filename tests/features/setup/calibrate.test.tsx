@@ -106,7 +106,7 @@ describe('a second cadence', () => {
     const { brakeFit } = page.ride().bike
     expect(brakeFit!.exponent).toBeCloseTo(1.4, 1)
     expect(page.ride().bike).toMatchObject({ calibration: 'watts', brake: 'friction' })
-    expect(page.text()).toContain('Fitted from your readings. Twice the cadence, 2.8 times the watts.')
+    expect(page.text()).toContain('Between friction and magnetic, fitted from your readings. Twice the cadence, 2.8 times the watts.')
     expect(page.text()).toContain('read off its console')
     page.choose('brake', 'magnetic')
     expect(page.ride().bike).toMatchObject({ brake: 'magnetic' })

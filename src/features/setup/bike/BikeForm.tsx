@@ -7,7 +7,7 @@ import { refused } from '#units/parsed.ts'
 import type { Setting } from '#units/units.ts'
 import { parseLimit, stepsProblem } from './bikeRules.ts'
 import { parseRpm, parseStepsPerUnit, sayAt } from './fields.ts'
-import { sayCadence, sayExponent, sayFitted } from './sayBrake.ts'
+import { sayCadence, sayExponent } from './sayBrake.ts'
 
 interface Props {
   bike: Bike
@@ -23,7 +23,7 @@ const BRAKES: readonly Choice<Brake>[] = [
 
 /** The two kinds, and what the bike was fitted with while it has that. */
 const brakesOf = ({ brakeFit }: Bike): readonly Choice<Brake>[] =>
-  brakeFit ? [...BRAKES, { value: 'fitted', label: `as fitted: ${sayFitted(brakeFit)}` }] : BRAKES
+  brakeFit ? [...BRAKES, { value: 'fitted', label: 'as fitted' }] : BRAKES
 
 /** The resistance scale: its name, unit and steps, its ends and base, and its brake. */
 export function BikeForm({ bike, onChange }: Props) {

@@ -21,5 +21,7 @@ export function sayCadence(bike: Bike): string {
   const times = speedFactor(brakeLawOf(bike), 2)
   const grows = times === 2 ? 'twice the watts' : times === 4 ? 'four times the watts' : `${formatNumber(times, 1)} times the watts`
   const said = `Twice the cadence, ${grows}.`
-  return bike.brakeFit ? `Fitted from your readings. ${said}` : said
+  if (bike.brakeFit === undefined) return said
+  const kind = sayFitted(bike.brakeFit)
+  return `${kind.charAt(0).toUpperCase()}${kind.slice(1)}, fitted from your readings. ${said}`
 }
