@@ -1,5 +1,5 @@
 /** A straight line through points by least squares. */
-export interface StraightLine {
+interface StraightLine {
   slope: number
   intercept: number
   /** Standard errors; null with two points, which every line between them fits. */

@@ -120,5 +120,5 @@ export const QUANTITIES: readonly Quantity[] = [
 
 /** The numbers a rider need not have. */
 const OPTIONAL = ['maxHr', 'firstThresholdHr', 'secondThresholdHr'] as const satisfies readonly NumberKey[]
-export type OptionalKey = (typeof OPTIONAL)[number]
+type OptionalKey = (typeof OPTIONAL)[number]
 export const isOptional = (key: NumberKey): key is OptionalKey => (OPTIONAL as readonly NumberKey[]).includes(key)
