@@ -70,6 +70,48 @@ test('a bike calibrated by its watts is seen before it is taken, kept, and there
   await expect(page.getByLabel('watts at 3', { exact: true })).toHaveValue('135')
 })
 
+test('two all-out trials give a rider’s critical power, which the class is then judged by, and stay for a third', async ({ page }) => {
+  await openRide(page)
+  await goTo(page, 'bikes & riders')
+  await showPart(page, 'riders')
+  const part = page.getByRole('region', { name: 'critical power from a test' })
+  await expect(part.getByText('not for first-timers')).toBeVisible()
+  await part.getByLabel('length of a new trial').focus()
+  for (const typed of ['3:00', '283', '12:00', '213']) {
+    await page.keyboard.type(typed)
+    await page.keyboard.press('Enter')
+    // A length is followed by Tab; after the watts the next trial is at hand.
+    if (typed.includes(':')) await page.keyboard.press('Tab')
+  }
+  await expect(part.getByLabel('length of a new trial')).toBeFocused()
+  await expect(part.getByText('Critical power 190 watts; reserve 16.8 kJ.')).toBeVisible()
+  await expect(part.getByText('Two trials always fit.')).toBeVisible()
+  await part.getByRole('button', { name: 'use these for the regular rider' }).click()
+  await expect(part.getByText('used for the regular rider')).toBeVisible()
+  await expect(page.getByLabel('critical power of the regular rider', { exact: true })).toHaveValue('190')
+  await expect(page.getByLabel('where critical power and reserve of the regular rider come from')).toHaveValue('tested')
+  for (const [which, beats] of [
+    ['first', '125'],
+    ['second', '158'],
+  ] as const) {
+    await page.getByLabel(`${which} threshold of the regular rider`).fill(beats)
+    await page.keyboard.press('Enter')
+  }
+  await expect(saved(page)).toBeVisible()
+  await page.reload()
+  await ready(page)
+  await goTo(page, 'draft')
+  const riders = page.getByRole('region', { name: 'riders, estimated' })
+  await expect(riders.getByRole('row', { name: /^between thresholds/ })).toContainText(/\d:\d\d/)
+  await goTo(page, 'bikes & riders')
+  await showPart(page, 'riders')
+  await expect(part.getByLabel('watts of trial 2')).toHaveValue('213')
+  await part.getByLabel('length of a new trial').fill('6:00')
+  await part.getByLabel('watts of a new trial').fill('262')
+  await page.keyboard.press('Enter')
+  await expect(part.getByText('These trials do not agree')).toBeVisible()
+})
+
 test('house rules change what is found, and a move to avoid is found with another way to ride it', async ({ page }) => {
   await openRide(page)
   await expect(page.getByText('without sitting down')).toHaveCount(0)

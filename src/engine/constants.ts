@@ -14,7 +14,7 @@ export interface ConstantSpec {
 
 const PRACTICE = 'common practice'
 const STATEMENT = "an instructor-training body's public position statement; rooms differ"
-const SESSION = 'common practice; ACSM names 5–10 min (from memory)'
+const SESSION = 'common practice; ACSM’s Complete Guide to Fitness & Health: a warm-up of 5–10 min at least'
 const WORDS_END = 'group-exercise teaching; common practice'
 const HUNT = 'Hunt et al. 2019: 68.7 ± 21.5 s, cycling near 13 on the 6–20 scale'
 

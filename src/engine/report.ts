@@ -11,6 +11,7 @@ import type { ReserveCurve } from '#engine/reserve/reserveCurve.ts'
 import type { HeartCurve } from '#engine/response/heartCurve.ts'
 import type { HeartRange } from '#engine/response/heartReserve.ts'
 import type { IntensityClass } from '#engine/response/intensityClass.ts'
+import type { ByThreshold } from '#engine/response/secondsByThreshold.ts'
 import type { DifficultyReport } from '#engine/shape/rateDifficulty.ts'
 import type { ShapeReport } from '#engine/shape/shapeOfRide.ts'
 import type { Command } from '#plan/commands/command.ts'
@@ -291,6 +292,8 @@ export interface RiderReport {
 interface ResponseReport extends HeartCurve {
   range: HeartRange
   secondsByClass: Record<IntensityClass, Seconds>
+  /** Absent for a rider of whom no threshold is known. */
+  secondsByThreshold?: ByThreshold
 }
 
 /** What there is to say and when; lines stand by the time they start. */

@@ -89,6 +89,7 @@ export const RULES = {
     `has ${grouped(letters)} letters on its blocks and cues; at most ${grouped(most)} can be planned`,
   lastsTooLong: (hours: number, most: number) => `lasts ${grouped(Math.round(hours))} hours; at most ${most} can be planned`,
   maxHrTooLow: 'must be above the resting heart rate',
+  thresholdOutOfOrder: 'must lie in order: rest, first threshold, second threshold, highest',
 }
 
 /** A value found, short enough for a sentence. */

@@ -233,10 +233,22 @@ export interface Bike {
   /** Setting at which a rider with no offset just controls the pedals. */
   base: Setting
   brake: 'friction' | 'magnetic'
+  /** How the brake was found to answer to cadence; absent, it answers as its kind does. */
+  brakeFit?: BrakeFit
   referenceRpm: Rpm
   /** Measured or typical power at the reference cadence, by rising absolute setting. */
   points: [setting: Setting, watts: Watts][]
   feelAnchors?: { feel: string; setting: Setting }[]
+  /** Where the points come from: a console's watts, or feels found on the bike; absent, they are typical ones or typed. */
+  calibration?: 'watts' | 'feel'
+}
+
+/** A brake between friction and magnetic. */
+export interface BrakeFit {
+  /** n of power ∝ cadenceⁿ at the reference cadence: 1 is friction, 2 magnetic. */
+  exponent: number
+  /** Standard error of it. */
+  error: number
 }
 
 /** A modelled participant. */
@@ -252,8 +264,33 @@ export interface Rider {
   wPrime: number
   restingHr: number
   maxHr?: number
+  /** Heart rates at the first and second threshold, as a test found them. */
+  firstThresholdHr?: number
+  secondThresholdHr?: number
+  /** Whether critical power and W′ are taken to be so or come from a test; absent, they are assumed. */
+  basis?: 'assumed' | 'tested'
+  /** All-out trials to exhaustion that critical power can be found from. */
+  trials?: Trial[]
+  threeMinuteTest?: ThreeMinuteTest
   /** This rider's base above or below the bike's, in the bike's unit. */
   baseOffset: Setting
+}
+
+/** One all-out trial: how long it was held, and the mean power. */
+export interface Trial {
+  seconds: Seconds
+  watts: Watts
+}
+
+/** Three minutes all out against one resistance. */
+export interface ThreeMinuteTest {
+  /** What the mean power is of: all of it, or all but the last thirty seconds. */
+  over: 180 | 150
+  watts: Watts
+  /** Mean power of the last thirty seconds. */
+  endWatts: Watts
+  /** Second at which power was highest, where it was noted. */
+  peakSecond?: Seconds
 }
 
 export const isSet = (item: Item): item is SetBlock => 'parts' in item

@@ -16,6 +16,7 @@ const NUMBERED: Record<string, string> = {
   avoidMoves: 'move to avoid',
   setAside: 'finding put aside',
   shaky: 'shaky block',
+  trials: 'trial',
   ancestors: 'version before',
 }
 
@@ -118,6 +119,10 @@ const SUBJECTS: Record<string, string> = {
   'bike.max': 'the highest setting',
   'bike.base': 'the base',
   'bike.brake': 'the kind of brake',
+  'bike.brakeFit': 'how the brake was fitted',
+  'bike.brakeFit.exponent': 'how power grows with cadence',
+  'bike.brakeFit.error': 'how sure that is',
+  'bike.calibration': 'how the bike was calibrated',
   'bike.referenceRpm': 'the reference cadence',
   'bike.points': 'the list of calibration points',
   'quiet.from': 'the start',
@@ -130,6 +135,17 @@ const SUBJECTS: Record<string, string> = {
   'riders.wPrime': 'the work capacity',
   'riders.restingHr': 'the resting heart rate',
   'riders.maxHr': 'the highest heart rate',
+  'riders.firstThresholdHr': 'the heart rate at the first threshold',
+  'riders.secondThresholdHr': 'the heart rate at the second threshold',
+  'riders.basis': 'whether it was tested',
+  'riders.trials': 'the list of trials',
+  'riders.threeMinuteTest': 'the three-minute test',
+  'riders.threeMinuteTest.over': 'what the three-minute mean is of',
+  'riders.threeMinuteTest.watts': 'the mean power of the three-minute test',
+  'riders.threeMinuteTest.endWatts': 'the power at the end of the three-minute test',
+  'riders.threeMinuteTest.peakSecond': 'the second of the peak of the three-minute test',
+  'trials.seconds': 'the length',
+  'trials.watts': 'the power',
   'riders.baseOffset': 'the base offset',
 }
 

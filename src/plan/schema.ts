@@ -23,6 +23,7 @@ export const LIMITS = {
   cues: 40,
   leaders: 2,
   riders: 40,
+  trials: 20,
   anchors: 5_000,
   anchor: 1_000_000,
   points: 60,
@@ -228,12 +229,16 @@ export const bikeSchema = group({
   max: numberAbove(0, 1_000),
   base: setting,
   brake: oneOf(['friction', 'magnetic']),
+  brakeFit: v.optional(group({ exponent: number(1, 2), error: number(0, 1) })),
   referenceRpm: rpm,
   points: listFrom(pair(setting, number(0, 3_000, 'watts')), 2, LIMITS.points),
   feelAnchors: v.optional(list(group({ feel: filled(LIMITS.name), setting }), LIMITS.points)),
+  calibration: v.optional(oneOf(['watts', 'feel'])),
 })
 
 const leaderSchema = group({ id, name: text(LIMITS.name), wordsPerMinute: number(40, 400, 'words a minute') })
+
+const heartRate = number(60, 260, 'beats a minute')
 
 const riderSchema = group({
   id,
@@ -244,7 +249,19 @@ const riderSchema = group({
   criticalPower: number(1, 1_000, 'watts'),
   wPrime: number(1, 200_000, 'joules'),
   restingHr: number(20, 150, 'beats a minute'),
-  maxHr: v.optional(number(60, 260, 'beats a minute')),
+  maxHr: v.optional(heartRate),
+  firstThresholdHr: v.optional(heartRate),
+  secondThresholdHr: v.optional(heartRate),
+  basis: v.optional(oneOf(['assumed', 'tested'])),
+  trials: v.optional(list(group({ seconds: numberAbove(0, 7_200, 'seconds'), watts: numberAbove(0, 3_000, 'watts') }), LIMITS.trials)),
+  threeMinuteTest: v.optional(
+    group({
+      over: oneOf([180, 150]),
+      watts: numberAbove(0, 3_000, 'watts'),
+      endWatts: numberAbove(0, 3_000, 'watts'),
+      peakSecond: v.optional(number(0, 180, 'seconds')),
+    }),
+  ),
   baseOffset: number(-1_000, 1_000),
 })
 

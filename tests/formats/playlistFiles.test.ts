@@ -46,6 +46,9 @@ describe('M3U8 read back by an independent parser (RFC 8216)', () => {
       [218, 'Nine Tin Kites - Brickworks & “Elevator” <live>'],
       [220, expect.stringMatching(/^#1: Quarter to Magnesium, 50 %/)],
     ])
+    // Section 4.1: no control characters, letters in composed form.
+    expect(text).toMatch(/^[^\p{Cc}\n]*(\n[^\p{Cc}\n]*)*$/u)
+    expect(writeM3u8([{ title: 'Cafe\u0301 \u0007One', seconds: 60 }])).toContain('#EXTINF:60,Café One\n')
     for (const { uri } of segments) expect(new URL(uri, 'file:///music/').pathname.startsWith('/music/')).toBe(true)
     expect(segments.map(({ uri }) => decodeURIComponent(uri))).toEqual([
       '01 Nine Tin Kites - Brickworks & “Elevator” _live_.mp3',

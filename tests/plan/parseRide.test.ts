@@ -5,6 +5,7 @@ import type { Ride } from '#plan/model.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { LIMITS } from '#plan/schema.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { smallRide } from '#tests/support/smallRide.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: the tests break the document in ways its type forbids.
 type Loose = any
@@ -335,6 +336,26 @@ function placesOf(value: unknown): { owner: Record<string, unknown>; key: string
   const owner = value as Record<string, unknown>
   return Object.keys(owner).flatMap((key) => [{ owner, key }, ...placesOf(owner[key])])
 }
+
+describe('the hearts of riders', () => {
+  const rider = { id: 'r', name: 'R', massKg: 70, age: 40, vo2max: 40, criticalPower: 165, wPrime: 14_000, restingHr: 60, baseOffset: 0 }
+  const problems = (hearts: object) => {
+    const parsed = parseRide({ ...smallRide(), riders: [{ ...rider, ...hearts }] })
+    return parsed.ok ? [] : parsed.problems.map(({ sentence }) => sentence)
+  }
+
+  it('rise from rest by the thresholds to the highest', () => {
+    expect(problems({ firstThresholdHr: 120, secondThresholdHr: 150, maxHr: 180 })).toEqual([])
+    expect(problems({ secondThresholdHr: 150 })).toEqual([])
+    expect(problems({ maxHr: 60 })).toEqual(['Rider 1: the highest heart rate must be above the resting heart rate; it is 60.'])
+    expect(problems({ firstThresholdHr: 150, secondThresholdHr: 140 })).toEqual([
+      'Rider 1: the heart rate at the second threshold must lie in order: rest, first threshold, second threshold, highest; it is 140.',
+    ])
+    expect(problems({ secondThresholdHr: 180, maxHr: 175 })).toEqual([
+      'Rider 1: the heart rate at the second threshold must lie in order: rest, first threshold, second threshold, highest; it is 180.',
+    ])
+  })
+})
 
 describe('what means harm', () => {
   const hostile = (make: () => unknown) => {

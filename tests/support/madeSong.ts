@@ -69,7 +69,7 @@ export function madeSong({
 }
 
 /** Even noise from −1 to 1, the same for the same seed (mulberry32). */
-function noiseOf(seed: number): () => number {
+export function noiseOf(seed: number): () => number {
   let state = seed | 0
   return () => {
     state = (state + 0x6d2b79f5) | 0

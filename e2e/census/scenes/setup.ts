@@ -14,6 +14,24 @@ export const SETUP: readonly Scene[] = [
     own: '.setup-body',
   },
   {
+    name: 'the bike, calibrated by watts at two cadences',
+    prepare: at('setup', spark),
+    show: inTurn(unlessSeen('.calibrate-guide', press(/watts/)), async (page) => {
+      for (const [setting, watts] of [
+        ['2', '50'],
+        ['3', '110'],
+      ] as const) {
+        const field = page.getByLabel(`watts shown at ${setting}`, { exact: true })
+        if ((await field.inputValue()) !== '') continue
+        await field.fill(watts)
+        await field.press('Enter')
+      }
+      await expect(page.getByLabel('then at another')).toBeVisible()
+    }),
+    own: '.calibrate-feels section:last-child',
+    ownOnly: true,
+  },
+  {
     name: 'the bike, calibrated by feel',
     prepare: at('setup', spark),
     show: unlessSeen('.calibrate', press(/by feel/)),
@@ -35,6 +53,16 @@ export const SETUP: readonly Scene[] = [
     prepare: at('setup', rich),
     show: part('riders'),
     own: '.setup-body',
+    ownOnly: true,
+  },
+  {
+    name: 'a rider from three minutes all out',
+    prepare: at('setup', rich),
+    show: inTurn(part('riders'), async (page) => {
+      const chosen = page.locator('label:has(input[value="threeMinutes"])')
+      if (!(await chosen.locator('input').isChecked())) await chosen.click()
+    }),
+    own: '.rider-test',
     ownOnly: true,
   },
   {

@@ -30,8 +30,10 @@ const BASS_LOWEST = 53.5
 export const BASS_NOTES = 24
 
 /**
- * Change of harmony: one less the likeness (cosine) of the twelve pitch classes before and after a frame (chroma
- * after Fujishima 1999, its change after Harte, Sandler and Gasser 2006; from memory). Yields the share done, 0 to 1.
+ * Change of harmony: one less the likeness (cosine) of the twelve pitch classes before and after a frame (chroma after
+ * Fujishima T, Realtime chord recognition of musical sound, ICMC 1999; that its change is heard as a change of harmony, after
+ * Harte C, Sandler M, Gasser M, Detecting harmonic change in musical audio, AMCMM 2006, 21-26, who take a distance of tonal
+ * centroids instead). Yields the share done, 0 to 1.
  */
 export function* harmonyInSteps(samples: Float32Array, sampleRate: number): Generator<number, Harmony> {
   const sound = yield* scaled(downsampleInSteps({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE))), 0, THINNING)

@@ -24,7 +24,7 @@ export interface Onsets {
 const RATE = 22_050
 /** Ten milliseconds each, finer by interpolation; 46 ms are heard at a time. */
 const FRAMING = { size: 1024, perSecond: 100 }
-/** Compression of magnitudes relative to the song's mean: log(1 + g·x) (Klapuri 2006, from memory). */
+/** Compression of magnitudes relative to the song's mean: log(1 + g·x) (Klapuri 2006); the gain is our own. */
 const GAIN = 8
 /** Share of the work that thinning the samples out takes. */
 const THINNING = 0.1
@@ -33,8 +33,8 @@ const BACK = 2
 
 /**
  * Spectral flux: the summed rise of log-compressed magnitudes in bands of a third of an octave, in frames of 46 ms
- * under a Hann window (Dixon 2006; log compression after Klapuri, Eronen and Astola 2006; from memory). Yields the
- * share done, 0 to 1.
+ * under a Hann window (Dixon S, Onset detection revisited, DAFx 2006, 133-137; log compression after Klapuri AP, Eronen AJ,
+ * Astola JT, IEEE Trans Audio Speech Lang Process 2006;14(1):342-355). Yields the share done, 0 to 1.
  */
 export function* onsetsInSteps(samples: Float32Array, sampleRate: number): Generator<number, Onsets> {
   const sound = yield* scaled(downsampleInSteps({ samples, rate: sampleRate }, Math.max(1, Math.round(sampleRate / RATE))), 0, THINNING)

@@ -17,8 +17,8 @@ const FASTEST = 20
 
 /**
  * Autocorrelation and spectrum of a whole song's onsets (a tempogram of one window). The spectrum tells
- * periods apart as finely as the song is long; the autocorrelation tells a period from its parts (Peeters 2007,
- * from memory).
+ * periods apart as finely as the song is long; the autocorrelation tells a period from its parts (Peeters G,
+ * EURASIP J Adv Signal Process 2007, article 67215).
  */
 export function rhythmOf(curve: Float32Array, rate: number): Rhythm {
   const size = 2 ** Math.ceil(Math.log2(Math.max(2, 2 * curve.length)))

@@ -3,7 +3,7 @@ const TIGHTNESS = 120
 
 /**
  * Beats that follow a changing tempo: the chain of frames whose onsets are strongest while its steps stay near the
- * period, found whole by dynamic programming (Ellis 2007, from memory).
+ * period, found whole by dynamic programming (Ellis DPW, J New Music Res 2007;36(1):51-60).
  *
  * @param curve onsets, evened
  * @param period frames

@@ -1,3 +1,4 @@
+import { brakeLawOf, speedFactor } from '#engine/demand/brakeLaw.ts'
 import { type Calibration, calibrationOf, wattsAt } from '#engine/demand/calibration.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Bike } from '#plan/model.ts'
@@ -33,7 +34,7 @@ const known = new WeakMap<Bike, Map<Rpm, Map<number, number>>>()
 /** Not rounded, and below 0 where the bike's base is heavier; found once for every bike, cadence and rule. */
 export function exactSteps(turns: number, bike: Bike, rpm: Rpm): number {
   // Two friction brakes grow with the cadence alike, so that it makes no difference.
-  const pace = bike.brake === DEFAULT_BIKE.brake ? DEFAULT_BIKE.referenceRpm : rpm
+  const pace = brakeLawOf(bike) === brakeLawOf(DEFAULT_BIKE) ? DEFAULT_BIKE.referenceRpm : rpm
   const before = known.get(bike)?.get(pace)?.get(turns)
   if (before !== undefined) return before
   const byPace = known.get(bike) ?? new Map<Rpm, Map<number, number>>()
@@ -67,7 +68,4 @@ function beyond(bike: Bike, watts: Watts, rpm: Rpm): Setting {
 }
 
 /** The power a bike would have at its reference cadence with the knob where it has so much at another. */
-function atReference(watts: Watts, rpm: Rpm, { referenceRpm, brake }: Calibration): Watts {
-  const speed = rpm / referenceRpm
-  return watts / (brake === 'friction' ? speed : speed * speed)
-}
+const atReference = (watts: Watts, rpm: Rpm, { referenceRpm, law }: Calibration): Watts => watts / speedFactor(law, rpm / referenceRpm)

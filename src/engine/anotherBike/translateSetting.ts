@@ -1,3 +1,4 @@
+import { brakeLawOf } from '#engine/demand/brakeLaw.ts'
 import { calibrationOf, reachOf, wattsAt } from '#engine/demand/calibration.ts'
 import { settingForWatts } from '#engine/demand/settingForWatts.ts'
 import type { Bike } from '#plan/model.ts'
@@ -28,7 +29,7 @@ export type Translated =
  * points nothing is known and riders go by feel.
  *
  * @param rpm above 0; at another cadence the same two knobs can weigh differently, since a
- *   magnetic brake grows with its square and a friction brake in proportion
+ *   magnetic brake grows with its square, a friction brake in proportion, and a fitted one between
  */
 export function translateSetting(setting: Setting, from: Bike, to: Bike, rpm: Rpm): Translated {
   const source = calibrationOf(from)
@@ -47,7 +48,7 @@ export function translateSetting(setting: Setting, from: Bike, to: Bike, rpm: Rp
 /** One bike on itself: the way through watts would lose the place on a level stretch. */
 const sameCurve = (a: Bike, b: Bike): boolean =>
   a === b ||
-  (a.brake === b.brake &&
+  (brakeLawOf(a) === brakeLawOf(b) &&
     a.referenceRpm === b.referenceRpm &&
     a.points.length === b.points.length &&
     a.points.every(([setting, watts], i) => setting === b.points[i]![0] && watts === b.points[i]![1]))

@@ -8,6 +8,7 @@ import { reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { heartCurve } from '#engine/response/heartCurve.ts'
 import { maximumOf } from '#engine/response/heartMaximum.ts'
 import { secondsByClass } from '#engine/response/minutesByClass.ts'
+import { secondsByThreshold } from '#engine/response/secondsByThreshold.ts'
 import { isUnplanned } from '#engine/timeline/isUnplanned.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
 import type { Ride, Rider } from '#plan/model.ts'
@@ -25,14 +26,17 @@ export function reportRiders(ride: Ride, spans: readonly Span[], blocks: readonl
     const ridden = riddenBy(rider, planned, context)
     const demand = blockDemands(ridden, blocks, ({ ledger }) => riderSetting(ride.bike, ride.datum, rider, ledger.after.nominal))
     const curve = heartCurve(ridden, rules.heartRateTau)
+    const range = { rest: rider.restingHr, max: maximumOf(rider) }
+    const byThreshold = secondsByThreshold(curve.pieces, rider, range)
     return {
       rider,
       reference: index === reference,
       demand,
       response: {
         ...curve,
-        range: { rest: rider.restingHr, max: maximumOf(rider) },
+        range,
         secondsByClass: secondsByClass(curve.pieces),
+        ...(byThreshold && { secondsByThreshold: byThreshold }),
       },
       reserve: reserveCurve(ridden, rider),
       energy: energyOf(ridden, rider.massKg),

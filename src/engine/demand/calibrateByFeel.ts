@@ -1,11 +1,13 @@
 import type { Bike, Rider } from '#plan/model.ts'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
+import { brakeLawOf, speedFactor } from './brakeLaw.ts'
 import { type BrakeGuess, guessBrake, type Round } from './calibrateBrake.ts'
 import { calibrationOf } from './calibration.ts'
 import { withCarriedPoints } from './carriedPoints.ts'
 import { effortOfFeel, FEEL_LADDER, type Feel, wattsForEffort } from './feelLadder.ts'
 import { risingPoints } from './risingPoints.ts'
 import { settingForWatts } from './settingForWatts.ts'
+import { withGuess } from './withGuess.ts'
 
 /** Where each feel was found at one cadence; feels not found are left out. */
 export interface FeelRound {
@@ -23,8 +25,7 @@ export type FeelCalibration =
  *
  * A feel stands for an effort, an effort for a share of the rider's oxygen reserve, that for
  * watts: the engine's demand mapping read backwards. At two cadences the same feel lies at two
- * settings, which also tells a friction brake from a magnetic one; undecided, the bike keeps
- * its own. All watts are brought to the bike's reference cadence by the brake's law, joined to
+ * settings, which also tells how the brake answers to cadence; undecided, the bike keeps its own. All watts are brought to the bike's reference cadence by the brake's law, joined to
  * rising points, and continued beyond the feels in proportion to the old points. The base and
  * the feel anchors follow from the new curve.
  *
@@ -38,14 +39,15 @@ export type FeelCalibration =
 export function calibrateByFeel(bike: Bike, rider: Rider, rounds: readonly FeelRound[]): FeelCalibration {
   const measured = rounds.map((round) => inWatts(round, rider))
   const [one, other] = measured
-  const guess: BrakeGuess = one && other ? guessBrake(one, other) : { brake: null, exponent: null, comparisons: 0 }
-  const brake = guess.brake ?? bike.brake
-  const rising = risingPoints(measured.flatMap((round) => atReference(round, bike.referenceRpm, brake)))
+  const guess: BrakeGuess =
+    one && other ? guessBrake(one, other, bike.referenceRpm) : { brake: null, fit: null, exponent: null, comparisons: 0 }
+  const braked = withGuess(bike, guess)
+  const rising = risingPoints(measured.flatMap((round) => atReference(round, braked)))
   if (rising.length < 2) return { ok: false, reason: 'tooFew' }
   if (rising.at(-1)![1] <= rising[0]![1]) return { ok: false, reason: 'upsideDown' }
   const { points, carried } = withCarriedPoints(rising, bike)
   const found = new Set(rounds.flatMap((round) => round.found.map(({ feel }) => feel)))
-  return { ok: true, bike: anchored({ ...bike, brake, points }, rider, found), guess, carried }
+  return { ok: true, bike: anchored({ ...braked, points, calibration: 'feel' }, rider, found), guess, carried }
 }
 
 const inWatts = ({ rpm, found }: FeelRound, rider: Rider): Round => ({
@@ -53,10 +55,9 @@ const inWatts = ({ rpm, found }: FeelRound, rider: Rider): Round => ({
   readings: found.map(({ feel, setting }) => ({ setting, watts: wattsForEffort(effortOfFeel(feel), rider) })),
 })
 
-function atReference({ rpm, readings }: Round, referenceRpm: Rpm, brake: Bike['brake']) {
-  const speed = referenceRpm / rpm
-  const factor = brake === 'friction' ? speed : speed * speed
-  return readings.map(({ setting, watts }) => ({ setting, watts: watts * factor }))
+function atReference({ rpm, readings }: Round, bike: Bike) {
+  const factor = speedFactor(brakeLawOf(bike), rpm / bike.referenceRpm)
+  return readings.map(({ setting, watts }) => ({ setting, watts: watts / factor }))
 }
 
 /** The bike with its base and feel anchors where the new curve has them, in whole steps. */

@@ -1,5 +1,6 @@
 import type { Bike } from '#plan/model.ts'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
+import { type BrakeLaw, brakeLawOf, speedFactor } from './brakeLaw.ts'
 import { cubicAt, type MonotoneCubic, monotoneCubic } from './monotoneCubic.ts'
 
 /** A bike's measured points as a curve of power over setting, at the bike's reference cadence. */
@@ -7,7 +8,7 @@ export interface Calibration {
   curve: MonotoneCubic
   lowest: Setting
   highest: Setting
-  brake: Bike['brake']
+  law: BrakeLaw
   referenceRpm: Rpm
 }
 
@@ -24,7 +25,7 @@ export function calibrationOf(bike: Bike): Calibration {
       curve: monotoneCubic(bike.points.length > 0 ? bike.points : [[0, 0]]),
       lowest: bike.points[0]?.[0] ?? 0,
       highest: bike.points.at(-1)?.[0] ?? 0,
-      brake: bike.brake,
+      law: brakeLawOf(bike),
       referenceRpm: bike.referenceRpm,
     }
     made.set(bike, calibration)
@@ -40,8 +41,7 @@ export function reachOf(calibration: Calibration, setting: Setting): Reach {
   return setting > calibration.highest ? 'above' : 'calibrated'
 }
 
-/** Power at a cadence: in proportion to it on a friction brake, to its square on a magnetic one. */
+/** Power at a cadence, by the brake's law. */
 export function wattsAt(calibration: Calibration, setting: Setting, rpm: Rpm): Watts {
-  const speed = rpm / calibration.referenceRpm
-  return referenceWatts(calibration, setting) * (calibration.brake === 'friction' ? speed : speed * speed)
+  return referenceWatts(calibration, setting) * speedFactor(calibration.law, rpm / calibration.referenceRpm)
 }

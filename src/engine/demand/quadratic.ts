@@ -1,7 +1,7 @@
 /**
  * A quantity over one piece of time: a + b·t + c·t², t in seconds from the piece's start.
  * Cadence ramps are straight, so power is linear in time on a friction brake and quadratic
- * on a magnetic one, and everything linear in power follows.
+ * on a magnetic one or between the two, and everything linear in power follows.
  */
 export type Quadratic = readonly [a: number, b: number, c: number]
 

@@ -1,6 +1,7 @@
 import type { PlayedBlock, Span } from '#engine/report.ts'
 import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
 import type { Rpm, Seconds, Setting, Watts } from '#units/units.ts'
+import { speedFactor, speedFactorAlong } from './brakeLaw.ts'
 import { type Calibration, calibrationOf, type Reach, reachOf, referenceWatts, wattsAt } from './calibration.ts'
 import { reserveOfEffort } from './effortOfReserve.ts'
 import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
@@ -76,11 +77,10 @@ export function pedalling({ cadence, block }: Pedalled, span: Times, setting: Se
   const reference = referenceWatts(calibration, setting)
   const source = reachOf(calibration, setting)
   const start = cadence.from / calibration.referenceRpm
-  const friction = calibration.brake === 'friction'
-  if (cadence.from === cadence.to) return turning(span, constant(reference * (friction ? start : start * start)), legs, source)
+  const { law } = calibration
+  if (cadence.from === cadence.to) return turning(span, constant(reference * speedFactor(law, start)), legs, source)
   const slope = (cadence.to / calibration.referenceRpm - start) / (span.to - span.from || 1)
-  const speed: Quadratic = friction ? [start, slope, 0] : [start * start, 2 * start * slope, slope * slope]
-  return turning(span, scaled(speed, reference), legs, source)
+  return turning(span, scaled(speedFactorAlong(law, start, slope), reference), legs, source)
 }
 
 /** Share of the reserve at a steady cadence and setting. */

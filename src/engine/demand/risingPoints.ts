@@ -16,7 +16,7 @@ interface Pool {
  * Readings as points of rising settings and watts that never fall. Readings of one setting are
  * averaged; where a higher setting came out lower, the neighbours share their mean, which is
  * the nearest rising line in least squares (pool adjacent violators: Ayer M et al., Ann Math
- * Stat 1955;26(4):641-647, from memory). Cost: a sort and one pass.
+ * Stat 1955;26(4):641-647, as told by de Leeuw J, Hornik K, Mair P, J Stat Softw 2009;32(5)). Cost: a sort and one pass.
  */
 export function risingPoints(readings: readonly Reading[]): [Setting, Watts][] {
   const pools: Pool[] = []

@@ -1,4 +1,5 @@
 import type { Rpm, Setting, Watts } from '#units/units.ts'
+import { speedFactor } from './brakeLaw.ts'
 import { type Calibration, referenceWatts } from './calibration.ts'
 
 /** Halvings after which the two ends of a knob's range are neighbours. */
@@ -12,8 +13,7 @@ const ROUNDING = 1e-12
  * @returns the lowest such setting where the curve is level, null where the calibrated points do not reach the power
  */
 export function settingForWatts(calibration: Calibration, watts: Watts, rpm: Rpm = calibration.referenceRpm): Setting | null {
-  const speed = rpm / calibration.referenceRpm
-  const wanted = watts / (calibration.brake === 'friction' ? speed : speed * speed)
+  const wanted = watts / speedFactor(calibration.law, rpm / calibration.referenceRpm)
   let [low, high] = [calibration.lowest, calibration.highest]
   const [least, most] = [referenceWatts(calibration, low), referenceWatts(calibration, high)]
   // A power of the last point that went to another cadence and back may lie past it by a rounding.

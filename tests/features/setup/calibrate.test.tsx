@@ -81,6 +81,52 @@ describe('calibrating by watts', () => {
   })
 })
 
+describe('a second cadence', () => {
+  it('tells how the brake answers, which is kept with the bike, said in the form, and can be overridden', () => {
+    open({ brake: 'friction' })
+    page.click('by the console’s watts')
+    expect(page.text()).not.toContain('then at another')
+    for (const [setting, watts] of [
+      ['2', '50'],
+      ['3', '110'],
+      ['4', '170'],
+      ['5', '230'],
+    ] as const)
+      page.type(`watts shown at ${setting}`, watts)
+    expect(page.text()).toContain('Set the knob to 6 turns. Ride at 80 rev/min')
+    act(() => page.field('watts shown at 0').focus())
+    page.click('skip this one')
+    expect(page.text()).toContain('Set the knob to base, 2 turns. Ride at 60 rev/min')
+    for (const setting of ['2', '3', '4', '5']) {
+      const at80 = { '2': 50, '3': 110, '4': 170, '5': 230 }[setting]!
+      page.type(`watts shown at ${setting} and 60 rev/min`, String(Math.round(at80 * 0.75 * (0.6 + 0.4 * 0.75))))
+    }
+    expect(page.text()).toContain('Brake: between friction and magnetic, fitted from your answers.')
+    page.click('take this calibration')
+    const { brakeFit } = page.ride().bike
+    expect(brakeFit!.exponent).toBeCloseTo(1.4, 1)
+    expect(page.ride().bike).toMatchObject({ calibration: 'watts', brake: 'friction' })
+    expect(page.text()).toContain('Between friction and magnetic, fitted from your readings. Twice the cadence, 2.8 times the watts.')
+    expect(page.text()).toContain('read off its console')
+    page.choose('brake', 'magnetic')
+    expect(page.ride().bike).toMatchObject({ brake: 'magnetic' })
+    expect(page.ride().bike).not.toHaveProperty('brakeFit')
+    act(() => void page.store.getState().undo())
+    expect(page.ride().bike.brakeFit).toEqual(brakeFit)
+  })
+
+  it('is another than the first', () => {
+    open()
+    page.click('by the console’s watts')
+    page.type('watts shown at 2', '50')
+    page.type('watts shown at 3', '110')
+    page.type('then at another', '80')
+    expect(page.under('then at another')).toBe('Two different cadences tell the brakes apart.')
+    page.type('one cadence for all', '60')
+    expect((page.field('then at another') as HTMLInputElement).value).toBe('90')
+  })
+})
+
 describe('calibrating by feel', () => {
   const real: Bike = { ...DEFAULT_BIKE, brake: 'magnetic' }
   const answer = (rpm: number) => {

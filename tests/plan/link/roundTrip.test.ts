@@ -36,6 +36,22 @@ describe('a link', () => {
     )
   })
 
+  it('gives back how the brake of any bike was fitted and its watts found, each without the other and without feel anchors too', () => {
+    const rounded = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+    fc.assert(
+      fc.property(
+        arbitraryRide({ sections: 1 }),
+        fc.option(fc.record({ exponent: rounded(1, 2), error: rounded(0, 1) }), { nil: undefined }),
+        fc.constantFrom(undefined, 'watts' as const, 'feel' as const),
+        fc.integer({ min: 60, max: 100 }),
+        (ride, brakeFit, calibration, referenceRpm) => {
+          const made = { ...ride, bike: { ...ride.bike, brakeFit, calibration, referenceRpm } }
+          expect(decodeLink(encodeLink(made))).toStrictEqual({ ok: true, ride: shareable(made) })
+        },
+      ),
+    )
+  })
+
   it('is the same text for equal rides, whatever the order of their keys', () => {
     const backwards = (value: unknown): unknown => {
       if (Array.isArray(value)) return value.map(backwards)

@@ -53,7 +53,7 @@ const SAYS: Record<string, Say> = {
   'ride briefingSeconds': seconds,
   'ride clearUpSeconds': seconds,
   'ride startsAt': (clock: string) => clock,
-  'ride bike': (bike: Bike) => bike.name || bike.unit,
+  'ride bike': sayBike,
   'ride leaders': (leaders: Leader[]) => joinWords(leaders.map(({ name }) => name)),
   'ride leader.wordsPerMinute': number,
   'ride avoidMoves': (moves: string[]) => joinWords(moves) || NONE,
@@ -162,4 +162,10 @@ function sayCallAlone(call: Resistance, scale: Scale): string {
       return call.mode === 'exact' ? change : `${change} ${call.mode === 'atLeast' ? 'or more' : 'if you have it'}`
     }
   }
+}
+
+/** "knob, quarter turns (calibrated by watts, brake fitted)": two states of one bike are told apart. */
+function sayBike({ name, unit, calibration, brakeFit }: Bike): string {
+  const known = [calibration && `calibrated by ${calibration}`, brakeFit && 'brake fitted'].filter(Boolean)
+  return known.length === 0 ? name || unit : `${name || unit} (${known.join(', ')})`
 }

@@ -1,3 +1,4 @@
+import { atCadence } from '#engine/demand/calibrateByWatts.ts'
 import type { Bike } from '#plan/model.ts'
 import { Field } from '#ui/Field.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
@@ -6,16 +7,23 @@ import { refused } from '#units/parsed.ts'
 import type { Setting } from '#units/units.ts'
 import { parseLimit, stepsProblem } from './bikeRules.ts'
 import { parseRpm, parseStepsPerUnit, sayAt } from './fields.ts'
+import { sayCadence, sayExponent } from './sayBrake.ts'
 
 interface Props {
   bike: Bike
   onChange: (bike: Bike) => void
 }
 
-const BRAKES: readonly Choice<Bike['brake']>[] = [
+type Brake = Bike['brake'] | 'fitted'
+
+const BRAKES: readonly Choice<Brake>[] = [
   { value: 'friction', label: 'friction' },
   { value: 'magnetic', label: 'magnetic' },
 ]
+
+/** The two kinds, and what the bike was fitted with while it has that. */
+const brakesOf = ({ brakeFit }: Bike): readonly Choice<Brake>[] =>
+  brakeFit ? [...BRAKES, { value: 'fitted', label: 'as fitted' }] : BRAKES
 
 /** The resistance scale: its name, unit and steps, its ends and base, and its brake. */
 export function BikeForm({ bike, onChange }: Props) {
@@ -25,6 +33,11 @@ export function BikeForm({ bike, onChange }: Props) {
     if (value.length > longest) return `At most ${longest} characters; this has ${value.length}.`
     if (value !== bike[key]) onChange({ ...bike, [key]: value })
     return null
+  }
+  const chooseBrake = (brake: Brake) => {
+    if (brake === 'fitted') return
+    const { brakeFit: _before, ...others } = bike
+    onChange({ ...others, brake })
   }
   const limit = (label: string, which: 'min' | 'base' | 'max', hint: string) => (
     <NumberField<Setting>
@@ -81,10 +94,13 @@ export function BikeForm({ bike, onChange }: Props) {
         {limit('base', 'base', 'Where the pedals are just in control.')}
         {limit('highest', 'max', 'The end of the knob.')}
         <div>
-          <Select label="brake" value={bike.brake} choices={BRAKES} onChange={(brake) => onChange({ ...bike, brake })} />
-          <p className="ui-field-under">
-            {bike.brake === 'friction' ? 'Twice the cadence, twice the watts.' : 'Twice the cadence, four times the watts.'}
-          </p>
+          <Select<Brake> label="brake" value={bike.brakeFit ? 'fitted' : bike.brake} choices={brakesOf(bike)} onChange={chooseBrake} />
+          <p className="ui-field-under">{sayCadence(bike)}</p>
+          {bike.brakeFit && (
+            <p className="ui-field-under">
+              Watts grow with cadence to the {sayExponent(bike.brakeFit)}; friction is 1, magnetic 2. Choosing either drops the fit.
+            </p>
+          )}
         </div>
         <NumberField
           key={`rpm ${bike.id}`}
@@ -95,7 +111,7 @@ export function BikeForm({ bike, onChange }: Props) {
           format={(rpm) => String(rpm)}
           parse={parseRpm}
           onCommit={(referenceRpm) => {
-            if (referenceRpm !== bike.referenceRpm) onChange({ ...bike, referenceRpm })
+            if (referenceRpm !== bike.referenceRpm) onChange(atCadence(bike, referenceRpm))
             return null
           }}
         />

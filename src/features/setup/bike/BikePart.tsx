@@ -15,6 +15,7 @@ import { FeelAnchors } from './FeelAnchors.tsx'
 import { sayAt } from './fields.ts'
 import { isTypical } from './isTypical.ts'
 import { PointsTable } from './PointsTable.tsx'
+import { sayKind } from './sayBrake.ts'
 
 /** The bike of the ride, how to calibrate it, and the bikes kept for other rides. */
 export function BikePart() {
@@ -24,7 +25,11 @@ export function BikePart() {
   const run = useRun()
   const [way, setWay] = useState<Way | null>(null)
   const change = (next: Bike) => run((ride) => setBike(ride, next))
-  const another = () => change({ ...bike, id: store.getState().newId(), name: `${bike.name} (another)`.slice(0, 120) })
+  // Nobody has measured the copy: its watts are only a place to begin.
+  const another = () => {
+    const { calibration: _by, brakeFit: _fit, ...copied } = bike
+    change({ ...copied, id: store.getState().newId(), name: `${bike.name} (another)`.slice(0, 120) })
+  }
 
   if (way !== null && !readOnly) return <Calibrate key={way} way={way} onClose={() => setWay(null)} />
   return (
@@ -36,7 +41,7 @@ export function BikePart() {
           <p className="setup-quiet">
             {isTypical(bike)
               ? 'These watts are typical of such a knob: common practice, no source. Calibrate the bike once, and every estimate of this room gets better.'
-              : `Watts at ${bike.referenceRpm} rev/min; between the points a smooth curve that never falls.`}
+              : `Watts at ${bike.referenceRpm} rev/min${bike.calibration ? CALIBRATED[bike.calibration] : ''}; between the points a smooth curve that never falls.`}
           </p>
           <div className="setup-points">
             <PointsTable bike={bike} onChange={change} />
@@ -83,6 +88,8 @@ export function BikePart() {
   )
 }
 
+const CALIBRATED = { watts: ', read off its console', feel: ', found by feel' } as const
+
 /** "¼ turn, 0 to 20, friction" */
 const scaleWords = (bike: Bike): string =>
-  `${bike.stepsPerUnit === 1 ? `whole ${bike.unit}s` : `${sayAt(1 / bike.stepsPerUnit, bike)} ${bike.unit}`}, ${sayAt(bike.min ?? 0, bike)} to ${sayAt(bike.max, bike)}, ${bike.brake}`
+  `${bike.stepsPerUnit === 1 ? `whole ${bike.unit}s` : `${sayAt(1 / bike.stepsPerUnit, bike)} ${bike.unit}`}, ${sayAt(bike.min ?? 0, bike)} to ${sayAt(bike.max, bike)}, ${sayKind(bike)}`

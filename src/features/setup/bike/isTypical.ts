@@ -1,5 +1,6 @@
-import { DEFAULT_BIKE } from '#plan/defaults.ts'
+import { TYPICAL_BIKES } from '#plan/defaults.ts'
 import type { Bike } from '#plan/model.ts'
 
-/** Whether a bike's watts are the typical ones, which nobody measured. */
-export const isTypical = ({ points }: Pick<Bike, 'points'>): boolean => JSON.stringify(points) === JSON.stringify(DEFAULT_BIKE.points)
+/** Whether a bike's watts are typical ones, which nobody measured. */
+export const isTypical = ({ points, calibration }: Pick<Bike, 'points' | 'calibration'>): boolean =>
+  calibration === undefined && TYPICAL_BIKES.some((typical) => JSON.stringify(points) === JSON.stringify(typical.points))

@@ -163,5 +163,5 @@ function problemOf(result: FeelCalibration): string | null {
 function notes(result: FeelCalibration, bike: Bike): string[] {
   if (!result.ok) return []
   const base = result.bike.base === bike.base ? [] : [`Base moves from ${sayAt(bike.base, bike)} to ${sayAt(result.bike.base, bike)}.`]
-  return [brakeWords(result.guess, bike.brake), ...base, ...carriedWords(result.carried, bike)]
+  return [brakeWords(result.guess, bike), ...base, ...carriedWords(result.carried, bike)]
 }

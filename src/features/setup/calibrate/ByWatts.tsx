@@ -1,43 +1,59 @@
 import { useMemo, useRef, useState } from 'react'
 import { calibrateByWatts, settingsToTry, type WattsCalibration } from '#engine/demand/calibrateByWatts.ts'
-import { parseBikeSetting, parseRpm, parseWatts, sayAt, sayWithUnit } from '#features/setup/bike/fields.ts'
+import { parseBikeSetting, sayAt, sayWithUnit } from '#features/setup/bike/fields.ts'
 import type { Bike } from '#plan/model.ts'
 import { NumberField } from '#ui/NumberField.tsx'
-import type { Setting, Watts } from '#units/units.ts'
+import type { Rpm, Setting, Watts } from '#units/units.ts'
+import { brakeWords } from './brakeWords.ts'
 import { carriedWords } from './carriedWords.ts'
 import { nextEmpty, useFocusNextOnEnter } from './focusNext.ts'
 import { Guide } from './Guide.tsx'
 import { Outcome } from './Outcome.tsx'
-import { Reading } from './Reading.tsx'
+import { FIRST, WattsRound } from './WattsRound.tsx'
 
 interface Props {
   bike: Bike
   onClose: () => void
 }
 
-/** Setting by setting, the watts the console shows at one cadence. Anything can be skipped, and more settings added. */
+/** A second cadence well away from the first that can be ridden seated; common practice. */
+const secondOf = (rpm: Rpm): Rpm => (rpm >= 75 ? 60 : 90)
+
+/** Readings at the first cadence after which a second is worth riding. */
+const ENOUGH = 2
+
+const BOTH = [0, 1] as const
+
+type Read = ReadonlyMap<Setting, Watts>
+interface Cell {
+  round: 0 | 1
+  setting: Setting
+}
+
+/** Setting by setting, the watts the console shows at one cadence, and at another to tell the brake. Anything can be skipped, and more settings added. */
 export function ByWatts({ bike, onClose }: Props) {
-  const [rpm, setRpm] = useState(bike.referenceRpm)
+  const [rpms, setRpms] = useState<readonly [Rpm, Rpm]>([bike.referenceRpm, secondOf(bike.referenceRpm)])
   const [settings, setSettings] = useState<readonly Setting[]>(() => settingsToTry(bike))
-  const [watts, setWatts] = useState<ReadonlyMap<Setting, Watts>>(new Map())
-  const [current, setCurrent] = useState<Setting | null>(settings[0] ?? null)
+  const [watts, setWatts] = useState<readonly [Read, Read]>([new Map(), new Map()])
+  const [current, setCurrent] = useState<Cell | null>(() => (settings[0] === undefined ? null : { round: 0, setting: settings[0] }))
   const list = useRef<HTMLDivElement>(null)
   const goOn = useFocusNextOnEnter()
   const result = useMemo(
-    () =>
-      calibrateByWatts(
-        bike,
-        rpm,
-        [...watts].map(([setting, shown]) => ({ setting, watts: shown })),
-      ),
-    [bike, rpm, watts],
+    () => calibrateByWatts(bike, rpms[0], readingsOf(watts[0]), { rpm: rpms[1], readings: readingsOf(watts[1]) }),
+    [bike, rpms, watts],
   )
-  const read = (setting: Setting) => (shown: Watts | undefined) => {
-    const next = new Map(watts)
+  const listed = (round: 0 | 1, first = watts[0]) => (round === 0 ? settings : settings.filter((setting) => first.has(setting)))
+  const read = (round: 0 | 1, setting: Setting, shown: Watts | undefined) => {
+    const next = new Map(watts[round])
     if (shown === undefined) next.delete(setting)
     else next.set(setting, shown)
-    setWatts(next)
-    setCurrent(settings.slice(settings.indexOf(setting) + 1).find((other) => !next.has(other)) ?? null)
+    const both: readonly [Read, Read] = round === 0 ? [next, watts[1]] : [watts[0], next]
+    setWatts(both)
+    const cells = BOTH.flatMap((each) =>
+      each === 0 || both[0].size >= ENOUGH ? listed(each, both[0]).map((at) => ({ round: each, setting: at })) : [],
+    )
+    const at = cells.findIndex((cell) => cell.round === round && cell.setting === setting)
+    setCurrent(cells.slice(at + 1).find((cell) => !both[cell.round].has(cell.setting)) ?? null)
   }
   const skip = () => {
     const field = list.current?.querySelector<HTMLInputElement>('[data-current="true"] input') ?? null
@@ -45,63 +61,39 @@ export function ByWatts({ bike, onClose }: Props) {
     if (next) next.focus()
     else setCurrent(null)
   }
+  const round = (each: 0 | 1, label: string, hint: string) => (
+    <WattsRound
+      key={each}
+      bike={bike}
+      label={label}
+      hint={hint}
+      rpm={rpms[each]}
+      settings={listed(each)}
+      watts={watts[each]}
+      current={current?.round === each ? current.setting : null}
+      onCadence={(rpm) => {
+        if (each === 1 && rpm === rpms[0]) return 'Two different cadences tell the brakes apart.'
+        setRpms(each === 1 ? [rpms[0], rpm] : [rpm, rpm === rpms[1] ? secondOf(rpm) : rpms[1]])
+        return null
+      }}
+      onRead={(setting, shown) => read(each, setting, shown)}
+      onFocus={(setting) => setCurrent({ round: each, setting })}
+    />
+  )
   return (
     <div className="setup-columns">
       <section className="setup-part" aria-label="calibrate by watts">
         <h2>{bike.name}, by the console’s watts</h2>
-        <Guide
-          say={
-            current === null
-              ? null
-              : `Set the knob to ${sayPlace(current, bike)}. Ride at ${rpm} rev/min until the watts settle, then type them.`
-          }
-          onSkip={skip}
-        />
-        <div className="calibrate-cadence">
-          <NumberField
-            label="one cadence for all"
-            value={rpm}
-            unit="rev/min"
-            hint={`A song of ${2 * rpm} beats a minute keeps it, one strike a beat.`}
-            format={String}
-            parse={parseRpm}
-            onCommit={(next) => {
-              setRpm(next)
-              return null
-            }}
-          />
-        </div>
+        <Guide say={current && sayNow(current, rpms[current.round], bike)} onSkip={skip} />
         {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter goes on to the next of the fields inside it */}
-        <div ref={list} onKeyDown={goOn}>
-          <table className="setup-table">
-            <thead>
-              <tr>
-                <th scope="col">{bike.unit}s</th>
-                <th scope="col">watts shown</th>
-              </tr>
-            </thead>
-            <tbody>
-              {settings.map((setting) => (
-                <tr key={setting} data-current={setting === current}>
-                  <th scope="row">
-                    {sayAt(setting, bike)}
-                    {setting === bike.base && <span className="setup-quiet"> base</span>}
-                  </th>
-                  <td>
-                    <Reading
-                      label={`watts shown at ${sayAt(setting, bike)}`}
-                      value={watts.get(setting)}
-                      unit="watts"
-                      format={String}
-                      parse={parseWatts}
-                      onRead={read(setting)}
-                      onFocus={() => setCurrent(setting)}
-                    />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+        <div ref={list} onKeyDown={goOn} className="calibrate-feels">
+          {round(0, FIRST, `A song of ${2 * rpms[0]} beats a minute keeps it, one strike a beat.`)}
+          {watts[0].size >= ENOUGH &&
+            round(
+              1,
+              'then at another',
+              'To tell how the brake answers to cadence. Three settings are enough; skip it, and the brake stays.',
+            )}
         </div>
         <NumberField<Setting | null>
           label="try another setting"
@@ -114,7 +106,7 @@ export function ByWatts({ bike, onClose }: Props) {
             if (setting === null) return null
             if (settings.includes(setting)) return 'That setting is on the list.'
             setSettings(settingsToTry({ base: bike.base, points: [...settings, setting].sort((a, b) => a - b).map((each) => [each, 0]) }))
-            setCurrent(setting)
+            setCurrent({ round: 0, setting })
             return null
           }}
         />
@@ -124,12 +116,17 @@ export function ByWatts({ bike, onClose }: Props) {
         before={bike}
         after={result.ok ? result.bike : null}
         problem={problemOf(result, bike)}
-        notes={result.ok ? carriedWords(result.carried, bike) : []}
+        notes={result.ok ? [...(result.guess ? [brakeWords(result.guess, bike)] : []), ...carriedWords(result.carried, bike)] : []}
         onClose={onClose}
       />
     </div>
   )
 }
+
+const readingsOf = (watts: Read) => [...watts].map(([setting, shown]) => ({ setting, watts: shown }))
+
+const sayNow = ({ setting }: Cell, rpm: Rpm, bike: Bike): string =>
+  `Set the knob to ${sayPlace(setting, bike)}. Ride at ${rpm} rev/min until the watts settle, then type them.`
 
 const sayPlace = (setting: Setting, bike: Bike): string =>
   setting === bike.base ? `base, ${sayWithUnit(setting, bike)}` : sayWithUnit(setting, bike)

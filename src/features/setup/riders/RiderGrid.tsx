@@ -5,9 +5,11 @@ import type { Bike, Rider } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
+import { type Choice, Select } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
-import { QUANTITIES, type Quantity } from './quantities.ts'
+import { isOptional, QUANTITIES, type Quantity } from './quantities.ts'
 import { riderProblem } from './riderNotes.ts'
+import { withBasis, withNumber } from './withNumber.ts'
 import './riders.css'
 
 interface Props {
@@ -63,6 +65,23 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
           ))}
         </div>
       ))}
+      <div className="riders-row">
+        <div className="riders-about">
+          <b>critical power and reserve are</b>
+          <span>Tested ones make narrower estimates. A number you type over counts as assumed until you say otherwise.</span>
+        </div>
+        {riders.map((rider, index) => (
+          <div key={rider.id} className="riders-cell">
+            <Select
+              label={`where critical power and reserve of the ${rider.name} come from`}
+              hideLabel
+              value={rider.basis ?? 'assumed'}
+              choices={BASES}
+              onChange={(basis) => onChange(riders.with(index, withBasis(rider, basis)))}
+            />
+          </div>
+        ))}
+      </div>
       {riders.length > 1 && (
         <div className="riders-row riders-remove">
           <div className="riders-about" />
@@ -78,6 +97,11 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
     </div>
   )
 }
+
+const BASES: readonly Choice<NonNullable<Rider['basis']>>[] = [
+  { value: 'assumed', label: 'assumed' },
+  { value: 'tested', label: 'tested' },
+]
 
 interface CellProps {
   quantity: Quantity
@@ -99,12 +123,10 @@ function Cell({ quantity, rider, bike, onChange }: CellProps) {
       placeholder={key === 'maxHr' ? formatNumber(maximumOf(rider), 0) : undefined}
       hint={key === 'maxHr' && value === undefined ? 'from age' : undefined}
       format={text}
-      parse={(typed) => (key === 'maxHr' && typed.trim() === '' ? { ok: true, value: undefined } : parse(typed, bike))}
+      parse={(typed) => (isOptional(key) && typed.trim() === '' ? { ok: true, value: undefined } : parse(typed, bike))}
       onCommit={(next) => {
         if (next === value || text(next) === text(value)) return null
-        if (next !== undefined) return onChange({ ...rider, [key]: next })
-        const { maxHr: _before, ...others } = rider
-        return onChange(others)
+        return onChange(withNumber(rider, key, next))
       }}
     />
   )

@@ -12,6 +12,7 @@ import { Button } from '#ui/Button.tsx'
 import { RiderGrid } from './RiderGrid.tsx'
 import { RidersLine } from './RidersLine.tsx'
 import { riderDoubts } from './riderNotes.ts'
+import { RiderTest } from './test/RiderTest.tsx'
 
 /** Most riders a ride is modelled for. */
 const MOST = 6
@@ -30,7 +31,8 @@ export function RidersPart() {
   }
   const add = () => {
     const like = riders[reference]!
-    put([...riders, { ...like, id: store.getState().newId(), name: `rider ${riders.length + 1}` }])
+    const { trials: _trials, threeMinuteTest: _test, basis: _basis, ...assumed } = like
+    put([...riders, { ...assumed, id: store.getState().newId(), name: `rider ${riders.length + 1}` }])
   }
   const doubts = riders.flatMap(riderDoubts)
   return (
@@ -54,6 +56,7 @@ export function RidersPart() {
           {own !== undefined && <Button onClick={() => put(undefined)}>back to the three typical riders</Button>}
         </div>
       </section>
+      <RiderTest riders={riders} reference={reference} onChange={put} />
       <div className="setup-narrow">
         <Kept
           kind="riders"

@@ -5,9 +5,11 @@ import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 
+type NumberKey = { [Key in keyof Rider]-?: NonNullable<Rider[Key]> extends number ? Key : never }[keyof Rider]
+
 /** One number of a modelled rider: what it is called, what it means, how it is read and written. */
 export interface Quantity {
-  key: Exclude<keyof Rider, 'id' | 'name'>
+  key: NumberKey
   label: string
   unit: (bike: Bike) => string
   means: string
@@ -55,10 +57,14 @@ export const QUANTITIES: readonly Quantity[] = [
       example: '40',
     },
   ),
-  quantity('criticalPower', 'critical power', 'watts', 'What the rider can hold without running down the reserve. About an hour’s best.', {
-    subject: 'Critical power',
-    ...WATTS,
-  }),
+  // At critical power seven trained men lasted 20 to 41 minutes: Brickley G et al., Eur J Appl Physiol 2002;88:146-151.
+  quantity(
+    'criticalPower',
+    'critical power',
+    'watts',
+    'What the rider can hold without running down the reserve: about the best for half an hour, not for an hour.',
+    { subject: 'Critical power', ...WATTS },
+  ),
   quantity(
     'wPrime',
     'reserve',
@@ -78,6 +84,18 @@ export const QUANTITIES: readonly Quantity[] = [
     min: 90,
     max: 230,
     example: '182',
+  }),
+  quantity('firstThresholdHr', 'first threshold', 'beats/min', 'If a step test found it: under it a rider talks in whole sentences.', {
+    subject: 'The first threshold',
+    min: 60,
+    max: 230,
+    example: '132',
+  }),
+  quantity('secondThresholdHr', 'second threshold', 'beats/min', 'If a step test found it: over it no pace lasts.', {
+    subject: 'The second threshold',
+    min: 60,
+    max: 230,
+    example: '163',
   }),
   {
     key: 'baseOffset',
@@ -99,3 +117,8 @@ export const QUANTITIES: readonly Quantity[] = [
     },
   },
 ]
+
+/** The numbers a rider need not have. */
+const OPTIONAL = ['maxHr', 'firstThresholdHr', 'secondThresholdHr'] as const satisfies readonly NumberKey[]
+type OptionalKey = (typeof OPTIONAL)[number]
+export const isOptional = (key: NumberKey): key is OptionalKey => (OPTIONAL as readonly NumberKey[]).includes(key)

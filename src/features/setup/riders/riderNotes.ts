@@ -14,6 +14,17 @@ export function riderProblem(rider: Rider): string | null {
       ? `At ${rider.age} years the highest heart rate is taken as ${formatNumber(highest, 0)}; the resting one has to be lower.`
       : 'The highest heart rate has to be above the resting one.'
   }
+  const { restingHr, firstThresholdHr: first, secondThresholdHr: second } = rider
+  if (first !== undefined && first <= restingHr) return 'The first threshold has to be above the resting heart rate.'
+  if (first !== undefined && second !== undefined && second <= first) return 'The second threshold has to be above the first.'
+  const last = second ?? first
+  if (last !== undefined && last <= restingHr) return 'The second threshold has to be above the resting heart rate.'
+  if (last !== undefined && last >= highest) {
+    const which = second === undefined ? 'first' : 'second'
+    return rider.maxHr === undefined
+      ? `At ${rider.age} years the highest heart rate is taken as ${formatNumber(highest, 0)}; the ${which} threshold has to be lower, or the highest one given.`
+      : `The ${which} threshold has to be below the highest heart rate.`
+  }
   return null
 }
 

@@ -1,5 +1,5 @@
 import type { UNSHARED } from '#plan/link/shareable.ts'
-import type { Bike, HouseRules, Item, Leader, Ride, Section, Song, StandIn } from '#plan/model.ts'
+import type { Bike, BrakeFit, HouseRules, Item, Leader, Ride, Section, Song, StandIn } from '#plan/model.ts'
 import { itemLayout } from './blockLayout.ts'
 import { type Kit, layoutKit } from './kit.ts'
 import { revisionShape } from './revisionShape.ts'
@@ -48,10 +48,43 @@ const sectionLayout = (kit: Kit): Shape<Section> =>
     ({ out, ...rest }) => (out ? { ...rest, outCount: endOf(rest) + out.beyond } : rest),
   )
 
-/** A common bike costs no more than its name. */
+/** Whether a bike has feel anchors, and what more is known of it: one number of four bits, the first of which was there alone. */
+interface Known {
+  feelAnchors: Bike['feelAnchors']
+  calibration: Bike['calibration']
+  isFitted: boolean
+}
+
+const ANCHORED = 1
+const FITTED = 2
+const BY = { watts: 4, feel: 8 } as const
+
+function knownLayout(kit: Kit): Shape<Known> {
+  const anchors = kit.several('', group<{ feel: string; setting: number }>({ feel: kit.smallWords(), setting: kit.anyNumber() }))
+  const form = kit.column()
+  return {
+    write({ feelAnchors, calibration, isFitted }, to, place) {
+      to.put(form, (feelAnchors ? ANCHORED : 0) + (isFitted ? FITTED : 0) + (calibration ? BY[calibration] : 0))
+      if (feelAnchors) anchors.write(feelAnchors, to, place)
+    },
+    read(from, place) {
+      const read = from.take(form)
+      return {
+        feelAnchors: read & ANCHORED ? anchors.read(from, place) : undefined,
+        calibration: read & BY.watts ? 'watts' : read & BY.feel ? 'feel' : undefined,
+        isFitted: (read & FITTED) !== 0,
+      }
+    },
+  }
+}
+
+/**
+ * A common bike costs no more than its name. How its brake was fitted stands behind its reference
+ * cadence, in columns that hold no other: a page from before brakes were fitted leaves it there.
+ */
 const bikeLayout = (kit: Kit): Shape<Bike> => {
   const { usual } = kit
-  return group<Bike>({
+  const fields = {
     id: at('knob', kit.id),
     name: kit.name(),
     unit: usual('turn', kit.smallWords()),
@@ -60,10 +93,33 @@ const bikeLayout = (kit: Kit): Shape<Bike> => {
     max: usual(20, kit.anyNumber()),
     base: usual(2, kit.anyNumber()),
     brake: oneOf<Bike['brake']>()(kit.column(), ['friction', 'magnetic']),
-    referenceRpm: usual(80, kit.anyNumber()),
+  }
+  const rpm = kit.anyNumber()
+  const bike = group<Omit<Bike, keyof Known | 'brakeFit'> & { known: Known }>({
+    ...fields,
+    referenceRpm: usual(80, rpm),
     points: usual(USUAL_POINTS, kit.several('', pair(kit.anyNumber(), kit.anyNumber()))),
-    feelAnchors: kit.maybe(kit.several('', group<{ feel: string; setting: number }>({ feel: kit.smallWords(), setting: kit.anyNumber() }))),
+    known: knownLayout(kit),
   })
+  const fit = group<BrakeFit>({ exponent: rpm, error: rpm })
+  return {
+    write({ brakeFit, feelAnchors, calibration, ...rest }, to, place) {
+      bike.write({ ...rest, known: { feelAnchors, calibration, isFitted: brakeFit !== undefined } }, to, place)
+      if (brakeFit) fit.write(brakeFit, to, place)
+    },
+    read(from, place) {
+      const {
+        known: { feelAnchors, calibration, isFitted },
+        ...rest
+      } = bike.read(from, place)
+      return {
+        ...rest,
+        ...(isFitted && { brakeFit: fit.read(from, place) }),
+        ...(feelAnchors && { feelAnchors }),
+        ...(calibration && { calibration }),
+      }
+    },
+  }
 }
 
 /** Watts of a knob by turns, as a new ride's bike has them; common practice. */

@@ -57,6 +57,13 @@ export function RidersSummary({ onShow, onOpen }: Props) {
               <Row key={name} label={name} riders={riders} cell={({ response }) => clockOrNone(response.secondsByClass[name])} />
             ))}
           </tbody>
+          {riders.some(({ response }) => response.secondsByThreshold) && (
+            <tbody>
+              {THRESHOLDS.map(({ label, key }) => (
+                <Row key={key} label={label} riders={riders} cell={({ response }) => thresholdWords(response.secondsByThreshold?.[key])} />
+              ))}
+            </tbody>
+          )}
           <tbody>
             <Row label="energy, kcal" riders={riders} cell={({ energy }) => `${tens(energy.low)}–${tens(energy.high)}`} />
             <Row label="load" riders={riders} cell={({ load }) => formatNumber(load, 0)} />
@@ -127,6 +134,17 @@ function heartWords({ response }: RiderReport, share: number) {
     </>
   )
 }
+
+/** Time by a rider's own thresholds, hardest first. */
+const THRESHOLDS = [
+  { label: 'over second threshold', key: 'over' },
+  { label: 'between thresholds', key: 'between' },
+  { label: 'under first threshold', key: 'under' },
+] as const
+
+/** Nothing where a threshold is not known. */
+const thresholdWords = (seconds: Seconds | null | undefined): string =>
+  seconds === null || seconds === undefined ? '' : clockOrNone(seconds)
 
 const percent = (share: number): string => `${formatNumber(100 * share, 0)} %`
 
