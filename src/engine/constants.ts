@@ -16,6 +16,7 @@ const PRACTICE = 'common practice'
 const STATEMENT = "an instructor-training body's public position statement; rooms differ"
 const SESSION = 'common practice; ACSM’s Complete Guide to Fitness & Health: a warm-up of 5–10 min at least'
 const WORDS_END = 'group-exercise teaching; common practice'
+const VOICE = 'fitted to a general speech synthesiser at 140 words a minute'
 const HUNT = 'Hunt et al. 2019: 68.7 ± 21.5 s, cycling near 13 on the 6–20 scale'
 
 const rule = (label: string, unit: string, value: number, min: number, max: number, source = PRACTICE): ConstantSpec => ({
@@ -96,6 +97,11 @@ export const CONSTANTS = {
   wordsPerSecondHard: rule('speech when breathless', 'words/s', 1.5, 0.5, 5),
   workingStrain: rule('speech slows at strain', 'effort', 7, 0, 10),
   breathlessStrain: rule('speech slows again at strain', 'effort', 8.5, 0, 10),
+  syllableSeconds: rule('a syllable takes, at 140 words/min', 's', 0.08, 0, 1, VOICE),
+  consonantSeconds: rule('and each of its consonants', 's', 0.09, 0, 1, VOICE),
+  stopPause: rule('pause at a full stop, at 140 words/min', 's', 0.66, 0, 5, VOICE),
+  commaPause: rule('pause at a comma, at 140 words/min', 's', 0.44, 0, 5, VOICE),
+  drawnOut: rule('the end of words is drawn out by, at 140 words/min', 's', 0.23, 0, 2, VOICE),
   speechPause: rule('pause after words', 's', 0.4, 0, 5),
   talkSeconds: rule('speech, at most', 's', 15, 1, 30),
   talkWindow: rule('in any', 's', 30, 10, 120),

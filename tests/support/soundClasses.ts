@@ -78,7 +78,7 @@ export function cameraClass(): Ride {
         ...standing('jumps on 4', 'jumps', 4, 6, 7, [
           'announce8:Half a turn on. Jumps on fours, right foot now.',
           'countIn0/4:',
-          'form16:Option: stay seated.',
+          'form20:Option: stay seated.',
         ]),
         move: { name: 'jump', counts: 4 },
         lead: 'right',

@@ -5,6 +5,7 @@ import type { Cue, CueMoment, Ride } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { wordsOfCue } from './countWords.ts'
 import { type SectionClock, sectionClock } from './sectionClock.ts'
+import { speechOfCue } from './speech.ts'
 import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts'
 import { bySpoken } from './spokenOrder.ts'
 
@@ -72,7 +73,7 @@ function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, st
   // Nothing is said of a block before its change, which is what words “at its start” rest on.
   const soonest = inside ? played.from : 0
   const working = played.block.walk || played.block.posture === 'offBike' ? 0 : strainAt(strain, Math.max(soonest, to))
-  const length = count === undefined ? speechSeconds(words, wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
+  const length = count === undefined ? speechSeconds(speechOfCue(cue), wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
   const from = count === undefined ? to - length : clock.at(clock.countAt(to) - count)
   const begins = inside && startsWithBlock(cue.lead) ? soonest : Math.max(soonest, from)
   const ends = begins + (to - from)

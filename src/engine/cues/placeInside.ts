@@ -6,8 +6,8 @@ import type { Cue, Ride } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { MeaningOf } from './claims/claim.ts'
 import { claimsIn } from './claims/claimsOf.ts'
-import { countWords } from './countWords.ts'
 import { sectionClock } from './sectionClock.ts'
+import { type Speech, speechOf } from './speech.ts'
 import { speechSeconds, wordsPerSecond } from './speechRate.ts'
 import { isCalm, LEAST_ROOM } from './storyWindows.ts'
 import { crowdedWindows, overlap, type Stretch, spokenStretches } from './talk.ts'
@@ -37,7 +37,7 @@ export function placeInside(ride: Ride, report: Planned, index: number, text: st
   if (longest === null) return null
   const middle = (longest.from + longest.to) / 2
   const rules = constantsOf(ride)
-  const length = speechSeconds(countWords(text), rate(ride, report, played, middle), rules)
+  const length = speechSeconds(speechOf(text), rate(ride, report, played, middle), rules)
   return length > longest.to - longest.from ? null : leadTo(ride, report, played, middle + length / 2, Math.round)
 }
 
@@ -51,11 +51,11 @@ export function placeTyped(ride: Ride, report: Planned, index: number, text: str
   const told = momentTold(ride, report, played, text)
   if (told !== null) return leadTo(ride, report, played, told, Math.round)
   const unit = 'counts' in played.block.length ? 'counts' : 'seconds'
-  const words = countWords(text)
-  const fits = (free: Stretch): boolean => lengthAt(ride, report, played, words, free.from) <= free.to - free.from
+  const speech = speechOf(text)
+  const fits = (free: Stretch): boolean => lengthAt(ride, report, played, speech, free.from) <= free.to - free.from
   const free = freeStretches(report, played).find(fits)
   if (free === undefined || free.from <= played.from) return startLead(unit)
-  return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, words, free.from), Math.floor)
+  return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, speech, free.from), Math.floor)
 }
 
 /** Beats of a bar where no song says. */
@@ -78,8 +78,8 @@ function momentTold(ride: Ride, { sections }: Planned, played: PlayedBlock, text
   return null
 }
 
-const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, words: number, at: Seconds): Seconds =>
-  speechSeconds(words, rate(ride, report, played, at), constantsOf(ride))
+const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, speech: Speech, at: Seconds): Seconds =>
+  speechSeconds(speech, rate(ride, report, played, at), constantsOf(ride))
 
 /**
  * The room a story has that begins where `placeTyped` puts it, and what speaks against one here: what is spoken or kept

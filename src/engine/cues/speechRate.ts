@@ -1,4 +1,5 @@
 import type { Seconds } from '#units/units.ts'
+import type { Speech } from './speech.ts'
 
 /** The constants speech is timed by. */
 export interface SpeechRules {
@@ -7,8 +8,16 @@ export interface SpeechRules {
   wordsPerSecondHard: number
   workingStrain: number
   breathlessStrain: number
+  syllableSeconds: Seconds
+  consonantSeconds: Seconds
+  stopPause: Seconds
+  commaPause: Seconds
+  drawnOut: Seconds
   speechPause: Seconds
 }
+
+/** Words a second at which the lengths of syllables and pauses are told. */
+const TOLD_AT = 140 / 60
 
 /**
  * How fast a leader speaks at a strain, in words a second: calmly at their own rate, slower
@@ -21,6 +30,13 @@ export function wordsPerSecond(wordsPerMinute: number, strain: number, rules: Sp
   return strain >= rules.workingStrain ? calm * (rules.wordsPerSecondWorking / rules.wordsPerSecond) : calm
 }
 
-/** Seconds a number of words takes: words ÷ rate + the pause after them; nothing for no words. */
-export const speechSeconds = (words: number, perSecond: number, rules: SpeechRules): Seconds =>
-  words === 0 ? 0 : words / perSecond + rules.speechPause
+/** Seconds a text takes from its first sound to its last, at a rate in words a second: all of it, pauses too, stretches as the rate falls. */
+export function speakingSeconds({ syllables, consonants, stops, commas }: Speech, perSecond: number, rules: SpeechRules): Seconds {
+  if (syllables === 0) return 0
+  const sounds = syllables * rules.syllableSeconds + consonants * rules.consonantSeconds + rules.drawnOut
+  return ((sounds + stops * rules.stopPause + commas * rules.commaPause) * TOLD_AT) / perSecond
+}
+
+/** The same with the pause after it; nothing where nothing is said. */
+export const speechSeconds = (speech: Speech, perSecond: number, rules: SpeechRules): Seconds =>
+  speech.syllables === 0 ? 0 : speakingSeconds(speech, perSecond, rules) + rules.speechPause

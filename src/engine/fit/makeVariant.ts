@@ -1,88 +1,123 @@
 import { constantsOf } from '#engine/constants.ts'
 import { keepLedger } from '#engine/ledger/keepLedger.ts'
-import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { layTimeline } from '#engine/timeline/layTimeline.ts'
 import { copySection } from '#plan/copies.ts'
 import { editBlocksOf, patched } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import { statedAs } from '#plan/ledger/statedAs.ts'
 import type { Block, Ride, Section } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { revisionOf } from '#plan/revisionOf.ts'
 import { withoutGoneMarks } from '#plan/shaky.ts'
 import { formatDuration } from '#units/formatDuration.ts'
+import type { Seconds } from '#units/units.ts'
+import { easyEnds } from './easyEnds.ts'
+import { judgeOf } from './judgeVariant.ts'
 import { pickSections } from './pickSections.ts'
 import { fitRide, type RideTrim } from './rideFit.ts'
-import { isLocked, rolesOf, sectionShapes } from './shapeOf.ts'
+import { sayVariant, type VariantChange } from './sayVariant.ts'
+import { isLocked, type Role, rolesOf, type SectionShape, sectionShapes } from './shapeOf.ts'
 import { variantTitle } from './variantTitle.ts'
-
-/** One thing a variant has otherwise than its parent, in one sentence. */
-interface VariantChange {
-  kind: 'slot' | 'dropped' | 'repeated' | 'trimmed' | 'total'
-  sectionId?: string
-  text: string
-}
 
 export type Variant =
   | { ok: true; ride: Ride; changes: VariantChange[] }
   | { ok: false; reason: string; ride?: Ride; changes?: VariantChange[] }
 
-/** Lengths a class is usually booked for, minutes. */
-export const VARIANT_MINUTES: readonly number[] = [20, 30, 45, 60]
+/** Lengths a class is booked for, minutes. */
+export const VARIANT_MINUTES: readonly number[] = [20, 25, 30, 40, 45, 50, 60]
 
 /** Selections looked at before the nearest is taken. */
-const TRIES = 8
+const TRIES = 16
 
 /**
  * The class in another length: whole songs go or come again, the rest ends at other phrases,
- * so that warm-up, cool-down, finish and shape stay. It is linked to its parent and says what
- * changed. Totals stay what they were: a section that told its first change from a song that is
- * gone states its total instead. Where nothing ends inside the slot, the nearest with the reason.
+ * so that warm-up, cool-down, finish and shape stay. Easy ends count wherever they lie, also
+ * inside a song that works, and a longer class plays them once more. It is linked to its parent
+ * and says what changed. Totals stay what they were: a section that told its first change from a
+ * song that is gone states its total instead. Where nothing ends inside the slot, or only with
+ * ends too short or a problem its parent has not, the nearest with the reason.
  *
  * @param id the id of the new ride
  * @param minutes its slot, 5 to 180
  */
 export function makeVariant(ride: Ride, minutes: number, id: string): Variant {
   if (ride.sections.length === 0) return { ok: false, reason: 'There is nothing planned yet to make a variant of.' }
-  const rules = constantsOf(ride)
+  const source = sourceOf(ride)
   const slot = minutes * 60 - ride.briefingSeconds - ride.clearUpSeconds
-  const shapes = sectionShapes(ride)
-  const roles = rolesOf(shapes, rules.warmUpEffort, rules.coolDownEffort)
-  // How a class opens and how it ends are promises too.
-  const last = ride.sections.length - 1
-  const stays = (section: Section, i: number) => i === 0 || i === last || roles[i] === 'finish' || isLocked(section)
-  const kept = new Set(ride.sections.flatMap((section, i) => (stays(section, i) ? [i] : [])))
-  const selections = pickSections({ shapes, roles, kept, slot, rules }, TRIES)
-  let nearest: { ride: Ride; trim: RideTrim; sections: number[] } | null = null
+  const judge = judgeOf(ride, minutes)
+  const selections = pickSections({ ...source, slot, least: judge.least, fitUnder: constantsOf(ride).fitUnder }, TRIES)
+  let nearest: { made: Made; reason: string; off: Seconds } | null = null
+  const keepNearest = (made: Made, reason: string, off: Seconds): void => {
+    if (nearest === null || off < nearest.off) nearest = { made, reason, off }
+  }
   for (const { sections } of selections) {
-    const drafted = selected(ride, sections, minutes, id)
-    const fit = fitRide(drafted)
-    if (fit.ok) return { ok: true, ...finished(ride, sections, drafted, fit) }
-    for (const trim of fit.nearest) {
-      if (nearest === null || Math.abs(trim.slack) < Math.abs(nearest.trim.slack)) nearest = { ride: drafted, trim, sections }
+    const drafted = selected(ride, source, sections, minutes, id)
+    // Where the rest can give enough, both ends keep their length.
+    const whole = fitRide(drafted, endsIn(drafted))
+    const fit = whole.ok ? whole : fitRide(drafted)
+    for (const trim of fit.ok ? [fit] : fit.nearest) {
+      const made = finished(ride, source, sections, drafted, trim)
+      const off = `${formatDuration(Math.abs(trim.slack))} ${trim.slack < 0 ? 'over' : 'under'}`
+      const against = fit.ok ? judge.against(made.ride) : `The nearest this comes to ${minutes} minutes is ${off}.`
+      if (against === null) return { ok: true, ...made }
+      // One that ends in time but has something against it is nearer than one that does not.
+      keepNearest(made, against, fit.ok ? 0 : Math.abs(trim.slack))
     }
   }
-  if (nearest === null)
+  const found = nearest as { made: Made; reason: string } | null
+  if (found === null)
     return { ok: false, reason: `No choice of these songs makes a class of ${minutes} minutes with its warm-up and cool-down.` }
-  const { slack } = nearest.trim
-  const off = `${formatDuration(Math.abs(slack))} ${slack < 0 ? 'over' : 'under'}`
+  return { ok: false, reason: found.reason, ...found.made }
+}
+
+/** The sections a class opens and ends with. */
+const endsIn = ({ sections }: Ride): ReadonlySet<string> => new Set([sections[0]!.id, sections.at(-1)!.id])
+
+interface Made {
+  ride: Ride
+  changes: VariantChange[]
+}
+
+/** What a variant is put together from. */
+interface Source {
+  /** The parent's sections, and behind them its easy start and end as sections of their own, where it has them. */
+  sections: readonly Section[]
+  shapes: readonly SectionShape[]
+  roles: readonly Role[]
+  start?: number
+  end?: number
+  kept: ReadonlySet<number>
+}
+
+function sourceOf(ride: Ride): Source {
+  const rules = constantsOf(ride)
+  const roles = rolesOf(sectionShapes(ride), rules.warmUpEffort, rules.coolDownEffort)
+  const last = ride.sections.length - 1
+  // How a class opens and how it ends are promises too.
+  const stays = (section: Section, i: number): boolean => i === 0 || i === last || roles[i] === 'finish' || isLocked(section)
+  const kept = new Set(ride.sections.flatMap((section, i) => (stays(section, i) ? [i] : [])))
+  const { start, end } = easyEnds(ride, rules)
+  const sections = [...ride.sections, ...(start ? [start] : []), ...(end ? [end] : [])]
+  const shapes = sectionShapes({ ...ride, sections })
   return {
-    ok: false,
-    reason: `The nearest this comes to ${minutes} minutes is ${off}.`,
-    ...finished(ride, nearest.sections, nearest.ride, nearest.trim),
+    sections,
+    shapes,
+    roles,
+    kept,
+    ...(start && { start: ride.sections.length }),
+    ...(end && { end: sections.length - 1 }),
   }
 }
 
-function finished(parent: Ride, sections: readonly number[], drafted: Ride, trim: RideTrim): { ride: Ride; changes: VariantChange[] } {
-  return { ride: withoutGoneMarks(trim.command.apply(drafted)), changes: changesOf(parent, sections, drafted, trim) }
+function finished(parent: Ride, source: Source, chosen: readonly number[], drafted: Ride, trim: RideTrim): Made {
+  return { ride: withoutGoneMarks(trim.command.apply(drafted)), changes: sayVariant(parent, source, chosen, drafted, trim) }
 }
 
 /** The chosen sections as a ride of their own, totals kept, repeats with ids of their own. */
-function selected(ride: Ride, sections: readonly number[], minutes: number, id: string): Ride {
+function selected(ride: Ride, source: Source, sections: readonly number[], minutes: number, id: string): Ride {
   const held = statedTotals(ride)
   const chosen = sections.map((index, place) => {
     const follows = index === (place === 0 ? 0 : sections[place - 1]! + 1)
-    const section = follows ? ride.sections[index]! : (held.get(index) ?? ride.sections[index]!)
+    const section = follows ? source.sections[index]! : (held.get(index) ?? source.sections[index]!)
     const time = sections.slice(0, place).filter((other) => other === index).length
     return time === 0 ? section : again(section, time + 1)
   })
@@ -120,45 +155,4 @@ function statedTotals(ride: Ride): Map<number, Section> {
       )
   }
   return stated
-}
-
-function changesOf(parent: Ride, sections: readonly number[], drafted: Ride, { trims }: RideTrim): VariantChange[] {
-  const timeline = layTimeline(parent)
-  const changes: VariantChange[] = []
-  if (parent.slotMinutes !== drafted.slotMinutes)
-    changes.push({ kind: 'slot', text: `${drafted.slotMinutes} minutes instead of ${parent.slotMinutes}.` })
-  for (const [index, section] of parent.sections.entries()) {
-    const times = sections.filter((other) => other === index).length
-    const { from, to } = timeline.sections[index]!
-    const name = nameOfSection(parent, section)
-    if (times === 0) changes.push({ kind: 'dropped', sectionId: section.id, text: `“${name}” is left out (${formatDuration(to - from)}).` })
-    if (times > 1) {
-      changes.push({
-        kind: 'repeated',
-        sectionId: section.id,
-        text: `“${name}” comes ${times === 2 ? 'twice' : `${times} times`}; give it another song of the same length.`,
-      })
-    }
-  }
-  for (const { sectionId, text } of trims) changes.push({ kind: 'trimmed', sectionId, text })
-  return [...changes, ...totalsStated(parent, drafted)]
-}
-
-function totalsStated(parent: Ride, drafted: Ride): VariantChange[] {
-  const before = new Map<string, Block>()
-  for (const { block } of layTimeline(parent).blocks) before.set(block.id, block)
-  const { blocks } = layTimeline(drafted)
-  const ledger = keepLedger(drafted, blocks)
-  return blocks.flatMap(({ block, index, section }) => {
-    const old = before.get(block.id)
-    if (old === undefined || old.resistance === block.resistance) return []
-    const total = formatTotal(ledger.lines[index]!.entry.after, drafted.bike)
-    return [
-      {
-        kind: 'total' as const,
-        sectionId: drafted.sections[section]!.id,
-        text: `“${nameOfItem(block)}” states its total, ${total}, because what came before it is gone.`,
-      },
-    ]
-  })
 }

@@ -48,13 +48,15 @@ interface Way extends Choice {
  * songs end at another phrase (none cut below half of what it plays) and their blocks fill them with the least change (the sum of the
  * section fits' costs). Songs that were cut short may be played longer again. Where no
  * combination ends inside, the nearest on either side, with the reason.
+ *
+ * @param stays ids of sections that keep their length
  */
-export function fitRide(ride: Ride): RideFit {
+export function fitRide(ride: Ride, stays: ReadonlySet<string> = NONE): RideFit {
   const { fitUnder } = constantsOf(ride)
   const slot = ride.slotMinutes * 60
   const { total } = layTimeline(ride)
   const longer = total < slot - fitUnder
-  const ways = ride.sections.map((section) => waysOf(ride, section, longer))
+  const ways = ride.sections.map((section) => (stays.has(section.id) ? [AS_IT_IS] : waysOf(ride, section, longer)))
   const low = slot - fitUnder - total
   const sums = cheapestSum(ways, low, slot - total)
   const trimOf = (picked: Picked) => rideTrim(ride, ways, picked, slot)
@@ -65,19 +67,21 @@ export function fitRide(ride: Ride): RideFit {
   return { ok: false, reason: reasonFor(nearest, fitUnder, ways), nearest }
 }
 
+const NONE: ReadonlySet<string> = new Set()
+const AS_IT_IS: Way = { seconds: 0, cost: 0 }
+
 /** As it is, and every other phrase end the blocks can fill. */
 function waysOf(ride: Ride, section: Section, longer: boolean): Way[] {
-  const asItIs: Way = { seconds: 0, cost: 0 }
   const grid = section.song?.grid
   const counts = countsOf(section)
-  if (!grid || counts === null || section.blocks.length === 0) return [asItIs]
+  if (!grid || counts === null || section.blocks.length === 0) return [AS_IT_IS]
   const { phrase, eight } = countingUnit(section)
   const from = section.inCount ?? 0
   const songEnd = Math.floor((lastCountOf(section.song!, grid) - from) / eight) * eight
   // Phrases count from the song's first beat where the section starts on an eight of it.
   const offset = from % eight === 0 ? from : 0
   const played = playedSeconds(section, grid, from, counts)
-  const ways: Way[] = [asItIs]
+  const ways: Way[] = [AS_IT_IS]
   for (let end = Math.floor((songEnd + offset) / phrase) * phrase - offset; end >= counts * LEAST_SHARE && end > 0; end -= phrase) {
     const grows = end > counts
     if (grows !== longer || end === counts) continue

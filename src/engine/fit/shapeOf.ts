@@ -1,3 +1,4 @@
+import { constantsOf } from '#engine/constants.ts'
 import type { Ride, Section } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { partsSeconds } from './sectionSeconds.ts'
@@ -9,18 +10,28 @@ export interface SectionShape {
   /** Time-weighted mean intent. */
   mean: Effort
   peak: Effort
+  /** How long it is easy before its first work, and after its last; all of it where nothing in it works. */
+  opens: Seconds
+  closes: Seconds
 }
 
-/** Length, mean and peak effort of every section. */
+/** Length, mean and peak effort of every section, and its easy ends by the rules of the ride. */
 export function sectionShapes(ride: Ride): SectionShape[] {
+  const { warmUpEffort, coolDownEffort } = constantsOf(ride)
   return ride.sections.map((section) => {
     const parts = partsSeconds(section)
     const seconds = parts.reduce((sum, part) => sum + part.seconds, 0)
     const effort = parts.reduce((sum, { block, seconds: length }) => sum + ((block.effort.from + block.effort.to) / 2) * length, 0)
     const peak = parts.reduce((most, { block }) => Math.max(most, block.effort.from, block.effort.to), 0)
-    return { seconds: seconds + section.leadInSeconds, mean: seconds > 0 ? effort / seconds : 0, peak }
+    const until = parts.findIndex(({ block }) => Math.max(block.effort.from, block.effort.to) >= warmUpEffort)
+    const from = parts.findLastIndex(({ block }) => Math.max(block.effort.from, block.effort.to) > coolDownEffort)
+    const opens = section.leadInSeconds + sum(until < 0 ? parts : parts.slice(0, until))
+    const closes = from < 0 ? seconds + section.leadInSeconds : sum(parts.slice(from + 1))
+    return { seconds: seconds + section.leadInSeconds, mean: seconds > 0 ? effort / seconds : 0, peak, opens, closes }
   })
 }
+
+const sum = (parts: readonly { seconds: Seconds }[]): Seconds => parts.reduce((total, { seconds }) => total + seconds, 0)
 
 /** What a section is to its class. */
 export type Role = 'warmUp' | 'middle' | 'finish' | 'coolDown'
@@ -62,11 +73,18 @@ function effortAt(shapes: readonly SectionShape[], share: number): Effort {
   return shapes.at(-1)?.mean ?? 0
 }
 
-/** The share of a class its warm-up or cool-down takes. */
-export function shareOf(shapes: readonly SectionShape[], roles: readonly Role[], role: Role): number {
-  const total = shapes.reduce((sum, { seconds }) => sum + seconds, 0)
-  const part = shapes.reduce((sum, { seconds }, i) => sum + (roles[i] === role ? seconds : 0), 0)
-  return total > 0 ? part / total : 0
+/** How long a class is easy at its start and its end, wherever in a song that ends or begins. */
+export function endsOf(shapes: readonly SectionShape[]): { warmUp: Seconds; coolDown: Seconds } {
+  return { warmUp: easyFrom(shapes, 'opens'), coolDown: easyFrom([...shapes].reverse(), 'closes') }
+}
+
+function easyFrom(shapes: readonly SectionShape[], end: 'opens' | 'closes'): Seconds {
+  let easy = 0
+  for (const shape of shapes) {
+    easy += shape[end]
+    if (shape[end] < shape.seconds) break
+  }
+  return easy
 }
 
 /** True where a block of the section must not be touched. */

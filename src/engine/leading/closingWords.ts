@@ -1,5 +1,5 @@
 import { constantsOf } from '#engine/constants.ts'
-import { countWords } from '#engine/cues/countWords.ts'
+import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
 import type { Seconds } from '#units/units.ts'
 import type { LedClass } from './ledClass.ts'
@@ -20,5 +20,5 @@ export function closingWords({ ride, report }: LedClass): ClosingWords {
   const rules = constantsOf(ride)
   const rate = wordsPerSecond(ride.leaders[0]!.wordsPerMinute, 0, rules)
   const to = report.sections.at(-1)?.to ?? report.totals.total
-  return { text, from: Math.max(0, to - speechSeconds(countWords(text), rate, rules)), to }
+  return { text, from: Math.max(0, to - speechSeconds(speechOf(text), rate, rules)), to }
 }

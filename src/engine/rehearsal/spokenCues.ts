@@ -1,5 +1,7 @@
-import { wordsOfCue } from '#engine/cues/countWords.ts'
+import { constantsOf } from '#engine/constants.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
+import { speechOfCue } from '#engine/cues/speech.ts'
+import { speakingSeconds } from '#engine/cues/speechRate.ts'
 import type { Plan } from '#engine/leading/led.ts'
 import type { Seconds } from '#units/units.ts'
 
@@ -8,6 +10,7 @@ export interface Spoken {
   /** When to begin, on the ride clock. */
   at: Seconds
   text: string
+  /** How long it is, in words of ordinary speech: a voice is timed by it. */
   words: number
   /** 1 is the voice's usual pace. */
   rate: number
@@ -27,12 +30,13 @@ export const USUAL_PACE = 180
  * @param speed seconds of the ride in one second: words take no less time when the ride goes faster
  */
 export function spokenCues({ ride, report }: Plan, pace: number, speed: number): Spoken[] {
+  const rules = constantsOf(ride)
   const spoken = report.cues.lines.flatMap((line) => {
     const text = line.cue.text.trim()
     if (text === '') return line.count === undefined ? [] : countedIn(line, line.count)
     const leader = ride.leaders.find(({ id }) => id === line.speaker) ?? ride.leaders[0]!
     const rate = Math.min(RATES.to, Math.max(RATES.from, leader.wordsPerMinute / pace))
-    const words = Math.max(1, wordsOfCue(line.cue))
+    const words = Math.max(1, speakingSeconds(speechOfCue(line.cue), 1, rules))
     const seconds = (60 * words) / (pace * rate)
     return [{ at: Math.max(0, line.to - seconds * speed), text, words, rate }]
   })

@@ -1,4 +1,6 @@
 import { constantsOf } from '#engine/constants.ts'
+import { countWords } from '#engine/cues/countWords.ts'
+import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { RideReport } from '#engine/report.ts'
@@ -22,13 +24,11 @@ export interface OpeningCard {
  */
 export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'recovery' | 'measures'>): OpeningCard {
   const sentences: OpeningCard['sentences'] = [coming(report), ride.room === 'online' ? AT_HOME : IN_THE_ROOM]
-  const words = sentences.reduce((sum, sentence) => sum + sentence.split(/\s+/).length, 0)
+  const words = sentences.reduce((sum, sentence) => sum + countWords(sentence), 0)
   const rules = constantsOf(ride)
   // Each sentence has its own pause.
-  const seconds = sentences.reduce(
-    (sum, sentence) => sum + speechSeconds(sentence.split(/\s+/).length, wordsPerSecond(ride.leaders[0]!.wordsPerMinute, 0, rules), rules),
-    0,
-  )
+  const rate = wordsPerSecond(ride.leaders[0]!.wordsPerMinute, 0, rules)
+  const seconds = sentences.reduce((sum, sentence) => sum + speechSeconds(speechOf(sentence), rate, rules), 0)
   return { sentences, words, seconds, fits: seconds <= ride.briefingSeconds }
 }
 

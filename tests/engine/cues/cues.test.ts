@@ -35,26 +35,27 @@ describe('when words are spoken', () => {
     const { from } = report.blocks[line.block]!
     const beat = 60 / 184
     expect(line.to).toBeCloseTo(from - 8 * beat, 9)
-    // Six words for a leader of 140 words a minute, breathless at a strain of 7 and more.
+    // Six syllables with thirteen consonants and two commas for a leader of 140 words a minute, slower at a strain of 7 and more.
     expect(line.strain).toBeLessThan(7)
-    expect(line.to - line.from).toBeCloseTo(6 / (140 / 60) + 0.4, 9)
+    expect(line.to - line.from).toBeCloseTo(6 * 0.08 + 13 * 0.09 + 2 * 0.44 + 0.23 + 0.4, 9)
     expect(line.lead).toBeCloseTo(8, 9)
   })
 
   it('slows a leader who works hard, and not one off the bike', () => {
     const text = 'Hold this all the way.'
+    const calm = 5 * 0.08 + 8 * 0.09 + 0.23
     const working = lineOf(saying(text, 's5b9', 'spark'))
     expect(working.strain).toBeGreaterThan(7)
-    expect(working.to - working.from).toBeCloseTo((5 / (140 / 60)) * (2.3 / 1.8) + 0.4, 9)
+    expect(working.to - working.from).toBeCloseTo(calm * (2.3 / 1.8) + 0.4, 9)
     const walking = lineOf(withBlock('spark', 's5b9', () => ({ cues: [cue(text)], walk: true })))
-    expect(walking.to - walking.from).toBeCloseTo(5 / (140 / 60) + 0.4, 9)
+    expect(walking.to - walking.from).toBeCloseTo(calm + 0.4, 9)
   })
 
   it('uses the rate of whoever has the microphone', () => {
     const ride = withBlock('spark', 's4b3', () => ({ cues: [cue('Six words are spoken right here.')], mic: 'remy' }))
     ride.leaders[1]!.wordsPerMinute = 100
     expect(lineOf(ride)).toMatchObject({ speaker: 'remy' })
-    expect(lineOf(ride).to - lineOf(ride).from).toBeCloseTo(6 / (100 / 60) + 0.4, 9)
+    expect(lineOf(ride).to - lineOf(ride).from).toBeCloseTo((7 * 0.08 + 16 * 0.09 + 0.23) * (140 / 100) + 0.4, 9)
   })
 
   it('puts a call in seconds on the nearest beat, half a beat off at most', () => {
@@ -202,7 +203,7 @@ describe('what is noticed about cues', () => {
 
   it('more words than there is room for', () => {
     const words =
-      'Now this is the one we have been waiting for, so get ready, hands wide, eyes up, breathe deep and hold on to the beat all the way through until the end'
+      'Now this is the one we have been waiting for, so get ready, hands wide, eyes up, breathe deep and hold on to the beat all the way through until the very end of this long and heavy climb'
     const [tight] = found(saying(words, 's2b7'), 'cueRoom')
     expect(tight?.text).toMatch(/ takes \d+(\.\d)? s to say and has \d+(\.\d)? s\.$/)
     expect(tight?.amount).toBeGreaterThan(0.25)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { constantsOf } from '#engine/constants.ts'
-import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
+import { wordsPerSecond } from '#engine/cues/speechRate.ts'
 import { DEFAULT_LEADER } from '#plan/defaults.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import rows from './rows.json' with { type: 'json' }
@@ -13,12 +13,8 @@ interface Inputs {
 
 const rules = constantsOf({})
 
-/** Words the page takes to fill so many beats, without the pause it leaves after them. */
-function wordsThatFit({ wpm, beats, bpm }: Inputs): number {
-  const rate = wordsPerSecond(wpm, 0, rules)
-  const aWord = speechSeconds(2, rate, rules) - speechSeconds(1, rate, rules)
-  return (beats * 60) / bpm / aWord
-}
+/** Words the page counts to so many beats, calmly. */
+const wordsThatFit = ({ wpm, beats, bpm }: Inputs): number => ((beats * 60) / bpm) * wordsPerSecond(wpm, 0, rules)
 
 checkRows('speech', rows, { 'cue.': wordsThatFit })
 

@@ -1,6 +1,8 @@
 import { countWords } from '#engine/cues/countWords.ts'
 import { opensBlock } from '#engine/cues/cueRoom.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
+import { speechOf, speechOfCue } from '#engine/cues/speech.ts'
+import { speakingSeconds } from '#engine/cues/speechRate.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
 import { checkClaims, type Mismatch } from './checkClaims.ts'
 import { claimsIn, claimsOf } from './claimsOf.ts'
@@ -39,12 +41,13 @@ export const holds = (text: string, lines: readonly CueLine[], view: PlanView): 
   lines.every((line) => checkClaims(respoken(line, text, view), view).length === 0)
 
 /** A line with other words: they end when the old ones do, or begin with their block, and take longer or shorter by what they are. */
-function respoken(line: CueLine, text: string, { blocks, rules: { speechPause } }: PlanView): CueLine {
+function respoken(line: CueLine, text: string, { blocks, rules }: PlanView): CueLine {
   const cue = { ...line.cue, text }
   if (line.count !== undefined) return { ...line, cue }
   const words = countWords(text)
-  const speaking = Math.max(0, line.to - line.from - speechPause)
-  const length = line.words === 0 ? 0 : speechPause + (speaking * words) / line.words
+  const speaking = Math.max(0, line.to - line.from - rules.speechPause)
+  const before = speakingSeconds(speechOfCue(line.cue), 1, rules)
+  const length = before === 0 ? 0 : rules.speechPause + (speaking * speakingSeconds(speechOf(text), 1, rules)) / before
   if (opensBlock(line, blocks)) return { ...line, cue, words, to: line.from + length }
   return { ...line, cue, words, from: Math.max(0, line.to - length) }
 }

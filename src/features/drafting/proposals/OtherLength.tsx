@@ -82,9 +82,11 @@ export function OtherLength({ onClose }: { onClose: () => void }) {
   )
 }
 
+/** What most classes are booked for. */
+const USUAL: readonly number[] = [20, 30, 45, 60]
+
 /** The next shorter of the usual lengths, else the next longer. */
-const usualLength = (slot: number): number =>
-  VARIANT_MINUTES.findLast((length) => length < slot) ?? VARIANT_MINUTES.find((length) => length > slot) ?? slot
+const usualLength = (slot: number): number => USUAL.findLast((length) => length < slot) ?? USUAL.find((length) => length > slot) ?? slot
 
 interface Found {
   variant: Variant

@@ -198,7 +198,7 @@ describe('a repair', () => {
     [at('rest2', 'Three pushes left.'), 'One push left.'],
     // Each of several numbers is put right by itself, at the moment it is said.
     [at('long', 'One minute down, thirty seconds to go.', inside(120)), 'One minute down, sixty seconds to go.'],
-    [at('long', 'One minute down, one minute to go.', inside(80)), 'Seventy-five seconds down, forty seconds to go.'],
+    [at('long', 'One minute down, one minute to go.', inside(80)), 'Eighty seconds down, forty seconds to go.'],
     [at('rest1', 'Two down, one to go.'), 'One down, two to go.'],
     [at('push3', 'Second and last.'), 'Third and last.'],
     [at('hop', 'Up for four, down for four.'), 'Up for eight, down for eight.'],
