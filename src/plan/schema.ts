@@ -20,6 +20,8 @@ export const LIMITS = {
   riders: 40,
   anchors: 5_000,
   anchor: 1_000_000,
+  odd: 200,
+  oddBeats: 64,
   points: 60,
   marks: 200,
   houseRules: 100,
@@ -187,11 +189,20 @@ const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema
 /** Far beyond the song: a tempo with decimals is written as its whole beats in a thousand minutes. */
 const anchor = pair(whole(-LIMITS.anchor, LIMITS.anchor, 'counts'), number(-LIMITS.anchor, LIMITS.anchor, 'seconds'))
 
+/** More beats than that at one place are a part of the song of its own. */
+const oddPlace = pair(whole(1, LIMITS.counts, 'counts'), whole(-LIMITS.oddBeats, LIMITS.oddBeats, 'beats'))
+
 export const songSchema = group({
   id,
   title: text(LIMITS.line),
   artist: v.optional(text(LIMITS.line)),
-  grid: v.optional(group({ anchors: listFrom(anchor, 2, LIMITS.anchors), beatsPerBar: oneOf([3, 4, 6]) })),
+  grid: v.optional(
+    group({
+      anchors: listFrom(anchor, 2, LIMITS.anchors),
+      beatsPerBar: oneOf([3, 4, 6]),
+      odd: v.optional(listFrom(oddPlace, 1, LIMITS.odd)),
+    }),
+  ),
   lengthSeconds: numberAbove(0, LIMITS.seconds, 'seconds'),
   strikesPerBeat,
   marks: v.optional(list(group({ count: counts, label: text(LIMITS.name) }), LIMITS.marks)),
