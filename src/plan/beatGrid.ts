@@ -120,7 +120,7 @@ export function holdsTempo({ anchors }: BeatGrid): boolean {
 }
 
 /** Counts in the unit people count by: eight, or six in three and in six; eight where there is no grid. */
-export function eightOf(grid: BeatGrid | undefined): Counts {
+export function eightOf(grid: Pick<BeatGrid, 'beatsPerBar'> | undefined): Counts {
   return grid === undefined || grid.beatsPerBar === 4 ? EIGHT : 6
 }
 
