@@ -74,7 +74,7 @@ export const RULES = {
   notRising: 'must come later than the one before, in counts and in seconds',
   odd: {
     notWhole: 'must be whole numbers',
-    none: 'must be of at least one beat, over or missing',
+    none: 'must be of at least one extra or missing beat',
     notRising: 'must come later than the one before',
     noRoom: 'must not miss more beats than are counted between it and the one before, or the song’s beginning',
   },

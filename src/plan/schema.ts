@@ -8,6 +8,7 @@ import * as v from 'valibot'
 import { LONGEST_LEAD } from './cueStart.ts'
 import { say } from './messages.ts'
 import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, TERRAINS } from './model.ts'
+import { either, filled, group, has, list, listFrom, number, numberAbove, oneOf, pair, text, whole, yesOrNo } from './schemaKit.ts'
 
 /** The bounds of a document, in one place: far above any class, low enough that opening one stays quick. */
 export const LIMITS = {
@@ -41,43 +42,7 @@ export const LIMITS = {
   tempo: { low: 20, high: 400 },
 } as const
 
-const text = (most: number) => v.pipe(v.string(say.text), v.maxLength(most, say.longText(most)))
-const filled = (most: number) => v.pipe(v.string(say.text), v.minLength(1, say.emptyText), v.maxLength(most, say.longText(most)))
 const id = v.pipe(v.string(say.text), v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/, say.id), v.maxLength(LIMITS.id, say.longText(LIMITS.id)))
-
-/** A number from low to high, both included. */
-function number(low: number, high: number, unit?: string) {
-  const bounds = say.between(low, high, unit)
-  return v.pipe(v.number(say.number), v.minValue(low, bounds), v.maxValue(high, bounds))
-}
-/** A number above low, up to and including high. */
-function numberAbove(low: number, high: number, unit?: string) {
-  const bounds = say.above(low, high, unit)
-  return v.pipe(v.number(say.number), v.gtValue(low, bounds), v.maxValue(high, bounds))
-}
-/** A whole number from low to high, both included. */
-function whole(low: number, high: number, unit?: string) {
-  const bounds = say.between(low, high, unit)
-  return v.pipe(v.number(say.number), v.integer(say.whole), v.minValue(low, bounds), v.maxValue(high, bounds))
-}
-const oneOf = <const Choices extends readonly (string | number)[]>(choices: Choices) => v.picklist(choices, say.oneOf(choices))
-const yesOrNo = v.boolean(say.yesOrNo)
-const group = <Entries extends v.ObjectEntries>(entries: Entries) => v.object(entries, say.group)
-const list = <Item extends v.GenericSchema>(item: Item, most: number) =>
-  v.pipe(v.array(item, say.list), v.maxLength(most, say.longList(most)))
-const listFrom = <Item extends v.GenericSchema>(item: Item, fewest: number, most: number) =>
-  v.pipe(v.array(item, say.list), v.minLength(fewest, say.shortList(fewest)), v.maxLength(most, say.longList(most)))
-const pair = <First extends v.GenericSchema, Second extends v.GenericSchema>(first: First, second: Second) =>
-  v.strictTuple([first, second], say.pair)
-
-const has = (input: unknown, key: string) => typeof input === 'object' && input !== null && key in input
-
-/** One of two shapes, chosen before either is checked, so that what is said is about the shape that was meant. */
-const either = <A extends v.GenericSchema, B extends v.GenericSchema>(isSecond: (input: unknown) => boolean, first: A, second: B) =>
-  Object.assign(
-    v.lazy((input: unknown): A | B => (isSecond(input) ? second : first)),
-    { choices: [first, second] as const },
-  )
 
 const steps = whole(-LIMITS.steps, LIMITS.steps, 'steps')
 const counts = whole(0, LIMITS.counts, 'counts')

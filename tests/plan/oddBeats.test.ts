@@ -102,17 +102,17 @@ describe('a list of odd places as text', () => {
         [512, -2],
       ],
     })
-    expect(sayOdd([64, 2], 8)).toBe('2 beats over before eight 9')
-    expect(sayOdd([54, -1], 6)).toBe('1 beat missing before six 10')
+    expect(sayOdd([64, 2], 8)).toBe('2 extra beats before eight 9')
+    expect(sayOdd([54, -1], 6)).toBe('1 missing beat before six 10')
   })
 
   it.each([
     ['33', '“33” is no odd place. Write one a line, the eight and the beats: 33 +2 or 65 −1.'],
-    ['33 1.5', '“33 1.5” has part of a beat. Beats over or missing are whole; a song that drifts is heard anew.'],
-    ['33 0', '“33 0” has no beat over or missing; take the line away.'],
-    ['33 +65', '“33 +65” has too many: at most 64 beats are over or missing at one place.'],
+    ['33 1.5', '“33 1.5” has part of a beat; extra and missing beats are whole.'],
+    ['33 0', '“33 0” adds and takes no beat; take the line away.'],
+    ['33 +65', '“33 +65” has too many: at most 64 beats can be extra or missing in one place.'],
     ['33 +2\n33 −1', 'There are two lines for eight 33; write all its beats in one.'],
-    ['1 +2', 'Nothing is counted before eight 1, so nothing can be over or missing there; set the first beat instead.'],
+    ['1 +2', 'Nothing is counted before eight 1, so no beat can be extra or missing there; set the first beat instead.'],
     ['2 −8', 'Before eight 2 at most 7 can be missing there, not 8: only 8 counts lie before it from the first beat on.'],
     ['33 +2\n34 −9', 'Before eight 34 at most 7 can be missing there, not 9: only 8 counts lie before it after eight 33.'],
     ['33+9 1', 'Counts after the plus are fewer than 8.'],

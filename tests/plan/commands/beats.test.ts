@@ -132,9 +132,9 @@ describe('beats a song has over or misses', () => {
 
   it('are named by what is done, and refused where there is no room for them', () => {
     const before = ride(120)
-    expect(setOddBeats(before, { sectionId, odd: [[64, 2]] }).label).toBe('Gave song 2 beats over before eight 9')
+    expect(setOddBeats(before, { sectionId, odd: [[64, 2]] }).label).toBe('Gave song 2 extra beats before eight 9')
     const odd = setOddBeats(before, { sectionId, odd: [[64, -1]] }).apply(before)
-    expect(setOddBeats(odd, { sectionId, odd: [] }).label).toBe('Took from song 1 beat missing before eight 9')
+    expect(setOddBeats(odd, { sectionId, odd: [] }).label).toBe('Took from song 1 missing beat before eight 9')
     for (const list of [
       [[0, 1]],
       [[8, -8]],

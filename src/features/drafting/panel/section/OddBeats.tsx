@@ -26,10 +26,10 @@ export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGri
   return (
     <div className="panel-edit-only">
       <Field
-        label="beats over or missing"
+        label="extra or missing beats"
         value={place}
         placeholder="before eight 33"
-        hint="The eight they come before. The legs go on through them, and all after them is on the music again."
+        hint="The eight they come before. Legs go on through them, and everything after lines up with the music."
         onCommit={commit}
       />
       {count?.ok && (
@@ -38,7 +38,7 @@ export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGri
             const odd = withOddAt(grid.odd, [count.value, beats])
             return (
               <PreviewButton key={beats} command={setOddBeats(ride, { sectionId, odd })} disabled={faultOfOdd(odd) !== undefined}>
-                {`${Math.abs(beats)} ${beats < 0 ? 'missing' : 'over'}`}
+                {`${Math.abs(beats)} ${beats < 0 ? 'missing' : 'extra'}`}
               </PreviewButton>
             )
           })}

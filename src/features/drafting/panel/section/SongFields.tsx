@@ -149,7 +149,7 @@ function BeatFields({ song, grid, sectionId, does }: { song: Song; grid: BeatGri
         value={oddText}
         rows={Math.max(1, grid.odd?.length ?? 0)}
         placeholder="33 +2"
-        hint="One a line: the eight they come before, and how many are over (33 +2) or missing (65 −1)."
+        hint="One a line: the eight they come before, and how many are extra (33 +2) or missing (65 −1)."
         onCommit={setOdd}
       />
       <Fold title="quiet windows, marks, lyrics" holds={heldBy(song)}>
