@@ -50,7 +50,7 @@ export function computeRide(ride: Ride): RideReport {
     curves: { intent: intentCurve(lines), strain },
     recovery,
     measures,
-    balance: balanceSides(timeline.blocks, footings, rules),
+    balance: balanceSides(ride, timeline.blocks, footings, rules),
     cues,
     shape: shapeOfRide(strain, blocks, recovery, measures, totals, rules.easyEffort),
     difficulty: rateDifficulty({ ride, blocks, recovery, measures, totals, cues, rules }),

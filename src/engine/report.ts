@@ -87,8 +87,21 @@ export interface PlayedBlock {
   alignment?: Alignment
 }
 
-/** Cadence from the first to the last instant; `still` for legs still, `unknown` when neither tempo nor a stated cadence gives one. */
-export type PlayedCadence = { kind: 'turning'; from: Rpm; to: Rpm } | { kind: 'still' } | { kind: 'unknown' }
+/**
+ * Cadence of a block: `still` for legs still and off the bike, `unknown` when neither tempo nor a stated cadence gives one.
+ * Where it turns, from where it starts to where it ends, the least and most in between, and the mean over its time.
+ * Without pieces that is one straight line; where the tempo of the song moves, a steady piece after another.
+ */
+export type PlayedCadence =
+  | { kind: 'turning'; from: Rpm; to: Rpm; least: Rpm; most: Rpm; mean: Rpm; pieces?: CadencePiece[] }
+  | { kind: 'still' }
+  | { kind: 'unknown' }
+
+/** A cadence that holds from the end of the piece before to a second counted from the start of its block. */
+export interface CadencePiece {
+  to: Seconds
+  rpm: Rpm
+}
 
 export interface LedgerEntry {
   before: LedgerState

@@ -1,25 +1,47 @@
 import type { BeatGrid, Section, Song } from '#plan/model.ts'
+import { beatAt, countOfBeat, type OddPlace } from '#plan/oddBeats.ts'
 import { type Bpm, type Counts, EIGHT, type Seconds } from '#units/units.ts'
 
 /**
- * Second of the song at which a count falls: straight between two anchors, and beyond the
- * outer ones on their line. An anchor's own count gives exactly its second.
+ * Second of the song at which a count falls: between two anchors, and beyond the outer ones on their line, beats are
+ * evenly spaced. An anchor's own count gives exactly its second.
  */
 export function secondAt(grid: BeatGrid, count: Counts): Seconds {
   const [[c0, s0], [c1, s1]] = stretchAt(grid, count, 0)
-  return count === c1 ? s1 : s0 + ((count - c0) * (s1 - s0)) / (c1 - c0)
+  if (count === c1) return s1
+  const b0 = beatOf(grid, c0)
+  return s0 + ((beatOf(grid, count) - b0) * (s1 - s0)) / (beatOf(grid, c1) - b0)
 }
 
 /** Count of the song at a second, as a fraction; the inverse of `secondAt`. */
 export function countAt(grid: BeatGrid, second: Seconds): Counts {
   const [[c0, s0], [c1, s1]] = stretchAt(grid, second, 1)
-  return second === s1 ? c1 : c0 + ((second - s0) * (c1 - c0)) / (s1 - s0)
+  if (second === s1) return c1
+  const b0 = beatOf(grid, c0)
+  return countOfBeat(grid.odd, b0 + ((second - s0) * (beatOf(grid, c1) - b0)) / (s1 - s0))
 }
+
+/** The anchors strictly between two counts. */
+export function anchorsBetween(grid: BeatGrid, from: Counts, to: Counts): Anchor[] {
+  const { anchors } = grid
+  const between: Anchor[] = []
+  for (let i = indexAt(anchors, from, 0); i < anchors.length && anchors[i]![0] < to; i++)
+    if (anchors[i]![0] > from) between.push(anchors[i]!)
+  return between
+}
+
+/** Which beat of the song a count is, from 0: the counts before it, and the beats over or missing among them. */
+export const beatOf = ({ odd }: Pick<BeatGrid, 'odd'>, count: Counts): number => (odd === undefined ? count : beatAt(odd, count))
 
 type Anchor = BeatGrid['anchors'][number]
 
 /** The two anchors around a count (axis 0) or a second (axis 1), by halving: a grid heard in audio has one a beat. */
 export function stretchAt({ anchors }: BeatGrid, value: number, axis: 0 | 1): [Anchor, Anchor] {
+  const left = indexAt(anchors, value, axis)
+  return [anchors[left]!, anchors[left + 1]!]
+}
+
+function indexAt(anchors: readonly Anchor[], value: number, axis: 0 | 1): number {
   let left = 0
   let last = anchors.length - 2
   while (left < last) {
@@ -27,8 +49,11 @@ export function stretchAt({ anchors }: BeatGrid, value: number, axis: 0 | 1): [A
     if (anchors[middle]![axis] <= value) left = middle
     else last = middle - 1
   }
-  return [anchors[left]!, anchors[left + 1]!]
+  return left
 }
+
+/** The count of a beat of the song; the inverse of `beatOf`. */
+export const countOf = ({ odd }: Pick<BeatGrid, 'odd'>, beat: number): Counts => (odd === undefined ? beat : countOfBeat(odd, beat))
 
 /**
  * A grid of constant tempo. Counts in anchors are whole, so the second anchor stands a
@@ -50,6 +75,35 @@ export function gridOfTempo(bpm: Bpm, firstBeat: Seconds = 0, beatsPerBar: BeatG
   }
 }
 
+/**
+ * A grid with other odd beats: every beat stays where it is heard, and what comes after them is counted anew. Anchors go
+ * with their beats. One whose beat is over has no count any more, and the counts around it stand in for it; of a grid
+ * of constant tempo, which has two, the second one moves on along its line.
+ */
+export function withOdd(grid: BeatGrid, odd: readonly OddPlace[]): BeatGrid {
+  const { odd: before, ...rest } = grid
+  const next = odd.length > 0 ? odd.map(([count, beats]): OddPlace => [count, beats]) : undefined
+  const numbered = (anchors: BeatGrid['anchors']) =>
+    anchors.map(([count, second]) => ({ at: countOfBeat(next, beatAt(before, count)), second }))
+  const tenfold = ([first, second]: BeatGrid['anchors']): BeatGrid['anchors'] => [
+    first!,
+    [
+      countOfBeat(before, 10 * beatAt(before, second![0]) - 9 * beatAt(before, first![0])),
+      Number((10 * second![1] - 9 * first![1]).toFixed(6)),
+    ],
+  ]
+  const isLost = ({ at }: { at: Counts }) => !Number.isInteger(at)
+  const steady = rest.anchors.length === 2 && isLost(numbered(rest.anchors)[1]!)
+  const placed = numbered(steady ? tenfold(rest.anchors) : rest.anchors)
+  const heardAt = (count: Counts): Seconds => Number(secondAt(grid, countOfBeat(before, beatAt(next, count))).toFixed(6))
+  const anchors = new Map<Counts, Seconds>()
+  for (const { at, second } of placed) {
+    if (Number.isInteger(at)) anchors.set(at, second)
+    else for (const count of [Math.floor(at), Math.ceil(at), Math.ceil(at) + 1]) anchors.set(count, anchors.get(count) ?? heardAt(count))
+  }
+  return { ...rest, anchors: [...anchors].sort((a, b) => a[0] - b[0]), ...(next && { odd: next }) }
+}
+
 /** Whether the tempo holds: stretches of eight counts and more differ by at most a hundredth in the time of a count. */
 export function holdsTempo({ anchors }: BeatGrid): boolean {
   let from = anchors[0]!
@@ -66,7 +120,7 @@ export function holdsTempo({ anchors }: BeatGrid): boolean {
 }
 
 /** Counts in the unit people count by: eight, or six in three and in six; eight where there is no grid. */
-export function eightOf(grid: BeatGrid | undefined): Counts {
+export function eightOf(grid: Pick<BeatGrid, 'beatsPerBar'> | undefined): Counts {
   return grid === undefined || grid.beatsPerBar === 4 ? EIGHT : 6
 }
 

@@ -72,6 +72,12 @@ export const RULES = {
   endOfOpen: (low: number, high: number) => `must be the same as the lower one where it says “or more”; they are ${low} and ${high}`,
   aimOutside: (low: number, high: number) => `must lie between the two ends of its range, ${low} and ${high}`,
   notRising: 'must come later than the one before, in counts and in seconds',
+  odd: {
+    notWhole: 'must be whole numbers',
+    none: 'must be of at least one extra or missing beat',
+    notRising: 'must come later than the one before',
+    noRoom: 'must not miss more beats than are counted between it and the one before, or the song’s beginning',
+  },
   tempo: (low: number, high: number, bpm: number) =>
     `gives a tempo outside ${low} to ${high} beats a minute (${Number.isFinite(bpm) ? Math.round(bpm) : 'endless'})`,
   outBeforeIn: (from: number, to: number) => `must come after the in-point; the section goes in at ${from} and out at ${to}`,

@@ -1,7 +1,8 @@
+import { beatAt, type OddPlace } from '#plan/oddBeats.ts'
 import type { Bpm, Counts, Effort, KnobSteps, Rpm, Seconds, Setting, StepRange, Watts } from '#units/units.ts'
 
 /** The version of the document this build writes. Older ones are migrated, newer ones refused. */
-export const CURRENT_SCHEMA = 1
+export const CURRENT_SCHEMA = 2
 
 /** One class plan. Plain JSON; everything derived from it lives in the engine's report, never here. */
 export interface Ride {
@@ -112,10 +113,12 @@ export interface Song {
 
 export type StrikesPerBeat = 0.5 | 1 | 2 | null
 
-/** Beats as (count, second) anchors, straight between them and beyond the last two; at least two, both rising. */
+/** Beats as (count, second) anchors, evenly in time between them and beyond the last two; at least two, both rising. */
 export interface BeatGrid {
   anchors: [count: Counts, second: Seconds][]
   beatsPerBar: 3 | 4 | 6
+  /** Beats too many or too few, by rising count (see plan/oddBeats.ts); the tempo goes on through them. */
+  odd?: OddPlace[]
 }
 
 export type Length = { counts: Counts } | { seconds: Seconds }
@@ -295,11 +298,11 @@ export interface ThreeMinuteTest {
 
 export const isSet = (item: Item): item is SetBlock => 'parts' in item
 
-/** Tempo of a grid over its whole length, unrounded. */
-export function tempoOf(grid: BeatGrid): Bpm {
-  const [firstCount, firstSecond] = grid.anchors[0]!
-  const [lastCount, lastSecond] = grid.anchors.at(-1)!
-  return (60 * (lastCount - firstCount)) / (lastSecond - firstSecond)
+/** Tempo of a grid over its whole length, unrounded: beats a minute, those that are over among them. */
+export function tempoOf({ anchors, odd }: BeatGrid): Bpm {
+  const [firstCount, firstSecond] = anchors[0]!
+  const [lastCount, lastSecond] = anchors.at(-1)!
+  return (60 * (beatAt(odd, lastCount) - beatAt(odd, firstCount))) / (lastSecond - firstSecond)
 }
 
 /** Blocks of a section are measured in counts exactly when its song has a grid. */

@@ -1,4 +1,6 @@
+import { secondAt } from '#plan/beatGrid.ts'
 import { type BeatGrid, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { faultOfOdd, type OddPlace, startOfOdd } from '#plan/oddBeats.ts'
 import { LIMITS } from '#plan/schema.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
 import type { Bpm, Counts } from '#units/units.ts'
@@ -34,8 +36,34 @@ export function inOctaveAbout(song: Song, bpm: Bpm): Song {
   return octaves === 0 ? song : rescaledSong(song, octaves > 0 ? 2 : 0.5)
 }
 
-/** The same seconds at other counts. Anchors are whole counts: where halving would make them none, the outer two carry the tempo. */
-export const rescaledGrid = (grid: BeatGrid, factor: BeatFactor): BeatGrid => ({ ...grid, anchors: rescaledAnchors(grid.anchors, factor) })
+/**
+ * The same seconds at other counts. Anchors are whole counts: where halving would make them none, the outer two carry
+ * the tempo. Half of an odd number of beats is none that could be counted: such a place is held as a bend of the tempo.
+ */
+export function rescaledGrid(grid: BeatGrid, factor: BeatFactor): BeatGrid {
+  const { odd, ...rest } = grid
+  if (!odd) return { ...rest, anchors: rescaledAnchors(grid.anchors, factor) }
+  if (factor === 2) {
+    return { ...rest, anchors: rescaledAnchors(grid.anchors, factor), odd: odd.map(([count, beats]) => [2 * count, 2 * beats]) }
+  }
+  const halved = odd.filter(([, beats]) => beats % 2 === 0).map(([count, beats]): OddPlace => [Math.ceil(count / 2), beats / 2])
+  const kept = faultOfOdd(halved) === undefined ? halved : []
+  const bent = kept.length === halved.length ? odd.filter(([, beats]) => beats % 2 !== 0) : odd
+  return { ...rest, anchors: halvedAnchors(grid, bent), ...(kept.length > 0 && { odd: kept }) }
+}
+
+/** Every second count's second, where an anchor stands and around each place that becomes a bend. */
+function halvedAnchors(grid: BeatGrid, bent: readonly OddPlace[]): BeatGrid['anchors'] {
+  const even = grid.anchors.filter(([count]) => count % 2 === 0).map(([count]) => count / 2)
+  const edges = bent.flatMap((place) => {
+    const [from, to] = [Math.floor(startOfOdd(place) / 2), Math.ceil(place[0] / 2)]
+    return [Math.max(0, from - 1), from, to, to + 1]
+  })
+  const counts = new Set([...even, ...edges])
+  const [[c0], [c1]] = [grid.anchors[0]!, grid.anchors.at(-1)!]
+  if (counts.size < 2) for (const count of [Math.floor(c0 / 2), Math.floor(c0 / 2) + (c1 - c0)]) counts.add(count)
+  return [...counts].sort((a, b) => a - b).map((count) => [count, Number(secondAt(grid, 2 * count).toFixed(6))])
+}
 
 /** Anchors at other counts; on halving those on odd counts go, and where fewer than two stay all times are spread to whole counts by doubling the span. */
 function rescaledAnchors(anchors: BeatGrid['anchors'], factor: BeatFactor): BeatGrid['anchors'] {

@@ -1,12 +1,13 @@
 import { fingerprint } from '#plan/fingerprint.ts'
 import type { Ride } from '#plan/model.ts'
+import { oldestVersion } from '#plan/oldestVersion.ts'
 
 /**
  * A short name of exactly this content: equal for rides that say the same, whatever the
  * order of their fields, and different for any two a person will ever make. Not a seal
- * against forgery. 16 hexadecimal digits; linear in the size of the ride.
+ * against forgery. A version of the document that changes nothing in it leaves it its name. 16 hexadecimal digits; linear in the size of the ride.
  */
-export const revisionOf = (ride: Ride): string => fingerprint(canonical(ride))
+export const revisionOf = (ride: Ride): string => fingerprint(canonical({ ...ride, schema: oldestVersion(ride) }))
 
 /** JSON with the fields of every object in order of their names and fields without a value left out. */
 function canonical(value: unknown): string {

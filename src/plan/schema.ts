@@ -8,6 +8,7 @@ import * as v from 'valibot'
 import { LONGEST_LEAD } from './cueStart.ts'
 import { say } from './messages.ts'
 import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, TERRAINS } from './model.ts'
+import { either, filled, group, has, list, listFrom, number, numberAbove, oneOf, pair, text, whole, yesOrNo } from './schemaKit.ts'
 
 /** The bounds of a document, in one place: far above any class, low enough that opening one stays quick. */
 export const LIMITS = {
@@ -26,6 +27,8 @@ export const LIMITS = {
   trials: 20,
   anchors: 5_000,
   anchor: 1_000_000,
+  odd: 200,
+  oddBeats: 64,
   points: 60,
   marks: 200,
   houseRules: 100,
@@ -45,43 +48,7 @@ export const LIMITS = {
   tempo: { low: 20, high: 400 },
 } as const
 
-const text = (most: number) => v.pipe(v.string(say.text), v.maxLength(most, say.longText(most)))
-const filled = (most: number) => v.pipe(v.string(say.text), v.minLength(1, say.emptyText), v.maxLength(most, say.longText(most)))
 const id = v.pipe(v.string(say.text), v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/, say.id), v.maxLength(LIMITS.id, say.longText(LIMITS.id)))
-
-/** A number from low to high, both included. */
-function number(low: number, high: number, unit?: string) {
-  const bounds = say.between(low, high, unit)
-  return v.pipe(v.number(say.number), v.minValue(low, bounds), v.maxValue(high, bounds))
-}
-/** A number above low, up to and including high. */
-function numberAbove(low: number, high: number, unit?: string) {
-  const bounds = say.above(low, high, unit)
-  return v.pipe(v.number(say.number), v.gtValue(low, bounds), v.maxValue(high, bounds))
-}
-/** A whole number from low to high, both included. */
-function whole(low: number, high: number, unit?: string) {
-  const bounds = say.between(low, high, unit)
-  return v.pipe(v.number(say.number), v.integer(say.whole), v.minValue(low, bounds), v.maxValue(high, bounds))
-}
-const oneOf = <const Choices extends readonly (string | number)[]>(choices: Choices) => v.picklist(choices, say.oneOf(choices))
-const yesOrNo = v.boolean(say.yesOrNo)
-const group = <Entries extends v.ObjectEntries>(entries: Entries) => v.object(entries, say.group)
-const list = <Item extends v.GenericSchema>(item: Item, most: number) =>
-  v.pipe(v.array(item, say.list), v.maxLength(most, say.longList(most)))
-const listFrom = <Item extends v.GenericSchema>(item: Item, fewest: number, most: number) =>
-  v.pipe(v.array(item, say.list), v.minLength(fewest, say.shortList(fewest)), v.maxLength(most, say.longList(most)))
-const pair = <First extends v.GenericSchema, Second extends v.GenericSchema>(first: First, second: Second) =>
-  v.strictTuple([first, second], say.pair)
-
-const has = (input: unknown, key: string) => typeof input === 'object' && input !== null && key in input
-
-/** One of two shapes, chosen before either is checked, so that what is said is about the shape that was meant. */
-const either = <A extends v.GenericSchema, B extends v.GenericSchema>(isSecond: (input: unknown) => boolean, first: A, second: B) =>
-  Object.assign(
-    v.lazy((input: unknown): A | B => (isSecond(input) ? second : first)),
-    { choices: [first, second] as const },
-  )
 
 const steps = whole(-LIMITS.steps, LIMITS.steps, 'steps')
 const counts = whole(0, LIMITS.counts, 'counts')
@@ -193,11 +160,20 @@ const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema
 /** Far beyond the song: a tempo with decimals is written as its whole beats in a thousand minutes. */
 const anchor = pair(whole(-LIMITS.anchor, LIMITS.anchor, 'counts'), number(-LIMITS.anchor, LIMITS.anchor, 'seconds'))
 
+/** More beats than that at one place are a part of the song of its own. */
+const oddPlace = pair(whole(1, LIMITS.counts, 'counts'), whole(-LIMITS.oddBeats, LIMITS.oddBeats, 'beats'))
+
 export const songSchema = group({
   id,
   title: text(LIMITS.line),
   artist: v.optional(text(LIMITS.line)),
-  grid: v.optional(group({ anchors: listFrom(anchor, 2, LIMITS.anchors), beatsPerBar: oneOf([3, 4, 6]) })),
+  grid: v.optional(
+    group({
+      anchors: listFrom(anchor, 2, LIMITS.anchors),
+      beatsPerBar: oneOf([3, 4, 6]),
+      odd: v.optional(listFrom(oddPlace, 1, LIMITS.odd)),
+    }),
+  ),
   lengthSeconds: numberAbove(0, LIMITS.seconds, 'seconds'),
   strikesPerBeat,
   marks: v.optional(list(group({ count: counts, label: text(LIMITS.name) }), LIMITS.marks)),

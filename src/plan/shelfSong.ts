@@ -1,4 +1,6 @@
 import * as v from 'valibot'
+import { withOddOfBends } from '#plan/migrations/from1.ts'
+import { faultOfOdd } from '#plan/oddBeats.ts'
 import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
 import { sectionsFromPlaylist } from '#plan/sectionsFromPlaylist.ts'
 import type { NewId } from './copies.ts'
@@ -6,8 +8,8 @@ import type { Ride, Song } from './model.ts'
 import { tempoOf } from './model.ts'
 import { LIMITS, songSchema } from './schema.ts'
 
-/** The form of kept songs this build writes. */
-const CURRENT_SHELF_SONG = 1
+/** The form of kept songs this build writes. The first had no odd places (see migrations/from1.ts). */
+const CURRENT_SHELF_SONG = 2
 
 /** A song kept apart from rides, to be used in any of them. The song's id is the shelf's own. */
 export interface ShelfSong {
@@ -18,7 +20,7 @@ export interface ShelfSong {
 }
 
 const schema = v.object({
-  shelfSong: v.literal(CURRENT_SHELF_SONG),
+  shelfSong: v.picklist([1, CURRENT_SHELF_SONG]),
   id: v.pipe(v.string(), v.minLength(1), v.maxLength(LIMITS.id)),
   song: songSchema,
   energy: v.optional(v.picklist([1, 2, 3, 4, 5])),
@@ -31,10 +33,13 @@ export const writeShelfSong = (song: ShelfSong): string => JSON.stringify({ shel
 export function readShelfSong(text: string): ShelfSong | null {
   const read = v.safeParse(schema, jsonOf(text))
   if (!read.success) return null
-  const { shelfSong: _form, ...kept } = read.output
-  const { anchors } = kept.song.grid ?? { anchors: [] }
+  const { shelfSong: form, ...kept } = read.output
+  const { grid } = kept.song
+  if (!grid) return kept as ShelfSong
+  const { anchors, odd } = grid
   const rises = anchors.every(([count, second], i) => i === 0 || (count > anchors[i - 1]![0] && second > anchors[i - 1]![1]))
-  return rises ? (kept as ShelfSong) : null
+  if (!rises || (odd && faultOfOdd(odd))) return null
+  return { ...kept, song: { ...kept.song, grid: form === 1 ? withOddOfBends(grid) : grid } } as ShelfSong
 }
 
 /** The same song by the same artist, however it is written: case, accents and spaces do not count. */

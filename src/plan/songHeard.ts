@@ -1,4 +1,5 @@
 import { gridOfTempo } from '#plan/beatGrid.ts'
+import { bendsOf, HEARD } from '#plan/bendsOf.ts'
 import { patched } from '#plan/edits.ts'
 import type { Beats, HeardSong } from '#plan/heardSong.ts'
 import { type BeatGrid, type Song, tempoOf } from '#plan/model.ts'
@@ -41,7 +42,10 @@ function gridHeard({ bpm, beats, downbeats, eights, beatsPerBar, firstBeat, stea
   const one = eights[0] ?? downbeats[0] ?? firstBeat
   if (steady) return gridOfTempo(bpm, exact(one), bar)
   const anchors = beats.filter((second) => second >= one).map((second, count): [number, Seconds] => [count, exact(second)])
-  return anchors.length < 2 ? gridOfTempo(bpm, exact(one), bar) : { anchors, beatsPerBar: bar }
+  if (anchors.length < 2) return gridOfTempo(bpm, exact(one), bar)
+  // A beat nobody played between two that were heard is over, and no slower tempo.
+  const odd = bendsOf(anchors, HEARD)
+  return { anchors, beatsPerBar: bar, ...(odd.length > 0 && { odd }) }
 }
 
 /** A tenth of a millisecond, which is finer than a file's own clock is trusted. */

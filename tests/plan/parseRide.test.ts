@@ -287,7 +287,7 @@ describe('what is no ride', () => {
   })
 
   it('a ride of a version to come', () => {
-    expect(sentences((ride) => (ride.schema = 2))).toEqual(['This ride was made with a newer version (document 2); update to open it.'])
+    expect(sentences((ride) => (ride.schema = 3))).toEqual(['This ride was made with a newer version (document 3); update to open it.'])
   })
 
   it.each([0, -1, 1.5, '1', null, Number.NaN])('a ride of no version: %s', (schema) => {

@@ -46,7 +46,7 @@ describe('the published schema', () => {
   const demo = () => read('public/demo/twenty-minute-spark.ride.json')
   const BROKEN: [string, (ride: ReturnType<typeof demo>) => void][] = [
     ['no schema number', (ride) => delete ride.schema],
-    ['a schema number to come', (ride) => (ride.schema = 2)],
+    ['a schema number to come', (ride) => (ride.schema = 3)],
     ['an effort of 11', (ride) => (ride.sections[0].blocks[0].effort.to = 11)],
     ['half a step of resistance', (ride) => (ride.sections[0].blocks[0].resistance.from = 0.5)],
     ['half a count', (ride) => (ride.sections[0].blocks[0].length = { counts: 8.5 })],

@@ -34,7 +34,7 @@ describe('a kept song', () => {
         beatsPerBar: 4,
       },
     })
-    for (const text of ['', '{}', '[]', writeShelfSong(song).replace('"shelfSong":1', '"shelfSong":2'), writeShelfSong(falling)]) {
+    for (const text of ['', '{}', '[]', writeShelfSong(song).replace('"shelfSong":2', '"shelfSong":3'), writeShelfSong(falling)]) {
       expect(readShelfSong(text)).toBeNull()
     }
     fc.assert(fc.property(fc.json(), (text) => void expect(readShelfSong(text)).toBeNull()))

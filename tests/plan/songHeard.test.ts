@@ -52,6 +52,14 @@ it('beats that follow a changing tempo are kept one by one', () => {
   ])
 })
 
+it('a beat that nobody plays among those that follow the music is over, and no slower tempo', () => {
+  const late = (n: number) => (n % 3) * 0.004
+  const beats = Array.from({ length: 40 }, (_, n) => 0.5 + (n < 20 ? n : n + 2) * 0.5 + late(n))
+  const { grid } = songHeard({ ...heard, beats: { ...BEATS, beats, downbeats: [0.5], steady: false } }, null, () => 'new')
+  expect(grid!.odd).toEqual([[20, 2]])
+  expect(tempoOf(grid!)).toBeCloseTo(120, 0)
+})
+
 it('six eighths are counted in their two beats, and a file without a beat gives its length alone', () => {
   expect(songHeard({ ...heard, beats: { ...BEATS, beatsPerBar: 6 } }, null, () => 'new').grid!.beatsPerBar).toBe(4)
   const bare = songHeard({ ...heard, beats: null }, null, () => 'new')

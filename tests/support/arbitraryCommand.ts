@@ -9,7 +9,6 @@ import { duplicateSection } from '#plan/commands/duplicateSection.ts'
 import { giveBlocks } from '#plan/commands/giveBlocks.ts'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
-import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
 import { linkSongs } from '#plan/commands/linkSongs.ts'
@@ -30,6 +29,7 @@ import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import { setBars } from '#plan/commands/setBars.ts'
 import { setBike } from '#plan/commands/setBike.ts'
 import { setDatum } from '#plan/commands/setDatum.ts'
+import { setOddBeats, withOddAt } from '#plan/commands/setOddBeats.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { setTempo } from '#plan/commands/setTempo.ts'
 import { splitBlock } from '#plan/commands/splitBlock.ts'
@@ -154,7 +154,10 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, section }) => setTempo(ride, { sectionId: section, tempo: null }),
   ({ ride, section, amount }) => moveBeats(ride, { sectionId: section, seconds: amount / 100 }),
   ({ ride, section, pick }) => rescaleBeats(ride, { sectionId: section, factor: pick % 2 === 0 ? 2 : 0.5 }),
-  ({ ride, section, pick, amount }) => insertOddBeats(ride, { sectionId: section, count: Math.round(amount), beats: pick % 9 }),
+  ({ ride, section, pick, amount }) => {
+    const old = ride.sections.find(({ id }) => id === section)?.song?.grid?.odd
+    return setOddBeats(ride, { sectionId: section, odd: withOddAt(old, [Math.round(amount), (pick % 9) - 3]) })
+  },
   ({ ride, pick }) => setBike(ride, { ...DEFAULT_BIKE, name: 'another', stepsPerUnit: 1 + (pick % 8) }),
   ({ pick }) => setDatum(pick % 2 === 0 ? 'base' : 'loose'),
   ({ ride, block, amount }) => patchBlock(ride, { blockId: block, patch: { ownTotal: amount } }),

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import {
   type Block,
   CUE_MOMENTS,
+  CURRENT_SCHEMA,
   type Cue,
   HANDS,
   type Item,
@@ -26,7 +27,7 @@ export interface RideSize {
 export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize = {}): fc.Arbitrary<Ride> {
   const content = fc.record(
     {
-      schema: fc.constant(1 as const),
+      schema: fc.constant(CURRENT_SCHEMA),
       id,
       title: words,
       aim: words,

@@ -80,7 +80,7 @@ export function plausibleRide(seed: number): Ride {
   }
 
   return {
-    schema: 1,
+    schema: 2,
     id: stem ? `${stem}ride` : 'ride',
     title: `${pick(NAMES)} ${pick(WHAT)}`,
     level: pick(['beginner', 'mixed', 'advanced']),

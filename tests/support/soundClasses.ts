@@ -306,7 +306,7 @@ const aClass = (
   about: Pick<Ride, 'id' | 'title' | 'slotMinutes' | 'briefingSeconds' | 'clearUpSeconds' | 'room'>,
   sections: Section[],
 ): Ride => ({
-  schema: 1,
+  schema: 2,
   level: 'mixed',
   datum: 'base',
   bike: DEFAULT_BIKE,

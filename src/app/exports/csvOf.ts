@@ -1,3 +1,4 @@
+import { paceRange } from '#engine/cadence/paceRange.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import { inSpokenOrder, linesByBlock } from '#engine/cues/spokenOrder.ts'
@@ -55,8 +56,7 @@ function rowOf(ride: Ride, report: RideReport, lines: readonly CueLine[], played
   const { song } = section
   // An end that is open is no number: its cell stays empty.
   const setting = (steps: number | null) => (steps === null ? undefined : steps / ride.bike.stepsPerUnit)
-  const turning =
-    cadence.kind === 'turning' ? [rounded(cadence.from), rounded(cadence.to)] : cadence.kind === 'still' ? [0, 0] : [undefined, undefined]
+  const turning = cadence.kind === 'turning' ? paceRange(cadence).map(rounded) : cadence.kind === 'still' ? [0, 0] : [undefined, undefined]
   const name = (id: string | undefined) => ride.leaders.find((leader) => leader.id === id)?.name
   const counts = played.countFrom === undefined || played.countTo === undefined ? undefined : played.countTo - played.countFrom
   const bpm = report.sections[played.section]!.bpm

@@ -2,11 +2,11 @@ import type { PlayedBlock } from '#engine/report.ts'
 import type { Rpm } from '#units/units.ts'
 
 /**
- * The cadence at which a block's settings of one bike are read on another: that of its middle.
+ * The cadence at which a block's settings of one bike are read on another: its mean.
  *
  * @param quietRpm where nothing turns or is known, the pace the ride's bike was measured at
  */
 export function paceOf({ cadence }: Pick<PlayedBlock, 'cadence'>, quietRpm: Rpm): Rpm {
-  const rpm = cadence.kind === 'turning' ? (cadence.from + cadence.to) / 2 : 0
+  const rpm = cadence.kind === 'turning' ? cadence.mean : 0
   return rpm > 0 ? rpm : quietRpm
 }

@@ -1,6 +1,7 @@
+import { beatsIn } from '#engine/timeline/beatsIn.ts'
 import type { Placed, Timeline } from '#engine/timeline/layTimeline.ts'
-import type { Foot, Ride, StrikesPerBeat } from '#plan/model.ts'
-import { strikesOf } from './playCadence.ts'
+import type { Foot, Ride, Section, StrikesPerBeat } from '#plan/model.ts'
+import { strikesOf } from './strikesOf.ts'
 
 /** The lead foot of a played block. */
 export interface Footing {
@@ -25,8 +26,8 @@ export function footAfter(foot: Foot, strikes: number): Foot | null {
 
 /**
  * The foot that lands on the first count of every block. A section's lead foot (or the first
- * block's own) sets it; inside the section it follows the strikes, N counts giving N × strikes
- * per beat. Off the beat and with legs still there is none until a block names one.
+ * block's own) sets it; inside the section it follows the strikes, N beats giving N × strikes
+ * per beat; beats over or missing are beats, too. Off the beat and with legs still there is none until a block names one.
  */
 export function trackFeet(ride: Ride, { blocks, sections }: Timeline): Footing[] {
   const footings: Footing[] = []
@@ -40,8 +41,8 @@ export function trackFeet(ride: Ride, { blocks, sections }: Timeline): Footing[]
       const played = blocks[i]!
       const { lead } = played.block
       const strikesPerBeat = strikesOf(played.block, section)
-      const counts = countsOnBeat(played, strikesPerBeat)
-      if (counts === null || strikesPerBeat === null) {
+      const beats = beatsRidden(played, section, strikesPerBeat)
+      if (beats === null || strikesPerBeat === null) {
         footings.push({ strikesPerBeat, foot: null, spoken: false, flips: false })
         if (named) lost = 'offBeat'
         named = null
@@ -55,8 +56,8 @@ export function trackFeet(ride: Ride, { blocks, sections }: Timeline): Footing[]
         strikes = 0
         lost = undefined
       }
-      const next = strikes + counts * strikesPerBeat
-      const flips = foot !== null && footAfter(foot, counts * strikesPerBeat) === otherFoot(foot)
+      const next = strikes + beats * strikesPerBeat
+      const flips = foot !== null && footAfter(foot, beats * strikesPerBeat) === otherFoot(foot)
       const cause = foot === null ? (named ? 'between' : lost) : undefined
       footings.push({ strikesPerBeat, foot, spoken, flips, lost: cause })
       strikes = next
@@ -65,10 +66,10 @@ export function trackFeet(ride: Ride, { blocks, sections }: Timeline): Footing[]
   return footings
 }
 
-function countsOnBeat({ block, countFrom, countTo }: Placed, strikesPerBeat: StrikesPerBeat): number | null {
+function beatsRidden({ block, countFrom, countTo }: Placed, section: Section, strikesPerBeat: StrikesPerBeat): number | null {
   if (strikesPerBeat === null || countFrom === undefined || countTo === undefined) return null
   if (block.cadence === 'legsStill' || block.posture === 'offBike') return null
-  return countTo - countFrom
+  return beatsIn(section, countFrom, countTo)
 }
 
 function footOf(lead: 'keep' | 'swap' | Foot | undefined, falls: Foot | null): Foot | null {

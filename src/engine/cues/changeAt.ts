@@ -66,10 +66,16 @@ function wordsEndBefore(kinds: readonly ChangeKind[], rules: EndRules): Counts {
 /** Faster, slower, a ramp, or other strikes inside a song; none within the tolerance of an off-beat cadence. */
 function paceCall(played: PlayedBlock, before: PlayedBlock | undefined, tolerance: Rpm): PaceCall | null {
   if (played.cadence.kind !== 'turning') return null
-  const { from, to } = played.cadence
+  const { from, to, least, most, pieces } = played.cadence
   const last = before?.cadence.kind === 'turning' ? before.cadence.to : null
   const sameSong = before?.section === played.section
-  if (from !== to) {
+  // A song that moves by no more than legs may be off it calls for nothing; nor does the first eight's mean against the last's.
+  const drifts = pieces !== undefined
+  if (drifts && Math.max(most - Math.max(from, to), Math.min(from, to) - least) > tolerance) {
+    const far = most - Math.max(from, to) > Math.min(from, to) - least ? { verb: 'up', rpm: most } : { verb: 'down', rpm: least }
+    return { from: last, to, words: `${far.verb} to ${Math.round(far.rpm)} and back to ${Math.round(to)} with the music` }
+  }
+  if (drifts ? Math.abs(from - to) > tolerance : from !== to) {
     const verb = to > from ? 'pick it up' : 'bring it down'
     return { from: last, to, words: `${verb} to ${Math.round(to)}` }
   }

@@ -40,7 +40,7 @@ interface Placing {
 
 /**
  * Every cue of every played block on the ride clock, in order. Words end as long before the
- * change as the cue says, on a count where there is a song (a lead in seconds goes to the
+ * change as the cue says, on a beat where there is a song (a lead in seconds goes to the
  * nearest, half a beat off at most), and start as much earlier as they take to say. A count-in
  * takes up its own counts. Words for the very first change start with the ride, and words inside
  * a block no sooner than it.
@@ -65,16 +65,16 @@ function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, st
   if (words === 0 && count === undefined) return null
   const inside = isInside(cue)
   const change = inside ? played.to : played.from
-  const changeCount = clock.countAt(change)
+  const changeBeat = clock.beatAt(change)
   const to = clock.counted
-    ? clock.at(changeCount - leadInCounts(cue, change, changeCount, clock))
+    ? clock.atBeat(changeBeat - leadInBeats(cue, change, changeBeat, clock))
     : change - ('seconds' in cue.lead ? cue.lead.seconds : cue.lead.counts / 2)
   const speaker = speakerOf(ride, played)
   // Nothing is said of a block before its change, which is what words “at its start” rest on.
   const soonest = inside ? played.from : 0
   const working = played.block.walk || played.block.posture === 'offBike' ? 0 : strainAt(strain, Math.max(soonest, to))
   const length = count === undefined ? speechSeconds(speechOfCue(cue), wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
-  const from = count === undefined ? to - length : clock.at(clock.countAt(to) - count)
+  const from = count === undefined ? to - length : clock.atBeat(clock.beatAt(to) - count)
   const begins = inside && startsWithBlock(cue.lead) ? soonest : Math.max(soonest, from)
   const ends = begins + (to - from)
   return {
@@ -87,7 +87,7 @@ function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, st
     words,
     strain: working,
     speaker: speaker.id,
-    lead: changeCount - clock.countAt(ends),
+    lead: changeBeat - clock.beatAt(ends),
     ...(count !== undefined && { count }),
   }
 }
@@ -96,9 +96,9 @@ function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, st
 const countOf = (cue: Cue): Counts | undefined => (cue.moment === 'countIn' ? (cue.count ?? 4) : undefined)
 
 /** A lead in seconds goes to the nearest beat of the song. */
-function leadInCounts({ lead }: Cue, change: Seconds, changeCount: Counts, clock: SectionClock): Counts {
+function leadInBeats({ lead }: Cue, change: Seconds, changeBeat: number, clock: SectionClock): Counts {
   if ('counts' in lead) return lead.counts
-  return Math.max(0, Math.round(changeCount - clock.countAt(change - lead.seconds)))
+  return Math.max(0, Math.round(changeBeat - clock.beatAt(change - lead.seconds)))
 }
 
 function speakerOf(ride: Ride, { block }: PlayedBlock): Ride['leaders'][number] {

@@ -67,7 +67,7 @@ function momentTold(ride: Ride, { sections }: Planned, played: PlayedBlock, text
   const clock = sectionClock(ride.sections[played.section]!, sections[played.section]!.one)
   const bar = ride.sections[played.section]!.song?.grid?.beatsPerBar ?? USUAL_BAR
   const before = (value: number, unit: MeaningOf<'left'>['unit']): Seconds =>
-    unit === 'seconds' ? to - value : clock.at(clock.countAt(to) - (unit === 'bars' ? bar : 1) * value)
+    unit === 'seconds' ? to - value : clock.atBeat(clock.beatAt(to) - (unit === 'bars' ? bar : 1) * value)
   for (const {
     meanings: [meaning],
   } of claimsIn(text, ride.bike.unit)) {
@@ -142,7 +142,7 @@ function rate(ride: Ride, { curves }: Planned, { block }: PlayedBlock, at: Secon
 function leadTo(ride: Ride, { sections }: Planned, played: PlayedBlock, at: Seconds, whole: (counts: number) => number): Cue['lead'] {
   if (!('counts' in played.block.length)) return { seconds: Math.max(0, whole(played.to - at)) }
   const clock = sectionClock(ride.sections[played.section]!, sections[played.section]!.one)
-  return { counts: Math.max(0, whole(clock.countAt(played.to) - clock.countAt(at))) }
+  return { counts: Math.max(0, whole(clock.beatAt(played.to) - clock.beatAt(at))) }
 }
 
 /** The block without what is spoken or kept quiet in it. */

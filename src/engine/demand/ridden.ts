@@ -2,6 +2,7 @@ import type { PlayedBlock, Span } from '#engine/report.ts'
 import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
 import type { Rpm, Seconds, Setting, Watts } from '#units/units.ts'
 import { speedFactor, speedFactorAlong } from './brakeLaw.ts'
+import { cadenceStretches, heldAtEnd, type Pedalled } from './cadenceStretches.ts'
 import { type Calibration, calibrationOf, type Reach, reachOf, referenceWatts, wattsAt } from './calibration.ts'
 import { reserveOfEffort } from './effortOfReserve.ts'
 import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
@@ -42,16 +43,18 @@ export function riddenBy(rider: Rider, planned: readonly Span[], context: Riding
   const legs = legsOf(rider)
   const calibration = calibrationOf(context.bike)
   let last = -1
-  return planned.map((span) => {
+  return planned.flatMap((span) => {
     if (span.kind === 'block') last = span.block!
     const carried = span.kind === 'leadIn'
     const played = span.kind === 'block' || carried ? context.blocks[last] : undefined
     if (played === undefined) return resting(span)
     const setting = riderSetting(context.bike, context.datum, rider, played.ledger.after.nominal)
-    const ridden = pedalling(carried ? heldAtEnd(played) : played, span, setting, calibration, legs)
-    ridden.block = last
-    ridden.own = !carried
-    return ridden
+    return cadenceStretches(carried ? heldAtEnd(played) : played, span).map((stretch) => {
+      const ridden = pedalling(stretch, stretch, setting, calibration, legs)
+      ridden.block = last
+      ridden.own = !carried
+      return ridden
+    })
   })
 }
 
@@ -68,9 +71,7 @@ export const legsOf = (rider: Rider): Legs => ({
   uptakePerWatt: OXYGEN.perWattPerKg / rider.massKg,
 })
 
-type Pedalled = Pick<PlayedBlock, 'cadence'> & { block: Pick<Block, 'effort' | 'posture'> }
-
-/** A block's power and share of reserve for a setting of the knob, as its own span. */
+/** Power and share of reserve for a setting of the knob, over a stretch in which the cadence holds or ramps. */
 export function pedalling({ cadence, block }: Pedalled, span: Times, setting: Setting, calibration: Calibration, legs: Legs): Ridden {
   if (cadence.kind === 'still' || block.posture === 'offBike') return resting(span)
   if (cadence.kind === 'unknown') return turning(span, constant(wattsFor(block.effort, legs)), legs, 'intent')
@@ -115,14 +116,4 @@ const resting = ({ from, to }: Times): Ridden => ({
 function wattsFor(effort: Block['effort'], legs: Legs): Watts {
   const share = reserveOfEffort((effort.from + effort.to) / 2)
   return Math.max(0, wattsForUptake(OXYGEN.rest + share * legs.reserve, legs.massKg))
-}
-
-/** A lead-in rides on as its block ended. */
-function heldAtEnd(played: PlayedBlock): Pedalled {
-  const { cadence, block } = played
-  const rampsCadence = cadence.kind === 'turning' && cadence.from !== cadence.to
-  const rampsEffort = block.effort.from !== block.effort.to
-  if (!rampsCadence && !rampsEffort) return played
-  const end = cadence.kind === 'turning' ? { ...cadence, from: cadence.to } : cadence
-  return { cadence: end, block: { effort: { from: block.effort.to, to: block.effort.to }, posture: block.posture } }
 }

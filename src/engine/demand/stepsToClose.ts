@@ -2,6 +2,7 @@ import type { Constants } from '#engine/constants.ts'
 import type { PlayedBlock } from '#engine/report.ts'
 import type { Block, Ride, Rider } from '#plan/model.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
+import { cadenceStretches } from './cadenceStretches.ts'
 import { calibrationOf, reachOf } from './calibration.ts'
 import { type DemandPiece, demandPieces, effortWith, meanDemand, standingBonus } from './demandOfBlock.ts'
 import { apartWithin, gapPieces, TOUCHING } from './intentGap.ts'
@@ -81,7 +82,9 @@ export function effortHelps(played: readonly PlayedBlock[], here: Tried, setup: 
 }
 
 const ramps = (played: readonly PlayedBlock[]): boolean =>
-  played.some(({ block, cadence }) => block.effort.from !== block.effort.to || (cadence.kind === 'turning' && cadence.from !== cadence.to))
+  played.some(
+    ({ block, cadence }) => block.effort.from !== block.effort.to || (cadence.kind === 'turning' && cadence.least !== cadence.most),
+  )
 
 /** What was found and, where it does not close, what keeps it from it; `other` is the step on the far side of the intent. */
 function explained(best: Tried, setup: ClosingSetup, prevented: Prevented, other?: Tried): Closing {
@@ -121,12 +124,20 @@ function tried(played: readonly PlayedBlock[], steps: KnobSteps, setup: ClosingS
     below = below && reach === 'below'
     seconds += one.to - one.from
     const { cadence, block } = one
-    if (cadence.kind === 'turning' && cadence.from === cadence.to && block.effort.from === block.effort.to && block.posture !== 'offBike') {
+    if (
+      cadence.kind === 'turning' &&
+      cadence.least === cadence.most &&
+      block.effort.from === block.effort.to &&
+      block.posture !== 'offBike'
+    ) {
       addLevel(sum, one, effortWith(levelShare(cadence.from, setting, calibration, legs), standingBonus(block)), rules.intentGap)
       continue
     }
-    const span = pedalling(one, one, setting, calibration, legs)
-    addPieces(sum, one, demandPieces(span, span.turning ? standingBonus(block) : 0), rules.intentGap)
+    const pieces = cadenceStretches(one, one).flatMap((stretch) => {
+      const span = pedalling(stretch, stretch, setting, calibration, legs)
+      return demandPieces(span, span.turning ? standingBonus(block) : 0)
+    })
+    addPieces(sum, one, pieces, rules.intentGap)
   }
   sum.byFeel = above ? 1 : below ? -1 : 0
   sum.demand /= seconds || 1

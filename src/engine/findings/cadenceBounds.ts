@@ -1,3 +1,4 @@
+import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Rpm } from '#units/units.ts'
@@ -23,9 +24,9 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   const { block, cadence } = played
   const bounds = boundsOf(facts, played)
   if (cadence.kind !== 'turning' || !bounds) return undefined
-  const { from, to } = cadence
-  const outside = Math.max(bounds.min - Math.min(from, to), Math.max(from, to) - bounds.max)
+  const outside = Math.max(bounds.min - cadence.least, cadence.most - bounds.max)
   if (outside <= ROUNDING_RPM) return undefined
+  const [from, to] = paceRange(cadence)
   const pace = from === to ? say(from) : `${say(from)} to ${say(to)}`
   const how = block.posture === 'seated' ? 'seated' : 'standing'
   return {
@@ -87,7 +88,7 @@ function sitDown(facts: Facts, played: PlayedBlock): Fix | undefined {
 /** Whether a cadence times a factor stays within bounds. */
 function isInside({ cadence }: PlayedBlock, { min, max }: Bounds, times: number): boolean {
   if (cadence.kind !== 'turning') return false
-  const slow = Math.min(cadence.from, cadence.to) * times
-  const fast = Math.max(cadence.from, cadence.to) * times
+  const slow = cadence.least * times
+  const fast = cadence.most * times
   return slow >= min - ROUNDING_RPM && fast <= max + ROUNDING_RPM
 }

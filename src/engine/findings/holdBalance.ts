@@ -59,10 +59,11 @@ const fixOf = ({ block, move }: Change, label: string, done: string): Fix =>
   blockFix(block, `${label} ${inQuotes(block)}`, `${done} ${inQuotes(block)}`, { move })
 
 /** The blocks that start a hold on a side, each with every time it is played. */
-function blocksHeld({ timeline }: Facts, side: 'right' | 'left'): { block: Block; times: Placed[] }[] {
+function blocksHeld({ ride, timeline }: Facts, side: 'right' | 'left'): { block: Block; times: Placed[] }[] {
   const held = new Map<string, { block: Block; times: Placed[] }>()
   for (const played of timeline.blocks) {
-    if (played.rideTo <= played.rideFrom || played.block.move?.side !== side || sum(holdsOf(played)) === 0) continue
+    if (played.rideTo <= played.rideFrom || played.block.move?.side !== side || sum(holdsOf(played, ride.sections[played.section]!)) === 0)
+      continue
     const known = held.get(played.block.id)
     if (known) known.times.push(played)
     else held.set(played.block.id, { block: played.block, times: [played] })
@@ -70,11 +71,12 @@ function blocksHeld({ timeline }: Facts, side: 'right' | 'left'): { block: Block
   return [...held.values()]
 }
 
-function imbalanceWith({ balance, rules }: Facts, times: readonly Placed[], move: Move): number {
+function imbalanceWith({ ride, balance, rules }: Facts, times: readonly Placed[], move: Move): number {
   const { right, left } = { ...balance.holdSeconds }
   const sides = { right, left }
   for (const played of times) {
-    const [was, is] = [holdsOf(played), holdsOf({ ...played, block: { ...played.block, move } })]
+    const section = ride.sections[played.section]!
+    const [was, is] = [holdsOf(played, section), holdsOf({ ...played, block: { ...played.block, move } }, section)]
     sides.right += is.right - was.right
     sides.left += is.left - was.left
   }

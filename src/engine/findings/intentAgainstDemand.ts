@@ -1,3 +1,4 @@
+import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { BlockDemand } from '#engine/demand/blockDemand.ts'
 import { demandAt } from '#engine/demand/demandOfBlock.ts'
 import { apartRuns, apartWithin, gapPieces } from '#engine/demand/intentGap.ts'
@@ -72,8 +73,8 @@ function place({ ride }: Facts, { block, cadence, ledger }: PlayedBlock): string
   const knob =
     base && total === 0 ? 'base' : `${amountOfKnob(Math.abs(total), ride.bike)}${base ? (total < 0 ? ' under base' : ' over base') : ''}`
   if (cadence.kind !== 'turning') return `${inQuotes(block)}, ${knob},`
-  const pace =
-    cadence.from === cadence.to ? formatNumber(cadence.from, 0) : `${formatNumber(cadence.from, 0)} to ${formatNumber(cadence.to, 0)}`
+  const [from, to] = paceRange(cadence)
+  const pace = from === to ? formatNumber(from, 0) : `${formatNumber(from, 0)} to ${formatNumber(to, 0)}`
   return `${inQuotes(block)}, ${knob} at ${pace} rev/min,`
 }
 

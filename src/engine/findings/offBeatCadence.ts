@@ -1,9 +1,13 @@
-import { beatCadence } from '#engine/cadence/playCadence.ts'
-import type { Finding } from '#engine/report.ts'
+import { beatCadence } from '#engine/cadence/beatCadence.ts'
+import { paceRange } from '#engine/cadence/paceRange.ts'
+import type { Finding, PlayedCadence } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import type { Rpm } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
+
+type Turning = Extract<PlayedCadence, { kind: 'turning' }>
 
 /** A stated cadence that the beat of the song does not give, in a block that is said to ride on it. */
 export function offBeatCadence(facts: Facts): Finding[] {
@@ -11,13 +15,16 @@ export function offBeatCadence(facts: Facts): Finding[] {
     if (cadence.kind !== 'turning' || !block.cadence) return undefined
     const beat = beatCadence(facts.timeline.blocks[index]!, facts.ride.sections[section]!)
     if (!beat) return undefined
-    const off = Math.max(Math.abs(cadence.from - beat.from), Math.abs(cadence.to - beat.to))
+    const off = furthest(cadence, beat)
     if (off <= facts.rules.offBeatRpm + 1e-6) return undefined
     const stated = cadence.from === cadence.to ? `${say(cadence.from)}` : `${say(cadence.from)} to ${say(cadence.to)}`
     return {
       rule: 'offBeatCadence',
       severity: 'hint',
-      text: `${inQuotes(block)} states ${stated} rev/min, but on this beat the legs turn at ${say(beat.from)}.`,
+      text: `${inQuotes(block)} states ${stated} rev/min, but on this beat the legs turn at ${paceRange(beat)
+        .map(say)
+        .filter((rpm, i, all) => i === 0 || rpm !== all[0])
+        .join(' to ')}.`,
       why: COMMON_PRACTICE,
       amount: off,
       fixes: [
@@ -26,6 +33,13 @@ export function offBeatCadence(facts: Facts): Finding[] {
       ],
     }
   })
+}
+
+/** How far a stated cadence is from what the beat gives: at its two ends, and a level one also where the tempo is furthest from it. */
+function furthest(stated: Turning, beat: Turning): Rpm {
+  const ends = [stated.from - beat.from, stated.to - beat.to]
+  const between = stated.from === stated.to ? [stated.from - beat.least, stated.from - beat.most] : []
+  return Math.max(...[...ends, ...between].map(Math.abs))
 }
 
 const say = (rpm: number): string => formatNumber(rpm, 1)

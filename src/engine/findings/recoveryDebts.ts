@@ -96,9 +96,9 @@ function lengthen(facts: Facts, bout: Bout): Fix | undefined {
   // A part that is played in other rounds too is only lengthened for a bout of the same set.
   if (played.set?.set !== blocks[bout.toBlock]!.set?.set) return undefined
   const { eight } = sections[played.section]!.unit
-  // Where the tempo changes, rounds that move along the song last another time, and a recovery may come out shorter.
+  // Where the tempo changes or beats are over or missing, rounds that move along the song last another time, and a recovery may come out shorter.
   const { grid } = ride.sections[played.section]!.song ?? {}
-  if (played.set && grid && !holdsTempo(grid)) return undefined
+  if (played.set && grid && (grid.odd !== undefined || !holdsTempo(grid))) return undefined
   // The last block of a song that is full has nowhere to go.
   const { open, blocks: own, counts } = sections[played.section]!
   if (played.index === own.to - 1 && counts && !(open > 0)) return undefined

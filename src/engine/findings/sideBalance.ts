@@ -39,14 +39,14 @@ function otherLead(facts: Facts, imbalance: number): Fix | undefined {
 }
 
 /** Accents that follow a section's lead foot, up to the first block that names a foot itself. */
-function accentsOfLead({ timeline, footings, sections }: Facts, index: number): Sides {
+function accentsOfLead({ ride, timeline, footings, sections }: Facts, index: number): Sides {
   const sides = { right: 0, left: 0 }
   const { from, to } = sections[index]!.blocks
   for (let i = from; i < to; i++) {
     const played = timeline.blocks[i]!
     if (played.block.lead === 'left' || played.block.lead === 'right') break
     if (played.rideTo <= played.rideFrom) continue
-    const own = accentsOf(played, footings[i]!)
+    const own = accentsOf(played, ride.sections[index]!, footings[i]!)
     sides.right += own.right
     sides.left += own.left
   }

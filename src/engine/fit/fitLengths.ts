@@ -5,6 +5,8 @@ export interface FitItem {
   /** Least and most whole eights. */
   least: number
   most: number
+  /** Only multiples of so many eights will do: of a whole figure. One unless given. */
+  step?: number
   /** How often it is played: the rounds of its set, else 1. */
   rounds: number
   /** How much it matters that it keeps its length. */
@@ -69,7 +71,8 @@ function fillTable(items: readonly FitItem[], total: number): (Best | undefined)
   for (let i = items.length - 1; i >= 0; i--) {
     const item = items[i]!
     const bit = 1n << BigInt(items.length - 1 - i)
-    for (let length = item.least; length <= item.most; length++) {
+    const step = item.step ?? 1
+    for (let length = firstOf(item); length <= item.most; length += step) {
       const own = costOf(item, length)
       const changes = length !== item.drafted
       for (let t = item.rounds * length; t <= total; t++) {
@@ -86,6 +89,9 @@ function fillTable(items: readonly FitItem[], total: number): (Best | undefined)
   return table
 }
 
+/** The least length an item may have. */
+const firstOf = ({ least, step = 1 }: FitItem): number => Math.ceil(least / step) * step
+
 /** Strictly better by cost, then fewer changes, then earlier ones; equal ones keep the shorter length tried first. */
 function precedes(cost: number, changed: number, mask: bigint, held: Best): boolean {
   if (Math.abs(cost - held.cost) > SAME * Math.max(1, cost)) return cost < held.cost
@@ -95,14 +101,18 @@ function precedes(cost: number, changed: number, mask: bigint, held: Best): bool
 
 /** The totals next to one that cannot be reached. */
 function nearestTotals(items: readonly FitItem[], total: number): Nearest {
-  const low = items.reduce((sum, { rounds, least }) => sum + rounds * least, 0)
+  const low = items.reduce((sum, item) => sum + item.rounds * firstOf(item), 0)
   // Past the total by one item's rounds at the most there is another, up to the sum of the bounds.
   const most = items.reduce((sum, { rounds, most: top }) => sum + rounds * top, 0)
-  const limit = Math.min(most, Math.max(low, Math.ceil(total) + items.reduce((widest, { rounds }) => Math.max(widest, rounds), 1)))
+  const limit = Math.min(
+    most,
+    Math.max(low, Math.ceil(total) + items.reduce((widest, { rounds, step = 1 }) => Math.max(widest, rounds * step), 1)),
+  )
   let reached = new Set([0])
-  for (const { rounds, least, most: top } of items) {
+  for (const item of items) {
+    const { rounds, most: top, step = 1 } = item
     const next = new Set<number>()
-    for (const sum of reached) for (let n = least; n <= top && sum + rounds * n <= limit; n++) next.add(sum + rounds * n)
+    for (const sum of reached) for (let n = firstOf(item); n <= top && sum + rounds * n <= limit; n += step) next.add(sum + rounds * n)
     reached = next
   }
   let below: number | null = null

@@ -1,3 +1,4 @@
+import { accentPeriod } from '#engine/cadence/moves.ts'
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
 import { countsOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
@@ -40,7 +41,7 @@ type SectionFit = (SectionLengths & { ok: true; command: Command }) | Unfit
 /**
  * Gives the blocks of a section the whole eights that fill its song with the least change.
  * Locked blocks and all-out efforts keep their length; own bounds of a block are kept; a part
- * of a set costs an eight a round.
+ * of a set costs an eight a round. A move that alternates keeps as many counts on one side as on the other.
  */
 export function fitSection(ride: Ride, sectionId: string): SectionFit {
   const section = findSection(ride, sectionId)
@@ -113,13 +114,26 @@ const countsIn = ({ length }: Block): Counts => ('counts' in length ? length.cou
 /** Far more eights than any song holds. */
 const NO_BOUND = 1000
 
-const fitItem = ({ block, rounds }: Part, eight: Counts): FitItem => ({
-  drafted: countsIn(block) / eight,
-  least: block.minEights ?? 1,
-  most: block.maxEights ?? NO_BOUND,
-  rounds,
-  weight: 1,
-})
+function fitItem({ block, rounds }: Part, eight: Counts): FitItem {
+  const least = block.minEights ?? 1
+  const most = block.maxEights ?? NO_BOUND
+  return { drafted: countsIn(block) / eight, least, most, step: stepOf(block, eight, { least, most }), rounds, weight: 1 }
+}
+
+/**
+ * The eights that a block's length goes by: those of both sides of a move that alternates, where its drafted length is
+ * whole figures of it and the block's own bounds leave one; else one.
+ */
+function stepOf(block: Block, eight: Counts, { least, most }: { least: number; most: number }): number {
+  const { move } = block
+  if (move?.then !== 'alternate') return 1
+  const figure = 2 * move.counts * (accentPeriod(move.name) ?? 1)
+  if (countsIn(block) % figure !== 0) return 1
+  const step = figure / commonDivisor(figure, eight)
+  return Math.ceil(least / step) * step <= most ? step : 1
+}
+
+const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b))
 
 function outOfReach(eights: number, { below, above }: Nearest, unit: 'eight' | 'six'): string {
   const say = (total: number) => (unit === 'eight' ? plural(total, 'eight') : `${total} ${total === 1 ? 'six' : 'sixes'}`)

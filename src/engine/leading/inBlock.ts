@@ -1,6 +1,6 @@
 import { isJump } from '#engine/cadence/moves.ts'
 import type { PlayedBlock, Span } from '#engine/report.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Counts, Seconds } from '#units/units.ts'
 import type { LeadState } from './leadState.ts'
 import type { LedSection, Measure } from './led.ts'
 import type { LedClass } from './ledClass.ts'
@@ -26,17 +26,24 @@ function countsAt(
   if (!section.counted || countFrom === undefined || countTo === undefined) return {}
   const { eight } = section
   // A block begins at its own moment; a count that rounding puts before it is its first.
-  const inSong = measureClock(plan, section, report.sections[index]!.one).placeAt(here)
+  const { placeAt, beatOf } = measureClock(plan, section, report.sections[index]!.one)
+  const inSong = placeAt(here)
   const place = Math.max(0, inSong - countFrom)
   const begun = Math.floor(place / eight)
   const of = Math.max(1, Math.ceil((countTo - countFrom) / eight))
-  const count = place - begun * eight
   return {
     eights: { left: Math.max(1, of - begun), of },
-    beat: { count: Math.floor(count) + 1, of: eight, passed: count - Math.floor(count) },
+    beat: beatIn(countFrom + begun * eight, countFrom + place, eight, beatOf),
     music: eightOfSong(section, inSong),
-    countsLeft: Math.max(1, Math.ceil(countTo - countFrom - place)),
+    countsLeft: Math.max(1, Math.ceil(beatOf(countTo) - beatOf(countFrom + place))),
   }
+}
+
+/** Where a place is in the eight that starts at another, in beats: an eight with two over is counted to ten, one with two missing to six. */
+export function beatIn(start: Measure, place: Measure, eight: Counts, beatOf: (place: Measure) => number): LeadState['beat'] {
+  const beat = beatOf(place) - beatOf(start)
+  const of = Math.round(beatOf(start + eight) - beatOf(start))
+  return { count: Math.floor(beat) + 1, of, passed: beat - Math.floor(beat), unit: eight }
 }
 
 /** Which eight of its song a place lies in. */

@@ -17,11 +17,14 @@ export interface LeadState {
   secondsLeft: Seconds
   /** Eights of the block, the one that is ridden included; absent without beats. */
   eights?: { left: number; of: number }
-  /** Where the music is in its eight: the count from 1, and how much of it has passed, 0 to 1. */
-  beat?: { count: number; of: number; passed: number }
+  /**
+   * Where the music is in its eight: the count from 1, how many there are, and how much of this one has passed, 0 to 1.
+   * Beats over are counted on, 9, 10, …: a "one" only ever is the one that changes fall on. `unit` is the eight, or six.
+   */
+  beat?: { count: number; of: number; passed: number; unit: Counts }
   /** Which eight of the song is ridden, from 1. */
   music?: { eight: number; of: number }
-  /** Counts until the change, the running one included; absent without beats. */
+  /** Beats until the change, the running one included; absent without beats. */
   countsLeft?: Counts
   /** Seconds until the posture changes; through the blocks that keep it, never past the song. */
   postureLeft?: Seconds

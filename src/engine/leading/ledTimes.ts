@@ -16,13 +16,15 @@ export interface LedTimes {
 interface MeasureClock {
   at: (place: Measure) => Seconds
   placeAt: (moment: Seconds) => Measure
+  /** Which beat a place is, the same as the place but where a song has beats over or missing. */
+  beatOf: (place: Measure) => number
 }
 
 /** The clock of a section whose count one is heard at `one`. */
 export function measureClock(plan: Plan, section: LedSection, one: Seconds): MeasureClock {
-  if (!section.counted) return { at: (place) => one + place, placeAt: (moment) => moment - one }
+  if (!section.counted) return { at: (place) => one + place, placeAt: (moment) => moment - one, beatOf: (place) => place }
   const clock: SectionClock = sectionClock(sectionOf(plan, section), one)
-  return { at: clock.at, placeAt: clock.countAt }
+  return { at: clock.at, placeAt: clock.countAt, beatOf: clock.beatOf }
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Span } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueDueAt } from './cueDueAt.ts'
-import { eightOfSong, inBlock, nextFrom } from './inBlock.ts'
+import { beatIn, eightOfSong, inBlock, nextFrom } from './inBlock.ts'
 import type { LeadState } from './leadState.ts'
 import { heldSeconds, type LedClass } from './ledClass.ts'
 import { measureClock } from './ledTimes.ts'
@@ -56,14 +56,14 @@ function inTail(
 ): Pick<LeadState, 'eights' | 'beat' | 'music' | 'countsLeft'> {
   const section = led.sections[index]!
   if (!section.counted) return {}
-  const place = measureClock(plan, section, report.sections[index]!.one).placeAt(here)
+  const { placeAt, beatOf } = measureClock(plan, section, report.sections[index]!.one)
+  const place = placeAt(here)
   const left = Math.max(1, Math.ceil((section.end - place) / section.eight))
-  const count = place - Math.floor(place / section.eight) * section.eight
   return {
     eights: { left, of: left },
-    beat: { count: Math.floor(count) + 1, of: section.eight, passed: count - Math.floor(count) },
+    beat: beatIn(Math.floor(place / section.eight) * section.eight, place, section.eight, beatOf),
     music: eightOfSong(section, place),
-    countsLeft: Math.ceil(section.end - place),
+    countsLeft: Math.ceil(beatOf(section.end) - beatOf(place)),
   }
 }
 

@@ -52,5 +52,5 @@ function runIn({ ride, report }: Plan, { section, from, countFrom }: PlayedBlock
   const placed = report.sections[section]!
   const clock = sectionClock(ride.sections[section]!, placed.one)
   if (!clock.counted || countFrom === undefined) return Math.max(0, from - RUN_IN)
-  return Math.max(0, clock.at(countFrom - placed.unit.eight))
+  return Math.max(0, clock.atBeat(clock.beatOf(countFrom) - placed.unit.eight))
 }

@@ -1,4 +1,5 @@
-import { countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
+import { startsBar } from '#engine/timeline/startsBar.ts'
+import { beatOf, countAt, countOf, eightOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Song } from '#plan/model.ts'
 import type { Click, Score } from '#plan/score.ts'
 import type { Counts, Seconds } from '#units/units.ts'
@@ -23,15 +24,17 @@ export function songScore(song: Song, inCount: Counts, { sounds, clicks }: { sou
 
 /** The beats of a grid from one second to another, also before its count 0, where the music may already have begun. */
 function beatsIn(grid: BeatGrid, inCount: Counts, from: Seconds, to: Seconds): Click[] {
-  let count = Math.floor(countAt(grid, from))
-  while (secondAt(grid, count - 1) >= from) count--
-  while (secondAt(grid, count) < from) count++
+  const at = (beat: number): Seconds => secondAt(grid, countOf(grid, beat))
+  let beat = Math.floor(beatOf(grid, countAt(grid, from)))
+  while (at(beat - 1) >= from) beat--
+  while (at(beat) < from) beat++
   const clicks: Click[] = []
-  for (; secondAt(grid, count) < to; count++) clicks.push({ at: secondAt(grid, count), kind: kindOf(grid, count, inCount) })
+  for (; at(beat) < to; beat++) clicks.push({ at: at(beat), kind: kindOf(grid, beat, inCount) })
   return clicks
 }
 
-function kindOf(grid: BeatGrid, count: Counts, inCount: Counts): Click['kind'] {
+function kindOf(grid: BeatGrid, beat: number, inCount: Counts): Click['kind'] {
+  const count = countOf(grid, beat)
   if ((count - inCount) % eightOf(grid) === 0) return 'eight'
-  return count % grid.beatsPerBar === 0 ? 'bar' : 'beat'
+  return startsBar(count, beat - beatOf(grid, Math.floor(count)), grid.beatsPerBar) ? 'bar' : 'beat'
 }

@@ -98,5 +98,5 @@ function outsideWindow({ block, cadence }: PlayedBlock, rules: Constants): Rpm {
   if (cadence.kind !== 'turning' || block.posture === 'offBike') return 0
   const seated = block.posture === 'seated'
   const [min, max] = seated ? [rules.seatedMinRpm, rules.seatedMaxRpm] : [rules.standingMinRpm, rules.standingMaxRpm]
-  return Math.max(0, min - Math.min(cadence.from, cadence.to), Math.max(cadence.from, cadence.to) - max)
+  return Math.max(0, min - cadence.least, cadence.most - max)
 }

@@ -1,7 +1,8 @@
 import { sayTempo } from '#engine/alignment/sayTempo.ts'
-import { eightOf, gridOfTempo } from '#plan/beatGrid.ts'
-import { patched } from '#plan/edits.ts'
+import { eightOf, gridOfTempo, withOdd } from '#plan/beatGrid.ts'
+import { patched, sameValue } from '#plan/edits.ts'
 import { type BeatGrid, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { formatOdd, parseOdd } from '#plan/oddText.ts'
 import { rescaledSong } from '#plan/rescaledSong.ts'
 import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
 import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songPlace.ts'
@@ -34,9 +35,10 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
     const read = parseTempo(text)
     if (!read.ok) return read.problem
     if (grid && Math.abs(tempoOf(grid) - read.value) < 0.0005) return null
+    const steady = gridOfTempo(read.value, grid?.anchors[0]?.[1], grid?.beatsPerBar)
     onChange(
       patched(song, {
-        grid: gridOfTempo(read.value, grid?.anchors[0]?.[1], grid?.beatsPerBar),
+        grid: grid?.odd ? withOdd(steady, grid.odd) : steady,
         strikesPerBeat: grid ? song.strikesPerBeat : strikesForTempo(read.value),
       }),
     )
@@ -74,6 +76,12 @@ function OnBeats({ song, onChange }: SongBeatsProps) {
     const read = parseFirstBeat(text)
     if (!read.ok) return read.problem
     if (grid) onChange({ ...song, grid: startingAt(grid, read.value) })
+    return null
+  }
+  const setOdd = (text: string) => {
+    const read = parseOdd(text, eight)
+    if (!read.ok) return read.problem
+    if (grid && !sameValue(read.value, grid.odd ?? [])) onChange({ ...song, grid: withOdd(grid, read.value) })
     return null
   }
   const setMarks = (text: string) => {
@@ -115,6 +123,15 @@ function OnBeats({ song, onChange }: SongBeatsProps) {
       <p className="shelf-tempo-said" role="status">
         {grid && sayTempo(tempoOf(grid))}
       </p>
+      <Field
+        label="odd beats"
+        rows={2}
+        value={formatOdd(grid?.odd ?? [], eight)}
+        placeholder={'33 +2\n65 −1'}
+        hint="One a line: the eight they come before, and how many are over (+2) or missing (−1)."
+        disabled={disabled}
+        onCommit={setOdd}
+      />
       <Field
         label="marks"
         rows={3}

@@ -1,8 +1,9 @@
-import { secondAt } from '#plan/beatGrid.ts'
+import { secondAt, withOdd } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
-import { editSection } from '#plan/edits.ts'
+import { editSection, sameValue } from '#plan/edits.ts'
 import type { BeatGrid, Ride } from '#plan/model.ts'
+import { type OddPlace, startOfOdd } from '#plan/oddBeats.ts'
 import { findSection } from '#plan/places.ts'
 import type { Counts } from '#units/units.ts'
 
@@ -10,6 +11,8 @@ interface Bars {
   beatsPerBar: BeatGrid['beatsPerBar']
   /** The beat that becomes the first one, as it is counted now; negative is earlier. */
   shift: Counts
+  /** The odd places the song then has, as it is counted then; those it has unless given. */
+  odd?: readonly OddPlace[]
 }
 
 /**
@@ -17,13 +20,14 @@ interface Bars {
  * are heard and are counted from another one; blocks, marks and points keep their counts, so that they
  * move with the ones. Nothing happens without beats, or where the first one would lie before the song.
  */
-export function setBars(ride: Ride, { sectionId, beatsPerBar, shift }: Bars & { sectionId: string }): Command {
+export function setBars(ride: Ride, { sectionId, beatsPerBar, shift, odd }: Bars & { sectionId: string }): Command {
   const title = findSection(ride, sectionId)?.song?.title
   return makeCommand(title === undefined ? 'Changed nothing' : `Set the bars of ${title}`, (before) =>
     editSection(before, sectionId, (section) => {
       const { song } = section
       if (!song?.grid) return section
-      const grid = countedFrom(song.grid, beatsPerBar, shift)
+      const counted = countedFrom(song.grid, beatsPerBar, shift)
+      const grid = odd === undefined || sameValue(odd, counted.odd ?? []) ? counted : withOdd(counted, odd)
       return grid === song.grid ? section : { ...section, song: { ...song, grid } }
     }),
   )
@@ -33,7 +37,9 @@ function countedFrom(grid: BeatGrid, beatsPerBar: BeatGrid['beatsPerBar'], shift
   if (shift === 0) return grid.beatsPerBar === beatsPerBar ? grid : { ...grid, beatsPerBar }
   const first = secondAt(grid, grid.anchors[0]![0] + shift)
   if (!Number.isInteger(shift) || first < 0) return grid
-  return { beatsPerBar, anchors: moved(grid, shift) }
+  // An odd place that would begin before the first beat is none: nothing before it is counted.
+  const odd = grid.odd?.map(([count, beats]): OddPlace => [count - shift, beats]).filter((place) => startOfOdd(place) >= 0)
+  return { beatsPerBar, anchors: moved(grid, shift), ...(odd?.length && { odd }) }
 }
 
 /** The same beats under lower numbers (higher for a negative shift), from the grid's own first number on. */

@@ -1,4 +1,4 @@
-import { gridOfTempo } from '#plan/beatGrid.ts'
+import { gridOfTempo, withOdd } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection } from '#plan/edits.ts'
@@ -34,9 +34,11 @@ function withTempo(song: Song, tempo: Tempo | null): Song {
   const { grid: old, ...rest } = song
   if (tempo === null) return old ? { ...rest, strikesPerBeat: null } : song
   if (!(tempo.bpm > 0)) return song
+  const steady = gridOfTempo(tempo.bpm, tempo.firstBeat ?? old?.anchors[0]?.[1] ?? 0, tempo.beatsPerBar ?? old?.beatsPerBar)
   return {
     ...rest,
-    grid: gridOfTempo(tempo.bpm, tempo.firstBeat ?? old?.anchors[0]?.[1] ?? 0, tempo.beatsPerBar ?? old?.beatsPerBar),
+    // Odd bars are where they are at any tempo.
+    grid: old?.odd ? withOdd(steady, old.odd) : steady,
     strikesPerBeat: old ? song.strikesPerBeat : strikesForTempo(tempo.bpm),
   }
 }

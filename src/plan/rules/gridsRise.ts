@@ -1,25 +1,29 @@
 import { RULES } from '#plan/messages.ts'
 import { type BeatGrid, tempoOf } from '#plan/model.ts'
+import { faultOfOdd } from '#plan/oddBeats.ts'
 import { LIMITS } from '#plan/schema.ts'
 import type { Fault, Path, Rule } from './rule.ts'
 
 /** What adding a first beat's second to an anchor may cost the tempo in its last bits. */
 const ROUNDING = 1e-6
 
-/** The anchors of a beat grid rise in counts and seconds, at a tempo music has. */
+/** The odd places of a beat grid rise and have room; its anchors rise in counts and seconds, at a tempo music has. */
 export const gridsRise: Rule = (ride) =>
   ride.sections.flatMap((section, s) => {
     const grid = section.song?.grid
-    return grid ? faultsOf(grid, ['sections', s, 'song', 'grid', 'anchors']) : []
+    return grid ? faultsOf(grid, ['sections', s, 'song', 'grid']) : []
   })
 
-function faultsOf({ anchors, beatsPerBar }: BeatGrid, path: Path): Fault[] {
+function faultsOf({ anchors, beatsPerBar, odd }: BeatGrid, path: Path): Fault[] {
+  // Without odd places in order there is no telling which beat an anchor is.
+  const misplaced = odd && faultOfOdd(odd)
+  if (misplaced) return [{ path: [...path, 'odd', misplaced.index], predicate: RULES.odd[misplaced.fault] }]
   const { low, high } = LIMITS.tempo
   return anchors.slice(1).flatMap((anchor, i) => {
     const before = anchors[i]!
-    const at = [...path, i + 1]
+    const at = [...path, 'anchors', i + 1]
     if (anchor[0] <= before[0] || anchor[1] <= before[1]) return [{ path: at, predicate: RULES.notRising }]
-    const bpm = tempoOf({ anchors: [before, anchor], beatsPerBar })
+    const bpm = tempoOf({ anchors: [before, anchor], beatsPerBar, ...(odd && { odd }) })
     return bpm >= low - ROUNDING && bpm <= high + ROUNDING ? [] : [{ path: at, predicate: RULES.tempo(low, high, bpm) }]
   })
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { imbalanceOf } from '#engine/cadence/balanceSides.ts'
 import { footAfter } from '#engine/cadence/trackFeet.ts'
 import { computeRide } from '#engine/computeRide.ts'
+import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Move, Song } from '#plan/model.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -38,6 +39,31 @@ describe('accents', () => {
 
   it('go turn about where they lie an odd number of strikes apart', () => {
     expect(balanceOf({ name: 'travel-back', counts: 3 }, 63)).toMatchObject({ right: 11, left: 10 })
+  })
+
+  it('are counted out through beats over and missing', () => {
+    // Eight counts apart; after the beat that is over each lands on the other foot.
+    expect(balanceOf({ name: 'travel-back', counts: 8 }, 64, { grid: { ...gridOfTempo(120), odd: [[24, 1]] } })).toMatchObject({
+      right: 3,
+      left: 5,
+    })
+    expect(balanceOf({ name: 'travel-back', counts: 8 }, 64, { grid: { ...gridOfTempo(120), odd: [[24, 2]] } })).toMatchObject({
+      right: 8,
+      left: 0,
+    })
+  })
+
+  it('of a hold are as long as the music has them on either side', () => {
+    const grid = {
+      anchors: [
+        [0, 0],
+        [16, 8],
+        [32, 20],
+      ] as [number, number][],
+      beatsPerBar: 4 as const,
+    }
+    const { holdSeconds } = balanceOf({ name: 'twist hold', counts: 16, side: 'left', ...TURN_ABOUT }, 32, { grid, lengthSeconds: 20 })
+    expect(holdSeconds).toEqual({ left: expect.closeTo(8, 9), right: expect.closeTo(12, 9) })
   })
 
   it('are spread as when every one is counted out', () => {

@@ -50,12 +50,14 @@ describe('demand', () => {
         for (const { demand } of riders) {
           for (const [i, asked] of demand.entries()) {
             if (asked === null) continue
-            const { from, to } = blocks[i]!
+            const { from, to, cadence } = blocks[i]!
+            // The tempo of a song may jump inside a block; what is asked jumps with it.
+            const jumps = cadence.kind === 'turning' && cadence.pieces !== undefined
             expect([asked.pieces[0]!.from, asked.pieces.at(-1)!.to]).toEqual([from, to])
             asked.pieces.slice(1).forEach((piece, n) => {
               const before = asked.pieces[n]!
               expect(piece.from).toBe(before.to)
-              expect(quadraticAt(before.effort, before.to - before.from)).toBeCloseTo(piece.effort[0], 6)
+              if (!jumps) expect(quadraticAt(before.effort, before.to - before.from)).toBeCloseTo(piece.effort[0], 6)
             })
             for (let n = 0; n <= 4; n++) {
               const value = demandAt(asked.pieces, from + ((to - from) * n) / 4)

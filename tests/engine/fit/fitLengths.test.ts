@@ -16,7 +16,8 @@ function bruteForce(items: readonly FitItem[], total: number): { lengths: number
       if (best === null || isBetter(items, { lengths, cost }, best)) best = { lengths: [...lengths], cost }
       return
     }
-    for (let n = next.least; n <= next.most && n * next.rounds <= rest; n++) choose([...lengths, n], rest - n * next.rounds)
+    for (let n = next.least; n <= next.most && n * next.rounds <= rest; n++)
+      if (n % (next.step ?? 1) === 0) choose([...lengths, n], rest - n * next.rounds)
   }
   choose([], total)
   return best

@@ -7,7 +7,7 @@ import { courseOfRide } from '#engine/rehearsal/courses.ts'
 import { rideScore } from '#engine/rehearsal/rideScore.ts'
 import { songScore } from '#engine/rehearsal/songScore.ts'
 import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
-import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
+import { setOddBeats } from '#plan/commands/setOddBeats.ts'
 import type { BeatGrid, Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { arbitraryGrid, arbitraryRide } from '#tests/support/arbitraryRide.ts'
@@ -80,12 +80,20 @@ describe('clicksOf', () => {
     ).toEqual(['eight', 'bar', 'beat', 'beat', 'bar', 'beat'])
   })
 
-  it('keeps one click a count where a song has odd beats', () => {
+  it('clicks on through beats over, evenly, and the eight after them where the music has it', () => {
     const plain = rideOf(gridOfTempo(120), 0, 8)
-    const ride = insertOddBeats(plain, { sectionId: 'song', count: 32, beats: 2 }).apply(plain)
-    const report = computeRide(ride).sections[0]!
-    const at = clicksOf(ride.sections[0]!, report, 0, 40).map((click) => click.at)
-    expect(at.slice(29, 34)).toEqual([14.5, 15, 16, 17, 17.5])
+    for (const [beats, kinds] of [
+      [2, 'beat bar beat eight beat'],
+      [4, 'beat bar beat beat beat eight'],
+      [-2, 'beat eight beat'],
+      [-7, 'eight eight beat'],
+    ] as const) {
+      const ride = setOddBeats(plain, { sectionId: 'song', odd: [[32, beats]] }).apply(plain)
+      const clicks = clicksOf(ride.sections[0]!, computeRide(ride).sections[0]!, 0, 40)
+      expect(clicks.map(({ at }) => at)).toEqual(clicks.map((_, i) => expect.closeTo(i / 2, 9)))
+      const before = beats < 0 ? 31 + beats : 31
+      expect(clicks.slice(before, before + kinds.split(' ').length).map(({ kind }) => kind)).toEqual(kinds.split(' '))
+    }
   })
 
   it('ticks each second where there are no beats, and only when asked to', () => {

@@ -2,9 +2,9 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { countAt, gridOfTempo, secondAt } from '#plan/beatGrid.ts'
-import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
 import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
+import { setOddBeats } from '#plan/commands/setOddBeats.ts'
 import { type Ride, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
 
@@ -77,18 +77,92 @@ describe('beats moved by a time', () => {
   })
 })
 
-describe('beats a song has over', () => {
-  it('slow the counts before them, and put all after them on the music again', () => {
+describe('beats a song has over or misses', () => {
+  const places = fc.tuple(
+    fc.integer({ min: 12, max: 400 }),
+    fc.integer({ min: -7, max: 7 }).filter((beats) => beats !== 0),
+  )
+
+  it('stay where they are heard, and put all after them on the music', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 8, max: 400 }), fc.integer({ min: 1, max: 7 }), (count, beats) => {
-        const before = ride(120)
+      fc.property(places, fc.constantFrom(60, 120, 127, 127.5, 93.333), ([count, beats], bpm) => {
+        const before = ride(bpm)
         const { grid: old } = songOf(before)
-        const { grid } = songOf(insertOddBeats(before, { sectionId, count, beats }).apply(before))
-        for (const earlier of [0, count - beats]) expect(secondAt(grid!, earlier)).toBeCloseTo(secondAt(old!, earlier), 5)
+        const { grid } = songOf(setOddBeats(before, { sectionId, odd: [[count, beats]] }).apply(before))
+        for (const earlier of [0, count - 1 + Math.min(0, beats)]) expect(secondAt(grid!, earlier)).toBeCloseTo(secondAt(old!, earlier), 5)
         for (const later of [0, 1, 64, 5000]) {
-          expect(secondAt(grid!, count + later)).toBeCloseTo(secondAt(old!, count + later + beats), 5)
+          expect(secondAt(grid!, count + later)).toBeCloseTo(secondAt(old!, count + later + beats), 4)
         }
         expect(countAt(grid!, secondAt(old!, count + 8 + beats))).toBeCloseTo(count + 8, 5)
+        expect(tempoOf(grid!)).toBeCloseTo(bpm, 6)
+      }),
+    )
+  })
+
+  it('leave the legs their cadence, and flip the foot with every odd number of strikes', () => {
+    fc.assert(
+      fc.property(places, fc.constantFrom(1 as const, 2 as const), ([count, beats], strikes) => {
+        const plain = { ...ride(120, strikes) }
+        plain.sections = plain.sections.map((section) => ({ ...section, lead: 'right' }))
+        const odd = setOddBeats(plain, { sectionId, odd: [[count, beats]] }).apply(plain)
+        const [was, is] = [computeRide(plain).blocks, computeRide(odd).blocks]
+        expect(is.map(({ cadence }) => cadence)).toEqual(was.map(({ cadence }) => cadence))
+        const one = was[1]!.countFrom!
+        const flips = count <= one && (beats * strikes) % 2 !== 0
+        // No foot lands on a count that is never heard.
+        const isMissing = one < count && one > count - 1 + beats
+        if (isMissing && strikes === 1) expect(is[1]!.foot).toBeNull()
+        if (isMissing) return
+        expect(is[1]!.foot === was[1]!.foot).toBe(!flips)
+      }),
+    )
+  })
+
+  it('are gone again without a trace', () => {
+    fc.assert(
+      fc.property(places, fc.constantFrom(120, 127.5), (place, bpm) => {
+        const before = ride(bpm)
+        const odd = setOddBeats(before, { sectionId, odd: [place] }).apply(before)
+        const grid = songOf(setOddBeats(odd, { sectionId, odd: [] }).apply(odd)).grid!
+        expect(grid.odd).toBeUndefined()
+        for (const count of [0, 7, 100, 640]) expect(secondAt(grid, count)).toBeCloseTo(secondAt(songOf(before).grid!, count), 5)
+      }),
+    )
+  })
+
+  it('are named by what is done, and refused where there is no room for them', () => {
+    const before = ride(120)
+    expect(setOddBeats(before, { sectionId, odd: [[64, 2]] }).label).toBe('Gave song 2 extra beats before eight 9')
+    const odd = setOddBeats(before, { sectionId, odd: [[64, -1]] }).apply(before)
+    expect(setOddBeats(odd, { sectionId, odd: [] }).label).toBe('Took from song 1 missing beat before eight 9')
+    for (const list of [
+      [[0, 1]],
+      [[8, -8]],
+      [[8, 0]],
+      [
+        [16, 2],
+        [16, 2],
+      ],
+      [
+        [16, 2],
+        [20, -4],
+      ],
+    ] as [number, number][][]) {
+      expect(setOddBeats(before, { sectionId, odd: list }).apply(before)).toBe(before)
+    }
+  })
+
+  it('keep their beats at half and at double the tempo', () => {
+    fc.assert(
+      fc.property(places, fc.constantFrom(2 as const, 0.5 as const), ([count, beats], factor) => {
+        const before = setOddBeats(ride(120), { sectionId, odd: [[count, beats]] }).apply(ride(120))
+        const after = rescaleBeats(before, { sectionId, factor }).apply(before)
+        if (after === before) return
+        const [old, grid] = [songOf(before).grid!, songOf(after).grid!]
+        for (const at of [0, 2, count - (count % 2) - 20, count + (count % 2), count + (count % 2) + 40].filter((each) => each >= 0)) {
+          expect(secondAt(grid, at * factor)).toBeCloseTo(secondAt(old, at), 5)
+        }
+        expect(grid.odd === undefined).toBe(factor === 0.5 && beats % 2 !== 0)
       }),
     )
   })

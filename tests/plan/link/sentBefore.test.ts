@@ -5,7 +5,7 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
-import type { Ride } from '#plan/model.ts'
+import { CURRENT_SCHEMA, type Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
@@ -40,5 +40,5 @@ it('has links to a ride that is hardly begun, to a whole one, and to some with e
 
 it.each(sent)('opens $link.length letters as they were sent', ({ link, ride }) => {
   const opened = decodeLink(link)
-  expect(opened.ok && JSON.parse(JSON.stringify(opened.ride))).toEqual(ride)
+  expect(opened.ok && JSON.parse(JSON.stringify(opened.ride))).toEqual({ ...ride, schema: CURRENT_SCHEMA })
 })

@@ -7,7 +7,7 @@ import { type Acted, nothing, type Standing } from './act.ts'
 
 /** Eights from a song's count one in which a first tap that fits no eight is taken for that one itself. */
 const FIRST_EIGHTS = 4
-/** Counts from an eight within which a tap confirms it; more is another place in the music. */
+/** Beats from an eight within which a tap confirms it; more is another place in the music. */
 const NEAR: Counts = 1.5
 /** Seconds after the start in which a section without beats can be started again. */
 const FIRST_SECONDS: Seconds = 15
@@ -32,10 +32,13 @@ export function hearOne(standing: Standing): Acted {
     if (at - one > FIRST_SECONDS) return nothing(standing, 'No beats are known here, so there is no one to set.')
     return anchored(standing, moment.section, [at])
   }
-  const late = section.taps.length === 0 && moment.place < FIRST_EIGHTS * section.eight && !isNearEight(moment.place, section)
-  const heard = late ? 0 : nearestEight(moment.place, section)
-  const estimate = at - (measureClock(plan, section, one).at(heard) - one)
-  const count = measureClock(plan, section, one).at(1) - one
+  const clock = measureClock(plan, section, one)
+  const nearest = nearestEight(moment.place, section, clock.beatOf)
+  const isNear = Math.abs(clock.beatOf(moment.place) - clock.beatOf(nearest)) <= NEAR
+  const late = section.taps.length === 0 && moment.place < FIRST_EIGHTS * section.eight && !isNear
+  const heard = late ? 0 : nearest
+  const estimate = at - (clock.at(heard) - one)
+  const count = clock.at(1) - one
   const agrees = Math.abs(estimate - one) <= NEAR * count
   return anchored(standing, moment.section, agrees ? [...section.taps, estimate].slice(-WEIGHED) : [estimate])
 }
@@ -46,10 +49,12 @@ function anchored({ led, times }: Standing, index: number, taps: readonly Second
   return { led: withSection(led, index, { one, taps }), said: sayShift(one - times[index]!.one) }
 }
 
-const nearestEight = (place: Counts, { eight, end }: LedSection): Counts =>
-  Math.min(Math.floor(end / eight), Math.max(0, Math.round(place / eight))) * eight
-
-const isNearEight = (place: Counts, section: LedSection): boolean => Math.abs(place - nearestEight(place, section)) <= NEAR
+/** The start of the eight a place lies in, or of the next one, whichever is fewer beats away; the next one where they are as far. */
+function nearestEight(place: Counts, { eight, end }: LedSection, beatOf: (place: Counts) => number): Counts {
+  const begun = Math.floor(place / eight) * eight
+  const isNext = beatOf(begun + eight) - beatOf(place) <= beatOf(place) - beatOf(begun)
+  return Math.min(Math.floor(end / eight) * eight, Math.max(0, isNext ? begun + eight : begun))
+}
 
 /** The middle one, or the mean of the two in the middle. */
 function median(values: readonly number[]): number {

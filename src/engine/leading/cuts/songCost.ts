@@ -55,7 +55,7 @@ function blocksOf({ report }: Plan, { sections }: Led, index: number): PlayedBlo
 /** Mean cadence of a song's turning blocks; null where none is known. */
 function cadenceOf(plan: Plan, led: Led, index: number): Rpm | null {
   const speeds = blocksOf(plan, led, index).flatMap(({ cadence, from, to }) =>
-    cadence.kind === 'turning' ? [{ rpm: (cadence.from + cadence.to) / 2, seconds: to - from }] : [],
+    cadence.kind === 'turning' ? [{ rpm: cadence.mean, seconds: to - from }] : [],
   )
   const seconds = speeds.reduce((sum, speed) => sum + speed.seconds, 0)
   return seconds > 0 ? speeds.reduce((sum, speed) => sum + speed.rpm * speed.seconds, 0) / seconds : null

@@ -23,7 +23,7 @@ export function rehearsalView(led: LedClass, state: LeadState): RehearsalWords {
       clock: `${formatClock(Math.floor(state.at + 1e-6))} of ${formatClock(led.report.totals.total)}`,
       song: state.section === undefined ? '' : nameOfSection(led.ride, led.ride.sections[state.section]!),
       count: beat ? `${beat.count}` : state.phase === 'finished' ? '' : `${Math.ceil(secondsLeft - 1e-6)}`,
-      eight: eights ? eightOf(eights, beat!.of) : state.phase === 'finished' ? '' : 'seconds left',
+      eight: eights ? eightOf(eights, beat!.unit) : state.phase === 'finished' ? '' : 'seconds left',
       name,
       call,
       say: sayOf(led, state),

@@ -1,4 +1,5 @@
-import { countAt, secondAt } from '#plan/beatGrid.ts'
+import { startsBar } from '#engine/timeline/startsBar.ts'
+import { beatOf, countAt, countOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Song } from '#plan/model.ts'
 import type { Counts } from '#units/units.ts'
 import { type TimeScale, toSeconds, toX } from './timeScale.ts'
@@ -39,9 +40,13 @@ export function rulerTicks(song: RuledSong, scale: TimeScale, cut: Cut): Tick[] 
   if (step === null) return []
   const x = placeOf(song, scale)
   const strengthOf = (count: Counts): Tick['strength'] =>
-    count % phrase === 0 ? 'phrase' : count % eight === 0 ? 'eight' : count % grid.beatsPerBar === 0 ? 'bar' : 'count'
-  return [...countsIn(song, scale, cut, step)].map((count) => ({ x: x(count), strength: strengthOf(count) }))
+    count % phrase === 0 ? 'phrase' : count % eight === 0 ? 'eight' : isBar(grid, count) ? 'bar' : 'count'
+  const counts = step === 1 && grid.odd ? heardIn(song, scale, cut) : countsIn(song, scale, cut, step)
+  return [...counts].map((count) => ({ x: x(count), strength: strengthOf(count) }))
 }
+
+const isBar = (grid: BeatGrid, count: Counts): boolean =>
+  startsBar(count, Number.isInteger(count) ? 0 : beatOf(grid, count) - beatOf(grid, Math.floor(count)), grid.beatsPerBar)
 
 /** Whether single counts are told apart on the ruler. */
 export const showsCounts = (song: RuledSong, scale: TimeScale): boolean => stepOf(song, scale) === 1
@@ -135,6 +140,16 @@ function* countsIn(song: RuledSong, scale: TimeScale, cut: Cut, step: Counts): G
   const end = Math.min(endOf(song), at(cut.to) + 1e-6)
   const first = Math.max(Math.ceil(inCount / step), Math.floor(at(cut.from) / step))
   for (let count = first * step; count <= end; count += step) yield count
+}
+
+/** The counts of the beats in a cut of the ridden stretch: those over have a fraction of one, and counts whose beats are missing have none. */
+function* heardIn(song: RuledSong, scale: TimeScale, cut: Cut): Generator<Counts> {
+  const { grid, inCount } = song
+  const origin = secondAt(grid, inCount)
+  const at = (x: number) => beatOf(grid, countAt(grid, origin + toSeconds(scale, x)))
+  const end = Math.min(beatOf(grid, endOf(song)), at(cut.to) + 1e-6)
+  const first = Math.max(beatOf(grid, inCount), Math.floor(at(cut.from)))
+  for (let beat = Math.ceil(first - 1e-6); beat <= end; beat++) yield countOf(grid, beat)
 }
 
 /** A section mark of the song on the ruler, and whether its name has room before the next one. */

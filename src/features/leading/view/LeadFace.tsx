@@ -1,5 +1,6 @@
 import { memo, type RefObject } from 'react'
 import { CAP_RATIO, capHeight } from '#units/capHeight.ts'
+import { MOST_TICKS } from './painter.ts'
 import type { Slot } from './view.ts'
 
 /** What is read from the bike, 1.5 m away: 22 minutes of arc for what matters most, never less than 16. In CSS pixels of 1/96 inch. */
@@ -63,11 +64,13 @@ function Figure({ label, value }: { label: Slot; value: Slot }) {
   )
 }
 
-/** One tick a count; the one that sounds is bright and fades, or only lit where motion is unwanted. */
+const TICKS = Array.from({ length: MOST_TICKS }, (_, i) => i + 1)
+
+/** One tick a count, more or fewer where an eight has beats over or misses some; the one that sounds is bright and fades, or only lit where motion is unwanted. */
 function Beats() {
   return (
     <span className="lead-beats" aria-hidden="true">
-      {[1, 2, 3, 4, 5, 6, 7, 8].map((count) => (
+      {TICKS.map((count) => (
         <i key={count} data-beat={count} />
       ))}
     </span>

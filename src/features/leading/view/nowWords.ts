@@ -1,3 +1,4 @@
+import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock, PlayedCadence } from '#engine/report.ts'
@@ -131,7 +132,7 @@ function checkpointOf({ bike }: Ride, { ledger: { checkpoint, reading } }: Playe
 function cadenceOf(cadence: PlayedCadence): Pick<NowWords['texts'], 'cadence' | 'cadenceLabel'> {
   if (cadence.kind === 'unknown') return { cadenceLabel: '', cadence: '' }
   if (cadence.kind === 'still') return { cadenceLabel: 'legs', cadence: 'still' }
-  const [from, to] = [Math.round(cadence.from), Math.round(cadence.to)]
+  const [from, to] = paceRange(cadence).map(Math.round) as [number, number]
   return { cadenceLabel: 'cadence', cadence: from === to ? `${from}` : `${from} to ${to}` }
 }
 

@@ -37,8 +37,8 @@ export function createPainter(root: HTMLElement): Painter {
     setStyle('--lead-done', (view.bar.of > 0 ? view.bar.done / view.bar.of : 0).toFixed(4))
     setStyle('--lead-effort', effortColour(Math.max(LEAST_SEEN, view.effort)))
     setStyle('--lead-beat', pulseOf(view.beat))
-    setMark('count', `${view.beat.count}`)
-    setMark('eight', `${view.beat.of}`)
+    setMark('count', `${Math.min(MOST_TICKS, view.beat.count)}`)
+    setStyle('--lead-eight', `${Math.min(MOST_TICKS, view.beat.of)}`)
     setMark('counted', `${view.beat.count > 0}`)
     setMark('name', sizeOf(view.texts.name, NAME_SIZES))
     setMark('cue', sizeOf(view.texts.cue, CUE_SIZES))
@@ -47,6 +47,9 @@ export function createPainter(root: HTMLElement): Painter {
     setMark('overrun', `${view.overrun}`)
   }
 }
+
+/** Ticks there is room for; of an eight with still more beats the last one goes on. */
+export const MOST_TICKS = 16
 
 /** Characters up to which a text keeps its size, then the next smaller one. */
 const NAME_SIZES = [18, 34]

@@ -1,6 +1,7 @@
 import { CONSTANTS } from '#engine/constants.ts'
 import { formatChange } from '#engine/ledger/sayCall.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
+import { eightOf } from '#plan/beatGrid.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import {
   type BeatGrid,
@@ -15,6 +16,7 @@ import {
   tempoOf,
 } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
+import { sayOdd } from '#plan/oddText.ts'
 import { formatMarks, formatQuiet } from '#plan/songPlace.ts'
 import { formatTempo } from '#plan/songRules.ts'
 import { plural, sayLength } from '#plan/words.ts'
@@ -62,7 +64,12 @@ const SAYS: Record<string, Say> = {
     outCount === undefined ? `from count ${inCount}` : `counts ${inCount} to ${outCount}`,
   'section song': ({ song }: { song?: Song | null }) => (song ? saySong(song) : 'no song'),
   'section song.grid': (grid: BeatGrid) =>
-    `${formatTempo(tempoOf(grid))} bpm, ${grid.beatsPerBar} a bar, first beat at ${formatNumber(grid.anchors[0]![1], 3)} s`,
+    [
+      `${formatTempo(tempoOf(grid))} bpm`,
+      `${grid.beatsPerBar} a bar`,
+      `first beat at ${formatNumber(grid.anchors[0]![1], 3)} s`,
+      ...(grid.odd ?? []).slice(0, MOST_PLACES).map((place) => sayOdd(place, eightOf(grid))),
+    ].join(', '),
   'section song.lengthSeconds': (length: number) => formatClock(length),
   'section song.strikesPerBeat': strikes,
   'section song.marks': (marks: NonNullable<Song['marks']>, { eight = EIGHT }: Of) =>

@@ -90,9 +90,7 @@ function characterOf(groups: readonly StretchGroup[]): string {
 
 /** The legs' speed most of the time, to the nearest five: any song of about that will do. */
 function paceOf(played: readonly PlayedBlock[]): string[] {
-  const turning = played.flatMap(({ cadence, from, to }) =>
-    cadence.kind === 'turning' ? [{ rpm: (cadence.from + cadence.to) / 2, seconds: to - from }] : [],
-  )
+  const turning = played.flatMap(({ cadence, from, to }) => (cadence.kind === 'turning' ? [{ rpm: cadence.mean, seconds: to - from }] : []))
   const seconds = turning.reduce((sum, one) => sum + one.seconds, 0)
   if (seconds === 0) return []
   const mean = turning.reduce((sum, one) => sum + one.rpm * one.seconds, 0) / seconds

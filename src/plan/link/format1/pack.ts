@@ -1,5 +1,6 @@
 import { deflateSync } from 'fflate'
 import type { Ride } from '#plan/model.ts'
+import { oldestVersion } from '#plan/oldestVersion.ts'
 import { columnReader, readColumns } from './columnReader.ts'
 import { columnWriter } from './columnWriter.ts'
 import { inflateExactly } from './inflateExactly.ts'
@@ -16,7 +17,7 @@ type Unpacked = { ok: true; document: unknown } | { ok: false; fault: 'tooLarge'
 /** A shareable ride as bytes: its columns, then its texts deflated. */
 export function pack(ride: Ride): Uint8Array {
   const writer = columnWriter(COLUMN_COUNT)
-  rideLayout.write(ride, writer, '')
+  rideLayout.write({ ...ride, schema: oldestVersion(ride) }, writer, '')
   const { columns, texts } = writer.finish()
   return Uint8Array.from([...columns, ...deflateSync(Uint8Array.from(texts), { level: 9 })])
 }

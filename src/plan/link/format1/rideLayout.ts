@@ -1,5 +1,6 @@
 import type { UNSHARED } from '#plan/link/shareable.ts'
 import type { Bike, BrakeFit, HouseRules, Item, Leader, Ride, Section, Song, StandIn } from '#plan/model.ts'
+import type { oldestVersion } from '#plan/oldestVersion.ts'
 import { itemLayout } from './blockLayout.ts'
 import { type Kit, layoutKit } from './kit.ts'
 import { revisionShape } from './revisionShape.ts'
@@ -155,6 +156,10 @@ const clockOf = (minute: number) => [Math.floor(minute / 60), minute % 60].map((
 /** Everything of a ride that `shareable` leaves in it; what the model gains does not compile without a place here. */
 type Shared = Omit<Ride, (typeof UNSHARED)[number]>
 
+type Version = ReturnType<typeof oldestVersion>
+/** A shared ride as the version it is read as. */
+type Written = Omit<Shared, 'schema'> & { schema: Version }
+
 /** The room, and whether a location follows: one number of two bits, the first of which was there alone before there were locations. */
 interface Whereabouts {
   room: Ride['room']
@@ -179,10 +184,11 @@ function whereaboutsLayout(kit: Kit): Shape<Whereabouts> {
   }
 }
 
-const schema = oneOf<Ride['schema']>()(kit.column(), [1])
+/** The version a document is read as: the oldest one it can be, so that what needs no newer one opens with any page, by the very same link. */
+const schema = oneOf<Version>()(kit.column(), [1, 2])
 const name = kit.name()
 
-const located = group<Omit<Shared, 'room' | 'location'> & { room: Whereabouts }>({
+const located = group<Omit<Shared, 'schema' | 'room' | 'location'> & { schema: Version; room: Whereabouts }>({
   schema,
   id: kit.id,
   title: name,
@@ -208,7 +214,7 @@ const located = group<Omit<Shared, 'room' | 'location'> & { room: Whereabouts }>
  * A location is written after all else, as one more name in the columns of the title: a page from
  * before there were locations finds everything it knows in its place, and more names than it asks for.
  */
-export const rideLayout: Shape<Shared> = {
+export const rideLayout: Shape<Written> = {
   write({ room, location, ...rest }, to, place) {
     located.write({ ...rest, room: { room, isLocated: location !== undefined } }, to, place)
     if (location !== undefined) name.write(location, to, place)

@@ -7,9 +7,7 @@ export const songLayout = (kit: Kit): Shape<Song> =>
     id: kit.id,
     title: kit.name(),
     artist: kit.maybe(kit.name()),
-    grid: kit.maybe(
-      group<BeatGrid>({ anchors: anchorsLayout(kit), beatsPerBar: oneOf<BeatGrid['beatsPerBar']>()(kit.column(), [4, 3, 6]) }),
-    ),
+    grid: kit.maybe(gridLayout(kit)),
     lengthSeconds: kit.anyNumber(),
     strikesPerBeat: kit.strikes(),
     marks: kit.maybe(kit.several('', group<{ count: number; label: string }>({ count: kit.whole(), label: kit.smallWords() }))),
@@ -28,16 +26,37 @@ interface Steady {
 }
 const MINUTES = [1, 10, 100, 1000] as const
 
-const anchorsLayout = (kit: Kit): Shape<Anchors> =>
-  mapped(
-    kit.either(
-      (value: Steady | Anchors): value is Steady => 'beats' in value,
-      group<Steady>({ minutes: oneOf<Steady['minutes']>()(kit.column(), MINUTES), beats: kit.whole(), firstBeat: kit.anyNumber() }),
-      kit.several('', pair(kit.signedWhole(), kit.anyNumber())),
-    ),
+/** Beats of a bar; below 0 where a list of odd places follows, which came to the format later. */
+type WrittenBars = BeatGrid['beatsPerBar'] | -4 | -3 | -6
+
+/** Odd places lie in the columns of anchors that are spelled out: each is a count and a number, too. */
+function gridLayout(kit: Kit): Shape<BeatGrid> {
+  const steady = group<Steady>({
+    minutes: oneOf<Steady['minutes']>()(kit.column(), MINUTES),
+    beats: kit.whole(),
+    firstBeat: kit.anyNumber(),
+  })
+  const pairs = kit.several('', pair(kit.signedWhole(), kit.anyNumber()))
+  const anchors: Shape<Anchors> = mapped(
+    kit.either((value: Steady | Anchors): value is Steady => 'beats' in value, steady, pairs),
     (value: Anchors) => steadyOf(value) ?? value,
     (written) => ('beats' in written ? anchorsOf(written) : written),
   )
+  const bars = oneOf<WrittenBars>()(kit.column(), [4, 3, 6, -4, -3, -6])
+  return {
+    write({ anchors: held, beatsPerBar, odd }, to, place) {
+      anchors.write(held, to, place)
+      bars.write(odd ? (-beatsPerBar as WrittenBars) : beatsPerBar, to, place)
+      if (odd) pairs.write(odd, to, place)
+    },
+    read(from, place) {
+      const held = anchors.read(from, place)
+      const written = bars.read(from, place)
+      const beatsPerBar = Math.abs(written) as BeatGrid['beatsPerBar']
+      return written > 0 ? { anchors: held, beatsPerBar } : { anchors: held, beatsPerBar, odd: pairs.read(from, place) }
+    },
+  }
+}
 
 /** Only where it gives back the very same anchors. */
 function steadyOf(anchors: Anchors): Steady | undefined {

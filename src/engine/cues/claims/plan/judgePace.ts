@@ -20,8 +20,8 @@ export function judgeCadence({ low, high, near, on }: MeaningOf<'cadence'>, spok
   const slack = spoken.view.rules.offBeatRpm * (near ? 2 : 1)
   return anyFits(
     subjectsOf(spoken, on).flatMap(({ cadence }) => (cadence.kind === 'turning' ? [cadence] : [])),
-    ({ from, to }) =>
-      [from, to].some((rpm) => rpm >= low - slack && rpm <= high + slack) || (low >= Math.min(from, to) && high <= Math.max(from, to)),
+    ({ from, to, least, most }) =>
+      [from, to, least, most].some((rpm) => rpm >= low - slack && rpm <= high + slack) || (low >= least && high <= most),
     ({ to }) => ({ low: to, high: to }),
   )
 }

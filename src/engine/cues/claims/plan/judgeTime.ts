@@ -83,10 +83,10 @@ export function judgeLeft(meaning: MeaningOf<'left'>, spoken: Spoken): Verdict {
   }
   const clock = view.clockOf(ridden.section)
   if (!clock.counted) return null
-  const [here, there] = [clock.countAt(at), clock.countAt(over)]
+  const [here, there] = [clock.beatAt(at), clock.beatAt(over)]
   const left = ends
     .filter((end) => end <= view.sections[ridden.section]!.to + 1e-6)
-    .map((end) => ({ most: clock.countAt(end) - here, least: clock.countAt(end) - there }))
+    .map((end) => ({ most: clock.beatAt(end) - here, least: clock.beatAt(end) - there }))
   const exact = about.flatMap(({ counts }) => (counts === null ? [] : [counts]))
   // What is about to begin lasts as long as it is planned, to the count.
   if (exact.includes(meaning.value)) return HOLDS
@@ -173,7 +173,7 @@ export function judgeUntil({ unit, value, ...target }: MeaningOf<'until'>, { vie
       ? [named.from]
       : [...own.map(({ from }) => from), ...(inside || own.length === 0 ? [view.sections[ridden.section]!.to] : [])]
     return anyFits(
-      changes.map((change) => ({ most: clock.countAt(change) - clock.countAt(at), least: clock.countAt(change) - clock.countAt(over) })),
+      changes.map((change) => ({ most: clock.beatAt(change) - clock.beatAt(at), least: clock.beatAt(change) - clock.beatAt(over) })),
       ({ most, least }) => nearCounts(value, within(value, least, most)),
       ({ most }) => ({ low: inEights(most), high: inEights(most) }),
     )

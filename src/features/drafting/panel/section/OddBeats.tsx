@@ -1,15 +1,16 @@
 import { useState } from 'react'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { eightOf } from '#plan/beatGrid.ts'
-import { insertOddBeats } from '#plan/commands/insertOddBeats.ts'
+import { setOddBeats, withOddAt } from '#plan/commands/setOddBeats.ts'
 import type { BeatGrid } from '#plan/model.ts'
+import { faultOfOdd } from '#plan/oddBeats.ts'
 import { parseStart } from '#plan/songPlace.ts'
 import { useApp } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 
-const BEATS = [1, 2, 3, 4] as const
+const BEATS = [1, 2, 4, -1, -2, -4] as const
 
-/** Beats a song has over before one of its eights: where they come is written, then how many is pressed. */
+/** Beats a song has over or misses before one of its eights: where they come is written, then how many is pressed. */
 export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGrid }) {
   const ride = useApp((state) => state.ride)
   const [place, setPlace] = useState('')
@@ -25,19 +26,19 @@ export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGri
   return (
     <div className="panel-edit-only">
       <Field
-        label="odd beats"
+        label="extra or missing beats"
         value={place}
         placeholder="before eight 33"
-        hint="The eight that beats are over before. The counts before it slow for as long, so that all after them is on the music again."
+        hint="The eight they come before. Legs go on through them, and everything after lines up with the music."
         onCommit={commit}
       />
       {count?.ok && (
         <p className="panel-beside">
           {BEATS.map((beats) => {
-            const command = insertOddBeats(ride, { sectionId, count: count.value, beats })
+            const odd = withOddAt(grid.odd, [count.value, beats])
             return (
-              <PreviewButton key={beats} command={command} disabled={count.value < beats}>
-                {`${beats} over`}
+              <PreviewButton key={beats} command={setOddBeats(ride, { sectionId, odd })} disabled={faultOfOdd(odd) !== undefined}>
+                {`${Math.abs(beats)} ${beats < 0 ? 'missing' : 'extra'}`}
               </PreviewButton>
             )
           })}

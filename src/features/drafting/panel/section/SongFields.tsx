@@ -12,11 +12,14 @@ import { OddBeats } from '#features/drafting/panel/section/OddBeats.tsx'
 import { StrikesField } from '#features/drafting/panel/section/StrikesField.tsx'
 import { TapTempo } from '#features/drafting/panel/section/tapping/TapTempo.tsx'
 import { eightOf } from '#plan/beatGrid.ts'
+import { setOddBeats } from '#plan/commands/setOddBeats.ts'
 import { patched } from '#plan/edits.ts'
 import { type BeatGrid, type Item, isSet, type Ride, type Song, tempoOf } from '#plan/model.ts'
+import { formatOdd, parseOdd } from '#plan/oddText.ts'
 import { LIMITS } from '#plan/schema.ts'
 import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songPlace.ts'
 import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo, withinSongLength } from '#plan/songRules.ts'
+import { useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -80,7 +83,7 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
             houseRules={houseRules}
             onChange={(strikesPerBeat) => does.setSong({ ...song, strikesPerBeat })}
           />
-          <BeatFields song={song} grid={grid} does={does} />
+          <BeatFields song={song} grid={grid} sectionId={sectionId} does={does} />
           {/* Beside what puts it right; under the tempo it would move buttons from under the pointer that leaves the field. */}
           {sayTempo(tempoOf(grid)) && <p className="panel-quiet">{sayTempo(tempoOf(grid))}</p>}
           <Fold title="put the beats right">
@@ -96,11 +99,20 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
 const withinTempo = (bpm: Bpm): Bpm => Math.min(LIMITS.tempo.high, Math.max(LIMITS.tempo.low, bpm))
 
 /** Where the beat starts and how it is grouped, what the song is marked with, and where it is to be heard alone. */
-function BeatFields({ song, grid, does }: { song: Song; grid: BeatGrid; does: SectionActions }) {
+function BeatFields({ song, grid, sectionId, does }: { song: Song; grid: BeatGrid; sectionId: string; does: SectionActions }) {
+  const store = useAppStore()
   const eight = eightOf(grid)
   const firstBeat = grid.anchors[0]![1]
   const quietText = formatQuiet(song.quiet ?? [], eight)
   const marksText = formatMarks(song.marks ?? [], eight)
+  const oddText = formatOdd(grid.odd ?? [], eight)
+  const setOdd = (text: string) => {
+    if (text.trim() === oddText) return null
+    const odd = parseOdd(text, eight)
+    if (!odd.ok) return odd.problem
+    store.getState().run(setOddBeats(store.getState().ride!, { sectionId, odd: odd.value }))
+    return null
+  }
   const setQuiet = (text: string) => {
     if (text.trim() === quietText) return null
     const quiet = parseQuiet(text, eight)
@@ -131,6 +143,14 @@ function BeatFields({ song, grid, does }: { song: Song; grid: BeatGrid; does: Se
         value={`${grid.beatsPerBar}`}
         choices={BARS}
         onChange={(beats) => does.setSong({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
+      />
+      <Field
+        label="odd beats"
+        value={oddText}
+        rows={Math.max(1, grid.odd?.length ?? 0)}
+        placeholder="33 +2"
+        hint="One a line: the eight they come before, and how many are extra (33 +2) or missing (65 −1)."
+        onCommit={setOdd}
       />
       <Fold title="quiet windows, marks, lyrics" holds={heldBy(song)}>
         <Field

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
 import { BeatTools } from '#features/drafting/panel/section/BeatTools.tsx'
 import { type Rehearsing, useRehearsal } from '#features/drafting/rehearsal/RehearsalContext.ts'
 import { createSlots } from '#features/drafting/rehearsal/slots.ts'
-import { countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
+import { beatOf, countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section, Song } from '#plan/model.ts'
 import { formatStart } from '#plan/songPlace.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
@@ -148,8 +148,10 @@ function show(slider: HTMLInputElement, at: Seconds): void {
 /** "eight 12, count 3" */
 function sayPlace(grid: BeatGrid, at: Seconds): string {
   const eight = eightOf(grid)
-  const count = Math.floor(countAt(grid, at) + 1e-6)
+  const count = countAt(grid, at) + 1e-6
   if (count < 0) return 'before the first beat'
-  const begun = count - (count % eight)
-  return `${eight === 6 ? 'six' : 'eight'} ${formatStart(begun, eight)}, count ${(count % eight) + 1}`
+  const begun = Math.floor(count / eight) * eight
+  // Beats over are counted on in their eight.
+  const inEight = Math.floor(beatOf(grid, count) - beatOf(grid, begun))
+  return `${eight === 6 ? 'six' : 'eight'} ${formatStart(begun, eight)}, count ${inEight + 1}`
 }

@@ -2,8 +2,10 @@ import { useState } from 'react'
 import { FEWEST_ONES, SURE_ONES, tapOnes } from '#engine/alignment/tapOnes.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import type { Rehearsing } from '#features/drafting/rehearsal/RehearsalContext.ts'
+import { eightOf } from '#plan/beatGrid.ts'
 import { setBars } from '#plan/commands/setBars.ts'
 import type { BeatGrid } from '#plan/model.ts'
+import { sayOdd } from '#plan/oddText.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import type { Seconds } from '#units/units.ts'
@@ -14,7 +16,7 @@ export function TapOnes({ rehearsing: { hearing }, sectionId, grid }: { rehearsi
   const [ones, setOnes] = useState<readonly Seconds[]>([])
   const tap = (timeStamp: number) => setOnes((before) => [...before, hearing.secondAt(timeStamp)].slice(-SURE_ONES))
   const said = tapOnes(grid, ones)
-  const settled = said !== null && said.shift === 0 && said.beatsPerBar === grid.beatsPerBar
+  const settled = said !== null && said.shift === 0 && said.beatsPerBar === grid.beatsPerBar && said.odd === undefined
   return (
     <>
       <p className="hear-beat-row">
@@ -31,7 +33,7 @@ export function TapOnes({ rehearsing: { hearing }, sectionId, grid }: { rehearsi
         )}
         {ride && said && !settled && (
           <PreviewButton command={setBars(ride, { sectionId, ...said })} onDone={() => setOnes([])}>
-            {`take ${said.beatsPerBar} beats a bar`}
+            {`take ${said.beatsPerBar} beats a bar${said.odd ? ' and the odd beats' : ''}`}
           </PreviewButton>
         )}
       </p>
@@ -51,5 +53,6 @@ function sayOnes(tapped: number, said: ReturnType<typeof tapOnes>, settled: bool
   const { shift } = said
   const moved =
     shift === 0 ? '' : `, the one ${Math.abs(shift)} ${Math.abs(shift) === 1 ? 'beat' : 'beats'} ${shift > 0 ? 'later' : 'earlier'}`
-  return `${agreed}: ${said.beatsPerBar} beats a bar${moved}.`
+  const odd = said.odd?.map((place) => `, ${sayOdd(place, eightOf(said))}`).join('') ?? ''
+  return `${agreed}: ${said.beatsPerBar} beats a bar${moved}${odd}.`
 }

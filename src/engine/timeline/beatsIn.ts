@@ -1,0 +1,9 @@
+import { beatOf } from '#plan/beatGrid.ts'
+import type { Section } from '#plan/model.ts'
+import type { Counts } from '#units/units.ts'
+
+/** Beats of a stretch of counts of a section: as many as counts, and those over or less those missing in it. */
+export function beatsIn({ song, inCount = 0 }: Section, from: Counts, to: Counts): number {
+  const grid = song?.grid
+  return grid?.odd === undefined ? to - from : beatOf(grid, inCount + to) - beatOf(grid, inCount + from)
+}
