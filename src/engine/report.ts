@@ -1,4 +1,5 @@
 import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
+import type { RiderBand } from '#engine/band/riderBand.ts'
 import type { Change } from '#engine/cues/changeAt.ts'
 import type { Mismatch } from '#engine/cues/claims/checkClaims.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
@@ -7,7 +8,7 @@ import type { Showing } from '#engine/cues/showings.ts'
 import type { Crowded, SectionTalk, Stretch } from '#engine/cues/talk.ts'
 import type { BlockDemand } from '#engine/demand/blockDemand.ts'
 import type { EnergyEstimate } from '#engine/energy/energyOf.ts'
-import type { ReserveCurve } from '#engine/reserve/reserveCurve.ts'
+import type { ReserveReport } from '#engine/reserve/reserveReport.ts'
 import type { HeartCurve } from '#engine/response/heartCurve.ts'
 import type { HeartRange } from '#engine/response/heartReserve.ts'
 import type { IntensityClass } from '#engine/response/intensityClass.ts'
@@ -16,7 +17,8 @@ import type { DifficultyReport } from '#engine/shape/rateDifficulty.ts'
 import type { ShapeReport } from '#engine/shape/shapeOfRide.ts'
 import type { Command } from '#plan/commands/command.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
-import type { Block, Foot, Rider, SetBlock, StrikesPerBeat } from '#plan/model.ts'
+import type { Block, Foot, SetBlock, StrikesPerBeat } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Scale } from '#plan/scale/reading.ts'
 import type { Counts, Effort, KnobSteps, Rpm, Seconds, StepRange } from '#units/units.ts'
 import type { Measures } from './shape/measures.ts'
@@ -295,10 +297,12 @@ export interface RiderReport {
   /** By played block; null where no cadence is known or a crossfade leaves the block no time. */
   demand: (BlockDemand | null)[]
   response: ResponseReport
-  reserve: ReserveCurve
+  reserve: ReserveReport
   energy: EnergyEstimate
   /** Σ demand × minutes. */
   load: number
+  /** Where nine of ten such riders on such bikes would lie. */
+  band: RiderBand
 }
 
 /** Predicted heart rate as shares of the rider's reserve, with what turns them into beats a minute. */

@@ -1,4 +1,5 @@
-import type { Bike, Leader, Level, Rider } from '#plan/model.ts'
+import type { Bike, Leader, Level } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 
 /**
  * The bike of a new ride: a knob of four steps a turn. Watts at 80 rev/min from two turns

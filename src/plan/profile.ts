@@ -1,5 +1,6 @@
 import * as v from 'valibot'
-import type { Bike, HouseRules, Rider } from './model.ts'
+import type { Bike, HouseRules } from './model.ts'
+import type { Rider } from './riderModel.ts'
 import { bikeFaults } from './rules/bikeInOrder.ts'
 import { riderFaults } from './rules/ridersInOrder.ts'
 import { avoidMovesSchema, bikeSchema, houseRulesSchema, LIMITS, ridersSchema } from './schema.ts'

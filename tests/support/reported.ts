@@ -1,7 +1,8 @@
 import { computeRide } from '#engine/computeRide.ts'
 import type { RiderReport } from '#engine/report.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
-import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
+import type { Bike, Block, Ride } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import { aBlock, aSection, inSeconds, smallRide } from './smallRide.ts'
 
 /** A ride of blocks measured in seconds, with no minute around them. */
@@ -18,15 +19,15 @@ interface Steady {
   block?: Partial<Block>
 }
 
-/** What the page says of one rider at one power, from rest: 80 turns a minute on a bike that gives it from one turn on. */
+/** What the page says of one rider at one power, from rest: 55 turns a minute, where legs cost least, on a bike that gives it from one turn on. */
 export function steadily({ watts, minutes, rider = {}, bike = {}, block = {} }: Steady): RiderReport {
   const same: [number, number][] = [
     [0, watts],
     [1, watts],
   ]
-  const ride = blocksOnly([{ ...inSeconds(60 * minutes), cadence: { rpm: 80 }, ...block }])
+  const ride = blocksOnly([{ ...inSeconds(60 * minutes), cadence: { rpm: 55 }, ...block }])
   const riders = [{ ...DEFAULT_RIDERS[1]!, ...rider }]
-  return computeRide({ ...ride, bike: { ...ride.bike, points: same, referenceRpm: 80, ...bike }, riders }).riders[0]!
+  return computeRide({ ...ride, bike: { ...ride.bike, points: same, referenceRpm: 55, ...bike }, riders }).riders[0]!
 }
 
 /** The same of a rider who sits still. */

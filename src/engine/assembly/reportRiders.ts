@@ -1,17 +1,20 @@
+import { riderBand } from '#engine/band/riderBand.ts'
 import type { Constants } from '#engine/constants.ts'
 import { blockDemands } from '#engine/demand/blockDemand.ts'
 import { type RidingContext, riddenBy } from '#engine/demand/ridden.ts'
 import { referenceRiderIndex, riderSetting } from '#engine/demand/riderSetting.ts'
+import { STANDING_COST } from '#engine/demand/standingCost.ts'
 import { energyOf } from '#engine/energy/energyOf.ts'
 import type { PlayedBlock, RiderReport, Span } from '#engine/report.ts'
-import { reserveCurve } from '#engine/reserve/reserveCurve.ts'
+import { reserveReport } from '#engine/reserve/reserveReport.ts'
 import { heartCurve } from '#engine/response/heartCurve.ts'
 import { maximumOf } from '#engine/response/heartMaximum.ts'
 import { secondsByClass } from '#engine/response/minutesByClass.ts'
 import { secondsByThreshold } from '#engine/response/secondsByThreshold.ts'
 import { isUnplanned } from '#engine/timeline/isUnplanned.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
-import type { Ride, Rider } from '#plan/model.ts'
+import type { Ride } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 
 /** The riders a class is modelled for: its own, or the three default ones. */
 export const ridersOf = (ride: Pick<Ride, 'riders'>): readonly Rider[] => (ride.riders?.length ? ride.riders : DEFAULT_RIDERS)
@@ -24,9 +27,12 @@ export function reportRiders(ride: Ride, spans: readonly Span[], blocks: readonl
   const planned = spans.filter((...at) => !isUnplanned(...at))
   return riders.map((rider, index) => {
     const ridden = riddenBy(rider, planned, context)
-    const demand = blockDemands(ridden, blocks, ({ ledger }) => riderSetting(ride.bike, ride.datum, rider, ledger.after.nominal))
-    const curve = heartCurve(ridden, rules.heartRateTau)
+    const settingOf = ({ ledger }: PlayedBlock) => riderSetting(ride.bike, ride.datum, rider, ledger.after.nominal)
+    const demand = blockDemands(ridden, blocks, settingOf)
     const range = { rest: rider.restingHr, max: maximumOf(rider) }
+    const lift = STANDING_COST.beats / (range.max - range.rest)
+    const curve = heartCurve(ridden, rules.heartRateTau, lift)
+    const energy = energyOf(ridden, rider.massKg)
     const byThreshold = secondsByThreshold(curve.pieces, rider, range)
     return {
       rider,
@@ -38,9 +44,10 @@ export function reportRiders(ride: Ride, spans: readonly Span[], blocks: readonl
         secondsByClass: secondsByClass(curve.pieces),
         ...(byThreshold && { secondsByThreshold: byThreshold }),
       },
-      reserve: reserveCurve(ridden, rider),
-      energy: energyOf(ridden, rider.massKg),
+      reserve: reserveReport(ridden, rider),
+      energy,
       load: demandLoad(demand, blocks),
+      band: riderBand({ rider, ridden, blocks, settingOf, bike: ride.bike, curve, range, energy, tau: rules.heartRateTau, lift }),
     }
   })
 }

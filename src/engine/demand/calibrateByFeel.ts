@@ -1,4 +1,5 @@
-import type { Bike, Rider } from '#plan/model.ts'
+import type { Bike } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
 import { brakeLawOf, speedFactor } from './brakeLaw.ts'
 import { type BrakeGuess, guessBrake, type Round } from './calibrateBrake.ts'
@@ -52,7 +53,7 @@ export function calibrateByFeel(bike: Bike, rider: Rider, rounds: readonly FeelR
 
 const inWatts = ({ rpm, found }: FeelRound, rider: Rider): Round => ({
   rpm,
-  readings: found.map(({ feel, setting }) => ({ setting, watts: wattsForEffort(effortOfFeel(feel), rider) })),
+  readings: found.map(({ feel, setting }) => ({ setting, watts: wattsForEffort(effortOfFeel(feel), rider, rpm) })),
 })
 
 function atReference({ rpm, readings }: Round, bike: Bike) {
@@ -67,7 +68,7 @@ function anchored(bike: Bike, rider: Rider, found: ReadonlySet<Feel>): Bike {
     return setting === null ? null : inSteps(setting, bike)
   }
   const anchors = FEEL_LADDER.filter(({ feel }) => found.has(feel)).flatMap(({ feel, effort }) => {
-    const setting = settingOf(wattsForEffort(effort, rider))
+    const setting = settingOf(wattsForEffort(effort, rider, bike.referenceRpm))
     return setting === null ? [] : [{ feel, setting }]
   })
   const others = (bike.feelAnchors ?? []).filter((anchor) => !anchors.some(({ feel }) => feel === anchor.feel))

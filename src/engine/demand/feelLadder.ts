@@ -1,5 +1,5 @@
-import type { Rider } from '#plan/model.ts'
-import type { Effort, Watts } from '#units/units.ts'
+import type { Rider } from '#plan/riderModel.ts'
+import type { Effort, Rpm, Watts } from '#units/units.ts'
 import { reserveOfEffort } from './effortOfReserve.ts'
 import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
 
@@ -24,8 +24,10 @@ export const effortOfFeel = (feel: Feel): Effort => FEEL_LADDER.find((step) => s
 /**
  * The power at which a seated rider demands an effort: effort → share of the oxygen-uptake
  * reserve → uptake → watts, the engine's demand read backwards. Never below 0.
+ *
+ * @param rpm the pace they turn at; the cheapest one where none is given
  */
-export function wattsForEffort(effort: Effort, { massKg, vo2max }: Pick<Rider, 'massKg' | 'vo2max'>): Watts {
+export function wattsForEffort(effort: Effort, { massKg, vo2max }: Pick<Rider, 'massKg' | 'vo2max'>, rpm?: Rpm): Watts {
   const uptake = OXYGEN.rest + reserveOfEffort(effort) * (vo2max - OXYGEN.rest)
-  return Math.max(0, wattsForUptake(uptake, massKg))
+  return Math.max(0, wattsForUptake(uptake, massKg, rpm))
 }

@@ -25,7 +25,7 @@ function anchoredFeel(setting: Setting, { feelAnchors = [] }: Bike): string | un
 function ladderFeel(setting: Setting, bike: Bike): string {
   const watts = wattsAt(calibrationOf(bike), setting, HILL_RPM)
   const regular = DEFAULT_RIDERS[1]!
-  const away = (effort: number) => Math.abs(wattsForEffort(effort, regular) - watts)
+  const away = (effort: number) => Math.abs(wattsForEffort(effort, regular, HILL_RPM) - watts)
   return FEEL_LADDER.reduce(
     (best, rung) => (away(rung.effort) < away(best.effort) ? rung : best),
     FEEL_LADDER[0] as (typeof FEEL_LADDER)[number],

@@ -1,12 +1,13 @@
 import type { PlayedBlock, Span } from '#engine/report.ts'
-import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
+import type { Bike, Block, Ride } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Rpm, Seconds, Setting, Watts } from '#units/units.ts'
 import { speedFactor, speedFactorAlong } from './brakeLaw.ts'
 import { cadenceStretches, heldAtEnd, type Pedalled } from './cadenceStretches.ts'
 import { type Calibration, calibrationOf, type Reach, reachOf, referenceWatts, wattsAt } from './calibration.ts'
 import { reserveOfEffort } from './effortOfReserve.ts'
-import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
-import { constant, type Quadratic, scaled } from './quadratic.ts'
+import { legCost, legCostOver, OXYGEN, wattsForUptake } from './oxygenCost.ts'
+import { constant, isConstant, type Quadratic, quadraticAt, scaled } from './quadratic.ts'
 import { riderSetting } from './riderSetting.ts'
 
 /** What one rider does in one span of the ride. */
@@ -15,9 +16,15 @@ export interface Ridden {
   to: Seconds
   /** Power over the span; 0 with the legs still. */
   watts: Quadratic
-  /** Share of the oxygen-uptake reserve, 0–1 and beyond; uptake is rest plus that much of the reserve. */
+  /** Oxygen uptake over rest, mL/kg/min, as if seated. */
+  uptake: Quadratic
+  /** The same as a share of the oxygen-uptake reserve, 0–1 and beyond. */
   share: Quadratic
+  /** Uptake of turning the legs alone, at the middle of the span: the part no bike has a say in. */
+  legs: number
   turning: boolean
+  /** Out of the saddle, and turning the legs. */
+  standing: boolean
   /** Where watts come from: the calibrated points, beyond them (by feel), or, where no cadence is known, the intended effort. */
   source: Reach | 'intent'
   /** Index into the report's blocks: the block itself, or the one a lead-in carries on; −1 at rest. */
@@ -74,19 +81,25 @@ export const legsOf = (rider: Rider): Legs => ({
 /** Power and share of reserve for a setting of the knob, over a stretch in which the cadence holds or ramps. */
 export function pedalling({ cadence, block }: Pedalled, span: Times, setting: Setting, calibration: Calibration, legs: Legs): Ridden {
   if (cadence.kind === 'still' || block.posture === 'offBike') return resting(span)
-  if (cadence.kind === 'unknown') return turning(span, constant(wattsFor(block.effort, legs)), legs, 'intent')
+  const standing = block.posture === 'standing'
+  if (cadence.kind === 'unknown') {
+    return turning(span, constant(wattsFor(block.effort, legs)), constant(OXYGEN.unloaded), standing, legs, 'intent')
+  }
   const reference = referenceWatts(calibration, setting)
   const source = reachOf(calibration, setting)
   const start = cadence.from / calibration.referenceRpm
   const { law } = calibration
-  if (cadence.from === cadence.to) return turning(span, constant(reference * speedFactor(law, start)), legs, source)
-  const slope = (cadence.to / calibration.referenceRpm - start) / (span.to - span.from || 1)
-  return turning(span, scaled(speedFactorAlong(law, start, slope), reference), legs, source)
+  if (cadence.from === cadence.to) {
+    return turning(span, constant(reference * speedFactor(law, start)), constant(legCost(cadence.from)), standing, legs, source)
+  }
+  const rise = (cadence.to - cadence.from) / (span.to - span.from || 1)
+  const speed = speedFactorAlong(law, start, rise / calibration.referenceRpm)
+  return turning(span, scaled(speed, reference), legCostOver(cadence.from, rise), standing, legs, source)
 }
 
 /** Share of the reserve at a steady cadence and setting. */
 export function levelShare(rpm: Rpm, setting: Setting, calibration: Calibration, legs: Legs): number {
-  return (legs.uptakePerWatt * wattsAt(calibration, setting, rpm) + OXYGEN.unloaded) / legs.reserve
+  return (legs.uptakePerWatt * wattsAt(calibration, setting, rpm) + legCost(rpm)) / legs.reserve
 }
 
 interface Times {
@@ -94,9 +107,21 @@ interface Times {
   to: Seconds
 }
 
-function turning({ from, to }: Times, watts: Quadratic, legs: Legs, source: Ridden['source']): Ridden {
-  const share = scaled(watts, legs.uptakePerWatt / legs.reserve, OXYGEN.unloaded / legs.reserve)
-  return { from, to, watts, share, turning: true, source, block: -1, own: true }
+function turning(
+  { from, to }: Times,
+  watts: Quadratic,
+  turned: Quadratic,
+  standing: boolean,
+  legs: Legs,
+  source: Ridden['source'],
+): Ridden {
+  const { uptakePerWatt: cost, reserve } = legs
+  // Written out: this runs for every span of every rider.
+  const [a, b, c] = [cost * watts[0] + turned[0], cost * watts[1] + turned[1], cost * watts[2] + turned[2]]
+  const uptake: Quadratic = [a, b, c]
+  const share: Quadratic = [a / reserve, b / reserve, c / reserve]
+  const middle = isConstant(turned) ? turned[0] : quadraticAt(turned, (to - from) / 2)
+  return { from, to, watts, uptake, share, legs: middle, turning: true, standing, source, block: -1, own: true }
 }
 
 const NOTHING = constant(0)
@@ -105,8 +130,11 @@ const resting = ({ from, to }: Times): Ridden => ({
   from,
   to,
   watts: NOTHING,
+  uptake: NOTHING,
   share: NOTHING,
+  legs: 0,
   turning: false,
+  standing: false,
   source: 'calibrated',
   block: -1,
   own: false,

@@ -1,4 +1,5 @@
-import type { Bike, Ride, Rider } from '#plan/model.ts'
+import type { Bike, Ride } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { KnobSteps, Setting } from '#units/units.ts'
 
 /**

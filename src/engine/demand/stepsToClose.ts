@@ -1,6 +1,7 @@
 import type { Constants } from '#engine/constants.ts'
 import type { PlayedBlock } from '#engine/report.ts'
-import type { Block, Ride, Rider } from '#plan/model.ts'
+import type { Block, Ride } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
 import { cadenceStretches } from './cadenceStretches.ts'
 import { calibrationOf, reachOf } from './calibration.ts'

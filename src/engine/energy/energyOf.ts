@@ -1,41 +1,43 @@
 import { OXYGEN } from '#engine/demand/oxygenCost.ts'
 import { areaUnder, cutAt, isConstant, quadraticAt } from '#engine/demand/quadratic.ts'
 import type { Ridden } from '#engine/demand/ridden.ts'
+import { STANDING_COST } from '#engine/demand/standingCost.ts'
 import type { Seconds, Watts } from '#units/units.ts'
-
-/** Share by which an energy figure may be off either way (common practice for such equations). */
-export const ENERGY_ERROR = 0.15
 
 /** An estimate of the energy a rider spends, kcal. */
 export interface EnergyEstimate {
   kcal: number
-  /** ±15 %. */
-  low: number
-  high: number
+  /** How much of it goes into the pedals, and so hangs on how right the bike's watts are: 0–1. */
+  pedalShare: number
   /** Time-weighted mean uptake, mL/kg/min. */
   meanUptake: number
-  /** Seconds of pedalling at a power outside the equation's stated 50–200 W. */
+  /** Seconds of pedalling, and those of them at a power outside the equation's stated 50–200 W. */
+  pedalSeconds: Seconds
   outsideSeconds: Seconds
 }
 
-type Burning = Pick<Ridden, 'from' | 'to' | 'watts' | 'turning'>
+type Burning = Pick<Ridden, 'from' | 'to' | 'watts' | 'uptake' | 'turning' | 'standing'>
 
 /** Energy over the spans of a ride: uptake × mass × 5 kcal a litre, integrated exactly. */
 export function energyOf(ridden: readonly Burning[], massKg: number): EnergyEstimate {
   let uptake = 0
+  let pedalled = 0
   let seconds = 0
+  let pedalSeconds = 0
   let outsideSeconds = 0
   for (const span of ridden) {
     const length = span.to - span.from
     seconds += length
-    uptake += OXYGEN.rest * length
+    const cost = span.standing ? STANDING_COST.uptake : 1
+    uptake += cost * (OXYGEN.rest * length + areaUnder(span.uptake, length))
     if (!span.turning) continue
-    uptake += OXYGEN.unloaded * length + (OXYGEN.perWattPerKg / massKg) * areaUnder(span.watts, length)
+    pedalled += cost * (OXYGEN.perWattPerKg / massKg) * areaUnder(span.watts, length)
+    pedalSeconds += length
     outsideSeconds += secondsOutside(span)
   }
   const kcal = (uptake / 60) * (massKg / 1000) * OXYGEN.kcalPerLitre
   const meanUptake = seconds > 0 ? uptake / seconds : OXYGEN.rest
-  return { kcal, low: kcal * (1 - ENERGY_ERROR), high: kcal * (1 + ENERGY_ERROR), meanUptake, outsideSeconds }
+  return { kcal, pedalShare: uptake > 0 ? pedalled / uptake : 0, meanUptake, pedalSeconds, outsideSeconds }
 }
 
 function secondsOutside({ from, to, watts }: Burning): Seconds {

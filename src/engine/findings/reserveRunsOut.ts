@@ -2,9 +2,12 @@ import { calibrationOf } from '#engine/demand/calibration.ts'
 import { legsOf, pedalling } from '#engine/demand/ridden.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import { restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
+import { numberWords } from '#engine/ledger/numberWords.ts'
 import { sizeWords } from '#engine/ledger/settingWords.ts'
 import type { Finding, Fix, PlayedBlock, RiderReport } from '#engine/report.ts'
+import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { reserveAt, reserveCurve } from '#engine/reserve/reserveCurve.ts'
+import { NOTHING_LEFT } from '#engine/reserve/reserveReport.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
@@ -12,44 +15,57 @@ import { atBlock, fix, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 import { amountOfKnob } from './sizes.ts'
 
-const WHY = 'critical-power model, differential form (Skiba et al., Eur J Appl Physiol 2015); an estimate for a modelled rider'
+const WHY =
+  'critical-power model with three published recoveries (Skiba et al., Med Sci Sports Exerc 2012 and Eur J Appl Physiol 2015; Ferguson et al., J Appl Physiol 2010); an estimate for a modelled rider'
 
 /**
- * The block in which a rider's reserve first runs out. For the rider the class is judged by it
+ * The block in which a rider's reserve has run out by most of the recoveries; what one of them alone says stays in the
+ * band. For the rider the class is judged by it
  * always counts; for the others it is enough that an easier option is offered there.
  */
 export function reserveRunsOut(facts: Facts): Finding[] {
   return facts.riders.flatMap((report) => {
-    const { runsOut, minimum } = report.reserve
+    const { runsOut, byRecovery } = report.reserve
     const played = runsOut?.block === undefined ? undefined : facts.blocks[runsOut.block]
     if (!runsOut || !played || (!report.reference && played.block.easier)) return []
     const steps = stepsOff(facts, played, report)
     const noticed: Noticed = {
       rule: `reserveRunsOut.${report.rider.id}`,
       severity: report.reference ? 'problem' : 'warning',
-      text: `The reserve of the ${report.rider.name} runs out in ${inQuotes(played.block)} at ${formatClock(runsOut.at)}${advice(facts, steps)}.`,
+      text: `The reserve of the ${report.rider.name} ${sayRunsOut(report)} in ${inQuotes(played.block)} at ${formatClock(runsOut.at)}${sayParting(runsOut.recoveries)}${advice(facts, steps)}.`,
       why: WHY,
-      amount: -minimum.share,
+      amount: -Math.min(...byRecovery.map(({ minimum }) => minimum.share)),
       fixes: () => [lighter(facts, played, steps), report.reference ? undefined : easierOption(facts, played, steps)],
     }
     return [atBlock(facts, played.index, noticed, runsOut.at)]
   })
 }
 
+/** "may run out" where somewhat stronger legs on a somewhat lighter bike would have enough. */
+const sayRunsOut = ({ band }: RiderReport): string => (band.mayLast() ? 'may run out' : 'runs out')
+
+const sayParting = (recoveries: number): string =>
+  recoveries === RECOVERIES.length ? '' : ` in ${numberWords(recoveries)} of ${numberWords(RECOVERIES.length)} models`
+
 const advice = ({ ride }: Facts, steps: KnobSteps | null): string =>
   steps === null
     ? '; it needs an easier block or a longer recovery before it'
     : `; ${sizeWords(steps, ride.bike)} less would see them through`
 
-/** Fewest steps off the block with which its end leaves something in reserve; null where base does not do it. */
+/** Fewest steps off the block with which its end leaves something in reserve by most recoveries; null where base does not do it. */
 function stepsOff({ ride, ledger }: Facts, played: PlayedBlock, { rider, reserve }: RiderReport): KnobSteps | null {
   const { from } = played
   const floor = ride.datum === 'base' ? Math.max(ledger.limits.floor, ledger.limits.base) : ledger.limits.floor
-  const start = reserveAt(reserve, from) * rider.wPrime
+  const calibration = calibrationOf(ride.bike)
+  const legs = legsOf(rider)
   for (let steps = 1; played.ledger.after.nominal - steps >= floor; steps++) {
     const setting = riderSetting(ride.bike, ride.datum, rider, played.ledger.after.nominal - steps)
-    const span = pedalling(played, played, setting, calibrationOf(ride.bike), legsOf(rider))
-    if (!reserveCurve([span], rider, start).runsOut) return steps
+    const span = pedalling(played, played, setting, calibration, legs)
+    const short = reserve.byRecovery.filter((curve) => {
+      const { recovery, tau } = curve
+      return reserveCurve([span], rider, { recovery, tau, start: reserveAt(curve, from) * rider.wPrime }).minimum.share < NOTHING_LEFT
+    })
+    if (2 * short.length < RECOVERIES.length) return steps
   }
   return null
 }

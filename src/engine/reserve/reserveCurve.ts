@@ -1,53 +1,80 @@
-import type { Ridden } from '#engine/demand/ridden.ts'
+import { areaUnder } from '#engine/demand/quadratic.ts'
 import { indexAt } from '#engine/response/heartCurve.ts'
-import type { Rider } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Seconds } from '#units/units.ts'
-import { type BalancePiece, balanceAt, balancePieces, drainsTo } from './balance.ts'
+import { balanceAt, integralTau, RECOVERIES, type Recovery, type ReservePiece, recoveredBy, runsOutIn, turnsIn } from './recovery.ts'
+import { type Powered, type Stretch, stretchesOf } from './stretches.ts'
 
-/** One rider's reserve over the ride: the W′ balance as a share of W′. */
+/** One rider's reserve over the ride: the W′ balance as a share of W′, by one recovery. */
 export interface ReserveCurve {
+  recovery: Recovery
   /** Joules. */
   wPrime: number
-  pieces: BalancePiece[]
+  /** Time constant of the integral form, seconds. */
+  tau: Seconds
+  pieces: ReservePiece[]
   /** Lowest share; below 0 where the plan asks for more than there is, which is shown as 0 %. `block`: index into the report's blocks. */
   minimum: { at: Seconds; share: number; block?: number }
   /** Where it first runs out. */
   runsOut?: { at: Seconds; block?: number }
   /** False when the rider never goes above critical power. */
   drawnOn: boolean
+  /** Work above critical power in all, joules: where it is less than W′, no recovery runs out. */
+  drawn: number
 }
 
-type Powered = Pick<Ridden, 'from' | 'to' | 'watts'> & Partial<Pick<Ridden, 'block'>>
+interface Followed {
+  recovery?: Recovery
+  /** Time constant of the integral form, where it is that of a whole ride these spans are a part of. */
+  tau?: Seconds
+  /** Joules to start with; full unless given. */
+  start?: number
+}
 
-/** The balance over the whole ride, full at its start unless joules to start with are given; over a gap between spans it stands still. */
-export function reserveCurve(
-  ridden: readonly Powered[],
-  { criticalPower, wPrime }: Pick<Rider, 'criticalPower' | 'wPrime'>,
-  start = wPrime,
+type Capacity = Pick<Rider, 'criticalPower' | 'wPrime'>
+
+/** The balance over the whole ride; over a gap between spans it stands still. */
+export const reserveCurve = (ridden: readonly Powered[], { criticalPower, wPrime }: Capacity, followed?: Followed): ReserveCurve =>
+  follow(stretchesOf(ridden, criticalPower), wPrime, followed)
+
+/** The balance by every recovery, in their order. */
+export function everyReserve(ridden: readonly Powered[], { criticalPower, wPrime }: Capacity): ReserveCurve[] {
+  const stretches = stretchesOf(ridden, criticalPower)
+  return RECOVERIES.map((recovery) => follow(stretches, wPrime, { recovery }))
+}
+
+function follow(
+  stretches: readonly Stretch[],
+  wPrime: number,
+  { recovery = 'differential', tau: given, start = wPrime }: Followed = {},
 ): ReserveCurve {
-  const pieces: BalancePiece[] = []
+  const tau = given ?? (recovery === 'integral' ? integralTau(stretches) : 0)
+  const pieces: ReservePiece[] = []
   let value = start
+  let drawn = 0
   let lowest = start
-  let lowestAt = ridden[0]?.from ?? 0
+  let lowestAt = stretches[0]?.from ?? 0
   let lowestBlock: number | undefined
   let runsOut: ReserveCurve['runsOut']
-  for (const { from, to, watts, block } of ridden) {
-    for (const piece of balancePieces(watts, from, to, value, criticalPower, wPrime)) {
-      pieces.push(piece)
-      value = balanceAt(piece, wPrime, piece.to)
-      if (value < lowest) {
-        lowest = value
-        lowestAt = piece.to
-        lowestBlock = block
-      }
-      if (value <= 0 && runsOut === undefined) {
-        const at = drainsTo(piece, wPrime, 0)
-        if (at !== null) runsOut = { at, ...(block !== undefined && { block }) }
-      }
+  for (const stretch of stretches) {
+    const piece = recoveredBy(recovery, stretch, value, wPrime, tau)
+    const { to, drains, block } = piece
+    pieces.push(piece)
+    value = balanceAt(piece, wPrime, to)
+    if (!drains) continue
+    drawn += areaUnder(piece.excess, to - piece.from)
+    for (const at of [...turnsIn(piece), to]) {
+      const found = at === to ? value : balanceAt(piece, wPrime, at)
+      if (found >= lowest) continue
+      lowest = found
+      lowestAt = at
+      lowestBlock = block
     }
+    const at = runsOut === undefined && lowest <= 0 ? runsOutIn(piece, wPrime) : null
+    if (at !== null) runsOut = { at, ...(block !== undefined && { block }) }
   }
   const minimum = { at: lowestAt, share: lowest / wPrime, ...(lowestBlock !== undefined && { block: lowestBlock }) }
-  return { wPrime, pieces, minimum, drawnOn: lowest < start, ...(runsOut && { runsOut }) }
+  return { recovery, wPrime, tau, pieces, minimum, drawnOn: lowest < start, drawn, ...(runsOut && { runsOut }) }
 }
 
 /** The uncut share at a moment; 1 before the ride, its last value after. */

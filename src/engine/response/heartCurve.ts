@@ -1,4 +1,4 @@
-import { cutAt, isConstant, type Quadratic, quadraticAt, startingAt } from '#engine/demand/quadratic.ts'
+import { cutAt, isConstant, type Quadratic, quadraticAt, scaled, startingAt } from '#engine/demand/quadratic.ts'
 import type { Ridden } from '#engine/demand/ridden.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Relaxation, relaxedArea, relaxedAt, relaxTowards, turningPoints } from './relaxation.ts'
@@ -12,19 +12,23 @@ export interface HeartCurve {
   mean: number
 }
 
+type Pulsed = Pick<Ridden, 'from' | 'to' | 'share'> & Partial<Pick<Ridden, 'standing'>>
+
 /**
- * Heart rate as a first-order response to the share of the oxygen reserve asked for, capped
- * at all of it, starting at rest. One exact exponential a span (two where a cadence ramp
+ * Heart rate as a first-order response to the share of the oxygen reserve asked for, with what
+ * standing adds, capped at all of it, starting at rest. One exact exponential a span (two where a cadence ramp
  * passes the cap). Over a gap between spans it stands still, and the gap counts in no figure.
+ *
+ * @param lift what standing adds, as a share of the reserve
  */
-export function heartCurve(ridden: readonly Pick<Ridden, 'from' | 'to' | 'share'>[], tau: Seconds, start = 0): HeartCurve {
+export function heartCurve(ridden: readonly Pulsed[], tau: Seconds, lift = 0, start = 0): HeartCurve {
   const pieces: Relaxation[] = []
   const maximum = { at: ridden[0]?.from ?? 0, share: start }
   let value = start
   let area = 0
   let length = 0
-  for (const { from, to, share } of ridden) {
-    for (const { target, from: begin, to: end } of cappedTargets(share, from, to)) {
+  for (const { from, to, share, standing } of ridden) {
+    for (const { target, from: begin, to: end } of cappedTargets(standing ? scaled(share, 1, lift) : share, from, to)) {
       const piece = relaxTowards(target, value, begin, end, tau)
       if (!isConstant(target)) for (const at of turningPoints(piece)) see(maximum, at, relaxedAt(piece, at))
       value = relaxedAt(piece, end)

@@ -1,4 +1,4 @@
-import type { Rider } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 
 /**
  * Highest heart rate expected at an age, in beats a minute; all such lines are off by about

@@ -1,4 +1,4 @@
-import type { Rider } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Seconds } from '#units/units.ts'
 import type { HeartRange } from './heartReserve.ts'
 import type { Relaxation } from './relaxation.ts'

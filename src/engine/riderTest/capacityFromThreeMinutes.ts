@@ -1,4 +1,4 @@
-import type { ThreeMinuteTest } from '#plan/model.ts'
+import type { ThreeMinuteTest } from '#plan/riderModel.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Capacity, isUnusual, type TestResult } from './capacity.ts'
 

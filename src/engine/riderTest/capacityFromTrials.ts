@@ -1,4 +1,4 @@
-import type { Trial } from '#plan/model.ts'
+import type { Trial } from '#plan/riderModel.ts'
 import type { Seconds, Watts } from '#units/units.ts'
 import { isUnusual, type TestResult } from './capacity.ts'
 import { straightLine } from './straightLine.ts'

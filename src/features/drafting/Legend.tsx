@@ -2,9 +2,18 @@ import { useApp, useAppStore } from '#store/useApp.ts'
 import { CHART_LINES, type ChartLine } from '#store/viewSlice.ts'
 
 const LINES: Record<ChartLine, { name: string; says: string }> = {
-  demand: { name: 'demand', says: 'the effort that resistance, cadence and posture ask of this rider: an estimate' },
-  heart: { name: 'heart', says: 'predicted heart rate as a share of the reserve: an estimate for a modelled rider, not a measurement' },
-  reserve: { name: 'reserve', says: 'what is left of the work capacity above threshold: an estimate' },
+  demand: {
+    name: 'demand',
+    says: 'the effort that resistance, cadence and posture ask of this rider: an estimate, in a band that holds nine of ten such riders',
+  },
+  heart: {
+    name: 'heart',
+    says: 'predicted heart rate as a share of the reserve: an estimate for a modelled rider, not a measurement, in a band for nine of ten',
+  },
+  reserve: {
+    name: 'reserve',
+    says: 'what is left of the work capacity above threshold: an estimate, in a band that holds three published recoveries',
+  },
   strain: { name: 'strain', says: 'the asked effort, smoothed: how the class builds, not a heart rate' },
 }
 

@@ -1,5 +1,5 @@
 import { RULES } from '#plan/messages.ts'
-import type { Rider } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Fault, Rule } from './rule.ts'
 
 /** A rider's heart rates rise from rest by the thresholds to the highest, as far as they are given. */

@@ -28,12 +28,12 @@ describe('intent against demand', () => {
     const before = computeRide(ride)
     const [found] = differences(before)
     expect(found?.text).toBe(
-      '“push 1”, ½ turn over base at 92 rev/min, is about 3½ of 10 for the regular rider and you ask for 9; add one and a half.',
+      '“push 1”, ½ turn over base at 92 rev/min, is about 4½ of 10 for the regular rider and you ask for 9; add one and a quarter.',
     )
     const after = computeRide(found!.fixes[0]!.command.apply(ride))
     expect(differences(after)).toEqual([])
     const totals = ({ blocks }: RideReport) => blocks.map(({ ledger }) => ledger.after.nominal)
-    expect(totals(after).map((total, i) => total - totals(before)[i]!)).toEqual(totals(before).map((_, i) => (i === found!.block ? 6 : 0)))
+    expect(totals(after).map((total, i) => total - totals(before)[i]!)).toEqual(totals(before).map((_, i) => (i === found!.block ? 5 : 0)))
   })
 
   it('keeps the totals after a block whose followers state changes', () => {
@@ -47,27 +47,27 @@ describe('intent against demand', () => {
     const fixed = found.fixes[0]!.command.apply(ride)
     const after = computeRide(fixed)
     expect(after.blocks[found.block! + 1]!.ledger.after).toEqual(before.blocks[found.block! + 1]!.ledger.after)
-    expect((fixed.sections[3]!.blocks[2] as Block).resistance).toEqual({ kind: 'change', mode: 'exact', steps: -1 - 6 })
+    expect((fixed.sections[3]!.blocks[2] as Block).resistance).toEqual({ kind: 'change', mode: 'exact', steps: -1 - 5 })
   })
 
   it('moves the aim of a single total with it', () => {
     const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2, aim: 2 } })
     const fixed = differences(computeRide(ride))[0]!.fixes[0]!.command.apply(ride)
     expect(differences(computeRide(fixed))).toEqual([])
-    expect((fixed.sections[3]!.blocks[1] as Block).resistance).toEqual({ kind: 'total', from: 8, to: 8 })
+    expect((fixed.sections[3]!.blocks[1] as Block).resistance).toEqual({ kind: 'total', from: 7, to: 7 })
   })
 
   it('keeps an open total open', () => {
     const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2, orMore: true } })
     const fixed = differences(computeRide(ride))[0]!.fixes[0]!.command.apply(ride)
     expect(differences(computeRide(fixed))).toEqual([])
-    expect((fixed.sections[3]!.blocks[1] as Block).resistance).toEqual({ kind: 'total', from: 8, to: 8, orMore: true })
+    expect((fixed.sections[3]!.blocks[1] as Block).resistance).toEqual({ kind: 'total', from: 7, to: 7, orMore: true })
   })
 
   it('offers to plan what the bike asks instead', () => {
     const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2 } })
     const plan = differences(computeRide(ride))[0]!.fixes[1]!
-    expect(plan.label).toBe('Plan 3½ instead')
+    expect(plan.label).toBe('Plan 4½ instead')
     expect(differences(computeRide(plan.command.apply(ride)))).toEqual([])
   })
 

@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { constantsOf } from '#engine/constants.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
-import type { Bike, Block, Ride, Rider } from '#plan/model.ts'
+import type { Bike, Block, Ride } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import { heartShareAt } from '#tests/support/heartShareAt.ts'
 import { effortOfReserve } from '#tests/support/reference/effortOfReserve.ts'
 import { integrate } from '#tests/support/reference/integrate.ts'
-import { kcalPerMinute, oxygenUptake } from '#tests/support/reference/oxygenCost.ts'
+import { BEATS_STANDING, kcalPerMinute, oxygenUptake, uptakeStanding } from '#tests/support/reference/oxygenCost.ts'
 import { blocksOnly, steadily } from '#tests/support/reported.ts'
 import { aBlock, aSection, inSeconds } from '#tests/support/smallRide.ts'
 
@@ -28,7 +29,7 @@ const riderOf = (ride: Ride) => computeRide(ride).riders[0]!
 
 /** Power by the brake's own law, from the definition: in proportion to the cadence, or to its square. */
 const powerOf = (brake: Bike['brake'], turns: number, rpm: number) => 40 * turns * (rpm / 80) ** (brake === 'friction' ? 1 : 2)
-const shareOf = (watts: number) => (oxygenUptake(watts, RIDER.massKg) - 3.5) / (RIDER.vo2max - 3.5)
+const shareOf = (watts: number, rpm?: number) => (oxygenUptake(watts, RIDER.massKg, rpm) - 3.5) / (RIDER.vo2max - 3.5)
 
 /** Its area over a time, by Simpson's rule in pieces of a hundredth of the whole. */
 function area(of: (t: number) => number, seconds: number): number {
@@ -53,17 +54,21 @@ describe.each(['friction', 'magnetic'] as const)('a ramp of cadence on a %s brak
         const posture = standing ? 'standing' : 'seated'
         const ride = rideOn(brake, [{ ...inSeconds(seconds), cadence: { rpm: from, rampTo: to }, resistance: at(turns), posture }])
         const { demand, energy, response, reserve } = riderOf(ride)
-        const watts = (t: number) => powerOf(brake, turns, from + ((to - from) * t) / seconds)
+        const pace = (t: number) => from + ((to - from) * t) / seconds
+        const watts = (t: number) => powerOf(brake, turns, pace(t))
+        const share = (t: number) => shareOf(watts(t), pace(t))
+        const uptake = (t: number) => oxygenUptake(watts(t), RIDER.massKg, pace(t))
         expect(demand[0]!.watts).toBeCloseTo(area(watts, seconds) / seconds, 6)
         // The mapping bends, so the areas of its pieces are only near those of the steps.
-        const effort = (t: number) => Math.min(10, effortOfReserve(shareOf(watts(t))) + (standing ? 0.5 : 0))
+        const effort = (t: number) => Math.min(10, effortOfReserve(share(t)) + (standing ? 0.5 : 0))
         expect(demand[0]!.mean).toBeCloseTo(area(effort, seconds) / seconds, 3)
         expect(energy.kcal).toBeCloseTo(
-          area((t) => kcalPerMinute(oxygenUptake(watts(t), RIDER.massKg), RIDER.massKg) / 60, seconds),
+          area((t) => kcalPerMinute(standing ? uptakeStanding(uptake(t)) : uptake(t), RIDER.massKg) / 60, seconds),
           6,
         )
         const tau = constantsOf({}).heartRateTau
-        const [heart] = integrate((t, value) => (Math.min(1, shareOf(watts(t))) - value) / tau, 0, [0, seconds], 0.1)
+        const lift = standing ? BEATS_STANDING / (response.range.max - response.range.rest) : 0
+        const [heart] = integrate((t, value) => (Math.min(1, share(t) + lift) - value) / tau, 0, [0, seconds], 0.1)
         expect(heartShareAt(response, seconds)).toBeCloseTo(heart!, 4)
         const over = (t: number) => watts(t) - RIDER.criticalPower
         const [left] = integrate(
@@ -84,9 +89,9 @@ describe.each(['friction', 'magnetic'] as const)('a ramp of cadence on a %s brak
     const after = aBlock('after', { ...inSeconds(60), cadence: { rpm: 80 }, resistance: at(2) })
     const sections = [aSection('one', { blocks: [ramp] }), aSection('two', { leadInSeconds: 20, blocks: [after] })]
     const { energy } = riderOf({ ...rideOn(brake, []), sections })
-    const kcal = (watts: number, seconds: number) => (kcalPerMinute(oxygenUptake(watts, RIDER.massKg), RIDER.massKg) * seconds) / 60
-    const expected =
-      area((t) => kcal(powerOf(brake, 3, 60 + t), 1), 60) + kcal(powerOf(brake, 3, 120), 20) + kcal(powerOf(brake, 2, 80), 60)
+    const kcal = (turns: number, rpm: number, seconds: number) =>
+      (kcalPerMinute(oxygenUptake(powerOf(brake, turns, rpm), RIDER.massKg, rpm), RIDER.massKg) * seconds) / 60
+    const expected = area((t) => kcal(3, 60 + t, 1), 60) + kcal(3, 120, 20) + kcal(2, 80, 60)
     expect(energy.kcal).toBeCloseTo(expected, 6)
   })
 })

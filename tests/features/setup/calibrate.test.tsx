@@ -131,7 +131,7 @@ describe('calibrating by feel', () => {
   const real: Bike = { ...DEFAULT_BIKE, brake: 'magnetic' }
   const answer = (rpm: number) => {
     for (const { feel, effort } of FEEL_LADDER) {
-      const setting = settingForWatts(calibrationOf(real), wattsForEffort(effort, DEFAULT_RIDERS[1]!), rpm)
+      const setting = settingForWatts(calibrationOf(real), wattsForEffort(effort, DEFAULT_RIDERS[1]!, rpm), rpm)
       if (setting !== null) page.type(`${feel} at ${rpm} rev/min`, String(Math.round(setting * 4) / 4))
     }
   }
@@ -158,7 +158,7 @@ describe('calibrating by feel', () => {
     page.type('solid hill at 65 rev/min', '4')
     page.choose('who is riding', 'strong')
     page.click('take this calibration')
-    const watts = wattsForEffort(7, DEFAULT_RIDERS[2]!) * (80 / 65)
+    const watts = wattsForEffort(7, DEFAULT_RIDERS[2]!, 65) * (80 / 65)
     expect(page.ride().bike.points).toContainEqual([4, Math.round(watts)])
   })
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { UNCERTAINTY } from '#engine/band/uncertainty.ts'
 import { wattsForUptake } from '#engine/demand/oxygenCost.ts'
-import { ENERGY_ERROR } from '#engine/energy/energyOf.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import {
   COMPENDIUM_2011,
@@ -53,7 +53,7 @@ describe('the page agrees with the yardstick', () => {
     const narrow = COMPENDIUM_2024.filter(({ from, to }) => from >= 50 && to !== null && to <= 200 && to - from <= 10)
     expect(narrow).toHaveLength(4)
     for (const { from, to, mets: listed } of narrow) {
-      expect(Math.abs(mets((from + to!) / 2, 70) / listed - 1)).toBeLessThanOrEqual(ENERGY_ERROR)
+      expect(Math.abs(mets((from + to!) / 2, 70) / listed - 1)).toBeLessThanOrEqual(UNCERTAINTY.energyModel)
     }
   })
 })

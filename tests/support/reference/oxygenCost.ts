@@ -4,7 +4,19 @@
  */
 
 /** mL/kg/min: 10.8 × watts ÷ mass + 3.5 for turning the legs + 3.5 at rest. Source: ACSM Guidelines, 10th ed. (2018). */
-export const oxygenUptake = (watts: number, massKg: number): number => (10.8 * watts) / massKg + 7
+export const oxygenUptake = (watts: number, massKg: number, rpm = 55): number => (10.8 * watts) / massKg + 7 + fastLegs(rpm)
+
+/**
+ * What another pace than 55 a minute costs more: a parabola on which 100 costs 0.17 L/min more than 80 for 70 kg.
+ * Sources: Stebbins CL et al., J Sports Sci Med 2014;13:114-119 (0.85 kcal/min); form and bottom as in the engine.
+ */
+const fastLegs = (rpm: number): number => (0.85 / 5 / 0.07) * ((rpm - 55) ** 2 / (45 ** 2 - 25 ** 2))
+
+/** Standing, all of it. Source: Berkemeier QN et al., Int J Exerc Sci 2020;13(2):996-1011: 3.06 to 3.17 L/min. */
+export const uptakeStanding = (uptake: number): number => uptake * (3.17 / 3.06)
+
+/** Beats a minute that standing adds. Source: Millet GP et al., Med Sci Sports Exerc 2002;34:1645-1652. */
+export const BEATS_STANDING = 8
 
 /** The same from work in kilogram-metres a minute, as belt ergometers state it: 1.8 × kgm/min ÷ mass + 7. Source: the same. */
 export const oxygenUptakeOfWork = (kgmPerMinute: number, massKg: number): number => (1.8 * kgmPerMinute) / massKg + 7

@@ -4,10 +4,11 @@ import { calibrationOf, wattsAt } from '#engine/demand/calibration.ts'
 import { OXYGEN } from '#engine/demand/oxygenCost.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import type { PlayedBlock, Span } from '#engine/report.ts'
+import { maximumOf } from '#engine/response/heartMaximum.ts'
 import type { Ride } from '#plan/model.ts'
 import { effortOfReserve } from './effortOfReserve.ts'
 import { integralTau, meanBelow, type PowerStep } from './integralForm.ts'
-import { kcalPerMinute, oxygenUptake } from './oxygenCost.ts'
+import { BEATS_STANDING, kcalPerMinute, oxygenUptake, uptakeStanding } from './oxygenCost.ts'
 
 /** The models of the engine, stepped second by second: a yardstick, never used by the engine. */
 
@@ -60,13 +61,15 @@ export function stepRiders(ride: Ride, spans: readonly Span[], blocks: readonly 
         const rpm = played?.cadence.kind === 'turning' ? played.cadence.from : 0
         const setting = played ? riderSetting(ride.bike, ride.datum, rider, played.ledger.after.nominal) : 0
         const watts = rpm > 0 ? wattsAt(calibration, setting, rpm) : 0
-        const uptake = rpm > 0 ? oxygenUptake(watts, rider.massKg) : OXYGEN.rest
+        const uptake = rpm > 0 ? oxygenUptake(watts, rider.massKg, rpm) : OXYGEN.rest
+        const standing = rpm > 0 && played?.block.posture === 'standing'
         const wanted = (uptake - OXYGEN.rest) / (rider.vo2max - OXYGEN.rest)
         demand.push(effortOfReserve(wanted))
-        share += (Math.min(1, wanted) - share) / rules.heartRateTau
+        const beats = standing ? BEATS_STANDING / (maximumOf(rider) - rider.restingHr) : 0
+        share += (Math.min(1, wanted + beats) - share) / rules.heartRateTau
         const over = watts - rider.criticalPower
         balance -= over >= 0 ? over : (1 - balance / rider.wPrime) * over
-        kcal += kcalPerMinute(uptake, rider.massKg) / 60
+        kcal += kcalPerMinute(standing ? uptakeStanding(uptake) : uptake, rider.massKg) / 60
         heart.push(share)
         reserve.push(balance / rider.wPrime)
       }

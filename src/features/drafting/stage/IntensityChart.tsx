@@ -1,13 +1,13 @@
 import { createContext, memo, useContext, useMemo } from 'react'
 import { CartesianGrid, ComposedChart, usePlotArea, XAxis, YAxis } from 'recharts'
 import { demandLine } from '#engine/demand/demandLine.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock, RideReport, RiderReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
-import { areaPath, linePath, type Projection } from './curvePath.ts'
+import { areaPath, bandPath, linePath, type Projection } from './curvePath.ts'
 import { reaches, runsWithin, type Stretch } from './drawnStretch.ts'
-import { heartRuns, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
+import { demandBand, heartBand, heartRuns, reserveBand, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
 import { type TimeScale, timeTicks, toX } from './timeScale.ts'
 
 const HEIGHT = 178
@@ -178,6 +178,23 @@ const Asked = memo(function Asked({ report, projection, stretch }: CurvesProps) 
   )
 })
 
+interface BandsProps extends Omit<CurvesProps, 'report'> {
+  rider: RiderReport
+}
+
+/** How far off the lines of one rider may be: nine of ten such riders on such bikes lie inside. */
+function RiderBands({ rider, projection, stretch }: BandsProps) {
+  const lines = useApp((state) => state.lines)
+  const bands = {
+    ...(lines.reserve && { reserve: reserveBand(rider, projection, stretch) }),
+    ...(lines.demand && { demand: demandBand(rider, stretch) }),
+    ...(lines.heart && { heart: heartBand(rider, projection, stretch) }),
+  }
+  return Object.entries(bands).map(([line, { low, high }]) => (
+    <path key={line} data-band-of={line} className={`curve-band curve-band-${line}`} d={bandPath(low, high, projection)} />
+  ))
+}
+
 /** What the ride asks of the riders shown, and what it does to them; several riders are hairlines of a band. */
 const RiderLines = memo(function RiderLines({ report, projection, stretch }: CurvesProps) {
   const lines = useApp((state) => state.lines)
@@ -192,6 +209,7 @@ const RiderLines = memo(function RiderLines({ report, projection, stretch }: Cur
           </pattern>
         </defs>
       )}
+      {riders.length === 1 && <RiderBands rider={riders[0]!} projection={projection} stretch={stretch} />}
       {riders.map((rider) => {
         const reserve = lines.reserve ? reserveRuns(rider, projection, stretch) : []
         return (

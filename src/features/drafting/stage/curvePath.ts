@@ -34,6 +34,19 @@ export function areaPath(runs: readonly (readonly CurvePoint[])[], { x, y }: Pro
   return path
 }
 
+/** The area between the lower and the upper end of a band, run by run. */
+export function bandPath(low: readonly (readonly CurvePoint[])[], high: readonly (readonly CurvePoint[])[], { x, y }: Projection): string {
+  let path = ''
+  high.forEach((run, i) => {
+    const way = [...run, ...(low[i] ?? []).toReversed()]
+    way.forEach((point, n) => {
+      path += `${n === 0 ? 'M' : 'L'}${r(x(point.at))} ${r(y(point.value))}`
+    })
+    if (way.length > 0) path += 'Z'
+  })
+  return path
+}
+
 /** A stretch of a curve that has a closed form. */
 interface Stretch {
   from: number

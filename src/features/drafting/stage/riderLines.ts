@@ -1,10 +1,12 @@
+import type { Range } from '#engine/band/riderBand.ts'
+import { demandLine } from '#engine/demand/demandLine.ts'
 import type { CurvePoint, RiderReport, StrainCurve } from '#engine/report.ts'
-import { balanceAt } from '#engine/reserve/balance.ts'
+import { balanceAt } from '#engine/reserve/recovery.ts'
 import { relaxedAt } from '#engine/response/relaxation.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import type { ShownRider } from '#store/viewSlice.ts'
 import { type Projection, smoothRuns } from './curvePath.ts'
-import { reaches, type Stretch } from './drawnStretch.ts'
+import { reaches, runsWithin, type Stretch } from './drawnStretch.ts'
 
 /** All of a ride. */
 const ALL: Stretch = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY }
@@ -30,6 +32,31 @@ export const reserveRuns = ({ reserve }: RiderReport, projection: Projection, st
     (piece, at) => Math.max(0, (10 * balanceAt(piece, reserve.wPrime, at)) / reserve.wPrime),
     projection,
   )
+
+/** The two ends of a band. */
+interface Ends {
+  low: CurvePoint[][]
+  high: CurvePoint[][]
+}
+
+/** Where the demand of nine of ten such riders on such bikes would lie. */
+export const demandBand = ({ band }: RiderReport, stretch = ALL): Ends => ({
+  low: runsWithin(demandLine({ demand: band.demand.low }), stretch),
+  high: runsWithin(demandLine({ demand: band.demand.high }), stretch),
+})
+
+/** The same of the predicted heart rate. */
+export function heartBand({ response, band }: RiderReport, projection: Projection, stretch = ALL): Ends {
+  const end = (which: keyof Range) => smoothRuns(within(response.pieces, stretch), (_, at) => 10 * band.heartAt(at)[which], projection)
+  return { low: end('low'), high: end('high') }
+}
+
+/** The same of what is left of the reserve, by whichever recovery leaves least and most. */
+export function reserveBand({ reserve, band }: RiderReport, projection: Projection, stretch = ALL): Ends {
+  const end = (which: keyof Range) =>
+    smoothRuns(within(reserve.pieces, stretch), (_, at) => Math.max(0, 10 * band.reserveAt(at)[which]), projection)
+  return { low: end('low'), high: end('high') }
+}
 
 /** Strain, where there is a plan to strain at. */
 export const strainRuns = (curve: StrainCurve, projection: Projection, stretch = ALL): CurvePoint[][] =>

@@ -10,12 +10,14 @@ interface Props {
   report: RideReport
   /** Drawn over the asked effort; `before` thin, `now` dashed as demand is in Draft. */
   lines: readonly { kind: 'before' | 'now'; runs: readonly CurvePoint[][] }[]
+  /** Where nine of ten such riders would lie. */
+  band?: { low: readonly CurvePoint[][]; high: readonly CurvePoint[][] }
   /** What is seen, in words. */
   label: string
 }
 
 /** The whole ride small: effort asked, and demand over it. */
-export function RideLine({ report, lines, label }: Props) {
+export function RideLine({ report, lines, band, label }: Props) {
   const total = report.totals.total || 1
   const x = (seconds: number) => LEFT + (seconds / total) * (WIDTH - LEFT)
   const y = (effort: number) => HEIGHT - BOTTOM - (effort / 10) * (HEIGHT - TOP - BOTTOM)
@@ -34,6 +36,9 @@ export function RideLine({ report, lines, label }: Props) {
         </g>
       ))}
       <path d={asked.map(ground).join('')} className="setup-ride-asked" />
+      {band?.high.map((run, i) => (
+        <path key={run[0]?.at} d={`${path([...run, ...(band.low[i] ?? []).toReversed()])}Z`} className="setup-ride-band" />
+      ))}
       {lines.map(({ kind, runs }) => (
         <path key={kind} d={runs.map(path).join('')} className={`setup-ride-${kind}`} />
       ))}

@@ -1,4 +1,5 @@
-import type { Bike, Rider } from '#plan/model.ts'
+import type { Bike } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { formatSignedSetting } from '#units/formatSetting.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'

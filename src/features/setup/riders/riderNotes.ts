@@ -1,6 +1,6 @@
 import { wattsForUptake } from '#engine/demand/oxygenCost.ts'
 import { maximumOf } from '#engine/response/heartMaximum.ts'
-import type { Rider } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 
 /** Shares of the power at the highest oxygen uptake between which critical power commonly lies; common practice. */

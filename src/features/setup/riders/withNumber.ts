@@ -1,4 +1,4 @@
-import type { Rider } from '#plan/model.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Quantity } from './quantities.ts'
 
 /** A rider with a number typed or emptied; what a test found is assumed again once it is typed over. */

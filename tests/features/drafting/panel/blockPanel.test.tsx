@@ -283,7 +283,7 @@ describe('effort', () => {
 })
 
 describe('demand', () => {
-  it('is what the block asks of each rider, to the nearest half level', () => {
+  it('is about what the block asks of each rider, to the nearest half level, in a range', () => {
     const ride = demoRide('spark')
     const run = ride.sections[2]!.blocks[1]!
     openBlock(run.id, ride)
@@ -291,8 +291,13 @@ describe('demand', () => {
     const index = blocks.findIndex(({ block }) => block.id === run.id)
     const rows = [...panel.host.querySelectorAll('.panel-demand li')].map((row) => row.textContent!.split(' '))
     expect(rows.map(([name]) => name)).toEqual(['new', 'regular', 'strong'])
-    for (const [row, [, level]] of rows.entries()) {
-      expect(Math.abs(Number(level!.replace('½', '.5')) - riders[row]!.demand[index]!.mean)).toBeLessThanOrEqual(0.25)
+    const numberOf = (level: string) => Number(level.replace('½', '.5'))
+    for (const [row, [, about, level, range]] of rows.entries()) {
+      expect(about).toBe('about')
+      expect(Math.abs(numberOf(level!) - riders[row]!.demand[index]!.mean)).toBeLessThanOrEqual(0.25)
+      const [low, high] = range!.split('–').map(numberOf)
+      expect(low).toBeLessThan(numberOf(level!))
+      expect(high).toBeGreaterThan(numberOf(level!))
     }
   })
 })

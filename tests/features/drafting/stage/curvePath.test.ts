@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { areaPath, linePath, smoothRuns } from '#features/drafting/stage/curvePath.ts'
+import { areaPath, bandPath, linePath, smoothRuns } from '#features/drafting/stage/curvePath.ts'
 
 const projection = { x: (seconds: number) => seconds * 2, y: (value: number) => 100 - value * 10 }
 
@@ -31,5 +31,16 @@ describe('paths of the curve', () => {
     expect(chords(1 / 360)).toEqual([2, 2])
     const [first] = smoothRuns(pieces, (_, at) => at, projection)
     expect(first!.at(-1)).toEqual({ at: 3600, value: 3600 })
+  })
+})
+
+describe('a band', () => {
+  it('goes along its upper end and back along its lower one, run by run', () => {
+    const plain = { x: (seconds: number) => seconds, y: (value: number) => value }
+    const run = (from: number, value: number) => [
+      { at: from, value },
+      { at: from + 1, value },
+    ]
+    expect(bandPath([run(0, 1), run(5, 2)], [run(0, 3), run(5, 4)], plain)).toBe('M0 3L1 3L1 1L0 1ZM5 4L6 4L6 2L5 2Z')
   })
 })

@@ -3,23 +3,29 @@ import { useApp } from '#store/useApp.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import './effort.css'
 
-/** What the block asks of each modelled rider, to the nearest half level; the one the ride is judged for stands out. */
+/** To the nearest half level. */
+const halves = (effort: number): string => formatEffort(Math.round(effort * 2) / 2)
+
+/** What the block asks of each modelled rider and where nine of ten of them would lie; the one the ride is judged for stands out. */
 export function DemandRow({ blockId }: { blockId: string }) {
   const report = useApp((state) => state.shownReport)
   const index = report?.blocks.findIndex(({ block }) => block.id === blockId) ?? -1
-  const asked = report?.riders.flatMap(({ rider, reference, demand }) => {
+  const asked = report?.riders.flatMap(({ rider, reference, demand, band }) => {
     const of = demand[index]
-    return of
-      ? [{ id: rider.id, name: rider.name.replace(/ rider$/, ''), reference, level: formatEffort(Math.round(of.mean * 2) / 2) }]
-      : []
+    const [low, high] = [band.demand.low[index], band.demand.high[index]]
+    if (!of || !low || !high) return []
+    const range = [low, high].map(({ mean }) => halves(mean))
+    return [
+      { id: rider.id, name: rider.name.replace(/ rider$/, ''), reference, level: halves(of.mean), range: [...new Set(range)].join('–') },
+    ]
   })
   if (!asked || asked.length === 0) return null
   return (
     <FactRow label="demand">
       <ul className="panel-demand">
-        {asked.map(({ id, name, reference, level }) => (
+        {asked.map(({ id, name, reference, level, range }) => (
           <li key={id} data-reference={reference}>
-            {name} {level}
+            {name} about {level} <span className="panel-quiet">{range}</span>
           </li>
         ))}
       </ul>

@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react'
-import { ENERGY_ERROR } from '#engine/energy/energyOf.ts'
+import type { Range } from '#engine/band/riderBand.ts'
+import { sayBand } from '#engine/band/sayBand.ts'
 import type { RiderReport } from '#engine/report.ts'
+import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { heartRateAt } from '#engine/response/heartReserve.ts'
 import { INTENSITY_CLASSES } from '#engine/response/intensityClass.ts'
 import { MEASURED_CLASSES } from '#engine/response/measuredClasses.ts'
@@ -26,9 +28,11 @@ const SHORTEST_UNPLANNED: Seconds = 1
 export function RidersSummary({ onShow, onOpen }: Props) {
   const riders = useApp((state) => state.shownReport?.riders)
   const isEmpty = useApp((state) => state.shownReport?.blocks.length === 0)
+  const allowed = useApp((state) => state.shownReport && sayBand(state.shownReport))
   const unplanned = useApp((state) => state.shownReport?.totals.unplanned ?? 0)
   if (!riders || isEmpty) return null
   const { uptakePercent, heartPercent, source } = MEASURED_CLASSES
+  const outside = riders.some(({ energy }) => energy.outsideSeconds >= 0.5)
   return (
     <section className="panel-group" aria-label="riders, estimated">
       <h3>
@@ -47,9 +51,13 @@ export function RidersSummary({ onShow, onOpen }: Props) {
             </tr>
           </thead>
           <tbody>
-            <Row label="highest heart" riders={riders} cell={(report) => heartWords(report, report.response.maximum.share)} />
-            <Row label="mean heart" riders={riders} cell={(report) => heartWords(report, report.response.mean)} />
-            <Row label="lowest reserve" riders={riders} cell={({ reserve }) => percent(Math.max(0, reserve.minimum.share))} />
+            <Row label="highest heart" riders={riders} cell={(report) => heartWords(report, 'highest', report.response.maximum.share)} />
+            <Row label="mean heart" riders={riders} cell={(report) => heartWords(report, 'mean', report.response.mean)} />
+            <Row
+              label="lowest reserve"
+              riders={riders}
+              cell={({ reserve, band }) => <About middle={left(reserve.minimum.share)} range={rangeOf(band.lowestReserve, left)} />}
+            />
             <Row label="" riders={riders} cell={(report) => <LowestPlace report={report} onShow={onShow} />} />
           </tbody>
           <tbody>
@@ -65,7 +73,12 @@ export function RidersSummary({ onShow, onOpen }: Props) {
             </tbody>
           )}
           <tbody>
-            <Row label="energy, kcal" riders={riders} cell={({ energy }) => `${tens(energy.low)}–${tens(energy.high)}`} />
+            <Row
+              label="energy, kcal"
+              riders={riders}
+              cell={({ energy, band }) => <About middle={tens(energy.kcal)} range={rangeOf(band.energy, tens)} />}
+            />
+            {outside && <Row label="rougher for" riders={riders} cell={({ energy }) => clockOrNone(energy.outsideSeconds)} />}
             <Row label="load" riders={riders} cell={({ load }) => formatNumber(load, 0)} />
           </tbody>
         </table>
@@ -76,10 +89,16 @@ export function RidersSummary({ onShow, onOpen }: Props) {
         </p>
       )}
       <Button onClick={onOpen}>change the riders</Button>
+      {allowed && <p className="panel-note">{allowed}</p>}
       <p className="panel-note">
-        Heart is a share of the rider’s reserve, with beats a minute under it; intensity is time by that share. Energy may be off by{' '}
-        {100 * ENERGY_ERROR} % either way. Load is the effort demanded times minutes.
+        Heart is a share of the rider’s reserve, with beats a minute under it; intensity is time by that share. Load is the effort demanded
+        times minutes.
       </p>
+      {outside && (
+        <p className="panel-note">
+          {sayOutside(riders)} outside the 50 to 200 watts the oxygen equation was stated for; energy, heart, and demand are rougher there.
+        </p>
+      )}
       <p className="panel-note">
         Plans read lower than measured classes, whose riders go over the target most of the time: whole classes averaged{' '}
         {uptakePercent.join('–')} % of maximal oxygen uptake and {heartPercent.join('–')} % of maximal heart rate ({source}).
@@ -110,7 +129,9 @@ function LowestPlace({ report: { reserve, rider }, onShow }: { report: RiderRepo
   const index = reserve.runsOut?.block ?? reserve.minimum.block
   const block = useApp((state) => (index === undefined ? undefined : state.shownReport?.blocks[index]?.block))
   if (!reserve.drawnOn || !block) return null
-  const words = reserve.runsOut ? 'runs out' : 'lowest'
+  const { runsOut } = reserve
+  const most = runsOut && runsOut.recoveries < RECOVERIES.length ? ` in ${runsOut.recoveries} of ${RECOVERIES.length} models` : ''
+  const words = runsOut ? `runs out${most}` : 'lowest'
   const at = formatClock(reserve.runsOut?.at ?? reserve.minimum.at)
   return (
     <button
@@ -119,21 +140,49 @@ function LowestPlace({ report: { reserve, rider }, onShow }: { report: RiderRepo
       onClick={() => onShow?.(block.id)}
       aria-label={`${words} for the ${rider.name} in ${nameOfItem(block)} at ${at}: show`}
     >
-      {reserve.runsOut && <b>runs out </b>}
+      {runsOut && <b>{words} </b>}
       {at}
       <span>{nameOfItem(block)}</span>
     </button>
   )
 }
 
-function heartWords({ response }: RiderReport, share: number) {
+function heartWords({ response, band }: RiderReport, figure: 'highest' | 'mean', share: number) {
+  const { share: shares, beats } = band.heart[figure]
   return (
     <>
-      {percent(share)}
-      <span className="panel-riders-beats">{formatNumber(heartRateAt(share, response.range), 0)}</span>
+      <About middle={percent(share)} range={rangeOf(shares, percent)} />
+      <About middle={whole(heartRateAt(share, response.range))} range={rangeOf(beats, whole)} />
     </>
   )
 }
+
+/** A figure, and small under it where nine of ten would lie. */
+function About({ middle, range }: { middle: string; range: string }) {
+  return (
+    <>
+      {middle}
+      <span className="panel-riders-beats">{range}</span>
+    </>
+  )
+}
+
+/** "110–190"; a single figure where both ends read the same. */
+function rangeOf({ low, high }: Range, say: (value: number) => string): string {
+  const [first, last] = [say(low), say(high)]
+  return first === last ? first : `${first}–${last}`.replaceAll(' %', '')
+}
+
+/** "7:15 of 19:36 minutes of the new rider" for whoever is outside longest. */
+function sayOutside(riders: readonly RiderReport[]): string {
+  const most = riders.reduce((longest, one) => (one.energy.outsideSeconds > longest.energy.outsideSeconds ? one : longest))
+  return `${formatClock(most.energy.outsideSeconds)} of ${formatClock(most.energy.pedalSeconds)} minutes of the ${most.rider.name} are`
+}
+
+/** What is left of the reserve; what the model holds below nothing is shown as nothing. */
+const left = (share: number): string => percent(Math.max(0, share))
+
+const whole = (value: number): string => formatNumber(value, 0)
 
 /** Time by a rider's own thresholds, hardest first. */
 const THRESHOLDS = [

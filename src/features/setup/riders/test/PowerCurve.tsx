@@ -1,5 +1,5 @@
 import type { Capacity } from '#engine/riderTest/capacity.ts'
-import type { Trial } from '#plan/model.ts'
+import type { Trial } from '#plan/riderModel.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 

@@ -1,5 +1,5 @@
 import type { Capacity, TestResult } from '#engine/riderTest/capacity.ts'
-import type { Rider, Trial } from '#plan/model.ts'
+import type { Rider, Trial } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { kJ, watts } from './doubtWords.ts'
 import { PowerCurve } from './PowerCurve.tsx'

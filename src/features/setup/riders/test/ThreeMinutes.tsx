@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Rider, ThreeMinuteTest } from '#plan/model.ts'
+import type { Rider, ThreeMinuteTest } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react'
-import type { Rider, Trial } from '#plan/model.ts'
+import type { Rider, Trial } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
 import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
