@@ -1,146 +1,14 @@
 import { eightOf } from '#plan/beatGrid.ts'
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
-import {
-  type Block,
-  type Cadence,
-  type Hands,
-  isCounted,
-  type Move,
-  type Posture,
-  type Ride,
-  type Section,
-  type Terrain,
-} from '#plan/model.ts'
+import { type Block, isCounted, type Ride, type Section } from '#plan/model.ts'
 import { stepsOnBike } from '#plan/sameLoad.ts'
-import { type Effort, EIGHT, type KnobSteps, type Seconds } from '#units/units.ts'
-
-/** A kind of block to start from. Its values are common practice for a mixed class and meant to be changed. */
-export interface BlockPattern {
-  id: string
-  name: string
-  terrain: Terrain
-  posture: Posture
-  hands: Hands
-  effort: { from: Effort; to: Effort }
-  /** Total over base in steps of the default bike (quarter turns). */
-  total: { from: KnobSteps; to: KnobSteps }
-  /** Length under a song with beats. */
-  eights: number
-  /** Length by the clock. */
-  seconds: Seconds
-  /** Stated where no beat gives it. */
-  cadence: Cadence
-  /** Rides off the beat even under a song. */
-  offBeat?: boolean
-  move?: Move
-  feel: string
-  /** Spoken ahead of the block; names no number, so it stays true when the block changes. */
-  cue: string
-}
+import { EIGHT } from '#units/units.ts'
+import type { BlockPattern } from './blockPattern.ts'
+import { WORK_PATTERNS } from './workPatterns.ts'
 
 export const PATTERNS: readonly BlockPattern[] = [
-  {
-    id: 'flat',
-    name: 'flat',
-    terrain: 'flat',
-    posture: 'seated',
-    hands: 'centre',
-    effort: { from: 4, to: 4 },
-    total: { from: 2, to: 2 },
-    eights: 8,
-    seconds: 60,
-    cadence: { rpm: 85 },
-    feel: 'brisk legs, you can still chat',
-    cue: 'Sit tall, soft hands, brisk legs.',
-  },
-  {
-    id: 'seated-hill',
-    name: 'seated hill',
-    terrain: 'hill',
-    posture: 'seated',
-    hands: 'wide',
-    effort: { from: 6, to: 6 },
-    total: { from: 8, to: 8 },
-    eights: 8,
-    seconds: 60,
-    cadence: { rpm: 68 },
-    feel: 'heavy, still smooth',
-    cue: 'Seated hill. Heavy, but smooth.',
-  },
-  {
-    id: 'standing-hill',
-    name: 'standing hill',
-    terrain: 'hill',
-    posture: 'standing',
-    hands: 'ends',
-    effort: { from: 7, to: 7 },
-    total: { from: 10, to: 10 },
-    eights: 8,
-    seconds: 30,
-    cadence: { rpm: 66 },
-    feel: 'weight over the pedals, light hands',
-    cue: 'Resistance first, then rise. Light hands.',
-  },
-  {
-    id: 'jumps-8',
-    name: 'jumps on 8',
-    terrain: 'jumps',
-    posture: 'standing',
-    hands: 'wide',
-    effort: { from: 7, to: 7 },
-    total: { from: 6, to: 6 },
-    eights: 8,
-    seconds: 30,
-    cadence: { rpm: 76 },
-    move: { name: 'jump', counts: 8 },
-    feel: 'land soft, hips do the work',
-    cue: 'Jumps next. Up slow, down slow, land soft.',
-  },
-  {
-    id: 'push',
-    name: 'push',
-    terrain: 'push',
-    posture: 'seated',
-    hands: 'wide',
-    effort: { from: 9, to: 9 },
-    total: { from: 7, to: 7 },
-    eights: 8,
-    seconds: 20,
-    cadence: { rpm: 92 },
-    feel: 'hard, a word at a time',
-    cue: 'Push next. Resistance first, then go.',
-  },
-  {
-    id: 'run',
-    name: 'standing run',
-    terrain: 'run',
-    posture: 'standing',
-    hands: 'wide',
-    effort: { from: 7, to: 7 },
-    total: { from: 6, to: 6 },
-    eights: 8,
-    seconds: 30,
-    cadence: { rpm: 78 },
-    feel: 'up light, on the beat',
-    cue: 'Standing run. Up light, hips over the saddle.',
-  },
-  {
-    id: 'leans',
-    name: 'side leans',
-    terrain: 'run',
-    posture: 'standing',
-    hands: 'wide',
-    effort: { from: 7, to: 7 },
-    total: { from: 6, to: 6 },
-    eights: 8,
-    seconds: 30,
-    cadence: { rpm: 76 },
-    // biome-ignore lint/suspicious/noThenProperty: a word, never a function, so nothing takes a move for a promise
-    move: { name: 'side lean', counts: 8, side: 'left', then: 'alternate' },
-    feel: 'shoulders move, hips stay',
-    cue: 'Side leans. Left first, hips stay still.',
-  },
+  ...WORK_PATTERNS,
   {
     id: 'tempo',
     name: 'tempo',
@@ -168,6 +36,20 @@ export const PATTERNS: readonly BlockPattern[] = [
     cadence: { rpm: 90 },
     feel: 'a lift you can come back from',
     cue: 'Surge next. Lift it.',
+  },
+  {
+    id: 'standing-surge',
+    name: 'standing surge',
+    terrain: 'surge',
+    posture: 'standing',
+    hands: 'wide',
+    effort: { from: 8.5, to: 8.5 },
+    total: { from: 9, to: 9 },
+    eights: 4,
+    seconds: 20,
+    cadence: { rpm: 74 },
+    feel: 'a lift out of the saddle you can come back from',
+    cue: 'Standing surge next. Resistance first, then up and go.',
   },
   {
     id: 'recover',

@@ -37,9 +37,10 @@ const LEVELS: Bike = {
 
 describe('patterns', () => {
   it('are one of each kind the trade asks for first', () => {
-    expect(PATTERNS.map(({ id }) => id)).toEqual(
-      'flat seated-hill standing-hill jumps-8 push run leans tempo surge recover flush stretch'.split(' '),
-    )
+    expect(PATTERNS.map(({ id }) => id)).toEqual([
+      ...'flat standing-flat seated-hill standing-hill hover hold jumps-16 jumps-8 jumps-4 push run'.split(' '),
+      ...'leans presses corners travel-backs tempo surge standing-surge recover flush stretch'.split(' '),
+    ])
   })
 
   it.each(PATTERNS.map((pattern) => [pattern.id, pattern] as const))('%s fits a song, the clock and any bike', (_, pattern) => {

@@ -25,6 +25,8 @@ export interface Arc {
 
 /** Where the finish is looked for, as a share of the class: in the middle of 80–88 % (common practice). */
 const FINISH = 0.84
+/** The least a finish needs of its song. */
+const FINISH_ROOM: Seconds = 140
 /** Where a class comes down in between, as shares of it (common practice). */
 const HALF_WAY = [0.47] as const
 const TWICE = [0.35, 0.65] as const
@@ -68,7 +70,9 @@ export function arcOf(stretches: readonly Stretch[], ride: Ride, rules: Constant
   const energy = (index: number): number => energies[index] ?? USUAL_ENERGY
   const at = (share: number, among: readonly number[], reach: number, wants: (index: number) => number) =>
     nearest(stretches, among, start + share * total, reach * total, wants)
-  const finish = at(FINISH, work, REACH.finish, energy)
+  // A rest, a set-up and the effort itself have to lie before the cool-down.
+  const roomy = work.filter((index) => Math.min(stretches[index]!.to, coolDownStart) - stretches[index]!.one >= FINISH_ROOM)
+  const finish = at(FINISH, roomy.length > 0 ? roomy : work, REACH.finish, energy)
   if (finish !== undefined) roles[finish] = 'finish'
   const minutes = total / 60
   // Neither the first song of work nor the one before the finish is where riders need to come down.

@@ -1,3 +1,4 @@
+import type { Terrain } from '#plan/model.ts'
 import type { Effort } from '#units/units.ts'
 
 /** One block of a draft before it is made: a pattern, a length and how hard. */
@@ -5,6 +6,11 @@ export interface Chunk {
   pattern: string
   eights: number
   effort: Effort
+  /** How much harder it is at its end: it builds with the music. */
+  rise?: Effort
+  /** Another terrain and other counts than its pattern has. */
+  terrain?: Terrain
+  counts?: number
   /** Where it has another name than its pattern. */
   label?: string
   water?: boolean
@@ -26,8 +32,11 @@ export const isRounds = (planned: Planned): planned is Rounds => 'rounds' in pla
 export const eightsOf = (planned: readonly Planned[]): number =>
   planned.reduce((sum, one) => sum + (isRounds(one) ? one.rounds * eightsOf(one.parts) : one.eights), 0)
 
+/** The most a chunk asks for. */
+export const peakOf = ({ effort, rise = 0 }: Chunk): Effort => effort + rise
+
 /** What is pushed or surged at less than work is ridden as … instead. */
-const INSTEAD: Readonly<Record<string, string>> = { push: 'flat', surge: 'tempo' }
+const INSTEAD: Readonly<Record<string, string>> = { push: 'flat', surge: 'tempo', 'standing-surge': 'standing-hill' }
 
 /** The same list with nothing harder than an effort; pushes and surges that this makes none are ridden steadily. */
 export const keptUnder = (planned: readonly Planned[], most: Effort): Planned[] =>
@@ -40,7 +49,10 @@ export function steadier(chunk: Chunk): Chunk | undefined {
 }
 
 function kept(chunk: Chunk, most: Effort): Chunk {
-  return chunk.effort <= most ? chunk : { ...(steadier(chunk) ?? chunk), effort: most }
+  if (peakOf(chunk) <= most) return chunk
+  const { rise, ...level } = steadier(chunk) ?? chunk
+  if (rise === undefined || chunk.effort >= most) return { ...level, effort: Math.min(chunk.effort, most) }
+  return { ...level, effort: chunk.effort, rise: most - chunk.effort }
 }
 
 /** Neighbours that ask for the same are one block. */
@@ -56,4 +68,12 @@ export function joined(planned: readonly Planned[]): Planned[] {
 }
 
 const asksTheSame = (a: Chunk, b: Chunk): boolean =>
-  a.pattern === b.pattern && a.effort === b.effort && a.label === b.label && !b.water && !b.swap
+  a.pattern === b.pattern &&
+  a.effort === b.effort &&
+  a.terrain === b.terrain &&
+  a.counts === b.counts &&
+  a.label === b.label &&
+  !a.rise &&
+  !b.rise &&
+  !b.water &&
+  !b.swap

@@ -25,7 +25,24 @@ export function heardForm(stretch: Stretch, eights: number, loudness: Loudness):
   if (quiet === undefined || loud === undefined || loud - quiet < LEAST_SPREAD) return null
   const line = Math.max((quiet + loud) / 2, at(known, 1 - MOST_UP)!)
   // What lies beyond the sound that is known is quiet.
-  return sizes.map((size, phrase) => ({ eights: size, up: (levels[phrase] ?? line) > line }))
+  return sizes.map((size, phrase): Segment => {
+    const builds = size === PHRASE_EIGHTS && isBuilding(stretch, starts[phrase]!, levels[phrase + 1], loudness)
+    return builds ? { eights: size, up: false, build: size } : { eights: size, up: (levels[phrase] ?? line) > line }
+  })
+}
+
+/** A phrase builds where it is louder from eight to eight, by so much in all, none of which is one leap, and the next phrase is louder still (common practice). */
+const BUILD: Readonly<{ rise: number; leap: number }> = { rise: 1.2, leap: 0.7 }
+
+function isBuilding(stretch: Stretch, start: number, next: number | undefined, loudness: Loudness): boolean {
+  const eights = Array.from({ length: PHRASE_EIGHTS }, (_, i) =>
+    meanLoudness(loudness, secondOf(stretch, start + i), secondOf(stretch, start + i + 1)),
+  )
+  if (next === undefined || eights.some((level) => level === undefined)) return false
+  const known = eights as number[]
+  const rise = known.at(-1)! - known[0]!
+  const steps = known.slice(1).map((level, i) => level - known[i]!)
+  return rise >= BUILD.rise && steps.every((step) => step > 0 && step <= BUILD.leap * rise) && next > known.at(-1)!
 }
 
 const at = (sorted: readonly number[], share: number): number | undefined => sorted[Math.round(share * (sorted.length - 1))]

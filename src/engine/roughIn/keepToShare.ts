@@ -2,7 +2,7 @@ import type { Constants } from '#engine/constants.ts'
 import { mostWork } from '#engine/shape/mostWork.ts'
 import type { Level } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
-import { type Chunk, isRounds, keptUnder, type Planned } from './chunks.ts'
+import { type Chunk, isRounds, keptUnder, type Planned, peakOf } from './chunks.ts'
 
 /** A song's plan, and what it weighs. */
 export interface Draft {
@@ -39,7 +39,7 @@ export function keepToShare<T extends Draft>(drafts: readonly T[], seconds: Seco
 }
 
 function workOf({ planned, eightSeconds }: Draft, { workEffort }: Constants): Seconds {
-  const own = (chunk: Chunk) => (chunk.effort >= workEffort ? chunk.eights * eightSeconds : 0)
+  const own = (chunk: Chunk) => (peakOf(chunk) >= workEffort ? chunk.eights * eightSeconds : 0)
   return planned.reduce(
     (sum, one) => sum + (isRounds(one) ? one.rounds * one.parts.reduce((all, part) => all + own(part), 0) : own(one)),
     0,

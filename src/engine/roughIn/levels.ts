@@ -2,47 +2,111 @@ import type { Level } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { Form } from './segments.ts'
 
-/** How far a rough draft goes at a level. Common practice; the lengths are the trade's habits for pushes and for riding out of the saddle. */
-interface LevelPlan {
-  /** Effort of a song's louder stretches, in the easiest song of work and in the hardest. */
-  up: { easiest: Effort; hardest: Effort }
+/** From how little to how much of something a level takes. */
+type Range = readonly [least: number, most: number]
+
+/** How far a rough draft may go at a level. Common practice; the lengths are the trade's habits for pushes and for riding out of the saddle. */
+interface LevelRange {
+  /** Effort of a song's louder stretches, in the easiest song of work and in the hardest but the finish. */
+  easiest: Range
+  hardest: Range
   /** Effort of pushes, and of the last of the finish. */
-  push: Effort
+  push: Range
+  finish: Effort
   down: Effort
   /** How long verses and choruses are taken to be where a song has no marks. */
   form: Form
   /** A push lasts from … to …, a stretch at hard effort at most, one out of the saddle at most. */
+  pushSeconds: { from: Seconds; to: Range }
+  hardSeconds: Range
+  standingSeconds: Range
+  steps: Range
+  growth: Range
+  rounds: Range
+  /** The difficulty looked for, of 100: well inside the level's own band. */
+  aim: number
+}
+
+/** How far one draft goes. */
+export interface LevelPlan {
+  easiest: Effort
+  hardest: Effort
+  push: Effort
+  finish: Effort
+  down: Effort
   pushSeconds: { from: Seconds; to: Seconds }
   hardSeconds: Seconds
   standingSeconds: Seconds
+  /** Steps a louder stretch is taken in at most: plain and layered in turn, plain first. */
+  steps: number
+  /** How much a song's louder stretches grow. */
+  growth: Effort
+  rounds: number
 }
 
-export const LEVEL_PLANS: Record<Level, LevelPlan> = {
+export const LEVEL_RANGES: Record<Level, LevelRange> = {
   beginner: {
-    up: { easiest: 5.5, hardest: 7 },
-    push: 7,
+    easiest: [5.5, 6],
+    hardest: [7, 7],
+    push: [7, 7],
+    finish: 7,
     down: 4.5,
     form: { down: [45, 60], up: [30, 40] },
-    pushSeconds: { from: 12, to: 20 },
-    hardSeconds: 20,
-    standingSeconds: 30,
+    pushSeconds: { from: 12, to: [20, 20] },
+    hardSeconds: [20, 20],
+    standingSeconds: [30, 30],
+    steps: [1, 1],
+    growth: [1, 1],
+    rounds: [5, 5],
+    aim: 15,
   },
   mixed: {
-    up: { easiest: 7, hardest: 8 },
-    push: 8.5,
+    easiest: [6.5, 8],
+    hardest: [7.5, 8.5],
+    push: [8, 8.5],
+    finish: 9,
     down: 5,
     form: { down: [32, 40, 48], up: [30, 40] },
-    pushSeconds: { from: 14, to: 40 },
-    hardSeconds: 45,
-    standingSeconds: 60,
+    pushSeconds: { from: 14, to: [20, 40] },
+    hardSeconds: [30, 60],
+    standingSeconds: [45, 90],
+    steps: [1, 3],
+    growth: [1, 0.5],
+    rounds: [5, 6],
+    aim: 44,
   },
   advanced: {
-    up: { easiest: 7, hardest: 8.5 },
-    push: 9,
+    easiest: [7, 8.5],
+    hardest: [8, 8.5],
+    push: [8.5, 9],
+    finish: 9.5,
     down: 5,
-    form: { down: [30, 40], up: [40, 50, 60] },
-    pushSeconds: { from: 14, to: 45 },
-    hardSeconds: 60,
-    standingSeconds: 90,
+    form: { down: [32, 40], up: [32, 40] },
+    pushSeconds: { from: 14, to: [20, 45] },
+    hardSeconds: [45, 90],
+    standingSeconds: [60, 180],
+    steps: [2, 6],
+    growth: [1, 0.5],
+    rounds: [5, 9],
+    aim: 68,
   },
+}
+
+/** @param dose how far to go, 0 to 1 of what the level takes */
+export function levelPlan(level: Level, dose: number): LevelPlan {
+  const { easiest, hardest, push, finish, down, pushSeconds, hardSeconds, standingSeconds, steps, growth, rounds } = LEVEL_RANGES[level]
+  const at = ([least, most]: Range) => least + dose * (most - least)
+  return {
+    easiest: at(easiest),
+    hardest: at(hardest),
+    push: at(push),
+    finish,
+    down,
+    pushSeconds: { from: pushSeconds.from, to: at(pushSeconds.to) },
+    hardSeconds: at(hardSeconds),
+    standingSeconds: at(standingSeconds),
+    steps: Math.round(at(steps)),
+    growth: at(growth),
+    rounds: Math.round(at(rounds)),
+  }
 }

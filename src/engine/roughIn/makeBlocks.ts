@@ -65,23 +65,29 @@ function madeBlock(
   const pattern = PATTERNS.find(({ id }) => id === chunk.pattern)!
   const base = blockOfPattern(pattern, ride, section, newId)
   const amount = chunk.eights * eightAmount + rest
-  const rolls = chunk.pattern === 'flush' && isBeyond(cadenceOf(base, section))
+  const leavesBeat = isLeftOffBeat(base, cadenceOf(base, section), rules)
+  const rise = chunk.rise ?? 0
+  // One total of the knob carries a build: what its middle asks for.
+  const middle = chunk.effort + rise / 2
   const draft: Block = {
     ...base,
-    ...(rolls && { strikesPerBeat: null, cadence: pattern.cadence }),
+    ...(leavesBeat && { strikesPerBeat: null, cadence: pattern.cadence }),
+    ...(chunk.terrain && { terrain: chunk.terrain }),
+    ...(chunk.counts && base.move && { move: { ...base.move, counts: chunk.counts }, label: `${pattern.name} on ${chunk.counts}` }),
     ...(chunk.label && { label: chunk.label }),
     ...(chunk.water && { water: true }),
     ...(chunk.swap && section.song?.grid && section.song.strikesPerBeat !== null && { lead: 'swap' as const }),
     length: 'counts' in base.length ? { counts: amount } : { seconds: amount },
-    effort: { from: chunk.effort, to: chunk.effort },
+    effort: { from: middle, to: middle },
   }
   const rpm = cadenceOf(draft, section)
   const { total, demand } = totalFor(draft, rpm, before)
   // On some bikes what a push needs under it is already more than the level is meant to ride.
-  const steady = demand !== null && demand - chunk.effort > rules.intentGap ? steadier(chunk) : undefined
+  const steady = demand !== null && demand - middle > rules.intentGap ? steadier(chunk) : undefined
   if (steady) return madeBlock(steady, stretch, extra, rest, before, making)
-  const effort = demand === null ? chunk.effort : settledEffort(chunk.effort, demand, rules)
-  const hard = effort >= rules.hardEffort
+  const settled = demand === null ? middle : settledEffort(middle, demand, rules)
+  const effort = { from: settled - rise / 2, to: settled + rise / 2 }
+  const hard = effort.to >= rules.hardEffort
   const opening = before === null && stretch.one < ROOM_FOR_WORDS
   const cues = draft.cues.map((cue) => ({
     ...cue,
@@ -90,7 +96,7 @@ function madeBlock(
   }))
   const block: Block = {
     ...draft,
-    effort: { from: effort, to: effort },
+    effort,
     resistance: { kind: 'total', from: total, to: total },
     ...(hard && { easier: { text: 'same legs, a little less on the knob' } }),
     cues,
@@ -98,9 +104,15 @@ function madeBlock(
   return { block, total }
 }
 
+/** A block that leaves its song's beat: legs roll out in their own time, and nobody stands where the beat is too fast or too slow to stand on. */
+function isLeftOffBeat({ terrain, posture }: Block, rpm: Rpm | null, rules: Constants): boolean {
+  if (rpm === null) return false
+  if (terrain === 'flush') return rpm < ROLLING.from || rpm > ROLLING.to
+  return posture !== 'seated' && (rpm < rules.standingMinRpm - 1e-6 || rpm > rules.standingMaxRpm + 1e-6)
+}
+
 /** Legs roll out off the beat where it would have them faster or slower than this (common practice). */
 const ROLLING: Readonly<{ from: Rpm; to: Rpm }> = { from: 60, to: 90 }
-const isBeyond = (rpm: Rpm | null): boolean => rpm !== null && (rpm < ROLLING.from || rpm > ROLLING.to)
 
 /** With less time before the first song its call comes as the song begins. */
 const ROOM_FOR_WORDS: Seconds = 8

@@ -5,4 +5,6 @@ export const PHRASE_EIGHTS = 4
 export interface Segment {
   eights: number
   up: boolean
+  /** So many of a quieter stretch's last eights build towards what follows. */
+  build?: number
 }

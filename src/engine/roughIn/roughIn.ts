@@ -1,29 +1,23 @@
 import { otherFoot } from '#engine/cadence/trackFeet.ts'
 import { constantsOf } from '#engine/constants.ts'
 import { energyOf, type SongDrive } from '#engine/loudness/energyOf.ts'
-import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { type Foot, type Item, isSet, type Ride, type Section } from '#plan/model.ts'
 import { idsOf } from '#plan/places.ts'
 import type { KnobSteps, Seconds } from '#units/units.ts'
 import { type Aim, readAim } from './aims.ts'
-import { type Arc, arcOf } from './arc.ts'
-import { castSongs, type Part } from './castSongs.ts'
-import { eightsOf, isRounds, joined, keptUnder, type Planned } from './chunks.ts'
-import { type Draft, keepToShare } from './keepToShare.ts'
-import { layCoolDown, layRecovery, layWarmUp } from './layEasy.ts'
-import { layWork } from './layWork.ts'
-import { LEVEL_PLANS } from './levels.ts'
+import { arcOf } from './arc.ts'
+import { isRounds, joined, type Planned } from './chunks.ts'
+import { doseFor } from './doseFor.ts'
+import { draftSongs, type SongDraft } from './draftSongs.ts'
+import { levelPlan } from './levels.ts'
 import { makeBlocks } from './makeBlocks.ts'
-import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import { sayDraft } from './sayDraft.ts'
-import { type Random, seededRandom } from './seededRandom.ts'
-import { segmentsOf } from './segments.ts'
-import { settle } from './settle.ts'
-import { isOpen, type Stretch, stretchesOf, trimToSlot } from './stretches.ts'
-import { doesLeans, PARTS } from './styles.ts'
+import { seededRandom } from './seededRandom.ts'
+import { isOpen, stretchesOf, trimToSlot } from './stretches.ts'
 import { totalFinder } from './totals.ts'
+import { writeWords } from './words/writeWords.ts'
 
 interface RoughInOptions {
   /** The same seed gives the same draft; another one another. */
@@ -57,17 +51,19 @@ export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim), drives = NO
   const stretches = stretchesOf(trimmed)
   if (!stretches.some(({ open }) => open)) return null
   const rules = constantsOf(ride)
-  const random = seededRandom(seed)
   const known = stretches.map(({ section }) => drives.get(section.song?.id ?? '') ?? {})
   const energies = stretches
     .map(({ section }, index) => section.song && energyOf(section.song, known[index]!))
     .map((one) => one ?? undefined)
   const arc = arcOf(stretches, trimmed, rules, energies)
-  const parts = castSongs({ stretches, places: arc.places, ride, aim, rules, random, energies })
-  const drafts = draftSongs({ ride: trimmed, stretches, arc, parts, known, energies, random })
-  const filled = fill(trimmed, drafts, random() < 0.5 ? 'right' : 'left')
+  const drafting = { ride: trimmed, stretches, arc, aim, rules, known, energies }
+  const { proposal: settled, drafts } = doseFor(ride.level, (dose) => {
+    const random = seededRandom(seed)
+    const made = draftSongs({ ...drafting, plan: levelPlan(ride.level, dose), random })
+    return { drafts: made, filled: fill(trimmed, made, random() < 0.5 ? 'right' : 'left') }
+  })
   const drafted = new Set(drafts.map(({ stretch }) => stretch.section.id))
-  const proposal = settle(filled, drafted)
+  const proposal = writeWords(settled, drafted, seededRandom(seed + 1), arc)
   return {
     ride: proposal,
     command: makeCommand(`Roughed in ${drafts.length === 1 ? 'one song' : `${drafts.length} songs`} (draft ${seed})`, (before) =>
@@ -82,83 +78,6 @@ export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim), drives = NO
 export const canRoughIn = (ride: Ride): boolean => ride.sections.some(isOpen)
 
 const NOTHING_KNOWN: ReadonlyMap<string, SongDrive> = new Map()
-
-/** A song on the way from its style to its blocks. */
-export interface SongDraft extends Draft {
-  stretch: Stretch
-  index: number
-  part: Part
-  /** How much drive it has, where that is known. */
-  energy?: Energy
-  /** Its loud and quiet stretches where its work follows them. */
-  form?: readonly Segment[]
-}
-
-interface Drafting {
-  ride: Ride
-  stretches: readonly Stretch[]
-  arc: Arc
-  parts: readonly (Part | null)[]
-  known: readonly SongDrive[]
-  energies: readonly (Energy | undefined)[]
-  random: Random
-}
-
-function draftSongs(drafting: Drafting): SongDraft[] {
-  const { ride, stretches, arc, parts, energies } = drafting
-  const drafts = stretches.flatMap((stretch, index): SongDraft[] => {
-    const part = parts[index]
-    if (!part) return []
-    const energy = energies[index]
-    const base = { stretch, index, part, intensity: arc.places[index]!.intensity, eightSeconds: stretch.eightSeconds }
-    return [{ ...base, ...(energy !== undefined && { energy }), ...planSong(drafting, index, part) }]
-  })
-  const seconds = stretches.reduce((sum, { one, to }) => sum + to - one, 0)
-  return keepToShare(drafts, seconds, 0, ride.level, constantsOf(ride))
-}
-
-function planSong({ ride, stretches, arc, known, random }: Drafting, index: number, part: Part): Pick<SongDraft, 'planned' | 'form'> {
-  const rules = constantsOf(ride)
-  const stretch = stretches[index]!
-  const { role, intensity } = arc.places[index]!
-  const { eights, eightSeconds, one } = stretch
-  const last = index === stretches.length - 1
-  if (role === 'warmUp') {
-    const at = one - ride.briefingSeconds
-    return { planned: layWarmUp(PARTS[part.style].down, eights, eightSeconds, at, arc.warmUpEnd - ride.briefingSeconds) }
-  }
-  if (role === 'recovery') return { planned: layRecovery(eights) }
-  if (role === 'coolDown') return { planned: layCoolDown(eights, eightSeconds, last) }
-  // The cool-down may begin inside the song, at a phrase.
-  const easy = Math.max(0, stretch.to - arc.coolDownStart)
-  const wanted = easy > 1 ? Math.ceil(easy / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS : 0
-  const tail = Math.max(0, Math.min(eights - PHRASE_EIGHTS, wanted))
-  const { segments, heard } = segmentsOf(stretch, eights - tail, LEVEL_PLANS[ride.level].form, random, known[index]!.loudness)
-  const song = {
-    style: part.style,
-    segments,
-    intensity,
-    finish: role === 'finish',
-    leans: doesLeans(ride.avoidMoves),
-    eightSeconds,
-    rest: tail > 0 ? 0 : stretch.rest,
-    easyAfter: tail * eightSeconds,
-  }
-  const work = layWork(song, ride.level, rules)
-  const warmed = underCeiling(work, one, eightSeconds, arc.warmUpEnd, rules.warmUpEffort - 0.5)
-  const planned = tail > 0 ? [...warmed, ...layCoolDown(tail, eightSeconds, last)] : warmed
-  return heard ? { planned, form: segments } : { planned }
-}
-
-/** Nothing that begins before the warm-up is over is harder than the warm-up. */
-function underCeiling(planned: readonly Planned[], one: number, eightSeconds: number, warmUpEnd: number, ceiling: number): Planned[] {
-  let at = one
-  return planned.flatMap((item) => {
-    const early = at < warmUpEnd - 1e-6
-    at += eightsOf([item]) * eightSeconds
-    return early ? keptUnder([item], ceiling) : [item]
-  })
-}
 
 /** The ride with its open songs filled, the lead foot another from song to song. */
 function fill(ride: Ride, drafts: readonly SongDraft[], firstLead: Foot): Ride {

@@ -14,6 +14,8 @@ export interface Form {
 
 /** A block in which the next one can be called in peace (common practice). */
 export const SHORTEST_BLOCK: Seconds = 10
+/** Parts that build towards the next (common practice). */
+const BUILDING = /\b(?:build|build-up|buildup|rise|riser|pre-chorus)\b/i
 /** Parts of a song that are sung or played out (common practice). */
 const LOUD = /\b(?:chorus|hook|drop|peak|refrain|climax|solo)\b/i
 
@@ -44,13 +46,20 @@ function marked({ section, eightAmount }: Stretch, eights: number): Segment[] | 
   const { song, inCount = 0 } = section
   if (!song?.grid || eightAmount !== eightOf(song.grid)) return null
   const starts = (song.marks ?? [])
-    .map(({ count, label }) => ({ at: (count - inCount) / eightAmount, up: LOUD.test(label) }))
+    .map(({ count, label }) => ({ at: (count - inCount) / eightAmount, up: isLoud(label), builds: BUILDING.test(label) }))
     .filter(({ at }) => Number.isInteger(at) && at >= 0 && at < eights)
     .sort((a, b) => a.at - b.at)
   if (starts.length < 2 || !starts.some(({ up }) => up)) return null
-  const all = starts[0]!.at === 0 ? starts : [{ at: 0, up: false }, ...starts]
-  return all.map(({ at, up }, index) => ({ eights: (all[index + 1]?.at ?? eights) - at, up })).filter((segment) => segment.eights > 0)
+  const all = starts[0]!.at === 0 ? starts : [{ at: 0, up: false, builds: false }, ...starts]
+  return all
+    .map(({ at, up, builds }, index): Segment => {
+      const size = (all[index + 1]?.at ?? eights) - at
+      return { eights: size, up, ...(builds && { build: size }) }
+    })
+    .filter((segment) => segment.eights > 0)
 }
+
+const isLoud = (label: string): boolean => LOUD.test(label) && !BUILDING.test(label)
 
 function guessed(eights: number, eightSeconds: Seconds, form: Form, random: Random): Segment[] {
   const phrases = (seconds: Seconds) => Math.max(1, Math.round(seconds / eightSeconds / PHRASE_EIGHTS)) * PHRASE_EIGHTS
@@ -71,11 +80,18 @@ function merged(segments: readonly Segment[], shortest: number): Segment[] {
   const result: Segment[] = []
   for (const segment of segments) {
     const before = result.at(-1)
-    if (before && (before.up === segment.up || segment.eights < shortest)) before.eights += segment.eights
+    if (before && (before.up === segment.up || segment.eights < shortest)) result[result.length - 1] = joinedTo(before, segment)
     else if (before && before.eights < shortest) result[result.length - 1] = { eights: before.eights + segment.eights, up: segment.up }
     else result.push({ ...segment })
   }
   return result
+}
+
+/** Two segments as one of the first one's kind; it builds where the second one does to its end. */
+function joinedTo({ eights, up, build: first = 0 }: Segment, segment: Segment): Segment {
+  const { build = 0 } = segment
+  const rising = build === segment.eights ? first + build : build
+  return { eights: eights + segment.eights, up, ...(!up && rising > 0 && { build: rising }) }
 }
 
 /** Riders come down before the next song is called. */
@@ -83,6 +99,6 @@ function easingOut(segments: Segment[], shortest: number): Segment[] {
   const last = segments.at(-1)
   if (!last?.up) return segments
   const ease = Math.ceil(shortest / PHRASE_EIGHTS) * 2 * PHRASE_EIGHTS
-  if (last.eights < ease + shortest) return merged([...segments.slice(0, -1), { ...last, up: false }], shortest)
+  if (last.eights < ease + shortest) return merged([...segments.slice(0, -1), { eights: last.eights, up: false }], shortest)
   return [...segments.slice(0, -1), { ...last, eights: last.eights - ease }, { eights: ease, up: false }]
 }

@@ -188,8 +188,8 @@ describe('small parts', () => {
 
   it('a song keeps its own strikes where they suit, and takes others only where they do not', () => {
     const at = (bpm: number, strikesPerBeat: 1 | 2) => aSong('x', { grid: gridOfTempo(bpm), strikesPerBeat })
-    expect(strikesFor(at(140, 1), 'climb', rules)).toBe(1)
-    expect(strikesFor(at(70, 1), 'climb', rules)).toBe(2)
-    expect(strikesFor(at(115, 1), 'climb', rules)).toBeUndefined()
+    expect(strikesFor(at(140, 1), 'lowHill', rules)).toBe(1)
+    expect(strikesFor(at(70, 1), 'lowHill', rules)).toBe(2)
+    expect(strikesFor(at(115, 1), 'lowHill', rules)).toBeUndefined()
   })
 })

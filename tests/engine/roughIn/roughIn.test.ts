@@ -92,7 +92,7 @@ describe('the arc of a draft', () => {
 
   it('comes down for a song about half-way, and tells riders to drink', () => {
     const { ride, arc } = roughIn(twelveSongs(), { seed: 1 })!
-    expect(arc.some((sentence) => /^A recovery song at (4|5)\d %/.test(sentence))).toBe(true)
+    expect(arc.some((sentence) => /“song\d+” at (4|5)\d % is ridden easy/.test(sentence))).toBe(true)
     expect(computeRide(ride).findings.map(({ rule }) => rule)).not.toContain('water')
   })
 
@@ -163,7 +163,9 @@ describe('a rough draft of songs whose sound is known', () => {
     const [loud, quiet] = [true, false].map((wanted) =>
       blocks.filter(({ countFrom, countTo }) => chorus(countFrom!, countTo!) === wanted).map(({ block }) => block.effort.to),
     )
-    expect(Math.min(...loud!)).toBeGreaterThan(Math.max(...quiet!) - 0.1)
+    // Steps of a phrase that straddles an edge may fall to either side of it, so the means are compared.
+    const mean = (efforts: number[]) => efforts.reduce((sum, effort) => sum + effort, 0) / efforts.length
+    expect(mean(loud!)).toBeGreaterThan(mean(quiet!) + 1)
     expect(songs[2]!.text).toMatch(/It is loud from 0:\d\d/)
   })
 
@@ -223,8 +225,11 @@ describe('what is asked of a draft', () => {
 
   it('uses no move the room avoids', () => {
     for (const seed of [1, 2, 3, 4, 5]) {
-      const { ride } = roughIn(twelveSongs('mixed', { avoidMoves: ['jumps', 'side leans'] }), { seed, aim: 'rhythm' })!
-      expect(blocksOf(ride).filter(({ move, terrain }) => move || terrain === 'jumps')).toEqual([])
+      const { ride } = roughIn(twelveSongs('mixed', { avoidMoves: ['jumps', 'side leans', 'hovering'] }), { seed, aim: 'rhythm' })!
+      const avoided = blocksOf(ride).filter(
+        ({ move, terrain, posture }) => move?.name === 'side lean' || terrain === 'jumps' || posture === 'hovering',
+      )
+      expect(avoided).toEqual([])
     }
   })
 

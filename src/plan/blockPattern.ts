@@ -1,0 +1,26 @@
+import type { Cadence, Hands, Move, Posture, Terrain } from '#plan/model.ts'
+import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
+
+/** A kind of block to start from. Its values are common practice for a mixed class and meant to be changed. */
+export interface BlockPattern {
+  id: string
+  name: string
+  terrain: Terrain
+  posture: Posture
+  hands: Hands
+  effort: { from: Effort; to: Effort }
+  /** Total over base in steps of the default bike (quarter turns). */
+  total: { from: KnobSteps; to: KnobSteps }
+  /** Length under a song with beats. */
+  eights: number
+  /** Length by the clock. */
+  seconds: Seconds
+  /** Stated where no beat gives it. */
+  cadence: Cadence
+  /** Rides off the beat even under a song. */
+  offBeat?: boolean
+  move?: Move
+  feel: string
+  /** Spoken ahead of the block; names no number, so it stays true when the block changes. */
+  cue: string
+}
