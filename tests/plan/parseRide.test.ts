@@ -419,11 +419,12 @@ describe('what means harm', () => {
   })
 
   it('a few letters that make a class without end', () => {
-    const endless = (breakIt: (set: Loose, section: Loose) => void) =>
+    const endless = (breakIt: (set: Loose) => void) =>
       sentences((ride) => {
-        const section = ride.sections.find(({ blocks }: Loose) => blocks.some(({ parts }: Loose) => parts))
-        const set = section.blocks.find(({ parts }: Loose) => parts)
-        breakIt(set, section)
+        const [section] = ride.sections
+        const set = { id: 'endless', rounds: 2, parts: [section.blocks[0]] }
+        section.blocks = [set]
+        breakIt(set)
       })
     const copies = (of: Loose, times: number) =>
       Array.from({ length: times }, (_, i) => ({

@@ -1,5 +1,6 @@
 import type { PlayedBlock } from '#engine/report.ts'
 import { singular } from './claims/english/singular.ts'
+import { remembered } from './remembered.ts'
 import { tokensOf } from './tokens.ts'
 
 /** A name's words, and the number it counts by, if it ends in one: "seated hill 3". */
@@ -11,20 +12,8 @@ interface NumberedName {
 }
 
 const JOINTS = new Set(['on', 'of', 'in', 'to', 'by', 'x'])
-const named = new Map<string, NumberedName>()
-/** Names are few; the bound only keeps a long session from growing without end. */
-const MOST_NAMES = 5000
-
-/** What a block's label counts as; parsed once for each label. */
-function numberedName(label: string): NumberedName {
-  let name = named.get(label)
-  if (name === undefined) {
-    if (named.size >= MOST_NAMES) named.clear()
-    name = readName(label)
-    named.set(label, name)
-  }
-  return name
-}
+/** What a block's label counts as. */
+const numberedName = remembered(readName)
 
 function readName(label: string): NumberedName {
   const tokens = tokensOf(label).map(({ word }) => word)

@@ -1,4 +1,5 @@
 import type { Cue } from '#plan/model.ts'
+import { remembered } from './remembered.ts'
 import { soundsOf } from './sounds.ts'
 import { spokenNumber } from './spokenNumber.ts'
 import { type Token, tokensOf, tokensOfCue } from './tokens.ts'
@@ -26,8 +27,8 @@ export function speechOfCue(cue: Cue): Speech {
   return speech
 }
 
-/** Syllables, consonants, and pauses of a text; figures and signs as they are said ("90 rpm" is five syllables). Cost: linear in the text. */
-export const speechOf = (text: string): Speech => speechIn(text, tokensOf(text))
+/** Syllables, consonants, and pauses of a text; figures and signs as they are said ("90 rpm" is five syllables). Linear in the text, and nothing for one that was asked about before. */
+export const speechOf = remembered((text): Speech => speechIn(text, tokensOf(text)))
 
 function speechIn(text: string, tokens: readonly Token[]): Speech {
   const speech = { syllables: 0, consonants: 0, stops: 0, commas: 0 }

@@ -220,7 +220,7 @@ describe('what the log tells', () => {
   it('the leader’s own week, with a word where a day has three classes', async () => {
     await withWeeks('2026-11-24', '2026-11-25')
     expect(page.text()).toContain('2 classes, load 203')
-    expect(page.text()).toContain('from memory')
+    expect(page.text()).toContain('Foster 1998')
     await logOne()
     await logOne()
     expect(page.text()).toContain('3 classes on Wednesday: spare voice and legs')

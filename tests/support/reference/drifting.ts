@@ -1,15 +1,18 @@
 import { ridersOf } from '#engine/assembly/reportRiders.ts'
 import { calibrationOf, wattsAt } from '#engine/demand/calibration.ts'
 import { standingBonus } from '#engine/demand/demandOfBlock.ts'
-import { OXYGEN } from '#engine/demand/oxygenCost.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import type { RideReport } from '#engine/report.ts'
+import { maximumOf } from '#engine/response/heartMaximum.ts'
 import type { BeatGrid, Ride } from '#plan/model.ts'
 import { HEART_TAU } from '#tests/support/driftingRide.ts'
 import { effortOfReserve } from './effortOfReserve.ts'
+import { BEATS_STANDING, oxygenUptake } from './oxygenCost.ts'
 
 /** Seconds. Steps also end wherever a block or the tempo changes, so that no step has two tempi in it. */
 const STEP = 0.1
+/** Oxygen uptake at rest, mL/kg/min: one MET. */
+const AT_REST = 3.5
 
 /** One rider of a ride whose songs drift and have odd bars, stepped. */
 interface DriftingRider {
@@ -70,11 +73,12 @@ export function stepDrifting(ride: Ride, report: RideReport): DriftingRider[] {
       const second = song!.grid!.anchors[0]![1] + t - sections[played.section]!.one
       const rpm = (tempoAt(song!.grid!, beats[played.section]!, second) * song!.strikesPerBeat!) / 2
       const power = wattsAt(calibration, riderSetting(ride.bike, ride.datum, rider, played.ledger.after.nominal), rpm)
-      const wanted = ((OXYGEN.perWattPerKg * power) / rider.massKg + OXYGEN.unloaded) / (rider.vo2max - OXYGEN.rest)
+      const wanted = (oxygenUptake(power, rider.massKg, rpm) - AT_REST) / (rider.vo2max - AT_REST)
+      const lift = played.block.posture === 'standing' ? BEATS_STANDING / (maximumOf(rider) - rider.restingHr) : 0
       const part = length / (played.to - played.from)
       effort[index]! += Math.min(10, effortOfReserve(wanted) + standingBonus(played.block)) * part
       watts[index]! += power * part
-      share += (Math.min(1, wanted) - share) * -Math.expm1(-length / HEART_TAU)
+      share += (Math.min(1, wanted + lift) - share) * -Math.expm1(-length / HEART_TAU)
       const over = power - rider.criticalPower
       balance = over >= 0 ? balance - over * length : rider.wPrime - (rider.wPrime - balance) * Math.exp((over * length) / rider.wPrime)
     }

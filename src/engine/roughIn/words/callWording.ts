@@ -6,7 +6,7 @@ import { capital } from './numbersSaid.ts'
 import type { Passage } from './passage.ts'
 
 /** How the call of the knob may be worded: with a clause to follow it ("half a turn on") or by itself ("Add half a turn"). */
-export interface CallWording {
+interface CallWording {
   wordings: readonly string[]
   turn: 'up' | 'down' | 'none'
 }

@@ -134,7 +134,7 @@ function place(
 /** Said briskly, words start by so much later than with all their slack. */
 const BRISKLY = 1.3
 
-export function beforeOf({ blocks }: Pick<RideReport, 'blocks'>, { index }: PlayedBlock): PlayedBlock | undefined {
+function beforeOf({ blocks }: Pick<RideReport, 'blocks'>, { index }: PlayedBlock): PlayedBlock | undefined {
   return blocks.slice(0, index).findLast(({ from, to }) => to > from)
 }
 

@@ -24,7 +24,7 @@ export type Kind =
   | 'hold'
 
 /** What a song is for in the arc of the class. */
-export type Role = 'warmUp' | 'work' | 'recovery' | 'finish' | 'coolDown'
+type Role = 'warmUp' | 'work' | 'recovery' | 'finish' | 'coolDown'
 
 /** One block of the plan as it is played, once or in every round of its set, with all that words about it rest on. */
 export interface Passage {

@@ -439,8 +439,8 @@ describe('cues', () => {
         }),
       ],
     })
-    // 64 counts at half a second; the words end 8 counts before, and five of them at 140 a minute take 2.1 s and a pause of 0.4 s.
-    expect(panel.host.querySelector('.panel-cue')!.textContent).toContain('needs 2.5 s, has 28 s · at 0:25, song 0:25')
+    // 64 counts at half a second; the words end 8 counts before; five short ones at 140 a minute take 1.6 s and a pause of 0.4 s.
+    expect(panel.host.querySelector('.panel-cue')!.textContent).toContain('needs 2 s, has 28 s · at 0:26, song 0:26')
   })
 
   it('end so many counts or seconds before their change', () => {

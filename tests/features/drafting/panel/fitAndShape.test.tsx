@@ -80,7 +80,7 @@ describe('another song', () => {
 describe('a section', () => {
   it('says how much of it is talked through, and by what most', () => {
     openSection(demoRide('ridge'), 's3')
-    expect(panel.text()).toMatch(/talk 9 % of it, most at a time 3\.4 s: “Sit\. One and a quarter off\./)
+    expect(panel.text()).toMatch(/talk 10 % of it, most at a time 3\.9 s: “Sit\. One and a quarter off\./)
   })
 })
 
