@@ -48,7 +48,9 @@ export function castEasy(song: Song, { role }: Place, rules: Constants): (Part &
     const strikes = strikesFor(song, style, rules)
     if (strikes !== undefined) return { style, strikes, onBeat: song.grid !== undefined }
   }
-  return { style: styles[0]!, strikes: null, onBeat: false }
+  // The beat goes before the cadence an easy song is wanted at, inside what the rules let legs turn at.
+  const strikes = strikesInBounds(song, rules)
+  return { style: styles[0]!, strikes: strikes ?? null, onBeat: strikes !== undefined }
 }
 
 /** How much it counts against a recipe that the song before has its style or itself, and each other time either comes (common practice: variety). */

@@ -5,8 +5,10 @@ import type { Ride } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { Aim } from './aims.ts'
 import type { Arc, Place } from './arc.ts'
+import { balanced } from './balanced.ts'
 import { castEasy, type Part, rankRecipes, type Used } from './castSongs.ts'
 import { eightsOf, keptUnder, type Planned } from './chunks.ts'
+import { endsLong } from './endsLong.ts'
 import { finishForm } from './finishForm.ts'
 import { type Draft, keepToShare } from './keepToShare.ts'
 import { layCoolDown, layRecovery, layWarmUp } from './layEasy.ts'
@@ -14,7 +16,7 @@ import { layWork } from './layWork.ts'
 import type { Lessons } from './lessons.ts'
 import { LEVEL_RANGES, type LevelPlan } from './levels.ts'
 import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
-import type { Recipe } from './recipes.ts'
+import { isLong, type Recipe } from './recipes.ts'
 import type { Random } from './seededRandom.ts'
 import { segmentsOf } from './segments.ts'
 import { keysOfPlan, shapeOfPlan } from './shapeOfPlan.ts'
@@ -89,10 +91,10 @@ const isWork = ({ role }: Place): boolean => role === 'work' || role === 'finish
 
 function layEasySong({ ride, stretches, arc }: Drafting, index: number, style: keyof typeof WARM_UPS | 'recover' | 'coolDown'): Planned[] {
   const { eights, eightSeconds, one } = stretches[index]!
-  if (style === 'recover') return layRecovery(eights)
+  if (style === 'recover') return layRecovery(eights, ride.level !== 'beginner')
   if (style === 'coolDown') return layCoolDown(eights, eightSeconds, index === stretches.length - 1)
   const [at, warmUp] = [one - ride.briefingSeconds, arc.warmUpEnd - ride.briefingSeconds]
-  return layWarmUp(WARM_UPS[style], eights, eightSeconds, at, warmUp)
+  return layWarmUp(WARM_UPS[style], eights, eightSeconds, at, warmUp, ride.level !== 'beginner')
 }
 
 type WorkDraft = Pick<SongDraft, 'part' | 'planned' | 'form'>
@@ -120,7 +122,7 @@ function chooseWork(
     const again = before.shapes.filter((other) => other === shape).length + 1
     const faults = Number(shape === before.shapes.at(-1)) * 4 + Number(again > 1 && 2 * again >= songs) * 2
     const isNew = [...keysOfPlan(planned)].some((key) => !before.keys.has(key))
-    return { recipe, part, planned, lessons, shape, faults: faults + Number(!isNew) }
+    return { recipe, part, planned, lessons, shape, faults: faults + Number(!isNew) + missed(recipe, ride.level, before, songs) }
   })
   const best = tried.reduce((one, other) => (other.faults < one.faults ? other : one))
   return {
@@ -132,6 +134,23 @@ function chooseWork(
       keys: new Set([...before.keys, ...keysOfPlan(best.planned)]),
     },
   }
+}
+
+/** Moves a class of trained riders has at least, and songs of work from which on the first needs none of them (common practice). */
+const MOVES_WANTED = 2
+const MANY_SONGS = 4
+
+/**
+ * How much of what trained riders are still owed in a class a recipe leaves out, 0 to 1 (common practice): a move or two,
+ * then one long stretch out of the saddle and the faster half of a move they were shown.
+ */
+function missed({ long, move }: Recipe, level: Ride['level'], { used, lessons }: Before, songs: number): number {
+  if (level === 'beginner') return 0
+  if (used.before === null && songs >= MANY_SONGS) return level === 'advanced' && !long ? 0.3 : 0
+  if (move !== undefined && !lessons.has(move) && lessons.size < MOVES_WANTED) return 0
+  const longBefore = used.before !== null && [...used.recipes.keys()].some(isLong)
+  if ((long === true && !longBefore) || (move !== undefined && lessons.get(move) === 1)) return lessons.size === 0 ? 0.5 : 0
+  return lessons.size < MOVES_WANTED ? 0.9 : 0.5
 }
 
 function usedNow({ recipes, styles }: Used, recipe: Recipe): Used {
@@ -158,10 +177,42 @@ function formOf({ ride, stretches, arc, plan, known, random }: Drafting, index: 
   const easy = Math.max(0, stretch.to - arc.coolDownStart)
   const wanted = easy > 1 ? Math.ceil(easy / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS : 0
   const tail = Math.max(0, Math.min(eights - PHRASE_EIGHTS, wanted))
-  const { segments, heard } = segmentsOf(stretch, eights - tail, LEVEL_RANGES[ride.level].form, random, known[index]!.loudness)
+  const { segments, heard } = segmentsOf(
+    stretch,
+    eights - tail,
+    { ...LEVEL_RANGES[ride.level].form, opening: plan.opening },
+    random,
+    known[index]!.loudness,
+  )
   const finish = arc.places[index]!.role === 'finish' && ride.level !== 'beginner'
   const form = finish ? finishForm(segments, eightSeconds, plan.hardSeconds) : null
-  return { ...(form ?? { opening: 0, rest: 0, segments }), tail, heard }
+  // Where riders come down for long after a song it may end in one long effort.
+  const next = arc.places[index + 1]?.role
+  if (!heard && !finish && plan.setsUp && (next === 'recovery' || next === 'finish'))
+    return {
+      opening: 0,
+      rest: 0,
+      segments: endsLong(balanced(segments, eightSeconds, plan.hardSeconds), eightSeconds, plan.hardSeconds),
+      tail,
+      heard,
+    }
+  return {
+    ...(form ?? {
+      opening: 0,
+      rest: 0,
+      segments: plan.setsUp ? balanced(segments.map(restsFirst), eightSeconds, plan.hardSeconds) : segments,
+    }),
+    tail,
+    heard,
+  }
+}
+
+/** How much of what the music builds riders build with where they need its beginning to recover in: most of it. */
+const BUILT = 0.6
+
+function restsFirst(segment: Segment): Segment {
+  const { build = 0 } = segment
+  return build > PHRASE_EIGHTS ? { ...segment, build: Math.max(PHRASE_EIGHTS, Math.ceil(BUILT * build)) } : segment
 }
 
 /** What riders are asked for between the finish and the cool-down, at most: it brings them down. */

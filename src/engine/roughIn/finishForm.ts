@@ -24,7 +24,9 @@ interface FinishForm {
 export function finishForm(segments: readonly Segment[], eightSeconds: Seconds, most: Seconds): FinishForm | null {
   const up = (length: Seconds) => Math.ceil(length / eightSeconds / PHRASE_EIGHTS - 1e-9) * PHRASE_EIGHTS
   const down = (length: Seconds) => Math.floor(length / eightSeconds / PHRASE_EIGHTS + 1e-9) * PHRASE_EIGHTS
-  const [rest, setUp, ease] = [up(REST), up(SET_UP), up(EASE)]
+  // Rest and set-up are whole phrases together.
+  const rest = Math.ceil(REST / eightSeconds - 1e-9)
+  const [setUp, ease] = [up(REST + SET_UP) - rest, up(EASE)]
   const all = sum(segments)
   const starts = segments.map((_, at) => sum(segments.slice(0, at)))
   const earliest = rest + setUp

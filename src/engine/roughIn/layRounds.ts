@@ -16,7 +16,10 @@ export function layRounds(song: WorkSong, effort: Effort): Planned[] | null {
   const lead = build > 0 ? quiet : Math.min(quiet, Math.ceil(CALLED / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS)
   const body = sum(segments) - lead
   const { from, to } = plan.pushSeconds
-  const lengths = [4, 6, 8, 2, 3].filter((eights) => eights * eightSeconds >= from && eights * eightSeconds <= to)
+  // Riders who set each push up need the longer recovery for it.
+  const lengths = (standsUp(song) && level !== 'advanced' ? [8, 6, 4, 2, 3] : [4, 6, 8, 2, 3]).filter(
+    (eights) => eights * eightSeconds >= from && eights * eightSeconds <= to,
+  )
   for (const push of lengths) {
     const need = recoveryNeed({ work: push * eightSeconds, peak: Math.max(effort, rules.hardEffort), allOut: false }, level, rules)
     const recover = roundUp(push + Math.ceil(need / eightSeconds - 1e-9), PHRASE_EIGHTS) - push
@@ -29,13 +32,16 @@ export function layRounds(song: WorkSong, effort: Effort): Planned[] | null {
     const quieter = { pattern: recipe.down, effort: plan.down - 0.5 }
     const easy = recipe.style === 'push' ? { pattern: 'recover', effort: 3 } : quieter
     const left = leftOf(rounds)
+    const setUp = standsUp(song) ? Math.ceil(SHORTEST_BLOCK / eightSeconds / 2) * 2 : 0
+    const sits = (recover - setUp) * eightSeconds >= SHORTEST_BLOCK ? recover - setUp : recover
     return [
       ...leading(lead, build, quieter),
       {
         rounds,
         parts: [
           { pattern: recipe.ups[0], eights: push, effort },
-          { ...easy, eights: recover },
+          { ...easy, eights: sits },
+          ...(sits < recover ? [{ pattern: 'standing-flat', effort: SET_UP, eights: recover - sits }] : []),
         ],
       },
       ...(left > 0 ? [{ ...quieter, eights: left }] : []),
@@ -43,6 +49,12 @@ export function layRounds(song: WorkSong, effort: Effort): Planned[] | null {
   }
   return null
 }
+
+/** Riders come out of the saddle at the end of a recovery to set the next push up, no harder than they recover (common practice). */
+const SET_UP: Effort = 4.5
+
+/** Where the level's riders change place often, and are not up in the rounds themselves. */
+const standsUp = ({ recipe, plan }: WorkSong): boolean => plan.setsUp && recipe.style === 'push'
 
 /** In about this time rounds are called (common practice). */
 const CALLED = 30

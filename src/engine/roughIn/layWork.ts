@@ -7,6 +7,7 @@ import { type Lessons, teaching } from './lessons.ts'
 import { PHRASE_EIGHTS } from './phrases.ts'
 import { upAt } from './recipes.ts'
 import { SHORTEST_BLOCK } from './segments.ts'
+import { standingOf } from './standingOf.ts'
 import { RISE, type WorkSong } from './workSong.ts'
 
 interface Laid {
@@ -27,8 +28,11 @@ export function layWork(song: WorkSong): Laid {
   const rounds = recipe.rounds ? layRounds(song, upEffort(song)) : null
   if (rounds) return { planned: rounds, lessons }
   const lesson = recipe.move && teaching(recipe.move, song.level, lessons)
+  const up = recipe.long ? staysUp(song) : []
   const planned = segments.flatMap((segment, index) =>
-    segment.up ? louder(song, index, figureAt(song, index, lesson?.next)) : quieter(song, index),
+    segment.up
+      ? louder(song, index, figureAt(song, index, lesson?.next))
+      : quieter(song, index, up.includes(index) ? recipe.ups[0] : recipe.down),
   )
   return { planned: withSwap(planned), lessons: lesson?.after() ?? lessons }
 }
@@ -51,26 +55,53 @@ interface Figure {
 }
 
 function figureAt(
-  { recipe, segments }: WorkSong,
+  { recipe, segments, plan }: WorkSong,
   index: number,
   nextLesson: (() => { pattern: string; counts: number }) | undefined,
 ): Figure {
   const ups = segments.filter(({ up }) => up)
   const place = ups.indexOf(segments[index]!)
   const up = upAt(recipe, place, ups.length)
-  const plain = recipe.ups[0] !== up ? recipe.ups[0] : recipe.down === 'flat' ? 'tempo' : recipe.down
+  const seated = recipe.down === 'flat' ? 'tempo' : recipe.down
+  // Who changes place often sits and stands in turn in a seated effort.
+  const turns = plan.setsUp && up !== 'move' && !isUp(up)
+  const plain = turns
+    ? standingOf(recipe.down) === 'standing-hill'
+      ? 'standing-hill'
+      : 'run'
+    : recipe.ups[0] !== up
+      ? recipe.ups[0]
+      : seated
   if (up !== 'move' || !nextLesson) return { pattern: up, plain }
   const { pattern, counts } = nextLesson()
   const own = PATTERNS.find(({ id }) => id === pattern)!
   return { pattern, plain, ...(recipe.on && { terrain: recipe.on }), ...(own.move!.counts !== counts && { counts }) }
 }
 
-/** A quieter stretch; its last eights rise where the music builds towards what follows. */
-function quieter({ recipe, segments, plan }: WorkSong, index: number): Chunk[] {
+/** A quieter stretch; its last eights rise where the music builds towards what follows, else a seated effort may be set up out of the saddle. */
+function quieter({ segments, plan, recipe, eightSeconds }: WorkSong, index: number, pattern: string): Chunk[] {
   const { eights, build = 0 } = segments[index]!
-  const chunk = { pattern: recipe.down, effort: plan.down }
-  const flat = eights - build
-  return [...(flat > 0 ? [{ ...chunk, eights: flat }] : []), ...(build > 0 ? [{ ...chunk, eights: build, rise: RISE }] : [])]
+  const chunk = { pattern, effort: plan.down }
+  const phrase = Math.ceil(SHORTEST_BLOCK / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS
+  const sets =
+    plan.setsUp && build === 0 && !recipe.finish && segments[index + 1]?.up && !recipe.ups.some((up) => up !== 'move' && isUp(up))
+  const setUp = sets && (eights - phrase) * eightSeconds >= SHORTEST_BLOCK ? phrase : 0
+  return [
+    { ...chunk, eights: eights - build - setUp },
+    { ...chunk, eights: build, rise: RISE },
+    { ...chunk, pattern: standingOf(pattern), eights: setUp },
+  ].filter((each) => each.eights > 0)
+}
+
+/** The quieter stretches that riders stay up through, easily, between louder ones: two or one, the last that leave them up no longer than the level stands. */
+function staysUp({ segments, plan, eightSeconds }: WorkSong): readonly number[] {
+  const runs = [2, 1].flatMap((quiet) =>
+    segments.flatMap(({ up }, from) => (up && segments[from + 2 * quiet]?.up ? [{ from, to: from + 2 * quiet }] : [])).reverse(),
+  )
+  const longest = runs.find(
+    ({ from, to }) => sum(segments.slice(from, to + 1).map(({ eights }) => eights)) * eightSeconds <= plan.standingSeconds,
+  )
+  return longest ? segments.flatMap(({ up }, index) => (!up && index > longest.from && index < longest.to ? [index] : [])) : []
 }
 
 /** Nobody minds a move in harder work than this (common practice). */
@@ -99,7 +130,12 @@ function louder(song: WorkSong, index: number, figure: Figure): Chunk[] {
   const effort = count === 0 ? Math.min(wanted, rules.hardEffort - 0.5) : wanted
   const size =
     count === 0 ? wholePart(eights, (each) => leavesRoom(each) && (!stands || each * eightSeconds <= plan.standingSeconds)) : count
-  const build = { pattern: recipe.long ? recipe.ups[0] : recipe.down, eights: eights - size, effort: Math.min(effort, plan.down + 1) }
+  const standsUp = plan.setsUp && !stands && (eights - size) * eightSeconds >= SHORTEST_BLOCK && !recipe.finish
+  const build = {
+    pattern: recipe.long ? recipe.ups[0] : standsUp ? standingOf(recipe.down) : recipe.down,
+    eights: eights - size,
+    effort: Math.min(effort, plan.down + 1),
+  }
   return [build, ...layered(figure, size, effort, song)].filter((chunk) => chunk.eights > 0)
 }
 
@@ -116,7 +152,7 @@ function layered({ plain, ...figure }: Figure, eights: number, effort: Effort, {
     const length = last ? eights - (steps - 1) * size : size
     if ((steps - 1 - i) % 2 === 1) return { pattern: plain, eights: length, effort: before }
     return recipe.finish && !last
-      ? { pattern: recipe.down === 'flat' ? 'tempo' : recipe.down, eights: length, effort: before }
+      ? { pattern: recipe.down !== 'flat' ? recipe.down : plain === 'push' ? 'run' : 'tempo', eights: length, effort: before }
       : { ...figure, eights: length, effort: last ? effort : before }
   })
 }

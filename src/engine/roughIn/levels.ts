@@ -23,6 +23,10 @@ interface LevelRange {
   steps: Range
   growth: Range
   rounds: Range
+  /** Whether efforts are set up out of the saddle: from 0.5 on. */
+  setsUp: Range
+  /** How long a song without marks is quiet at first. */
+  opening: Range
   /** The difficulty looked for, of 100: well inside the level's own band. */
   aim: number
 }
@@ -42,6 +46,10 @@ export interface LevelPlan {
   /** How much a song's louder stretches grow. */
   growth: Effort
   rounds: number
+  /** How long a song without marks is quiet at first, at most. */
+  opening: Seconds
+  /** Riders come out of the saddle to set efforts up. */
+  setsUp: boolean
 }
 
 export const LEVEL_RANGES: Record<Level, LevelRange> = {
@@ -58,6 +66,8 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
     steps: [1, 1],
     growth: [1, 1],
     rounds: [5, 5],
+    setsUp: [0, 0],
+    opening: [60, 60],
     aim: 15,
   },
   mixed: {
@@ -69,32 +79,37 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
     form: { down: [32, 40, 48], up: [30, 40] },
     pushSeconds: { from: 14, to: [20, 40] },
     hardSeconds: [30, 60],
-    standingSeconds: [45, 90],
-    steps: [1, 3],
+    standingSeconds: [45, 120],
+    steps: [1, 4],
     growth: [1, 0.5],
     rounds: [5, 6],
+    setsUp: [0, 1],
+    opening: [48, 30],
     aim: 44,
   },
   advanced: {
     easiest: [7, 8.5],
     hardest: [8, 8.5],
-    push: [8.5, 9],
+    push: [8.5, 8.5],
     finish: 9.5,
     down: 5,
-    form: { down: [32, 40], up: [32, 40] },
+    form: { down: [30, 40], up: [30, 40, 48] },
     pushSeconds: { from: 14, to: [20, 45] },
-    hardSeconds: [45, 90],
-    standingSeconds: [60, 180],
+    hardSeconds: [60, 105],
+    standingSeconds: [60, 210],
     steps: [2, 6],
     growth: [1, 0.5],
     rounds: [5, 9],
+    setsUp: [0.5, 1],
+    opening: [32, 14],
     aim: 68,
   },
 }
 
 /** @param dose how far to go, 0 to 1 of what the level takes */
 export function levelPlan(level: Level, dose: number): LevelPlan {
-  const { easiest, hardest, push, finish, down, pushSeconds, hardSeconds, standingSeconds, steps, growth, rounds } = LEVEL_RANGES[level]
+  const { easiest, hardest, push, finish, down, pushSeconds, hardSeconds, standingSeconds, steps, growth, rounds, setsUp, opening } =
+    LEVEL_RANGES[level]
   const at = ([least, most]: Range) => least + dose * (most - least)
   return {
     easiest: at(easiest),
@@ -108,5 +123,7 @@ export function levelPlan(level: Level, dose: number): LevelPlan {
     steps: Math.round(at(steps)),
     growth: at(growth),
     rounds: Math.round(at(rounds)),
+    opening: at(opening),
+    setsUp: at(setsUp) >= 0.5,
   }
 }

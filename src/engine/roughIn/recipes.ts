@@ -25,7 +25,7 @@ export interface Recipe {
   move?: MoveName
   /** What the move is ridden on where that is not its pattern's own terrain. */
   on?: Terrain
-  /** Louder stretches are ridden through in one, however long. */
+  /** Riders stay up from a louder stretch to the next, for as long as the level stands: easy between them. */
   long?: true
   /** Not for newcomers. */
   fromMixed?: true
@@ -73,6 +73,7 @@ const RECIPES: readonly Recipe[] = [
   { id: 'hill attacks', style: 'climb', rpm: SLOW, down: 'seated-hill', ups: ['standing-hill'], rounds: true, fromMixed: true },
   ...movesOnHills,
   { id: 'run', style: 'run', rpm: STEADY, down: 'flat', ups: ['run'] },
+  { id: 'long run', style: 'run', rpm: STEADY, down: 'flat', ups: ['run'], long: true, fromMixed: true },
   { id: 'held run', style: 'run', rpm: STEADY, down: 'flat', ups: ['hold', 'run'] },
   ...movesOnFlats,
   { id: 'tempo with runs', style: 'run', rpm: { from: 78, to: 85 }, down: 'tempo', ups: ['run'] },
@@ -138,6 +139,9 @@ export function recipesFor(
       (hovers || !recipe.ups.includes('hover')),
   )
 }
+
+/** Whether riders stay up from one louder stretch to the next in a recipe. */
+export const isLong = (id: string): boolean => RECIPES.some((recipe) => recipe.id === id && recipe.long === true)
 
 /** What the louder stretch at a place of so many is ridden as. */
 export function upAt({ ups }: Recipe, place: number, of: number): Up {

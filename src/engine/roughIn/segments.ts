@@ -10,6 +10,8 @@ import type { Stretch } from './stretches.ts'
 export interface Form {
   down: readonly Seconds[]
   up: readonly Seconds[]
+  /** The quiet stretch a song begins with, where it is shorter than the others. */
+  opening?: Seconds
 }
 
 /** A block in which the next one can be called in peace (common practice). */
@@ -65,10 +67,11 @@ function guessed(eights: number, eightSeconds: Seconds, form: Form, random: Rand
   const phrases = (seconds: Seconds) => Math.max(1, Math.round(seconds / eightSeconds / PHRASE_EIGHTS)) * PHRASE_EIGHTS
   const verse = phrases(pick(random, form.down))
   const chorus = phrases(pick(random, form.up))
+  const opening = form.opening === undefined ? verse : phrases(form.opening)
   const segments: Segment[] = []
   let left = eights
   for (let up = false; left > 0; up = !up) {
-    const size = Math.min(left, up ? chorus : verse)
+    const size = Math.min(left, up ? chorus : left === eights ? Math.min(verse, opening) : verse)
     segments.push({ eights: size, up })
     left -= size
   }

@@ -2,10 +2,11 @@ import { PATTERNS } from '#plan/patterns.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Chunk, eightsOf, isRounds, type Planned } from './chunks.ts'
 import { PHRASE_EIGHTS } from './phrases.ts'
+import { standingOf } from './standingOf.ts'
 
 /** Seats want a break sooner than this, and a class is out of the saddle for so much of its riding (common practice); a little inside, as rounding takes some. */
-const SEATED_MOST: Seconds = 555
-const LEAST_SHARE = 0.112
+const SEATED_MOST: Seconds = 540
+const LEAST_SHARE = 0.12
 /** A break lasts from … to …. */
 const BREAK: Readonly<{ least: Seconds; most: Seconds }> = { least: 14, most: 30 }
 /** Eights of sitting after one that would end a song. */
@@ -127,12 +128,11 @@ function withBreak({ planned, eightSeconds }: Standing, at: number): Planned[] {
   const up = breakEights(eightSeconds)
   const after = at === planned.length - 1 ? AFTER : 0
   const { water: _, swap: __, label: ___, ...plain } = chunk
-  const hill = patternOf(chunk.pattern).terrain === 'hill'
   const effort = Math.min(EFFORT.most, Math.max(EFFORT.least, chunk.effort))
   return [
     ...planned.slice(0, at),
     { ...chunk, eights: chunk.eights - up - after },
-    { ...plain, pattern: hill ? 'standing-hill' : 'standing-flat', eights: up, effort },
+    { ...plain, pattern: standingOf(chunk.pattern), eights: up, effort },
     ...(after > 0 ? [{ ...plain, eights: after }] : []),
     ...planned.slice(at + 1),
   ]
