@@ -48,7 +48,7 @@ function demandsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Demanded[
   if (terrain === 'push' || terrain === 'surge')
     needs.push({ rule: 'lightPush', turns: rules.pushTotal, doing: 'goes hard', why: POSITION })
   if (cadence.kind === 'turning' && cadence.most >= rules.fastLegsRpm) {
-    needs.push({ rule: 'fastLegs', turns: rules.fastLegsTotal, doing: 'spins fast', why: POSITION })
+    needs.push({ rule: 'fastLegs', turns: rules.fastLegsTotal, doing: 'pedals fast', why: POSITION })
   }
   return needs
 }

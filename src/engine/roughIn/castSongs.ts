@@ -1,6 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
 import type { Energy } from '#engine/loudness/guessEnergy.ts'
-import { type Ride, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { type Level, type Ride, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import { type Aim, LIKED } from './aims.ts'
 import type { Place } from './arc.ts'
 import { type Recipe, recipesFor } from './recipes.ts'
@@ -41,7 +41,7 @@ const EASY: Partial<Record<Place['role'], readonly EasyStyle[]>> = {
 }
 
 /** What a song that is no work is ridden as; null for work. */
-export function castEasy(song: Song, { role }: Place, rules: Constants): (Part & { style: EasyStyle }) | null {
+export function castEasy(song: Song, { role }: Place, rules: Constants, level: Level): (Part & { style: EasyStyle }) | null {
   const styles = EASY[role]
   if (!styles) return null
   for (const style of styles) {
@@ -49,7 +49,7 @@ export function castEasy(song: Song, { role }: Place, rules: Constants): (Part &
     if (strikes !== undefined) return { style, strikes, onBeat: song.grid !== undefined }
   }
   // The beat goes before the cadence an easy song is wanted at, inside what the rules let legs turn at.
-  const strikes = strikesInBounds(song, rules)
+  const strikes = strikesInBounds(song, rules, level, true)
   return { style: styles[0]!, strikes: strikes ?? null, onBeat: strikes !== undefined }
 }
 
@@ -63,7 +63,7 @@ const CHANCE = 1
 
 /** The ways a song of work may be ridden, the best first: those its tempo suits, after its place in the arc, the aim, and what came before. */
 export function rankRecipes({ song, place, ride, aim, rules, random, energy, used }: Casting): { recipe: Recipe; part: Part }[] {
-  const strikes = strikesInBounds(song, rules)
+  const strikes = strikesInBounds(song, rules, ride.level)
   const rpm = song.grid && strikes ? (tempoOf(song.grid) * strikes) / 2 : null
   // In three a move of eight counts falls across the phrases.
   const counted = song.grid?.beatsPerBar === 4

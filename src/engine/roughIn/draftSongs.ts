@@ -76,7 +76,7 @@ export function draftSongs(drafting: Drafting): SongDraft[] {
     const place = arc.places[index]!
     const energy = energies[index]
     const base = { stretch, index, intensity: place.intensity, eightSeconds: stretch.eightSeconds, ...(energy !== undefined && { energy }) }
-    const easy = castEasy(song, place, rules)
+    const easy = castEasy(song, place, rules, ride.level)
     if (easy) return [{ ...base, part: easy, planned: layEasySong(drafting, index, easy.style) }]
     const chosen = chooseWork(drafting, index, forms, before)
     before = chosen.before

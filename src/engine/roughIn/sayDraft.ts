@@ -79,7 +79,7 @@ function saySong(ride: Ride, draft: SongDraft, arc: Arc): string {
   const section = ride.sections[index]!
   const { role } = arc.places[index]!
   const place = `${role === 'finish' ? ', the finish' : role === 'warmUp' ? ', to warm up' : ''}${energy === undefined ? '' : `, energy ${energy} of 5`}`
-  const what = `${nameOfSection(ride, section)}: ${sayRidden(section)}${place}`
+  const what = `${nameOfSection(ride, section)}: ${role === 'recovery' ? 'recovery, ' : ''}${sayRidden(section)}${place}`
   const before = new Set(ride.sections.slice(0, index).flatMap(movesIn))
   const news = joinWords(movesIn(section).filter((move) => !before.has(move)))
   const said = `${news === '' ? '' : ` New here: ${news}.`}${sayForm(draft)}`

@@ -1,6 +1,6 @@
 import { cadenceWindow } from '#engine/cadence/cadenceWindow.ts'
 import type { Constants } from '#engine/constants.ts'
-import { type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { type Level, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import type { Rpm } from '#units/units.ts'
 
 /** What a song is ridden as: work, by the recipes it may be put together by, and what comes before, between and after it. */
@@ -25,7 +25,7 @@ function windowOf(style: EasyStyle, rules: Constants): Window {
       return cadenceWindow({ terrain: 'hill', posture: 'seated' }, rules)!
     // Light legs find the beat of most songs, slow ones on a little more.
     case 'recover':
-      return { from: 60, to: 105 }
+      return { from: 60, to: 95 }
     // Rolling out is wanted no faster than the legs recover.
     case 'coolDown':
       return { from: 60, to: 90 }
@@ -36,9 +36,14 @@ function windowOf(style: EasyStyle, rules: Constants): Window {
 export const strikesFor = (song: Song, style: EasyStyle, rules: Constants): StrikesPerBeat | undefined =>
   strikesWithin(song, windowOf(style, rules))
 
-/** Strikes per beat that keep a song's seated legs inside the house rules' bounds, its own first; undefined where none do. */
-export const strikesInBounds = (song: Song, rules: Constants): StrikesPerBeat | undefined =>
-  strikesWithin(song, { from: rules.seatedMinRpm, to: rules.seatedMaxRpm })
+/** Faster than this, turning the legs alone is work: for newcomers in any song, for others in an easy one (estimate; see demand/oxygenCost.ts). */
+const EASY_LEGS: Readonly<Record<Level, Rpm>> = { beginner: 95, mixed: 100, advanced: 100 }
+
+/** Strikes per beat that keep a song's seated legs inside the house rules' bounds and what the level takes, its own first; undefined where none do. */
+export function strikesInBounds(song: Song, rules: Constants, level: Level, easy = level === 'beginner'): StrikesPerBeat | undefined {
+  const to = easy ? Math.min(EASY_LEGS[level], rules.seatedMaxRpm) : rules.seatedMaxRpm
+  return strikesWithin(song, { from: rules.seatedMinRpm, to })
+}
 
 const STRIKES = [1, 2, 0.5] as const
 

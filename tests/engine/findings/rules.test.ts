@@ -285,7 +285,7 @@ const CASES: Case[] = [
   {
     rule: 'fastLegs',
     broken: clocked([{ cadence: { rpm: 105 }, resistance: total(0) }]),
-    text: '“b1” spins fast at base; at least ¼ turn over base keeps the legs in charge.',
+    text: '“b1” pedals fast at base; at least ¼ turn over base keeps the legs in charge.',
     fixes: ['Add ¼ turn'],
     kept: clocked([{ cadence: { rpm: 95 }, resistance: total(0) }]),
   },

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { readAim } from '#engine/roughIn/aims.ts'
+import { type Aim, readAim } from '#engine/roughIn/aims.ts'
 import { canRoughIn, roughIn } from '#engine/roughIn/roughIn.ts'
 import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
-import { type Block, isSet, type Level, type Ride } from '#plan/model.ts'
+import { type Block, isSet, type Level, type Ride, type Terrain } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { arbitrarySongList } from '#tests/support/arbitrarySongList.ts'
@@ -201,9 +201,13 @@ describe('what is asked of a draft', () => {
   })
 
   it('follows its aim', () => {
-    const hills = (aim: 'climbs' | 'intervals') =>
-      blocksOf(roughIn(twelveSongs(), { seed: 1, aim })!.ride).filter(({ terrain }) => terrain === 'hill').length
-    expect(hills('climbs')).toBeGreaterThan(hills('intervals'))
+    const secondsOn = (terrain: Terrain, aim: Aim) =>
+      [1, 2, 3]
+        .flatMap((seed) => computeRide(roughIn(twelveSongs(), { seed, aim })!.ride).blocks)
+        .filter(({ block }) => block.terrain === terrain)
+        .reduce((sum, { from, to }) => sum + to - from, 0)
+    expect(secondsOn('hill', 'climbs')).toBeGreaterThan(secondsOn('hill', 'intervals'))
+    expect(secondsOn('push', 'intervals')).toBeGreaterThan(secondsOn('push', 'climbs'))
   })
 
   it('reads the aim in the ride’s own words, the first one named', () => {
