@@ -46,7 +46,8 @@ function sayPeak(ride: Ride, { places }: Arc): string {
 
 /** What decides the ground, what is taught, and what only the finish has. */
 function sayGround(ride: Ride, { places }: Arc, drafted: readonly number[]): string {
-  const onBeat = drafted.filter((index) => ride.sections[index]!.song?.strikesPerBeat != null).length
+  const counted = drafted.filter((index) => ride.sections[index]!.song?.grid)
+  const onBeat = counted.filter((index) => ride.sections[index]!.song!.strikesPerBeat !== null).length
   const beat =
     onBeat === drafted.length
       ? 'every song is ridden on its beat'
@@ -57,7 +58,11 @@ function sayGround(ride: Ride, { places }: Arc, drafted: readonly number[]): str
   const taught = moves === '' ? '' : `; ${moves} are shown plainly first and added to later`
   const finish = places.findIndex(({ role }) => role === 'finish')
   const own = finish < 0 || !drafted.includes(finish) ? undefined : signatureOf(ride, finish)
-  return `Tempo decides what is climbed, run, or pushed: ${beat}${taught}${own ? `; the finish ends on a ${own} that no other song has` : ''}.`
+  const ground =
+    counted.length === 0
+      ? 'No tempo is known, so variety decides what is climbed, run, or pushed, and every cadence is stated'
+      : `Tempo decides what is climbed, run, or pushed: ${beat}`
+  return `${ground}${taught}${own ? `; the finish ends on a ${own} that no other song has` : ''}.`
 }
 
 /** What is ridden in one section alone, hardest last. */

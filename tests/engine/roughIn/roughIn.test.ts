@@ -4,7 +4,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { type Aim, readAim } from '#engine/roughIn/aims.ts'
 import { canRoughIn, roughIn } from '#engine/roughIn/roughIn.ts'
 import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
-import { type Block, isSet, type Level, type Ride, type Terrain } from '#plan/model.ts'
+import { type Block, isSet, type Level, type Ride, type Song, type Terrain } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { parseRide } from '#plan/parseRide.ts'
 import { arbitrarySongList } from '#tests/support/arbitrarySongList.ts'
@@ -198,6 +198,16 @@ describe('what is asked of a draft', () => {
   it('is another one for another seed', () => {
     const drafts = [1, 2, 3, 4, 5, 6].map((seed) => JSON.stringify(roughIn(twelveSongs(), { seed })!.ride))
     expect(new Set(drafts).size).toBe(6)
+  })
+
+  it('says nothing of a beat where no tempo is known', () => {
+    const unknown = twelveSongs('mixed', {
+      sections: TEMPOS.map((_, i) => aSection(`s${i}`, { song: { ...aSong(`song${i}`), grid: undefined, lengthSeconds: 215 } as Song })),
+    })
+    const ground = roughIn(unknown, { seed: 1 })!.arc[2]!
+    expect(ground).toMatch(/^No tempo is known, so variety decides/)
+    expect(ground).not.toContain('beat')
+    expect(roughIn(twelveSongs(), { seed: 1 })!.arc[2]).toMatch(/^Tempo decides what is climbed, run, or pushed: .*beat/)
   })
 
   it('follows its aim', () => {
