@@ -27,8 +27,8 @@ export function atSection({ sections }: Facts, index: number, noticed: Noticed, 
 /** A finding about the ride as a whole. */
 export const ofRide = (noticed: Noticed, at = 0): Finding => new Proposed(noticed, 'ride', at)
 
-/** A finding with its repairs untried, and not even made before somebody asks: a class, since hundreds are made while a block is dragged. */
-class Proposed implements Finding {
+/** What every finding tells, field by field: a class, since hundreds are made while a block is dragged. */
+export abstract class Told {
   readonly id: string
   readonly rule: string
   readonly severity: Severity
@@ -39,20 +39,31 @@ class Proposed implements Finding {
   readonly blockId?: string | undefined
   readonly block?: number | undefined
   readonly amount?: number | undefined
+
+  constructor(told: Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'>, id: string, at: Seconds, place: Place) {
+    this.id = id
+    this.rule = told.rule
+    this.severity = told.severity
+    this.text = told.text
+    this.why = told.why
+    this.at = at
+    this.sectionId = place.sectionId
+    this.blockId = place.blockId
+    this.block = place.block
+    this.amount = told.amount
+  }
+}
+
+/** Where a finding points. */
+type Place = Pick<Finding, 'sectionId' | 'blockId' | 'block'>
+
+/** A finding with its repairs untried, and not even made before somebody asks. */
+class Proposed extends Told implements Finding {
   readonly #fixes: Noticed['fixes']
   #made: readonly Fix[] | undefined
 
   constructor(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number) {
-    this.id = `${noticed.rule}:${place}`
-    this.rule = noticed.rule
-    this.severity = noticed.severity
-    this.text = noticed.text
-    this.why = noticed.why
-    this.at = at
-    this.sectionId = sectionId
-    this.blockId = blockId
-    this.block = block
-    this.amount = noticed.amount
+    super(noticed, `${noticed.rule}:${place}`, at, { sectionId, blockId, block })
     this.#fixes = noticed.fixes
   }
 

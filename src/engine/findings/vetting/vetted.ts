@@ -1,6 +1,6 @@
-import type { Finding, Fix, Severity } from '#engine/report.ts'
+import { Told } from '#engine/findings/finding.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
-import type { Seconds } from '#units/units.ts'
 import { contest } from './contest.ts'
 import { type EditedTo, editedTo, isAgainst } from './editedTo.ts'
 import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
@@ -25,18 +25,8 @@ export function withMore(finding: Finding, more: Partial<Pick<Finding, 'shownAs'
 type Vetted = Pick<Finding, 'fixes' | 'heldBack'>
 const NONE: Vetted = { fixes: [] }
 
-/** A finding whose repairs are tried when they are first asked for. A class, since hundreds are made while a block is dragged. */
-class Untried implements Finding {
-  readonly id: string
-  readonly rule: string
-  readonly severity: Severity
-  readonly text: string
-  readonly why: string
-  readonly at: Seconds
-  readonly sectionId?: string | undefined
-  readonly blockId?: string | undefined
-  readonly block?: number | undefined
-  readonly amount?: number | undefined
+/** A finding whose repairs are tried when they are first asked for. */
+class Untried extends Told implements Finding {
   declare later?: boolean | undefined
   declare shownAs?: string | undefined
   readonly #finding: Finding
@@ -44,16 +34,7 @@ class Untried implements Finding {
   #known: Vetted | undefined
 
   constructor(finding: Finding, vet: () => Vetted) {
-    this.id = finding.id
-    this.rule = finding.rule
-    this.severity = finding.severity
-    this.text = finding.text
-    this.why = finding.why
-    this.at = finding.at
-    this.sectionId = finding.sectionId
-    this.blockId = finding.blockId
-    this.block = finding.block
-    this.amount = finding.amount
+    super(finding, finding.id, finding.at, finding)
     if (finding.later) this.later = true
     this.#finding = finding
     this.#vet = vet
