@@ -1,7 +1,7 @@
 import type { Constants } from '#engine/constants.ts'
 import type { SongDrive } from '#engine/loudness/energyOf.ts'
 import type { Energy } from '#engine/loudness/guessEnergy.ts'
-import type { Ride } from '#plan/model.ts'
+import { type Ride, tempoOf } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { Aim } from './aims.ts'
 import type { Arc, Place } from './arc.ts'
@@ -10,6 +10,7 @@ import { castEasy, type Part, rankRecipes, type Used } from './castSongs.ts'
 import { eightsOf, keptUnder, type Planned } from './chunks.ts'
 import { endsLong } from './endsLong.ts'
 import { finishForm } from './finishForm.ts'
+import { holdsThrough } from './holdsThrough.ts'
 import { type Draft, keepToShare } from './keepToShare.ts'
 import { layCoolDown, layRecovery, layWarmUp } from './layEasy.ts'
 import { layWork } from './layWork.ts'
@@ -20,9 +21,11 @@ import { isLong, type Recipe } from './recipes.ts'
 import type { Random } from './seededRandom.ts'
 import { segmentsOf } from './segments.ts'
 import { keysOfPlan, shapeOfPlan } from './shapeOfPlan.ts'
+import { standLong } from './standLong.ts'
 import { standUp } from './standUp.ts'
 import type { Stretch } from './stretches.ts'
 import { WARM_UPS } from './styles.ts'
+import { withAttacks } from './withAttacks.ts'
 
 /** A song on the way from its style to its blocks. */
 export interface SongDraft extends Draft {
@@ -111,13 +114,15 @@ function chooseWork(
   const { song } = stretches[index]!.section
   const ranked = rankRecipes({ song: song!, place, ride, aim, rules, random, energy: energies[index], used: before.used })
   const form = forms[index]!
-  const easy = easyAfter(drafting, index, forms[index + 1] ?? null)
+  const next = forms[index + 1] ?? null
+  const easy = easyAfter(drafting, index, next)
+  const lastMost = next && next.rest > 0 ? next.rest * stretches[index + 1]!.eightSeconds : Number.POSITIVE_INFINITY
   const songs = arc.places.filter(isWork).length
   // What brings riders down teaches nothing new, and rounds would ride past what is heard of a song.
   const eases = isAfterFinish(arc.places, index)
-  const fitting = ranked.filter(({ recipe }) => !(eases && recipe.move) && !((eases || form.heard) && recipe.rounds))
+  const fitting = ranked.filter(({ recipe }) => !(eases && recipe.move) && !((eases || form.known === 'sound') && recipe.rounds))
   const tried = fitting.map(({ recipe, part }) => {
-    const { planned, lessons } = laySong(drafting, index, recipe, form, easy, before.lessons)
+    const { planned, lessons } = laySong(drafting, index, recipe, form, { easy, lastMost }, before.lessons)
     const shape = shapeOfPlan(planned)
     const again = before.shapes.filter((other) => other === shape).length + 1
     const faults = Number(shape === before.shapes.at(-1)) * 4 + Number(again > 1 && 2 * again >= songs) * 2
@@ -126,7 +131,7 @@ function chooseWork(
   })
   const best = tried.reduce((one, other) => (other.faults < one.faults ? other : one))
   return {
-    draft: { part: best.part, planned: best.planned, ...(form.heard && { form: form.segments }) },
+    draft: { part: best.part, planned: best.planned, ...(form.known === 'sound' && { form: form.segments }) },
     before: {
       used: usedNow(before.used, best.recipe),
       lessons: best.lessons,
@@ -141,15 +146,17 @@ const MOVES_WANTED = 2
 const MANY_SONGS = 4
 
 /**
- * How much of what trained riders are still owed in a class a recipe leaves out, 0 to 1 (common practice): a move or two,
- * then one long stretch out of the saddle and the faster half of a move they were shown.
+ * How much of what trained riders are still owed in a class a recipe leaves out, 0 to 1 (common practice): one long
+ * stretch out of the saddle, a move or two, then the faster half of a move they were shown.
  */
 function missed({ long, move }: Recipe, level: Ride['level'], { used, lessons }: Before, songs: number): number {
   if (level === 'beginner') return 0
-  if (used.before === null && songs >= MANY_SONGS) return level === 'advanced' && !long ? 0.3 : 0
-  if (move !== undefined && !lessons.has(move) && lessons.size < MOVES_WANTED) return 0
-  const longBefore = used.before !== null && [...used.recipes.keys()].some(isLong)
-  if ((long === true && !longBefore) || (move !== undefined && lessons.get(move) === 1)) return lessons.size === 0 ? 0.5 : 0
+  const stands = long === true && ![...used.recipes.keys()].some(isLong)
+  if (used.before === null && songs >= MANY_SONGS) return level === 'advanced' && !stands ? 0.3 : 0
+  if (stands && level === 'advanced' && songs >= MANY_SONGS) return 0
+  const teaches = move !== undefined && !lessons.has(move) && lessons.size < MOVES_WANTED
+  if (teaches || stands) return lessons.size === 0 && !teaches ? 0.5 : 0.1
+  if (move !== undefined && lessons.get(move) === 1) return lessons.size < MOVES_WANTED ? 0.5 : 0.1
   return lessons.size < MOVES_WANTED ? 0.9 : 0.5
 }
 
@@ -167,52 +174,44 @@ interface Form {
   rest: number
   segments: Segment[]
   tail: number
-  heard: boolean
+  known?: 'marks' | 'sound'
 }
 
-function formOf({ ride, stretches, arc, plan, known, random }: Drafting, index: number): Form {
+function formOf({ ride, stretches, arc, plan, rules, known, random }: Drafting, index: number): Form {
   const stretch = stretches[index]!
   const { eights, eightSeconds } = stretch
   // The cool-down may begin inside the song, at a phrase.
   const easy = Math.max(0, stretch.to - arc.coolDownStart)
   const wanted = easy > 1 ? Math.ceil(easy / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS : 0
   const tail = Math.max(0, Math.min(eights - PHRASE_EIGHTS, wanted))
-  const { segments, heard } = segmentsOf(
+  const { segments, known: by } = segmentsOf(
     stretch,
     eights - tail,
     { ...LEVEL_RANGES[ride.level].form, opening: plan.opening },
     random,
     known[index]!.loudness,
   )
-  const finish = arc.places[index]!.role === 'finish' && ride.level !== 'beginner'
-  const form = finish ? finishForm(segments, eightSeconds, plan.hardSeconds) : null
-  // Where riders come down for long after a song it may end in one long effort.
-  const next = arc.places[index + 1]?.role
-  if (!heard && !finish && plan.setsUp && (next === 'recovery' || next === 'finish'))
-    return {
-      opening: 0,
-      rest: 0,
-      segments: endsLong(balanced(segments, eightSeconds, plan.hardSeconds), eightSeconds, plan.hardSeconds),
-      tail,
-      heard,
-    }
-  return {
-    ...(form ?? {
-      opening: 0,
-      rest: 0,
-      segments: plan.setsUp ? balanced(segments.map(restsFirst), eightSeconds, plan.hardSeconds) : segments,
-    }),
-    tail,
-    heard,
+  const form = { opening: 0, rest: 0, tail, ...(by && { known: by }) }
+  const [{ role }, next] = [arc.places[index]!, arc.places[index + 1]?.role]
+  if (role === 'finish' && ride.level !== 'beginner') {
+    const finish = finishForm(segments, eightSeconds, plan.hardSeconds)
+    if (finish) return { ...form, ...finish }
   }
+  if (!plan.setsUp) return { ...form, segments }
+  // Where riders come down for long after a song it may end in one long effort, if the song is not known to be another.
+  const long = next !== 'recovery' ? restsFirst : by ? holdsThrough : endsLong
+  const even = balanced(long(segments, eightSeconds, plan.hardSeconds), eightSeconds, plan.hardSeconds)
+  return { ...form, segments: plan.attacks ? withAttacks(even, eightSeconds, by === 'sound', ride.level, rules) : even }
 }
 
 /** How much of what the music builds riders build with where they need its beginning to recover in: most of it. */
 const BUILT = 0.6
 
-function restsFirst(segment: Segment): Segment {
-  const { build = 0 } = segment
-  return build > PHRASE_EIGHTS ? { ...segment, build: Math.max(PHRASE_EIGHTS, Math.ceil(BUILT * build)) } : segment
+function restsFirst(segments: readonly Segment[]): Segment[] {
+  return segments.map((segment) => {
+    const { build = 0 } = segment
+    return build > PHRASE_EIGHTS ? { ...segment, build: Math.max(PHRASE_EIGHTS, Math.ceil(BUILT * build)) } : segment
+  })
 }
 
 /** What riders are asked for between the finish and the cool-down, at most: it brings them down. */
@@ -223,7 +222,7 @@ function laySong(
   index: number,
   recipe: Recipe,
   form: Form,
-  easy: Seconds,
+  after: { easy: Seconds; lastMost: Seconds },
   lessons: Lessons,
 ): { planned: Planned[]; lessons: Lessons } {
   const { ride, stretches, arc, rules, plan } = drafting
@@ -239,7 +238,8 @@ function laySong(
     lessons,
     eightSeconds,
     rest: tail > 0 ? 0 : odd,
-    easyAfter: tail * eightSeconds + easy,
+    easyAfter: tail * eightSeconds + after.easy,
+    lastMost: after.lastMost,
   })
   const work: Planned[] = isAfterFinish(arc.places, index) ? keptUnder(laid.planned, AFTER_FINISH) : laid.planned
   const rested: Planned[] = [
@@ -283,10 +283,14 @@ function underCeiling(planned: readonly Planned[], one: number, eightSeconds: nu
   })
 }
 
-function outOfTheSaddle(drafts: readonly SongDraft[], { ride, arc }: Drafting, riding: Seconds): SongDraft[] {
+function outOfTheSaddle(drafts: readonly SongDraft[], { ride, arc, plan, rules }: Drafting, riding: Seconds): SongDraft[] {
   const songs = drafts.map((draft) => {
     const { role } = arc.places[draft.index]!
-    return { ...draft, one: draft.stretch.one, mayStand: role !== 'coolDown' && role !== 'finish' }
+    const { song } = draft.stretch.section
+    const rpm = song?.grid && draft.part.strikes ? (tempoOf(song.grid) * draft.part.strikes) / 2 : null
+    const standsLong = role === 'work' && rpm !== null && rpm >= rules.standingMinRpm && rpm <= rules.standingMaxRpm
+    return { ...draft, one: draft.stretch.one, mayStand: role !== 'coolDown' && role !== 'finish', standsLong }
   })
-  return standUp(songs, ride.briefingSeconds, riding).map(({ one: _, mayStand: __, ...draft }) => draft)
+  const stood = standUp(ride.level === 'advanced' ? standLong(songs, plan.standingSeconds) : songs, ride.briefingSeconds, riding)
+  return stood.map(({ one: _, mayStand: __, standsLong: ___, ...draft }) => draft)
 }

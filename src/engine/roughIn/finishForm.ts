@@ -5,6 +5,8 @@ import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 const REST: Seconds = 62
 const SET_UP: Seconds = 25
 const EASE: Seconds = 20
+/** The effort is no shorter where the music leads to it. */
+const LEAST: Seconds = 30
 /** A longer rest than this is ridden as the song's own quiet stretch at first. */
 const LONGEST_REST: Seconds = 90
 
@@ -30,23 +32,33 @@ export function finishForm(segments: readonly Segment[], eightSeconds: Seconds, 
   const all = sum(segments)
   const starts = segments.map((_, at) => sum(segments.slice(0, at)))
   const earliest = rest + setUp
-  // The last loud stretch from which on there is room for it: where it begins, and its own build before it.
   const longest = Math.max(PHRASE_EIGHTS, down(most))
-  const last = segments.findLastIndex((segment, at) => segment.up && starts[at]! >= earliest && starts[at]! + longest + ease <= all)
-  const from = last < 0 ? Math.max(earliest, all - ease - longest) : starts[last]!
-  const effort = Math.min(longest, all - ease - from)
-  if (effort < PHRASE_EIGHTS) return null
+  // The last loud stretch from which on there is room for it, where it begins: one the music builds to before others, even for less of it.
+  const roomFor = (length: number, built: boolean) =>
+    segments.findLastIndex(
+      (segment, at) =>
+        segment.up && starts[at]! >= earliest && starts[at]! + length + ease <= all && (!built || (segments[at - 1]?.build ?? 0) > 0),
+    )
+  const least = Math.min(longest, up(LEAST))
+  const last = [roomFor(longest, true), roomFor(least, true), roomFor(longest, false)].find((at) => at >= 0) ?? -1
+  const loud = last < 0 ? Math.max(earliest, all - ease - longest) : starts[last]!
+  const room = Math.min(longest, all - ease - loud)
+  if (room < PHRASE_EIGHTS) return null
   const build = segments[last - 1]?.build ?? 0
-  const lead = Math.min(from - rest, Math.max(setUp, build))
+  // Where the music builds to less than the effort lasts, it begins before that and rises with the build.
+  const early = build > 0 ? Math.max(0, Math.floor(Math.min(longest - room, loud - earliest) / PHRASE_EIGHTS) * PHRASE_EIGHTS) : 0
+  const from = loud - early
+  const rising = Math.min(build, early)
+  const lead = Math.min(from - rest, Math.max(setUp, build - early))
   const before = from - lead
   const opening = before * eightSeconds > LONGEST_REST ? before - rest : 0
   return {
     opening,
     rest: before - opening,
     segments: [
-      { eights: lead, up: false, build: build > 0 ? Math.min(build, lead) : lead },
-      { eights: effort, up: true },
-      { eights: all - from - effort, up: false },
+      { eights: lead, up: false, build: build > early ? Math.min(build - early, lead) : lead },
+      { eights: room + early, up: true, ...(rising > 0 && { rise: { eights: rising, last: room } }) },
+      { eights: all - loud - room, up: false },
     ],
   }
 }

@@ -31,6 +31,17 @@ export function heardForm(stretch: Stretch, eights: number, loudness: Loudness):
   })
 }
 
+/** Eights at the end of a stretch of a song through which its sound builds towards what follows, in whole phrases; 0 where it does not. */
+export function heardBuild(stretch: Stretch, from: number, to: number, loudness: Loudness): number {
+  let start = to
+  while (start - PHRASE_EIGHTS >= from) {
+    const level = meanLoudness(loudness, secondOf(stretch, start), secondOf(stretch, start + PHRASE_EIGHTS))
+    if (!isBuilding(stretch, start - PHRASE_EIGHTS, level, loudness)) break
+    start -= PHRASE_EIGHTS
+  }
+  return to - start
+}
+
 /** A phrase builds where it is louder from eight to eight, by so much in all, none of which is one leap, and the next phrase is louder still (common practice). */
 const BUILD: Readonly<{ rise: number; leap: number }> = { rise: 1.2, leap: 0.7 }
 

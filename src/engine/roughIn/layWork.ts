@@ -4,7 +4,7 @@ import type { Effort, Seconds } from '#units/units.ts'
 import type { Chunk, Planned } from './chunks.ts'
 import { layRounds } from './layRounds.ts'
 import { type Lessons, teaching } from './lessons.ts'
-import { PHRASE_EIGHTS } from './phrases.ts'
+import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import { upAt } from './recipes.ts'
 import { SHORTEST_BLOCK } from './segments.ts'
 import { standingOf } from './standingOf.ts'
@@ -79,23 +79,25 @@ function figureAt(
 }
 
 /** A quieter stretch; its last eights rise where the music builds towards what follows, else a seated effort may be set up out of the saddle. */
-function quieter({ segments, plan, recipe, eightSeconds }: WorkSong, index: number, pattern: string): Chunk[] {
+function quieter({ segments, plan, recipe, rules, eightSeconds }: WorkSong, index: number, pattern: string): Chunk[] {
   const { eights, build = 0 } = segments[index]!
   const chunk = { pattern, effort: plan.down }
   const phrase = Math.ceil(SHORTEST_BLOCK / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS
   const sets =
     plan.setsUp && build === 0 && !recipe.finish && segments[index + 1]?.up && !recipe.ups.some((up) => up !== 'move' && isUp(up))
   const setUp = sets && (eights - phrase) * eightSeconds >= SHORTEST_BLOCK ? phrase : 0
+  // Trained riders come up as the music builds, where its beat lets them stand.
+  const risesUp = plan.attacks && !recipe.finish && recipe.rpm.to <= rules.standingMaxRpm
   return [
     { ...chunk, eights: eights - build - setUp },
-    { ...chunk, eights: build, rise: RISE },
+    { ...chunk, pattern: risesUp ? standingOf(pattern) : pattern, eights: build, rise: RISE },
     { ...chunk, pattern: standingOf(pattern), eights: setUp },
   ].filter((each) => each.eights > 0)
 }
 
-/** The quieter stretches that riders stay up through, easily, between louder ones: two or one, the last that leave them up no longer than the level stands. */
+/** The quieter stretches that riders stay up through, easily, between louder ones: as many as leave them up no longer than the level stands, the last such. */
 function staysUp({ segments, plan, eightSeconds }: WorkSong): readonly number[] {
-  const runs = [2, 1].flatMap((quiet) =>
+  const runs = [4, 3, 2, 1].flatMap((quiet) =>
     segments.flatMap(({ up }, from) => (up && segments[from + 2 * quiet]?.up ? [{ from, to: from + 2 * quiet }] : [])).reverse(),
   )
   const longest = runs.find(
@@ -123,7 +125,8 @@ function louder(song: WorkSong, index: number, figure: Figure): Chunk[] {
   const fits = (effort: Effort, count: number) =>
     effort < rules.hardEffort || recoveryNeed({ work: count * eightSeconds, peak: effort, allOut: false }, level, rules) <= rest
   const stands = isUp(figure.pattern)
-  const most = wanted >= rules.hardEffort ? plan.hardSeconds : stands ? plan.standingSeconds : Number.POSITIVE_INFINITY
+  const longest = place === ups.length - 1 ? Math.min(plan.hardSeconds, song.lastMost) : plan.hardSeconds
+  const most = wanted >= rules.hardEffort ? longest : stands ? plan.standingSeconds : Number.POSITIVE_INFINITY
   const leavesRoom = (each: number) => each === eights || (eights - each) * eightSeconds >= SHORTEST_BLOCK
   const count = wholePart(eights, (each) => leavesRoom(each) && each * eightSeconds <= most && fits(wanted, each))
   // Too little rest for any of it hard: the whole stretch just under hard.
@@ -136,24 +139,33 @@ function louder(song: WorkSong, index: number, figure: Figure): Chunk[] {
     eights: eights - size,
     effort: Math.min(effort, plan.down + 1),
   }
-  return [build, ...layered(figure, size, effort, song)].filter((chunk) => chunk.eights > 0)
+  return [build, ...layered(figure, size, effort, song, song.segments[index]!.rise)].filter((chunk) => chunk.eights > 0)
 }
 
 /** A louder stretch in steps of whole phrases where it is long enough: plain and with its layer in turn, the layer last. */
-function layered({ plain, ...figure }: Figure, eights: number, effort: Effort, { plan, recipe, rules, eightSeconds }: WorkSong): Chunk[] {
-  const phrase = Math.ceil(SHORTEST_BLOCK / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS
-  const wanted = recipe.finish ? Math.max(2, plan.steps) : recipe.long || plain === figure.pattern ? 1 : plan.steps
-  const steps = Math.max(1, Math.min(wanted, Math.floor(eights / phrase)))
-  const size = Math.max(1, Math.floor(eights / steps / PHRASE_EIGHTS)) * PHRASE_EIGHTS
+function layered(figure: Figure, eights: number, effort: Effort, song: WorkSong, rise: Segment['rise']): Chunk[] {
+  const { plan, recipe, rules } = song
+  const { plain, ...own } = figure
+  if (!recipe.finish) return inTurns(own, plain, eights, effort, plain === own.pattern || recipe.long ? 1 : plan.steps, song)
   // A finish is hardest at its very end.
-  const before = recipe.finish ? Math.min(effort, Math.max(rules.hardEffort, effort - 1)) : effort
+  const before = Math.min(effort, Math.max(rules.hardEffort, effort - 1))
+  const hard = recipe.down !== 'flat' ? recipe.down : plain === 'push' ? 'run' : 'tempo'
+  if (rise && eights > rise.eights + rise.last) {
+    const first = inTurns({ pattern: hard }, plain, eights - rise.eights - rise.last, before, plan.steps, song)
+    return [...first, { pattern: hard, eights: rise.eights, effort: before, rise: effort - before }, { ...own, eights: rise.last, effort }]
+  }
+  const steps = inTurns({ pattern: hard }, plain, eights, before, Math.max(2, plan.steps), song)
+  return [...steps.slice(0, -1), { ...own, eights: steps.at(-1)!.eights, effort }]
+}
+
+/** So many steps at most of a stretch, plain and a figure in turn, the figure last. */
+function inTurns(figure: Omit<Figure, 'plain'>, plain: string, eights: number, effort: Effort, most: number, song: WorkSong): Chunk[] {
+  const phrase = Math.ceil(SHORTEST_BLOCK / song.eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS
+  const steps = Math.max(1, Math.min(most, Math.floor(eights / phrase)))
+  const size = Math.max(1, Math.floor(eights / steps / PHRASE_EIGHTS)) * PHRASE_EIGHTS
   return Array.from({ length: steps }, (_, i): Chunk => {
-    const last = i === steps - 1
-    const length = last ? eights - (steps - 1) * size : size
-    if ((steps - 1 - i) % 2 === 1) return { pattern: plain, eights: length, effort: before }
-    return recipe.finish && !last
-      ? { pattern: recipe.down !== 'flat' ? recipe.down : plain === 'push' ? 'run' : 'tempo', eights: length, effort: before }
-      : { ...figure, eights: length, effort: last ? effort : before }
+    const length = i === steps - 1 ? eights - (steps - 1) * size : size
+    return (steps - 1 - i) % 2 === 1 ? { pattern: plain, eights: length, effort } : { ...figure, eights: length, effort }
   })
 }
 

@@ -25,6 +25,8 @@ interface LevelRange {
   rounds: Range
   /** Whether efforts are set up out of the saddle: from 0.5 on. */
   setsUp: Range
+  /** Whether quieter stretches longer than riders need have an attack in them: from 0.5 on. */
+  attacks: Range
   /** How long a song without marks is quiet at first. */
   opening: Range
   /** The difficulty looked for, of 100: well inside the level's own band. */
@@ -50,6 +52,8 @@ export interface LevelPlan {
   opening: Seconds
   /** Riders come out of the saddle to set efforts up. */
   setsUp: boolean
+  /** Riders attack in quieter stretches that are longer than they need. */
+  attacks: boolean
 }
 
 export const LEVEL_RANGES: Record<Level, LevelRange> = {
@@ -67,6 +71,7 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
     growth: [1, 1],
     rounds: [5, 5],
     setsUp: [0, 0],
+    attacks: [0, 0],
     opening: [60, 60],
     aim: 15,
   },
@@ -84,6 +89,7 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
     growth: [1, 0.5],
     rounds: [5, 6],
     setsUp: [0, 1],
+    attacks: [0, 0],
     opening: [48, 30],
     aim: 44,
   },
@@ -101,6 +107,7 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
     growth: [1, 0.5],
     rounds: [5, 9],
     setsUp: [0.5, 1],
+    attacks: [0, 1],
     opening: [32, 14],
     aim: 68,
   },
@@ -108,8 +115,22 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
 
 /** @param dose how far to go, 0 to 1 of what the level takes */
 export function levelPlan(level: Level, dose: number): LevelPlan {
-  const { easiest, hardest, push, finish, down, pushSeconds, hardSeconds, standingSeconds, steps, growth, rounds, setsUp, opening } =
-    LEVEL_RANGES[level]
+  const {
+    easiest,
+    hardest,
+    push,
+    finish,
+    down,
+    pushSeconds,
+    hardSeconds,
+    standingSeconds,
+    steps,
+    growth,
+    rounds,
+    setsUp,
+    attacks,
+    opening,
+  } = LEVEL_RANGES[level]
   const at = ([least, most]: Range) => least + dose * (most - least)
   return {
     easiest: at(easiest),
@@ -125,5 +146,6 @@ export function levelPlan(level: Level, dose: number): LevelPlan {
     rounds: Math.round(at(rounds)),
     opening: at(opening),
     setsUp: at(setsUp) >= 0.5,
+    attacks: at(attacks) >= 0.5,
   }
 }

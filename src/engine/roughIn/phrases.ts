@@ -7,4 +7,6 @@ export interface Segment {
   up: boolean
   /** So many of a quieter stretch's last eights build towards what follows. */
   build?: number
+  /** A louder stretch rises through the music's build inside it: so many eights, before so many last ones. */
+  rise?: { eights: number; last: number }
 }

@@ -1,7 +1,7 @@
 import type { Loudness } from '#engine/loudness/meanLoudness.ts'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
-import { heardForm } from './heardForm.ts'
+import { heardBuild, heardForm } from './heardForm.ts'
 import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import { pick, type Random } from './seededRandom.ts'
 import type { Stretch } from './stretches.ts'
@@ -31,17 +31,17 @@ export function segmentsOf(stretch: Stretch, eights: number, form: Form, random:
   const shortest = Math.max(PHRASE_EIGHTS, Math.ceil(SHORTEST_BLOCK / eightSeconds))
   const laid = (segments: Segment[]) => easingOut(merged(segments, shortest), shortest)
   const own = marked(stretch, eights)
-  if (own) return { segments: laid(own), heard: false }
+  if (own) return { segments: laid(loudness ? withBuilds(own, stretch, loudness) : own), known: 'marks' }
   // Drawn either way, so that what is heard of one song changes no other.
   const usual = guessed(eights, eightSeconds, form, random)
   const heard = loudness ? heardForm(stretch, eights, loudness) : null
-  return { segments: laid(heard ?? usual), heard: heard !== null }
+  return heard ? { segments: laid(heard), known: 'sound' } : { segments: laid(usual) }
 }
 
-/** The quieter and louder stretches of a song, and whether they are those of its sound. */
+/** The quieter and louder stretches of a song, and what they are known by; nothing where they are what most songs have. */
 interface SongForm {
   segments: Segment[]
-  heard: boolean
+  known?: 'marks' | 'sound'
 }
 
 function marked({ section, eightAmount }: Stretch, eights: number): Segment[] | null {
@@ -59,6 +59,17 @@ function marked({ section, eightAmount }: Stretch, eights: number): Segment[] | 
       return { eights: size, up, ...(builds && { build: size }) }
     })
     .filter((segment) => segment.eights > 0)
+}
+
+/** Marks say where a song is loud, its sound where it builds towards that. */
+function withBuilds(segments: readonly Segment[], stretch: Stretch, loudness: Loudness): Segment[] {
+  let from = 0
+  return segments.map((segment, index) => {
+    const to = from + segment.eights
+    const build = !segment.up && !segment.build && segments[index + 1]?.up ? heardBuild(stretch, from, to, loudness) : 0
+    from = to
+    return build > 0 ? { ...segment, build } : segment
+  })
 }
 
 const isLoud = (label: string): boolean => LOUD.test(label) && !BUILDING.test(label)

@@ -36,12 +36,12 @@ function windowOf(style: EasyStyle, rules: Constants): Window {
 export const strikesFor = (song: Song, style: EasyStyle, rules: Constants): StrikesPerBeat | undefined =>
   strikesWithin(song, windowOf(style, rules))
 
-/** Faster than this, turning the legs alone is work: for newcomers in any song, for others in an easy one (estimate; see demand/oxygenCost.ts). */
-const EASY_LEGS: Readonly<Record<Level, Rpm>> = { beginner: 95, mixed: 100, advanced: 100 }
+/** Faster than this, turning the legs alone is work: in an easy song, and for newcomers in any (estimate; see demand/oxygenCost.ts). */
+const EASY_LEGS: Rpm = 105
 
 /** Strikes per beat that keep a song's seated legs inside the house rules' bounds and what the level takes, its own first; undefined where none do. */
 export function strikesInBounds(song: Song, rules: Constants, level: Level, easy = level === 'beginner'): StrikesPerBeat | undefined {
-  const to = easy ? Math.min(EASY_LEGS[level], rules.seatedMaxRpm) : rules.seatedMaxRpm
+  const to = easy ? Math.min(EASY_LEGS, rules.seatedMaxRpm) : rules.seatedMaxRpm
   return strikesWithin(song, { from: rules.seatedMinRpm, to })
 }
 

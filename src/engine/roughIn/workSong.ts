@@ -22,6 +22,8 @@ export interface WorkSong {
   rest: Seconds
   /** Easy riding that follows the song for certain. */
   easyAfter: Seconds
+  /** Its last hard effort lasts no longer: before a finish, than the rest that begins it. */
+  lastMost: Seconds
 }
 
 /** How much effort rises through a build; little enough that one total of the knob carries it. */

@@ -86,8 +86,8 @@ describe('the form of a song by its loudness', () => {
   const levels = (...phrases: number[]) => [...Array(8).fill(-30), ...phrases.flatMap((level) => Array(16).fill(level))] as number[]
 
   it('is its loud and quiet phrases, counted from the first beat, and it ends with a quieter one', () => {
-    const { segments, heard } = segmentsOf(stretch(), 32, form, seededRandom(1), levels(-20, -20, -12, -12, -20, -12, -20, -20))
-    expect(heard).toBe(true)
+    const { segments, known } = segmentsOf(stretch(), 32, form, seededRandom(1), levels(-20, -20, -12, -12, -20, -12, -20, -20))
+    expect(known).toBe('sound')
     expect(segments).toEqual([
       { eights: 8, up: false },
       { eights: 8, up: true },
@@ -107,7 +107,24 @@ describe('the form of a song by its loudness', () => {
     ]
     const marked = segmentsOf(stretch({ marks }), 32, form, seededRandom(1), levels(-20, -12, -12, -20, -20, -12, -20, -20))
     expect(marked).toEqual(segmentsOf(stretch({ marks }), 32, form, seededRandom(1)))
-    expect(marked.heard).toBe(false)
+    expect(marked.known).toBe('marks')
+  })
+
+  it('has the builds that are heard before its loud marks', () => {
+    const marks = [
+      { count: 0, label: 'verse' },
+      { count: 128, label: 'chorus' },
+      { count: 192, label: 'verse' },
+    ]
+    // The third and fourth phrase rise by a second's 0.2 LU; the first two do not.
+    const rising = Array.from({ length: 32 }, (_, second) => -20 + 0.2 * second)
+    const sound = [...levels(-20, -20), ...rising, ...levels(-8, -8, -20, -20).slice(8)]
+    expect(segmentsOf(stretch({ marks }), 32, form, seededRandom(1), sound).segments).toEqual([
+      { eights: 16, up: false, build: 8 },
+      { eights: 8, up: true },
+      { eights: 8, up: false },
+    ])
+    expect(segmentsOf(stretch({ marks }), 32, form, seededRandom(1)).segments[0]).toEqual({ eights: 16, up: false })
   })
 
   it('leaves two fifths for coming down even in a song that is loud nearly throughout', () => {
