@@ -48,8 +48,8 @@ export function castEasy(song: Song, { role }: Place, rules: Constants, level: L
     const strikes = strikesFor(song, style, rules)
     if (strikes !== undefined) return { style, strikes, onBeat: song.grid !== undefined }
   }
-  // The beat goes before the cadence an easy song is wanted at, inside what the rules let legs turn at.
-  const strikes = strikesInBounds(song, rules, level, true)
+  // The beat goes before the cadence an easy song is wanted at, inside what the rules let legs turn at; rolling out, it does not.
+  const strikes = role === 'coolDown' ? undefined : strikesInBounds(song, rules, level, true)
   return { style: styles[0]!, strikes: strikes ?? null, onBeat: strikes !== undefined }
 }
 
