@@ -53,7 +53,7 @@ export function computeRide(ride: Ride): RideReport {
     balance: balanceSides(ride, timeline.blocks, footings, rules),
     cues,
     shape: shapeOfRide(strain, blocks, recovery, measures, totals, rules.easyEffort),
-    difficulty: rateDifficulty({ ride, blocks, recovery, measures, totals, cues, rules }),
+    difficulty: rateDifficulty({ ride, blocks, recovery, measures, totals, changes: cues.changes, rules }),
     riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
   const facts = { ride, rules, timeline, ledger, footings, standing, ...report }

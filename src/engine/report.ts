@@ -16,12 +16,14 @@ import type { ByThreshold } from '#engine/response/secondsByThreshold.ts'
 import type { DifficultyReport } from '#engine/shape/rateDifficulty.ts'
 import type { ShapeReport } from '#engine/shape/shapeOfRide.ts'
 import type { Command } from '#plan/commands/command.ts'
-import type { LedgerState } from '#plan/ledger/ledgerState.ts'
-import type { Block, Foot, SetBlock, StrikesPerBeat } from '#plan/model.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Scale } from '#plan/scale/reading.ts'
-import type { Counts, Effort, KnobSteps, Rpm, Seconds, StepRange } from '#units/units.ts'
+import type { Seconds } from '#units/units.ts'
+import type { PlayedBlock, SectionReport, Span } from './played.ts'
+import type { RecoveryReport } from './recovery/findBouts.ts'
 import type { Measures } from './shape/measures.ts'
+import type { StrainCurve } from './shape/strainCurve.ts'
+import type { Totals } from './shape/totalUp.ts'
 
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
 export interface RideReport {
@@ -48,121 +50,6 @@ export interface RideReport {
   shownOn?: ShownOn
 }
 
-type SpanKind = 'briefing' | 'leadIn' | 'block' | 'openTail' | 'clearUp'
-
-export interface Span {
-  kind: SpanKind
-  from: Seconds
-  to: Seconds
-  sectionId?: string
-  /** Index into `blocks`, for spans of kind block. */
-  block?: number
-}
-
-export interface PlayedBlock {
-  /** Index in `RideReport.blocks`. */
-  index: number
-  block: Block
-  sectionId: string
-  /** Index in `RideReport.sections`. */
-  section: number
-  /** Present inside a set; rounds and parts count from 1. */
-  set?: { set: SetBlock; round: number; part: number }
-  from: Seconds
-  to: Seconds
-  /** Seconds since the section's count one (without its lead-in). */
-  sectionFrom: Seconds
-  sectionTo: Seconds
-  /** Counts since the section's in-point; absent where the section is measured in seconds. */
-  countFrom?: Counts
-  countTo?: Counts
-  /** The part of the block that lies past the section's out-point, in counts or in seconds as the section is measured. */
-  beyond: number
-  cadence: PlayedCadence
-  strikesPerBeat: StrikesPerBeat
-  /** Foot on the first count: null where none is defined (off the beat, legs still, no foot on the one). */
-  foot: Foot | null
-  /** True where the leader has to say the foot: set by a section, a swap, or named otherwise than it would fall. */
-  footSpoken: boolean
-  ledger: LedgerEntry
-  /** How the block's start sits on the music; absent where the section has no grid. */
-  alignment?: Alignment
-}
-
-/**
- * Cadence of a block: `still` for legs still and off the bike, `unknown` when neither tempo nor a stated cadence gives one.
- * Where it turns, from where it starts to where it ends, the least and most in between, and the mean over its time.
- * Without pieces that is one straight line; where the tempo of the song moves, a steady piece after another.
- */
-export type PlayedCadence =
-  | { kind: 'turning'; from: Rpm; to: Rpm; least: Rpm; most: Rpm; mean: Rpm; pieces?: CadencePiece[] }
-  | { kind: 'still' }
-  | { kind: 'unknown' }
-
-/** A cadence that holds from the end of the piece before to a second counted from the start of its block. */
-export interface CadencePiece {
-  to: Seconds
-  rpm: Rpm
-}
-
-export interface LedgerEntry {
-  before: LedgerState
-  after: LedgerState
-  /** What is said: "one and a quarter on", "to three to four", "stay", "all off". */
-  call: string
-  /** The state after, written small: "1½", "3–4", "4¼ or more", "3 or less". */
-  total: string
-  /** Signed change written small ("+¾", "−1¼", "stay"), or "to 3–4" where the states are not single values. */
-  change: string
-  checkpoint?: StepRange
-  /** Present where the ride is shown on another bike. */
-  reading?: LedgerReading
-}
-
-/** An entry as it reads on another bike: its call, total and change are in that bike's words, its numbers still in the ride's steps. */
-interface LedgerReading {
-  /** The total written smallest: "~13", "~11–13", "feel". */
-  small: string
-  /** What the total feels like: "solid hill". */
-  feel: string
-  /** What rounding to a whole step does to the power, or why there is no reading. */
-  rounding: string
-  /** The checkpoint: "about 11–13". */
-  checkpoint?: string
-}
-
-export type AlignmentGrade = 'phrase' | 'eight' | 'count' | 'off'
-
-export interface Alignment {
-  grade: AlignmentGrade
-  /** Signed distance to the nearest count, eight and phrase: positive when the change is late. */
-  fromCount: { counts: Counts; milliseconds: number }
-  fromEight: { counts: Counts; milliseconds: number }
-  fromPhrase: { counts: Counts; milliseconds: number }
-}
-
-export interface SectionReport {
-  sectionId: string
-  /** Start of the lead-in, the section's count one, and the end of its last span. */
-  from: Seconds
-  one: Seconds
-  to: Seconds
-  /** The ridden stretch of the song by its in- and out-point; absent without a grid. */
-  counts?: { in: Counts; out: Counts; total: Counts }
-  /** Counts in an eight and a phrase here: 8 and 32, or 6 and 24 in three and six. */
-  unit: { eight: Counts; phrase: Counts; name: 'eight' | 'six' }
-  bpm?: number
-  /** Half-open range of indices into `blocks`. */
-  blocks: { from: number; to: number }
-  /** Uncovered end of the section, and what runs past it; counts or seconds as the section is measured. */
-  open: number
-  beyond: number
-  /** Share of changes inside the section that fall on the eight or better, 0–1; null without changes. */
-  aligned: number | null
-  entersAt: string
-  leavesAt: string
-}
-
 export interface SetReport {
   setId: string
   from: Seconds
@@ -171,32 +58,6 @@ export interface SetReport {
   easySeconds: Seconds
   /** work ÷ easy; null where there is no easy time. */
   ratio: number | null
-}
-
-export interface Totals {
-  total: Seconds
-  slot: Seconds
-  /** slot − total; negative when the slot is overrun. */
-  slack: Seconds
-  /** Time of which the plan does not say what riders do: open tails and open songs. No estimate counts it. */
-  unplanned: Seconds
-  workSeconds: Seconds
-  easySeconds: Seconds
-  ratio: number | null
-  /** Share of all block time at work effort, 0–1. */
-  workShare: number
-  /** Time-weighted mean of the intended effort over blocks. */
-  meanEffort: Effort
-  /** Σ effort × minutes. */
-  sessionLoad: number
-  /** Longest unbroken standing in seconds; sets of jumps do not count. */
-  longestStanding: Seconds
-  highestTotal: KnobSteps
-  endsAt: LedgerState
-  /** Centre of the effort over time, 0–1. */
-  centroid: number | null
-  /** Trailing stretch at effort 2 or less. */
-  tailSeconds: Seconds
 }
 
 /** Exact breakpoints, straight between them; a step is two points at one time. */
@@ -209,37 +70,6 @@ interface Curves {
   /** Intended effort; gaps (lead-ins, open tails) break it into runs. */
   intent: CurvePoint[][]
   strain: StrainCurve
-}
-
-/**
- * Exponential pieces: value(t) = target(t) + (start − targetFrom) e^(−(t−from)/tau), target
- * straight from targetFrom to targetTo. Under a ramp of effort the target is that ramp delayed
- * by tau, which is the exact solution. Where nothing is planned a piece is held. Pieces adjoin from 0 to the end of the ride; read them
- * with `strainAt` (engine/shape/strainCurve.ts).
- */
-export interface StrainCurve {
-  pieces: { from: Seconds; to: Seconds; start: number; targetFrom: number; targetTo: number; tau: Seconds; held?: true }[]
-  maximum: { at: Seconds; value: number }
-}
-
-export interface Bout {
-  /** Indices into `blocks`: first and last block of the unbroken run. */
-  fromBlock: number
-  toBlock: number
-  from: Seconds
-  to: Seconds
-  peak: Effort
-  workSeconds: Seconds
-  /** The unbroken easy run after it (effort ≤ 5), lead-ins not counted. */
-  have: Seconds
-  need: Seconds
-  debt: Seconds
-  allOut: boolean
-}
-
-export interface RecoveryReport {
-  bouts: Bout[]
-  totalDebt: Seconds
 }
 
 export interface BalanceReport {

@@ -1,6 +1,7 @@
 import { spokenOnBike } from '#engine/anotherBike/spokenOnBike.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { RideReport, SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
 import { WELCOME, WIPE_DOWN } from '#features/sheet/contents/asidesOf.ts'
 import type { VttCue } from '#formats/webvtt/writeWebVtt.ts'

@@ -1,4 +1,4 @@
-import type { Alignment, AlignmentGrade } from '#engine/report.ts'
+import type { Alignment, AlignmentGrade } from '#engine/played.ts'
 import type { CountingUnit } from '#engine/timeline/countingUnit.ts'
 import { secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid } from '#plan/model.ts'

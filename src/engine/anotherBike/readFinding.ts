@@ -1,5 +1,6 @@
 import { withMore } from '#engine/findings/vetting/vetted.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { nameOfItem } from '#plan/names.ts'
 import type { ShownOn } from './readTotal.ts'
 

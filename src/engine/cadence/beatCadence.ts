@@ -1,4 +1,4 @@
-import type { CadencePiece, PlayedCadence } from '#engine/report.ts'
+import type { CadencePiece, PlayedCadence } from '#engine/played.ts'
 import type { Laid } from '#engine/timeline/laySection.ts'
 import { anchorsBetween, beatOf, countOf, secondAt, stretchAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section } from '#plan/model.ts'

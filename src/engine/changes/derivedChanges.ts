@@ -1,4 +1,6 @@
-import type { PlayedBlock, RideReport, Totals } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
+import type { Totals } from '#engine/shape/totalUp.ts'
 import { sameValue } from '#plan/edits.ts'
 import type { Block, Foot } from '#plan/model.ts'
 import { readingOf } from '#plan/scale/reading.ts'

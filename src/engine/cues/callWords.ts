@@ -1,5 +1,5 @@
 import { sayTotal } from '#engine/ledger/sayCall.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Change } from './changeAt.ts'
 

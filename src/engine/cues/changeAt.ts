@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { sameState } from '#plan/ledger/ledgerState.ts'
 import type { Counts, Rpm } from '#units/units.ts'
 

@@ -1,4 +1,5 @@
-import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { StrainCurve } from '#engine/shape/strainCurve.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import { isInside, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue, CueMoment, Ride } from '#plan/model.ts'

@@ -1,5 +1,6 @@
 import { constantsOf } from '#engine/constants.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import { startLead } from '#plan/cueStart.ts'
 import type { Cue, Ride } from '#plan/model.ts'

@@ -1,5 +1,5 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** What is called as a round of a set begins: how many there are to go, this one included. */

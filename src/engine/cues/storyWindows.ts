@@ -1,4 +1,5 @@
-import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { StrainCurve } from '#engine/shape/strainCurve.ts'
 import { momentAt } from '#engine/shape/strainCurve.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'

@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import { sameState } from '#plan/ledger/ledgerState.ts'

@@ -1,4 +1,5 @@
-import type { Finding, Fix, SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { lastCountOf } from '#plan/beatGrid.ts'
 import { editSection, editSet, withItems } from '#plan/edits.ts'
 import { isSet, type Section } from '#plan/model.ts'

@@ -1,5 +1,6 @@
 import { paceRange } from '#engine/cadence/paceRange.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Rpm } from '#units/units.ts'
 import type { Facts } from './facts.ts'

@@ -1,4 +1,5 @@
-import type { Finding, Fix, PlayedBlock, Severity } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix, Severity } from '#engine/report.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'

@@ -1,4 +1,5 @@
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Resistance } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'

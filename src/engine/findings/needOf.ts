@@ -1,5 +1,5 @@
 import { isJump } from '#engine/cadence/moves.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'

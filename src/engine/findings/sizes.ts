@@ -1,6 +1,6 @@
 import { paceOf } from '#engine/anotherBike/paceOf.ts'
 import { type Line, sizeOfTurns, stepsOfTurns } from '#engine/anotherBike/stepsOfTurns.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Bike, Section } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'

@@ -1,5 +1,5 @@
 import type { Room } from '#engine/demand/stepsToClose.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { needOf } from './needOf.ts'

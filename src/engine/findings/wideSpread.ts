@@ -1,4 +1,5 @@
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { KnobSteps } from '#units/units.ts'

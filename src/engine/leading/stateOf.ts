@@ -1,4 +1,4 @@
-import type { Span } from '#engine/report.ts'
+import type { Span } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueDueAt } from './cueDueAt.ts'
 import { beatIn, eightOfSong, inBlock, nextFrom } from './inBlock.ts'

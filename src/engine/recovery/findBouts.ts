@@ -1,9 +1,29 @@
 import type { Constants } from '#engine/constants.ts'
-import type { Bout, RecoveryReport } from '#engine/report.ts'
 import type { Level } from '#plan/model.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Effort, Seconds } from '#units/units.ts'
 import { type EffortLine, partFrom, partUpTo } from './effortLines.ts'
 import { recoveryNeed } from './recoveryNeed.ts'
+
+/** An unbroken run at hard effort, and the recovery after it. */
+export interface Bout {
+  /** Indices into `blocks`: first and last block of the unbroken run. */
+  fromBlock: number
+  toBlock: number
+  from: Seconds
+  to: Seconds
+  peak: Effort
+  workSeconds: Seconds
+  /** The unbroken easy run after it (effort ≤ 5), lead-ins not counted. */
+  have: Seconds
+  need: Seconds
+  debt: Seconds
+  allOut: boolean
+}
+
+export interface RecoveryReport {
+  bouts: Bout[]
+  totalDebt: Seconds
+}
 
 /**
  * Every hard bout with the recovery it needs and has. A bout is an unbroken run at hard

@@ -1,6 +1,6 @@
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Plan } from '#engine/leading/led.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Course, Leg } from './course.ts'
 

@@ -1,6 +1,6 @@
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Plan } from '#engine/leading/led.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** What stands for an eight where there are no beats. */

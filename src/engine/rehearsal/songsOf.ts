@@ -1,6 +1,6 @@
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Plan } from '#engine/leading/led.ts'
-import type { SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
 import { secondAt } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
 import type { Sounding } from '#plan/score.ts'

@@ -1,10 +1,11 @@
 import type { Constants } from '#engine/constants.ts'
 import { type EffortLine, partFrom } from '#engine/recovery/effortLines.ts'
-import type { RecoveryReport, Totals } from '#engine/report.ts'
+import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { easyTail } from './effortMeasures.ts'
+import type { Totals } from './totalUp.ts'
 
 /**
  * The measures of a class that its planner looks for, defined here and nowhere else: findings, the arc, the difficulty, the

@@ -1,12 +1,15 @@
 import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
 import type { Constants } from '#engine/constants.ts'
-import type { CueReport, PlayedBlock, RecoveryReport, Totals } from '#engine/report.ts'
+import type { Change } from '#engine/cues/changeAt.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Level, Ride } from '#plan/model.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
 import type { Measures } from './measures.ts'
 import { sayReason } from './sayReason.ts'
+import type { Totals } from './totalUp.ts'
 
 /** How hard a class is, and what makes it so. */
 export interface DifficultyReport {
@@ -26,7 +29,7 @@ type Rated = {
   recovery: RecoveryReport
   measures: Measures
   totals: Totals
-  cues: Pick<CueReport, 'changes'>
+  changes: readonly Change[]
   rules: Constants
 }
 
@@ -53,7 +56,7 @@ function levelsOf(exact: number): DifficultyReport['level'] {
   return { beginner: place('beginner'), mixed: place('mixed'), advanced: place('advanced') }
 }
 
-function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Rated): DifficultyFigures {
+function figuresOf({ ride, blocks, recovery, measures, totals, changes, rules }: Rated): DifficultyFigures {
   const { bouts } = recovery
   let seconds = 0
   let doubleTime = 0
@@ -69,12 +72,12 @@ function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Ra
     cadenceOutside = Math.max(cadenceOutside, outsideWindow(played, rules))
   }
   const hard = bouts.reduce((sum, { workSeconds }) => sum + workSeconds, 0)
-  const changes = cues.changes.filter(({ kinds }) => kinds.includes('posture') || kinds.includes('move')).length
+  const moved = changes.filter(({ kinds }) => kinds.includes('posture') || kinds.includes('move')).length
   return {
     hardShare: share(hard, seconds),
     longestHard: measures.longestHard,
     shortestRecovery: bouts.length === 0 ? null : bouts.reduce((least, { have }) => Math.min(least, have), Number.POSITIVE_INFINITY),
-    changesPerMinute: share(60 * changes, seconds),
+    changesPerMinute: share(60 * moved, seconds),
     fastestMove,
     longestStanding: totals.longestStanding,
     highestTurns: turnsOver(ride, totals),

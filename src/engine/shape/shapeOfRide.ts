@@ -1,8 +1,11 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import type { PlayedBlock, RecoveryReport, StrainCurve, Totals } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Measures } from './measures.ts'
 import { rankCorrelation } from './rankCorrelation.ts'
+import type { StrainCurve } from './strainCurve.ts'
+import type { Totals } from './totalUp.ts'
 import { type Wave, wavesOf } from './waves.ts'
 
 type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'

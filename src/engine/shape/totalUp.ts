@@ -1,12 +1,40 @@
 import type { Constants } from '#engine/constants.ts'
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import type { EffortLine } from '#engine/recovery/effortLines.ts'
-import type { Totals } from '#engine/report.ts'
 import { isUnplanned } from '#engine/timeline/isUnplanned.ts'
 import type { Timeline } from '#engine/timeline/layTimeline.ts'
+import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Ride } from '#plan/model.ts'
+import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
 import { easyTail, effortCentre, effortSeconds, workAndEase } from './effortMeasures.ts'
 import type { StandingRun } from './standingRuns.ts'
+
+/** The figures of the whole ride. */
+export interface Totals {
+  total: Seconds
+  slot: Seconds
+  /** slot − total; negative when the slot is overrun. */
+  slack: Seconds
+  /** Time of which the plan does not say what riders do: open tails and open songs. No estimate counts it. */
+  unplanned: Seconds
+  workSeconds: Seconds
+  easySeconds: Seconds
+  ratio: number | null
+  /** Share of all block time at work effort, 0–1. */
+  workShare: number
+  /** Time-weighted mean of the intended effort over blocks. */
+  meanEffort: Effort
+  /** Σ effort × minutes. */
+  sessionLoad: number
+  /** Longest unbroken standing in seconds; sets of jumps do not count. */
+  longestStanding: Seconds
+  highestTotal: KnobSteps
+  endsAt: LedgerState
+  /** Centre of the effort over time, 0–1. */
+  centroid: number | null
+  /** Trailing stretch at effort 2 or less. */
+  tailSeconds: Seconds
+}
 
 /** Effort of 2 or less is the tail of a class. */
 const TAIL_EFFORT = 2

@@ -1,4 +1,4 @@
-import type { SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
 import { eightOf } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
 import { EIGHT, PHRASE } from '#units/units.ts'

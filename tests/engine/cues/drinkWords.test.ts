@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { drinkMoments, drinkStops } from '#engine/cues/drinkWords.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 

@@ -1,5 +1,5 @@
 import { isJump } from '#engine/cadence/moves.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { type Block, isSet, tempoOf } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Criterion, Drafted } from './criterion.ts'

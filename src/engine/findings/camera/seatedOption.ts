@@ -3,7 +3,8 @@ import { cueOffersSeat } from '#engine/cues/seatWords.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import type { Block } from '#plan/model.ts'
 
 /**

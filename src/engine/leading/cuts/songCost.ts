@@ -1,7 +1,7 @@
 import type { Constants } from '#engine/constants.ts'
 import { type SectionShape, shapeDistance } from '#engine/fit/shapeOf.ts'
 import type { Led, Plan } from '#engine/leading/led.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Rpm } from '#units/units.ts'
 
 interface Costing {

@@ -1,6 +1,7 @@
 import { countWords } from '#engine/cues/countWords.ts'
 import type { Stretch } from '#engine/cues/talk.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { announcing, barest, type Wording } from './announcing.ts'
 import type { Moment } from './mouth.ts'

@@ -1,7 +1,7 @@
 import { memo } from 'react'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import { shortTotal } from '#engine/ledger/sayCall.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'

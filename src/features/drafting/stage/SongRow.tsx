@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import type { SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
 import { secondAt } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'

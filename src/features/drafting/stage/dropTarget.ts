@@ -1,4 +1,5 @@
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import type { PartTarget } from '#plan/commands/movePart.ts'
 import { type Item, isSet, type Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'

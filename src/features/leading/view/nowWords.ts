@@ -1,7 +1,7 @@
 import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
-import type { PlayedBlock, PlayedCadence } from '#engine/report.ts'
+import type { PlayedBlock, PlayedCadence } from '#engine/played.ts'
 import type { Block, Posture, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { formatDuration } from '#units/formatDuration.ts'

@@ -1,5 +1,5 @@
 import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Block, Posture, Ride, Terrain } from '#plan/model.ts'
 import { effortWords } from '#units/effortWords.ts'
 import { formatEffortRange } from '#units/formatEffortRange.ts'

@@ -1,4 +1,5 @@
-import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
 import { asidesOf } from '#features/sheet/contents/asidesOf.ts'
 import type { Aside } from '#features/sheet/contents/contents.ts'

@@ -1,6 +1,6 @@
 import type { Subject } from '#engine/cues/claims/claim.ts'
 import { nameOf } from '#engine/cues/family.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'

@@ -1,7 +1,7 @@
 import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
-import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/report.ts'
+import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/played.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import { unitOfTotals, usePlayed } from '#features/drafting/panel/played.ts'
 import type { Block, Ride } from '#plan/model.ts'

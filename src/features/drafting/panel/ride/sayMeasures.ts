@@ -1,6 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
-import type { Totals } from '#engine/report.ts'
 import type { Measures } from '#engine/shape/measures.ts'
+import type { Totals } from '#engine/shape/totalUp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'

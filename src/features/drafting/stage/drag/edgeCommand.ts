@@ -1,4 +1,5 @@
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
 import { countAt, secondAt } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
