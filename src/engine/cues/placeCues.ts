@@ -8,7 +8,6 @@ import { wordsOfCue } from './countWords.ts'
 import { type SectionClock, sectionClock } from './sectionClock.ts'
 import { speechOfCue } from './speech.ts'
 import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts'
-import { bySpoken } from './spokenOrder.ts'
 
 /** One cue as it is spoken, on the ride clock. */
 export interface CueLine {
@@ -106,3 +105,6 @@ function speakerOf(ride: Ride, { block }: PlayedBlock): Ride['leaders'][number] 
   const id = block.mic ?? block.leader
   return ride.leaders.find((leader) => leader.id === id) ?? ride.leaders[0]!
 }
+
+/** Lines by the time they start. Of those that start together the longer one comes last, and of equally long ones the one written last. */
+const bySpoken = (a: CueLine, b: CueLine): number => a.from - b.from || a.to - b.to

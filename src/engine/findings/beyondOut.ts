@@ -5,9 +5,8 @@ import { editSection, editSet, withItems } from '#plan/edits.ts'
 import { isSet, type Section } from '#plan/model.ts'
 import { amountOf } from '#plan/remeasure.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, inQuotes, quotedSection } from './finding.ts'
+import { ARITHMETIC, atSection, fix, inQuotes, quotedSection, sayMeasured } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
-import { sayMeasured } from './sizes.ts'
 
 /** By the clock, what ends within a second of its song ends with it. */
 const SHORTEST_OVERHANG_SECONDS = 1

@@ -1,10 +1,11 @@
+import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
 import { resistanceFix } from './fixes/resistanceFix.ts'
 import { hasNoEnd } from './hasNoEnd.ts'
-import { amountOfKnob, ruleAt } from './sizes.ts'
 
 /** A class that ends with resistance still on. */
 export function endsHeavy(facts: Facts): Finding[] {

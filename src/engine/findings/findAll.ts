@@ -15,6 +15,7 @@ import { difficultyForLevel } from './difficultyForLevel.ts'
 import { easyTotal } from './easyTotal.ts'
 import { endsHeavy } from './endsHeavy.ts'
 import type { Facts } from './facts.ts'
+import type { Rule } from './finding.ts'
 import { footOnOne } from './footOnOne.ts'
 import { handsForPosture } from './handsForPosture.ts'
 import { holdBalance } from './holdBalance.ts'
@@ -44,9 +45,6 @@ import { walkMoments } from './walkMoments.ts'
 import { warmUpAndCoolDown } from './warmUpAndCoolDown.ts'
 import { wideSpread } from './wideSpread.ts'
 import { workShare } from './workShare.ts'
-
-/** One rule: what it notices of a ride. */
-export type Rule = (facts: Facts) => Finding[]
 
 const RULES: readonly Rule[] = [
   nothingPlanned,

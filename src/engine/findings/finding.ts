@@ -1,10 +1,15 @@
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix, Severity } from '#engine/report.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
-import type { Block, Ride } from '#plan/model.ts'
+import type { Block, Ride, Section } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import type { Seconds } from '#units/units.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
+import type { Counts, Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
+
+/** One rule: what it notices of a ride. */
+export type Rule = (facts: Facts) => Finding[]
 
 /** What a rule says, before it is given its place. Repairs that take work are handed over as how to make them. */
 export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & { fixes?: Proposals | (() => Proposals) }
@@ -117,3 +122,7 @@ export function quotedSection({ ride }: Facts, index: number): string {
   const name = nameOfSection(ride, section)
   return section.title || section.song?.title ? `“${name}”` : name
 }
+
+/** An amount as the section measures it: "2 eights", "12 s". */
+export const sayMeasured = (section: Section, amount: number, eight: Counts): string =>
+  section.song?.grid ? formatEights(Math.round(amount * 100) / 100, eight) : formatDuration(amount)

@@ -1,9 +1,9 @@
+import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
 import { isJump } from '#engine/cadence/moves.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'
-import { ruleAt } from './sizes.ts'
 
 const POSITION = "an instructor-training body's public position statement: resistance before standing and sprinting; amount common practice"
 

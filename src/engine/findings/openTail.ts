@@ -4,9 +4,8 @@ import type { Item, Section } from '#plan/model.ts'
 import { isSet } from '#plan/model.ts'
 import type { Counts } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, quotedSection } from './finding.ts'
+import { ARITHMETIC, atSection, fix, quotedSection, sayMeasured } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
-import { sayMeasured } from './sizes.ts'
 
 /** By the clock, less than a second of music over is no gap anyone hears. */
 const SHORTEST_TAIL_SECONDS = 1

@@ -1,7 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { fix, inQuotes, playsOf } from '#engine/findings/finding.ts'
-import { amountOfKnob } from '#engine/findings/sizes.ts'
 import { totalRoom } from '#engine/findings/totalRoom.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'

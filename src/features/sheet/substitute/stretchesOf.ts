@@ -7,10 +7,9 @@ import { isolated } from '#units/isolated.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { minutesWords } from './minutesWords.ts'
 import { withoutSongWords } from './songWords.ts'
-import type { StretchGroup } from './substituteContents.ts'
 
 /** Blocks next to each other that are ridden alike, as one. */
-export interface Stretch {
+interface Stretch {
   id: string
   seconds: Seconds
   length: string
@@ -30,6 +29,12 @@ export interface Stretch {
   notes: string[]
   /** Options, easier before harder. */
   options: string[]
+}
+
+/** Stretches ridden once, or several times in turn. */
+export interface StretchGroup {
+  times: number
+  stretches: Stretch[]
 }
 
 const ROADS: Record<Terrain, string> = {

@@ -10,7 +10,7 @@ import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
 import { type BriefPart, briefOf } from './briefOf.ts'
 import { minutesWords } from './minutesWords.ts'
-import { type Stretch, stretchesOf } from './stretchesOf.ts'
+import { type StretchGroup, stretchesOf } from './stretchesOf.ts'
 
 /** What someone needs who takes the class over with other music: no counts, no parts of songs. */
 export interface SubstituteContents {
@@ -38,12 +38,6 @@ export interface SubstituteBand {
   before?: Aside
   groups: StretchGroup[]
   after?: Aside
-}
-
-/** Stretches ridden once, or several times in turn. */
-export interface StretchGroup {
-  times: number
-  stretches: Stretch[]
 }
 
 /** Pure; the report must be the ride's own. */
