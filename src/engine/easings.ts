@@ -1,11 +1,11 @@
-import { computeRide } from '#engine/computeRide.ts'
-import { constantsOf } from '#engine/constants.ts'
-import { easeDifficulty } from '#engine/findings/easeDifficulty.ts'
-import type { Fix, RideReport } from '#engine/report.ts'
-import { layTimeline } from '#engine/timeline/layTimeline.ts'
 import type { Ride } from '#plan/model.ts'
-import type { DifficultyReport } from './rateDifficulty.ts'
-import { openSections, standingRuns } from './standingRuns.ts'
+import { computeRide } from './computeRide.ts'
+import { constantsOf } from './constants.ts'
+import { easeDifficulty } from './findings/easeDifficulty.ts'
+import type { Fix, RideReport } from './report.ts'
+import type { DifficultyReport } from './shape/rateDifficulty.ts'
+import { openSections, standingRuns } from './shape/standingRuns.ts'
+import { layTimeline } from './timeline/layTimeline.ts'
 
 /** One of the biggest reasons for a difficulty, with the edit that would move it and the difficulty after it. */
 type Easing = DifficultyReport['reasons'][number] & { edit?: { fix: Fix; points: number } }
