@@ -1,5 +1,5 @@
 import type { MouseEvent } from 'react'
-import { isUnderWay } from '#plan/heardSong.ts'
+import { isUnderWay } from '#plan/songs/heardSong.ts'
 import { plural } from '#plan/words.ts'
 import { isReadOnly, type Place } from '#store/placeSlice.ts'
 import type { AppState } from '#store/state.ts'

@@ -1,8 +1,8 @@
-import { isBackup } from '#plan/backup.ts'
-import { contentRevision } from '#plan/contentRevision.ts'
+import { contentRevision } from '#plan/document/contentRevision.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
+import { isBackup } from '#plan/kept/backup.ts'
 import { descendedFrom, editionOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import type { RideShelf } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
 

@@ -1,6 +1,6 @@
-import { beatAt, type OddPlace } from '#plan/oddBeats.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Bpm, Counts, Effort, KnobSteps, Rpm, Seconds, Setting, StepRange, Watts } from '#units/units.ts'
+import { beatAt, type OddPlace } from './songs/oddBeats.ts'
 
 /** The version of the document this build writes. Older ones are migrated, newer ones refused. */
 export const CURRENT_SCHEMA = 2
@@ -118,7 +118,7 @@ export type StrikesPerBeat = 0.5 | 1 | 2 | null
 export interface BeatGrid {
   anchors: [count: Counts, second: Seconds][]
   beatsPerBar: 3 | 4 | 6
-  /** Beats too many or too few, by rising count (see plan/oddBeats.ts); the tempo goes on through them. */
+  /** Beats too many or too few, by rising count (see plan/songs/oddBeats.ts); the tempo goes on through them. */
   odd?: OddPlace[]
 }
 

@@ -9,10 +9,10 @@ import {
   keyOf,
   readBackup,
   writeBackup,
-} from '#plan/backup.ts'
+} from '#plan/kept/backup.ts'
+import { namedVersion, type Version } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
-import { namedVersion, type Version } from '#plan/version.ts'
 import { plural } from '#plan/words.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'

@@ -1,4 +1,4 @@
-import { ridesBySong, type ShelfSong } from '#plan/shelfSong.ts'
+import { ridesBySong, type ShelfSong } from '#plan/songs/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import type { RideShelf, SongShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'

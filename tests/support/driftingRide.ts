@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { CONSTANTS } from '#engine/constants.ts'
 import { type BeatGrid, type Block, CURRENT_SCHEMA, type Ride } from '#plan/model.ts'
-import { type OddPlace, startOfOdd } from '#plan/oddBeats.ts'
+import { type OddPlace, startOfOdd } from '#plan/songs/oddBeats.ts'
 import { aBlock, aSection, aSong, smallRide } from './smallRide.ts'
 
 /** The time constant that heart rate is predicted with, as the engine has it. */

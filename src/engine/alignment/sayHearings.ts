@@ -1,4 +1,4 @@
-import { type Hearing, isUnderWay } from '#plan/heardSong.ts'
+import { type Hearing, isUnderWay } from '#plan/songs/heardSong.ts'
 import { plural } from '#plan/words.ts'
 
 /** Where the hearing of a row of files stands, in one sentence; empty without any. */

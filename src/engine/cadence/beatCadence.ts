@@ -1,7 +1,7 @@
 import type { CadencePiece, PlayedCadence } from '#engine/played.ts'
 import type { Laid } from '#engine/timeline/laySection.ts'
-import { anchorsBetween, beatOf, countOf, secondAt, stretchAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section } from '#plan/model.ts'
+import { anchorsBetween, beatOf, countOf, secondAt, stretchAt } from '#plan/songs/beatGrid.ts'
 import { type Bpm, type Counts, EIGHT, type Rpm, type Seconds } from '#units/units.ts'
 import { steadyCadence } from './steadyCadence.ts'
 import { strikesOf } from './strikesOf.ts'

@@ -1,6 +1,6 @@
 import { sessionLoad } from '#engine/load/sessionLoad.ts'
 import { type WeeklyLoad, weeklyLoad } from '#engine/load/weeklyLoad.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { type Day, daysAfter, mondayOf } from '#units/day.ts'
 
 /** A leader's week from Monday to Sunday: their own rides count as anyone's do. */

@@ -1,5 +1,5 @@
-import type { BackupEntry, EntryState } from '#plan/backup.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
+import type { BackupEntry, EntryState } from '#plan/kept/backup.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import type { Restoring } from '#store/backupSlice.ts'
 import { useApp } from '#store/useApp.ts'

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { RideReport } from '#engine/report.ts'
-import { fileStem } from '#plan/fileStem.ts'
+import { fileStem } from '#plan/document/fileStem.ts'
 import type { Ride } from '#plan/model.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'

@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from 'react'
-import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
-import { listOnShelf } from '#plan/shelfSong.ts'
+import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
+import { listOnShelf } from '#plan/songs/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { useDroppedList } from '#store/useDroppedList.ts'

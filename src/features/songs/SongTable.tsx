@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import { tempoOf } from '#plan/model.ts'
-import { type ShelfSong, songKey } from '#plan/shelfSong.ts'
+import { type ShelfSong, songKey } from '#plan/songs/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react'
-import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/shelfSong.ts'
+import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/songs/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'

@@ -1,7 +1,7 @@
 import { type Energy, guessEnergy } from '#engine/loudness/guessEnergy.ts'
 import { tempoOf } from '#plan/model.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
-import type { SongSound } from '#plan/songSound.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
+import type { SongSound } from '#plan/sound/songSound.ts'
 
 /** A guess at a song's energy from its sound; null where that is not known here. */
 export const guessOf = ({ song }: Pick<ShelfSong, 'song'>, sound: SongSound | undefined): Energy | null =>

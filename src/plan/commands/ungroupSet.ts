@@ -2,10 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { copyBlock, type NewId, rememberedIds } from '#plan/copies.ts'
 import { editSection, patched, withItems } from '#plan/edits.ts'
+import { callOfRound, NO_CARRY } from '#plan/ledger/roundShift.ts'
 import type { Block, Ride, SetBlock } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
-import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
 import { plural } from '#plan/words.ts'
 
 /**

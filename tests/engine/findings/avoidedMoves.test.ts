@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Block, Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { cameraClass, studioClass } from '#tests/support/soundClasses.ts'
 
 const CLASSES: [name: string, ride: Ride, blocks: [number, number], cues: [number, number]][] = [

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { makeVariant } from '#engine/fit/makeVariant.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
+import { revisionOf } from '#plan/document/revisionOf.ts'
 import type { Item } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
 describe('the same class in another length', () => {

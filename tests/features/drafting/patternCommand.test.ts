@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { patternCommand } from '#features/drafting/patternCommand.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { findBlock } from '#plan/places.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 

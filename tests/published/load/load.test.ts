@@ -1,6 +1,6 @@
 import { computeRide } from '#engine/computeRide.ts'
 import { weekOf } from '#engine/log/weekOf.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import { trainingImpulse } from '#tests/support/reference/trainingImpulse.ts'
 import { ZONE_WEIGHTS, zoneScore } from '#tests/support/reference/zoneScore.ts'

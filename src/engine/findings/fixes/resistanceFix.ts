@@ -8,9 +8,9 @@ import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Limits } from '#plan/ledger/limits.ts'
 import { playCall, standingAt } from '#plan/ledger/playCall.ts'
+import { shiftOfRound } from '#plan/ledger/roundShift.ts'
 import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import type { Block, ByFeel, Resistance, Total } from '#plan/model.ts'
-import { shiftOfRound } from '#plan/roundShift.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** How far a call is past a rule's line, from the states before and after it and the call of its round; above 0 is past it. */

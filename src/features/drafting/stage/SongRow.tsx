@@ -1,7 +1,7 @@
 import { memo } from 'react'
 import type { SectionReport } from '#engine/played.ts'
-import { secondAt } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { formatNumber } from '#units/formatNumber.ts'

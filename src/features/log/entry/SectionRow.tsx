@@ -1,4 +1,4 @@
-import type { Outcome, TaughtSection } from '#plan/taught.ts'
+import type { Outcome, TaughtSection } from '#plan/kept/taught.ts'
 import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'

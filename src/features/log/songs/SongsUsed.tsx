@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { type SongUsed, songsUsed } from '#engine/log/songsUsed.ts'
 import { DayField } from '#features/log/DayField.tsx'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'

@@ -1,7 +1,6 @@
 import { CONSTANTS } from '#engine/constants.ts'
 import { formatChange } from '#engine/ledger/sayCall.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
-import { eightOf } from '#plan/beatGrid.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import {
   type BeatGrid,
@@ -16,9 +15,10 @@ import {
   tempoOf,
 } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
-import { sayOdd } from '#plan/oddText.ts'
-import { formatMarks, formatQuiet } from '#plan/songPlace.ts'
-import { formatTempo } from '#plan/songRules.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
+import { sayOdd } from '#plan/songs/oddText.ts'
+import { formatMarks, formatQuiet } from '#plan/songs/songPlace.ts'
+import { formatTempo } from '#plan/songs/songRules.ts'
 import { plural, sayLength } from '#plan/words.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'

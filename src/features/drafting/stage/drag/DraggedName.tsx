@@ -1,6 +1,6 @@
 import type { Dragged } from '#features/drafting/stage/dragCommand.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { useApp } from '#store/useApp.ts'
 
