@@ -1,15 +1,6 @@
 import { FORM_POINTS } from '#engine/cues/formPoints.ts'
-import {
-  type Backup,
-  type BackupEntry,
-  compareBackup,
-  FORM_POINTS_KEY,
-  type Here,
-  type KeptRide,
-  keyOf,
-  readBackup,
-  writeBackup,
-} from '#plan/kept/backup.ts'
+import { type Backup, type KeptRide, readBackup, writeBackup } from '#plan/kept/backup.ts'
+import { type BackupEntry, compareBackup, FORM_POINTS_KEY, type Here, keyOf } from '#plan/kept/compareBackup.ts'
 import { namedVersion, type Version } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'

@@ -1,4 +1,4 @@
-import type { BackupEntry, EntryState } from '#plan/kept/backup.ts'
+import type { BackupEntry, EntryState } from '#plan/kept/compareBackup.ts'
 import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { plural } from '#plan/words.ts'
 import type { Restoring } from '#store/backupSlice.ts'

@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import { jsonOf } from '#plan/document/jsonOf.ts'
 import { avoidMovesSchema, bikeSchema, houseRulesSchema, LIMITS, ridersSchema } from '#plan/document/schema.ts'
 import type { Bike, HouseRules } from '#plan/model.ts'
 import type { Rider } from '#plan/riderModel.ts'
@@ -49,11 +50,3 @@ export function readProfile(text: string): Profile | null {
 
 /** The profile of a bike: one a bike, by the bike's own id. */
 export const profileOfBike = (bike: Bike): ProfileOf<'bike'> => ({ kind: 'bike', id: `bike.${bike.id}`, name: bike.name, bike })
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return undefined
-  }
-}

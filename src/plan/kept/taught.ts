@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import { jsonOf } from '#plan/document/jsonOf.ts'
 import { LIMITS } from '#plan/document/schema.ts'
 import { POSTURES, type Posture, TERRAINS, type Terrain } from '#plan/model.ts'
 import { type Day, isDay } from '#units/day.ts'
@@ -114,12 +115,4 @@ export function readTaught(text: string): TaughtClass | null {
   if (!read.success) return null
   const { taught: _form, ...entry } = read.output
   return entry
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return undefined
-  }
 }

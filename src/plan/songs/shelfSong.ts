@@ -1,5 +1,6 @@
 import * as v from 'valibot'
 import type { NewId } from '#plan/copies.ts'
+import { jsonOf } from '#plan/document/jsonOf.ts'
 import { LIMITS, songSchema } from '#plan/document/schema.ts'
 import { withOddOfBends } from '#plan/migrations/from1.ts'
 import type { Ride, Song } from '#plan/model.ts'
@@ -109,12 +110,4 @@ export function findSongs(songs: readonly ShelfSong[], search: string, order: So
 function compare(a: string | number | undefined, b: string | number | undefined): number {
   if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined)
   return a < b ? -1 : a > b ? 1 : 0
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return undefined
-  }
 }
