@@ -9,14 +9,14 @@ import type { KnobSteps, Setting, Watts } from '#units/units.ts'
 export function stepsOnBike(totalOverBase: KnobSteps, from: Bike, ride: Pick<Ride, 'bike' | 'datum'>): KnobSteps {
   const { bike } = ride
   const setting = from.base + totalOverBase / from.stepsPerUnit
-  const same = sameScale(from, bike) ? setting : settingAt(bike, wattsAt(from, setting))
+  const same = sameSettings(from, bike) ? setting : settingAt(bike, wattsAt(from, setting))
   const inside = Math.min(bike.max, Math.max(bike.min ?? 0, same))
   const steps = Math.round((inside - (ride.datum === 'base' ? bike.base : 0)) * bike.stepsPerUnit)
   // Rounding gives −0 a little under base, which a document does not hold.
   return steps === 0 ? 0 : steps
 }
 
-const sameScale = (a: Bike, b: Bike): boolean =>
+const sameSettings = (a: Bike, b: Bike): boolean =>
   a === b || (a.base === b.base && a.stepsPerUnit === b.stepsPerUnit && JSON.stringify(a.points) === JSON.stringify(b.points))
 
 const wattsAt = (bike: Bike, setting: Setting): Watts => alongLine(bike.points, setting)
