@@ -5,9 +5,8 @@ import type { Mismatch } from '#engine/cues/claims/checkClaims.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { RepeatCall } from '#engine/cues/repeatCalls.ts'
 import type { Showing } from '#engine/cues/showings.ts'
-import type { Crowded, SectionTalk, Stretch } from '#engine/cues/talk.ts'
+import type { Crowded, SectionTalk } from '#engine/cues/talk.ts'
 import type { BlockDemand } from '#engine/demand/blockDemand.ts'
-import type { EnergyEstimate } from '#engine/energy/energyOf.ts'
 import type { ReserveReport } from '#engine/reserve/reserveReport.ts'
 import type { HeartCurve } from '#engine/response/heartCurve.ts'
 import type { HeartRange } from '#engine/response/heartReserve.ts'
@@ -18,24 +17,25 @@ import type { ShapeReport } from '#engine/shape/shapeOfRide.ts'
 import type { Command } from '#plan/commands/command.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Scale } from '#plan/scale/reading.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Seconds, Stretch } from '#units/units.ts'
+import type { EnergyEstimate } from './energy/energySpent.ts'
 import type { PlayedBlock, SectionReport, Span } from './played.ts'
 import type { RecoveryReport } from './recovery/findBouts.ts'
 import type { Measures } from './shape/measures.ts'
+import type { Overall } from './shape/overall.ts'
 import type { StrainCurve } from './shape/strainCurve.ts'
-import type { Totals } from './shape/totalUp.ts'
 
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
 export interface RideReport {
   /** What its totals are counted in, and from where. */
   scale: Scale
-  /** Tile the ride from 0 to `totals.total` with no gap or overlap. */
+  /** Tile the ride from 0 to `overall.total` with no gap or overlap. */
   spans: Span[]
   /** Every block as it is played, sets unrolled round by round and part by part. */
   blocks: PlayedBlock[]
   sections: SectionReport[]
   sets: SetReport[]
-  totals: Totals
+  overall: Overall
   curves: Curves
   recovery: RecoveryReport
   measures: Measures

@@ -40,8 +40,7 @@ import { isSet, type Ride, type Song } from '#plan/model.ts'
 import { blockFromPattern, PATTERNS } from '#plan/patterns/patterns.ts'
 import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { strikesForTempo } from '#plan/songs/sectionsFromPlaylist.ts'
-import { aSection } from '#tests/support/smallRide.ts'
-import { aSong } from './smallRide.ts'
+import { aSection, aSong } from '#tests/support/smallRide.ts'
 
 /** What to do, told without ids: numbers pick among what a ride has. In and out of every range. */
 export interface Recipe {

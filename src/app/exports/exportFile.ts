@@ -1,6 +1,6 @@
 import { strToU8, zipSync } from 'fflate'
 import type { RideReport } from '#engine/report.ts'
-import type { ExportDay, ExportedFile, ExportId } from '#features/sheet/exports.ts'
+import type { ExportDay, ExportedFile, ExportId } from '#features/sheet/exportKinds.ts'
 import { writeMarkdown } from '#formats/listing/writeMarkdown.ts'
 import { writeText } from '#formats/listing/writeText.ts'
 import { writeM3u8 } from '#formats/playlist/writeM3u8.ts'

@@ -1,6 +1,6 @@
 import { type BlockDemand, blockDemands } from '#engine/demand/blockDemand.ts'
 import type { Ridden } from '#engine/demand/ridden.ts'
-import type { EnergyEstimate } from '#engine/energy/energyOf.ts'
+import type { EnergyEstimate } from '#engine/energy/energySpent.ts'
 import { once } from '#engine/once.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import { everyReserve, type ReserveCurve, reserveAt } from '#engine/reserve/reserveCurve.ts'

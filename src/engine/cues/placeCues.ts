@@ -1,6 +1,5 @@
 import type { PlayedBlock, SectionReport } from '#engine/played.ts'
-import type { StrainCurve } from '#engine/shape/strainCurve.ts'
-import { strainAt } from '#engine/shape/strainCurve.ts'
+import { type StrainCurve, strainAt } from '#engine/shape/strainCurve.ts'
 import { isInside, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue, CueMoment, Ride } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'

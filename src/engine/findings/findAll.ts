@@ -118,8 +118,8 @@ export function findAll(facts: Facts, findingsOf: (ride: Ride) => readonly Findi
       if (!known || (finding.amount ?? 0) > (known.amount ?? 0)) found.set(finding.id, finding)
     }
   }
-  const { totals, rules } = facts
-  const filled = totals.total >= (rules.filledShare / 100) * totals.slot
+  const { overall, rules } = facts
+  const filled = overall.total >= (rules.filledShare / 100) * overall.slot
   const findings = oneForEachCause([...found.values()], rules.talkWindow).sort((a, b) => a.at - b.at)
   const timed = filled
     ? findings

@@ -46,7 +46,7 @@ export abstract class Told {
   readonly block?: number | undefined
   readonly amount?: number | undefined
 
-  constructor(told: Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'>, id: string, at: Seconds, place: Place) {
+  constructor(told: Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'>, id: string, at: Seconds, place: Pointer) {
     this.id = id
     this.rule = told.rule
     this.severity = told.severity
@@ -61,7 +61,7 @@ export abstract class Told {
 }
 
 /** Where a finding points. */
-type Place = Pick<Finding, 'sectionId' | 'blockId' | 'block'>
+type Pointer = Pick<Finding, 'sectionId' | 'blockId' | 'block'>
 
 /** A finding with its repairs untried, and not even made before somebody asks. */
 class Proposed extends Told implements Finding {

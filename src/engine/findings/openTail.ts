@@ -1,7 +1,6 @@
 import type { Finding, Fix } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
-import type { Item, Section } from '#plan/model.ts'
-import { isSet } from '#plan/model.ts'
+import { type Item, isSet, type Section } from '#plan/model.ts'
 import type { Counts } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atSection, fix, quotedSection, sayMeasured } from './finding.ts'

@@ -59,8 +59,8 @@ function room(ride: Ride, report: RideReport): CheckItem[] {
 }
 
 /** What a class at its usual level costs of a day's limit, and what it costs at the limit's own level. */
-function sound({ totals }: RideReport): CheckItem {
-  const minutes = totals.total / 60
+function sound({ overall }: RideReport): CheckItem {
+  const minutes = overall.total / 60
   const share = (level: number) => `${formatNumber(noiseDose(level, minutes), 0)} %`
   return {
     id: 'sound',
@@ -81,7 +81,7 @@ function camera(ride: Ride, report: RideReport): CheckItem[] {
   ]
 }
 
-function riders(ride: Ride, { blocks, cues, totals }: RideReport): CheckItem[] {
+function riders(ride: Ride, { blocks, cues, overall }: RideReport): CheckItem[] {
   const drinks = drinkStops(blocks, cues.lines)
   const online = ride.room === 'online'
   const briefing =
@@ -95,7 +95,7 @@ function riders(ride: Ride, { blocks, cues, totals }: RideReport): CheckItem[] {
       detail:
         drinks.length > 0
           ? `first drink at ${formatDuration(drinks[0]!)}, ${drinks.length} planned`
-          : `no drink is planned in ${formatDuration(totals.total)}`,
+          : `no drink is planned in ${formatDuration(overall.total)}`,
     },
   ]
 }

@@ -1,6 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
 import type { Level } from '#plan/model.ts'
-import type { Effort, Seconds } from '#units/units.ts'
+import type { Effort, Seconds, Stretch } from '#units/units.ts'
 import { type EffortLine, partFrom, partUpTo } from './effortLines.ts'
 import { recoveryNeed } from './recoveryNeed.ts'
 
@@ -50,8 +50,6 @@ export function findBouts(lines: readonly EffortLine[], level: Level, rules: Con
   if (open) bouts.push(closed(open, 0, level, rules))
   return { bouts, totalDebt: bouts.reduce((sum, bout) => sum + bout.debt, 0) }
 }
-
-type Stretch = { from: Seconds; to: Seconds }
 
 function begun(line: EffortLine, { from, to }: Stretch): Bout {
   const { block, allOut } = line

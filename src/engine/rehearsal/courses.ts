@@ -13,7 +13,7 @@ const RUN_IN: Seconds = 5
  */
 export function courseOfRide({ report }: Plan, waitAfter: Seconds | null = null): Course {
   const next = waitAfter === null ? undefined : report.sections.find(({ from }) => from > waitAfter + NOW)
-  const to = next?.from ?? report.totals.total
+  const to = next?.from ?? report.overall.total
   return { legs: to > 0 ? [{ from: 0, to }] : [], repeats: false }
 }
 

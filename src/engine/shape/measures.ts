@@ -5,7 +5,7 @@ import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { easyTail } from './effortMeasures.ts'
-import type { Totals } from './totalUp.ts'
+import type { Overall } from './overall.ts'
 
 /**
  * The measures of a class that its planner looks for, defined here and nowhere else: findings, the arc, the difficulty, the
@@ -35,7 +35,7 @@ export function measuresOf(
   { sections }: Timeline,
   lines: readonly EffortLine[],
   { bouts }: RecoveryReport,
-  { longestStanding }: Totals,
+  { longestStanding }: Overall,
   rules: Constants,
 ): Measures {
   const start = ride.briefingSeconds

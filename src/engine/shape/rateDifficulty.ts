@@ -8,8 +8,8 @@ import type { Level, Ride } from '#plan/model.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
 import type { Measures } from './measures.ts'
+import type { Overall } from './overall.ts'
 import { sayReason } from './sayReason.ts'
-import type { Totals } from './totalUp.ts'
 
 /** How hard a class is, and what makes it so. */
 export interface DifficultyReport {
@@ -28,7 +28,7 @@ type Rated = {
   blocks: readonly PlayedBlock[]
   recovery: RecoveryReport
   measures: Measures
-  totals: Totals
+  overall: Overall
   changes: readonly Change[]
   rules: Constants
 }
@@ -56,7 +56,7 @@ function levelsOf(exact: number): DifficultyReport['level'] {
   return { beginner: place('beginner'), mixed: place('mixed'), advanced: place('advanced') }
 }
 
-function figuresOf({ ride, blocks, recovery, measures, totals, changes, rules }: Rated): DifficultyFigures {
+function figuresOf({ ride, blocks, recovery, measures, overall, changes, rules }: Rated): DifficultyFigures {
   const { bouts } = recovery
   let seconds = 0
   let doubleTime = 0
@@ -79,8 +79,8 @@ function figuresOf({ ride, blocks, recovery, measures, totals, changes, rules }:
     shortestRecovery: bouts.length === 0 ? null : bouts.reduce((least, { have }) => Math.min(least, have), Number.POSITIVE_INFINITY),
     changesPerMinute: share(60 * moved, seconds),
     fastestMove,
-    longestStanding: totals.longestStanding,
-    highestTurns: turnsOver(ride, totals),
+    longestStanding: overall.longestStanding,
+    highestTurns: turnsOver(ride, overall),
     cadenceOutside,
     doubleTimeShare: share(doubleTime, seconds),
   }
@@ -89,7 +89,7 @@ function figuresOf({ ride, blocks, recovery, measures, totals, changes, rules }:
 const share = (part: Seconds, all: Seconds): number => (all > 0 ? part / all : 0)
 
 /** The highest total over base, in turns of the typical knob: of what weighs as much as four of them, at the pace the bike was measured at. */
-function turnsOver({ bike, datum }: Ride, { highestTotal }: Totals): number {
+function turnsOver({ bike, datum }: Ride, { highestTotal }: Overall): number {
   const full = exactSteps(FULL_TURNS, bike, bike.referenceRpm)
   return full > 0 ? (FULL_TURNS * (highestTotal - limitsOf({ bike, datum }).base)) / full : 0
 }

@@ -23,7 +23,7 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
   const played = report.blocks.find((other) => other.block.id === id || other.set?.set.id === id)
   const section = report.sections.find((other) => other.sectionId === id)
   const start = played?.from ?? section?.one
-  const { total, slack } = report.totals
+  const { total, slack } = report.overall
   const words = [command.label]
   if (start !== undefined) words.push(`It starts at ${formatClock(start)}`)
   words.push(`The ride is ${formatClock(total)}, ${slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} to spare`}`)

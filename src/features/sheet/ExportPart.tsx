@@ -8,7 +8,7 @@ import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
-import { EXPORTS, type ExportId, type MakeExport } from './exports.ts'
+import { EXPORTS, type ExportId, type MakeExport } from './exportKinds.ts'
 
 interface ExportPartProps {
   ride: Ride

@@ -11,11 +11,11 @@ import { Dialog } from '#ui/Dialog.tsx'
 import { Field } from '#ui/Field.tsx'
 import { Select } from '#ui/Select.tsx'
 import { formatClock } from '#units/formatClock.ts'
-import { guessOf } from './energyOf.ts'
 import { KeepFile } from './KeepFile.tsx'
 import { LoudnessLine } from './LoudnessLine.tsx'
 import { SongBeats } from './SongBeats.tsx'
 import { SongUse } from './SongUse.tsx'
+import { guessOf } from './sayEnergy.ts'
 
 interface EditSongProps {
   kept: ShelfSong

@@ -6,8 +6,8 @@ import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import { sayEnergy } from './energyOf.ts'
 import { LoudnessLine } from './LoudnessLine.tsx'
+import { sayEnergy } from './sayEnergy.ts'
 import { taughtBySong } from './taughtBySong.ts'
 
 interface SongTableProps {

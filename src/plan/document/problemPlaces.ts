@@ -154,7 +154,7 @@ const SUBJECTS: Record<string, string> = {
 }
 
 /** A path in words: where ("section 3, set 2, part 1") and what of it ("the effort"). */
-interface Place {
+interface PathWords {
   place: string
   subject: string
 }
@@ -163,7 +163,7 @@ interface Place {
  * Says in words where a path leads.
  * @param document the ride as read, consulted only to tell a set from a block.
  */
-export function placeOf(path: Path, document: unknown): Place {
+export function placeOf(path: Path, document: unknown): PathWords {
   const words: string[] = []
   let owner = 'ride'
   let rest: string[] = []

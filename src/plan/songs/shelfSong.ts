@@ -3,11 +3,9 @@ import type { NewId } from '#plan/copies.ts'
 import { jsonOf } from '#plan/document/jsonOf.ts'
 import { LIMITS, songSchema } from '#plan/document/schema.ts'
 import { withOddOfBends } from '#plan/migrations/from1.ts'
-import type { Ride, Song } from '#plan/model.ts'
-import { tempoOf } from '#plan/model.ts'
+import { type Ride, type Song, tempoOf } from '#plan/model.ts'
 import { faultOfOdd } from './oddBeats.ts'
-import type { PlaylistSong } from './sectionsFromPlaylist.ts'
-import { sectionsFromPlaylist } from './sectionsFromPlaylist.ts'
+import { type PlaylistSong, sectionsFromPlaylist } from './sectionsFromPlaylist.ts'
 
 /** The form of kept songs this build writes. The first had no odd places (see migrations/from1.ts). */
 const CURRENT_SHELF_SONG = 2

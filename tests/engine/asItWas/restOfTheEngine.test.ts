@@ -97,7 +97,7 @@ it('a class as it is led', async () => {
   const cuts = [0, 700, 1500].map((at) => ({ at, cuts: proposeCuts(late, at) }))
   const led = ledClass(plan, logOf(...acts))
   const left = new Set(['led', 'plan', 'ride', 'report', 'block', 'set', 'section'])
-  await expect(pages([{ states }, { cuts }, { led: led.report.totals, closing: closingWords(led) }], left)).toMatchFileSnapshot('led.txt')
+  await expect(pages([{ states }, { cuts }, { led: led.report.overall, closing: closingWords(led) }], left)).toMatchFileSnapshot('led.txt')
 })
 
 it('a ride as it is rehearsed', async () => {

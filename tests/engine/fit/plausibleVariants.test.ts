@@ -61,7 +61,7 @@ describe('versions a class is plausibly asked for', () => {
       if (!variant.ok) continue
       const name = `${ride.title} in ${minutes}`
       expect(parseRide(structuredClone(variant.ride)).ok, name).toBe(true)
-      const { slack } = computeRide(variant.ride).totals
+      const { slack } = computeRide(variant.ride).overall
       expect(slack, name).toBeGreaterThanOrEqual(-1e-6)
       expect(slack, name).toBeLessThanOrEqual(20 + 1e-6)
       const own = new Set(rulesOf(ride, 'problem'))

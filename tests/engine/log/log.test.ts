@@ -27,7 +27,7 @@ describe('an entry from the plan', () => {
       spark.ride.sections.map(({ song }) => [song!.title, 'taught']),
     )
     expect(entry.sections.reduce((sum, { blocks }) => sum + blocks.length, 0)).toBe(42)
-    expect(loadOf(entry)).toBeCloseTo(spark.report.totals.sessionLoad, 2)
+    expect(loadOf(entry)).toBeCloseTo(spark.report.overall.sessionLoad, 2)
   })
 
   test('is read as it was written, of any ride', () => {

@@ -151,7 +151,7 @@ describe('rideScore', () => {
     fc.assert(
       fc.property(arbitraryRide({ sections: 3, items: 3 }), cuts, (ride, shares) => {
         const plan = planOf(ride)
-        const total = Math.min(plan.report.totals.total, 900)
+        const total = Math.min(plan.report.overall.total, 900)
         const score = rideScore(plan, courseOfRide(plan), everything)
         const whole = score.clicks(0, total)
         const pieces = cut(0, total, shares).flatMap(([from, to]) => score.clicks(from, to))

@@ -15,7 +15,7 @@ function added(section: Section, pattern = flush, index = section.blocks.length)
   const { id, command, grows } = patternCommand(ride, { pattern, section, index, newId: countedIds('new') })
   const after = command.apply(ride)
   const [before, now] = [computeRide(ride), computeRide(after)]
-  return { length: findBlock(after, id)!.block.length, grows, label: command.label, longer: now.totals.total - before.totals.total }
+  return { length: findBlock(after, id)!.block.length, grows, label: command.label, longer: now.overall.total - before.overall.total }
 }
 
 /** A song of so many counts at 120 beats a minute, of which so many are planned. */

@@ -144,7 +144,7 @@ describe('splitSection', () => {
     expect([layout(after, 'song'), layout(after, 'new')]).toEqual(['a', 'b c'])
     expect(sectionOf(after, 'song').outCount).toBe(64)
     expect(sectionOf(after, 'new')).toMatchObject({ inCount: 64, leadInSeconds: 0 })
-    expect(computeRide(after).totals.total).toBe(computeRide(ride).totals.total)
+    expect(computeRide(after).overall.total).toBe(computeRide(ride).overall.total)
     expect(parseRide(after).ok).toBe(true)
   })
 

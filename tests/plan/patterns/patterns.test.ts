@@ -110,6 +110,6 @@ describe('blankRide', () => {
     expect(parseRide(blank)).toEqual({ ok: true, ride: blank })
     expect(blank).toMatchObject({ title: 'Tuesday', slotMinutes: 30, level: 'beginner', datum: 'base', bike: DEFAULT_BIKE })
     expect(blank.sections).toHaveLength(1)
-    expect(computeRide(blank).totals).toMatchObject({ total: 0, slot: 1800, slack: 1800 })
+    expect(computeRide(blank).overall).toMatchObject({ total: 0, slot: 1800, slack: 1800 })
   })
 })

@@ -43,12 +43,12 @@ describe('sectionsFromPlaylist', () => {
 
   it('makes a ride that opens, each song open from its first count to be filled from the front', () => {
     expect(parseRide(ride)).toEqual({ ok: true, ride })
-    const { spans, totals } = computeRide(ride)
+    const { spans, overall } = computeRide(ride)
     expect(spans.map(({ kind }) => kind)).toEqual([
       'openTail',
       ...Array.from({ length: SONGS.length - 1 }, () => ['leadIn', 'openTail']).flat(),
     ])
-    expect(totals.total).toBe(spans.at(-1)!.to)
+    expect(overall.total).toBe(spans.at(-1)!.to)
   })
 
   it('measures songs with a tempo in whole eights, others in seconds', () => {

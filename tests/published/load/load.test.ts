@@ -54,11 +54,11 @@ checkRows(
   'training load',
   rows,
   {
-    'srpe.': ({ rpe, minutes }: Inputs) => computeRide(blocksOnly([atEffort(rpe, minutes)])).totals.sessionLoad,
+    'srpe.': ({ rpe, minutes }: Inputs) => computeRide(blocksOnly([atEffort(rpe, minutes)])).overall.sessionLoad,
     'foster.monotony': ({ daily }: Inputs) => weekWith(daily).monotony,
     'foster.strain': ({ daily }: Inputs) => weekWith(daily).strain,
     'cortis.meanppo': ({ work, recovery }: Inputs) =>
-      10 * computeRide(blocksOnly([...work, ...recovery].map((percent) => atEffort(percent / 10, 3)))).totals.meanEffort,
+      10 * computeRide(blocksOnly([...work, ...recovery].map((percent) => atEffort(percent / 10, 3)))).overall.meanEffort,
   },
   {
     'edwards.1': ({ minutes_in_zones }: Inputs) => zoneScore(minutes_in_zones),

@@ -56,7 +56,7 @@ function unlike(proposals: readonly Proposal[]): Proposal[] {
 
 /** Seconds by which the class as it comes would end after its slot. */
 export function needOf(led: LedClass, at: Seconds): Seconds {
-  return led.report.totals.total + heldSeconds(led, at) + led.late - led.ride.slotMinutes * 60
+  return led.report.overall.total + heldSeconds(led, at) + led.late - led.ride.slotMinutes * 60
 }
 
 interface Way {
@@ -106,7 +106,7 @@ const UNTOUCHED = ['underBase', 'allOff', 'warmUp', 'coolDown', 'beyondOut']
 function judged(led: LedClass, at: Seconds, parts: readonly Candidate[], need: Seconds): Proposal | null {
   const cuts = parts.map(({ cut }) => cut)
   const cut = classOf(led.plan, withoutAll(led.led, cuts), led.late)
-  const seconds = led.report.totals.total - cut.report.totals.total
+  const seconds = led.report.overall.total - cut.report.overall.total
   if (seconds < need) return null
   if (cut.report.recovery.totalDebt > led.report.recovery.totalDebt + 0.5) return null
   const grown = grownRules(led.report, cut.report)

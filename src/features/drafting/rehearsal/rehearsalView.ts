@@ -20,7 +20,7 @@ export function rehearsalView(led: LedClass, state: LeadState): RehearsalWords {
   const { beat, eights, countsLeft, secondsLeft } = state
   return {
     texts: {
-      clock: `${formatClock(Math.floor(state.at + 1e-6))} of ${formatClock(led.report.totals.total)}`,
+      clock: `${formatClock(Math.floor(state.at + 1e-6))} of ${formatClock(led.report.overall.total)}`,
       song: state.section === undefined ? '' : nameOfSection(led.ride, led.ride.sections[state.section]!),
       count: beat ? `${beat.count}` : state.phase === 'finished' ? '' : `${Math.ceil(secondsLeft - 1e-6)}`,
       eight: eights ? eightOf(eights, beat!.unit) : state.phase === 'finished' ? '' : 'seconds left',

@@ -9,9 +9,10 @@ import { isSet, type Ride } from '#plan/model.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
+import type { Stretch } from '#units/units.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
-import { reaches, type Stretch } from './drawnStretch.ts'
+import { reaches } from './drawnStretch.ts'
 import { type LeaderMark, leaderMarks } from './leaderMark.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 import './blocks.css'
@@ -98,7 +99,7 @@ export const BlockLane = memo(function BlockLane({
           />
         )
       })}
-      {report.blocks.length === 0 && report.totals.total === 0 && !readOnly && (
+      {report.blocks.length === 0 && report.overall.total === 0 && !readOnly && (
         <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
       )}
       {report.spans

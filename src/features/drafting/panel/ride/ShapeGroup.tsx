@@ -28,7 +28,7 @@ export function ShapeGroup() {
       <h3>shape</h3>
       <p>{shape.sentence}</p>
       <div className="panel-rows">
-        {sayMeasures(report.measures, report.totals, constantsOf(ride)).map(({ name, words }) => (
+        {sayMeasures(report.measures, report.overall, constantsOf(ride)).map(({ name, words }) => (
           <FactRow key={name} label={name}>
             {words}
           </FactRow>

@@ -61,7 +61,7 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
           </Button>
         )}
       </p>
-      <Place rehearsing={rehearsing} section={section} song={song} grid={grid} />
+      <PlaceInSong rehearsing={rehearsing} section={section} song={song} grid={grid} />
       {!isThere && (
         <>
           <p className="panel-note">
@@ -99,7 +99,7 @@ function startFrom({ hearing }: Rehearsing, { id }: Section, inPoint: Seconds): 
 }
 
 /** Where the song is, to be seen and to be set; moves with the sound, past React. */
-function Place({ rehearsing: { hearing }, section, song, grid }: HearBeatProps & { rehearsing: Rehearsing }) {
+function PlaceInSong({ rehearsing: { hearing }, section, song, grid }: HearBeatProps & { rehearsing: Rehearsing }) {
   const root = useRef<HTMLDivElement>(null)
   const slider = useRef<HTMLInputElement>(null)
   const [held, setHeld] = useState(false)

@@ -19,7 +19,7 @@ export interface EnergyEstimate {
 type Burning = Pick<Ridden, 'from' | 'to' | 'watts' | 'uptake' | 'turning' | 'standing'>
 
 /** Energy over the spans of a ride: uptake × mass × 5 kcal a litre, integrated exactly. */
-export function energyOf(ridden: readonly Burning[], massKg: number): EnergyEstimate {
+export function energySpent(ridden: readonly Burning[], massKg: number): EnergyEstimate {
   let uptake = 0
   let pedalled = 0
   let seconds = 0

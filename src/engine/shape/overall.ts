@@ -10,7 +10,7 @@ import { easyTail, effortCentre, effortSeconds, workAndEase } from './effortMeas
 import type { StandingRun } from './standingRuns.ts'
 
 /** The figures of the whole ride. */
-export interface Totals {
+export interface Overall {
   total: Seconds
   slot: Seconds
   /** slot − total; negative when the slot is overrun. */
@@ -40,14 +40,14 @@ export interface Totals {
 const TAIL_EFFORT = 2
 
 /** The figures of the whole ride. */
-export function totalUp(
+export function overallOf(
   ride: Ride,
   timeline: Timeline,
   lines: readonly EffortLine[],
   ledger: Ledger,
   runs: readonly StandingRun[],
   rules: Constants,
-): Totals {
+): Overall {
   const slot = ride.slotMinutes * 60
   const work = workAndEase(lines, rules.workEffort, rules.easyEffort)
   const blockSeconds = lines.reduce((sum, { from, to }) => sum + to - from, 0)
