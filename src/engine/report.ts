@@ -7,6 +7,7 @@ import type { RepeatCall } from '#engine/cues/repeatCalls.ts'
 import type { Showing } from '#engine/cues/showings.ts'
 import type { Crowded, SectionTalk } from '#engine/cues/talk.ts'
 import type { BlockDemand } from '#engine/demand/blockDemand.ts'
+import type { RuleName } from '#engine/findings/ruleNames.ts'
 import type { ReserveReport } from '#engine/reserve/reserveReport.ts'
 import type { HeartCurve } from '#engine/response/heartCurve.ts'
 import type { HeartRange } from '#engine/response/heartReserve.ts'
@@ -85,7 +86,7 @@ export type Severity = 'problem' | 'warning' | 'hint'
 export interface Finding {
   /** Stable while the cause stays: rule and place. */
   id: string
-  rule: string
+  rule: RuleName
   severity: Severity
   /** One sentence in the trade's words. */
   text: string

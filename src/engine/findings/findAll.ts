@@ -34,6 +34,7 @@ import { ownTotals } from './ownTotals.ts'
 import { recoveriesShrink } from './recoveriesShrink.ts'
 import { recoveryDebts } from './recoveryDebts.ts'
 import { reserveRunsOut } from './reserveRunsOut.ts'
+import type { RuleName } from './ruleNames.ts'
 import { safety } from './safety.ts'
 import { oneForEachCause } from './sameCause.ts'
 import { sideBalance } from './sideBalance.ts'
@@ -91,7 +92,7 @@ const RULES: readonly Rule[] = [
 ]
 
 /** What is said of the class as a whole, which says nothing of one that is still being filled. */
-const OF_THE_WHOLE: ReadonlySet<string> = new Set([
+const OF_THE_WHOLE: ReadonlySet<RuleName> = new Set([
   'warmUp',
   'coolDown',
   'workShare',

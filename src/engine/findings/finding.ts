@@ -7,12 +7,17 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
+import type { RuleName } from './ruleNames.ts'
 
 /** One rule: what it notices of a ride. */
 export type Rule = (facts: Facts) => Finding[]
 
 /** What a rule says, before it is given its place. Repairs that take work are handed over as how to make them. */
-export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & { fixes?: Proposals | (() => Proposals) }
+export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & {
+  /** Whom it is about, where one place can have one of each. */
+  of?: string
+  fixes?: Proposals | (() => Proposals)
+}
 type Proposals = readonly (Fix | undefined)[]
 
 export const COMMON_PRACTICE = 'common practice'
@@ -36,7 +41,7 @@ export const ofRide = (noticed: Noticed, at = 0): Finding => new Proposed(notice
 /** What every finding tells, field by field: a class, since hundreds are made while a block is dragged. */
 export abstract class Told {
   readonly id: string
-  readonly rule: string
+  readonly rule: RuleName
   readonly severity: Severity
   readonly text: string
   readonly why: string
@@ -69,7 +74,11 @@ class Proposed extends Told implements Finding {
   #made: readonly Fix[] | undefined
 
   constructor(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number) {
-    super(noticed, `${noticed.rule}:${place}`, at, { sectionId, blockId, block })
+    super(noticed, `${noticed.of === undefined ? noticed.rule : `${noticed.rule}.${noticed.of}`}:${place}`, at, {
+      sectionId,
+      blockId,
+      block,
+    })
     this.#fixes = noticed.fixes
   }
 

@@ -4,12 +4,13 @@ import type { PlayedBlock } from '#engine/played.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'
+import type { RuleName } from './ruleNames.ts'
 
 const POSITION = "an instructor-training body's public position statement: resistance before standing and sprinting; amount common practice"
 
 /** What a block needs resistance for, and how much. */
 interface Need {
-  rule: string
+  rule: RuleName
   /** The least total, in whole steps over base. */
   least: KnobSteps
   /** What is done on too little: "stands", "jumps". */

@@ -11,7 +11,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, fix, inQuotes, quoted } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed, quoted } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** Debts under half a second are the beat's rounding. */
@@ -30,9 +30,9 @@ export function recoveryDebts(facts: Facts): Finding[] {
     const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
     const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
     const text = `${nameOf(facts, bout)} is ${formatDuration(bout.workSeconds)} ${effort} with ${have} after it; ${formatDuration(bout.need)} is needed.`
-    const noticed = {
+    const noticed: Noticed = {
       rule: 'recoveryDebt',
-      severity: 'warning' as const,
+      severity: 'warning',
       text,
       why: sourceOf(bout),
       amount: bout.debt,

@@ -31,7 +31,8 @@ export function reserveRunsOut(facts: Facts): Finding[] {
     if (!runsOut || !played || (!report.reference && played.block.easier)) return []
     const steps = stepsOff(facts, played, report)
     const noticed: Noticed = {
-      rule: `reserveRunsOut.${report.rider.id}`,
+      rule: 'reserveRunsOut',
+      of: report.rider.id,
       severity: report.reference ? 'problem' : 'warning',
       text: `The reserve of the ${report.rider.name} ${sayRunsOut(report)} in ${inQuotes(played.block)} at ${formatClock(runsOut.at)}${sayParting(runsOut.recoveries)}${advice(facts, steps)}.`,
       why: WHY,
