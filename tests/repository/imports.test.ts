@@ -30,7 +30,7 @@ const ALLOWED: Record<string, string[]> = {
         'react/jsx-runtime',
         'recharts',
         '@dnd-kit/core',
-        '@dnd-kit/sortable',
+        '@dnd-kit/utilities',
       ],
     ]),
   ),
@@ -55,7 +55,7 @@ const PACKAGES = [
   'react-dom/client',
   'recharts',
   '@dnd-kit/core',
-  '@dnd-kit/sortable',
+  '@dnd-kit/utilities',
   'zustand',
 ]
 const MORE_PACKAGES = [
