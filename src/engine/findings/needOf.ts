@@ -1,6 +1,7 @@
 import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
 import { isJump } from '#engine/cadence/moves.ts'
 import type { PlayedBlock } from '#engine/played.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'
@@ -35,8 +36,8 @@ type Demanded = Omit<Need, 'least'> & { turns: number }
 
 function demandsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Demanded[] {
   const needs: Demanded[] = []
-  const { posture, terrain, move } = block
-  const up = posture === 'standing' || posture === 'hovering'
+  const { terrain, move } = block
+  const up = isOutOfSaddle(block)
   if (up) needs.push({ rule: 'lightStanding', turns: rules.standingTotal, doing: 'stands', why: POSITION })
   if (move && (isJump(move.name) || up)) {
     needs.push({

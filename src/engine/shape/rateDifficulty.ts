@@ -5,6 +5,7 @@ import type { PlayedBlock } from '#engine/played.ts'
 import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Level, Ride } from '#plan/model.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
 import type { Measures } from './measures.ts'
@@ -99,7 +100,6 @@ const FULL_TURNS = 4
 
 function outsideWindow({ block, cadence }: PlayedBlock, rules: Constants): Rpm {
   if (cadence.kind !== 'turning' || block.posture === 'offBike') return 0
-  const seated = block.posture === 'seated'
-  const [min, max] = seated ? [rules.seatedMinRpm, rules.seatedMaxRpm] : [rules.standingMinRpm, rules.standingMaxRpm]
+  const [min, max] = isOutOfSaddle(block) ? [rules.standingMinRpm, rules.standingMaxRpm] : [rules.seatedMinRpm, rules.seatedMaxRpm]
   return Math.max(0, min - cadence.least, cadence.most - max)
 }

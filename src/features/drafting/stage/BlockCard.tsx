@@ -5,6 +5,7 @@ import type { PlayedBlock } from '#engine/played.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
@@ -168,7 +169,7 @@ export function speakBlock(played: PlayedBlock, at: string, length: string, lead
   const { block, set } = played
   const effort = block.effort.from === block.effort.to ? `${block.effort.from}` : `${block.effort.from} to ${block.effort.to}`
   const round = set ? `, round ${set.round} of ${set.set.rounds}` : ''
-  return `${nameOfItem(block)}, ${block.posture}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}${shaky ? ', shaky' : ''}`
+  return `${nameOfItem(block)}, ${POSTURE_WORDS[block.posture].is}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}${shaky ? ', shaky' : ''}`
 }
 
 /** A wavering line: this block is marked as shaky. The word stands beside it where there is room. */
