@@ -1,12 +1,12 @@
 import type { MouseEvent } from 'react'
 import { isUnderWay } from '#plan/songs/heardSong.ts'
-import { plural } from '#plan/words.ts'
 import { isReadOnly, type Place } from '#store/placeSlice.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
+import { plural } from '#units/plural.ts'
 import { placeFragment } from './fragment.ts'
 import { ReadOnBike } from './ReadOnBike.tsx'
 

@@ -1,9 +1,9 @@
 import { textOfList } from '#features/songs/textOfList.ts'
 import { readSongList } from '#formats/readSongList.ts'
 import { isMusicFile } from '#plan/songs/musicFile.ts'
-import { plural } from '#plan/words.ts'
 import type { Notice } from '#store/noticeSlice.ts'
 import type { AppStore } from '#store/state.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Takes what was dropped on the page: files of music go to the shelf of songs, a list of songs to the new ride on the

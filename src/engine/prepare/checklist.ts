@@ -6,6 +6,7 @@ import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import { gapsOf } from './gapsOf.ts'
 
 /** Something to see to before the doors open. */
@@ -39,7 +40,7 @@ function music(ride: Ride): CheckItem[] {
   const unclean = songs.filter(({ clean }) => clean === false).map(({ title }) => `“${title}”`)
   const ends = songs.length === 1 ? `“${songs[0]!.title}”` : `first “${songs[0]!.title}”, last “${songs.at(-1)!.title}”`
   return [
-    { id: 'order', text: `playlist in order, ${songs.length} ${songs.length === 1 ? 'song' : 'songs'}`, detail: ends },
+    { id: 'order', text: `playlist in order, ${plural(songs.length, 'song')}`, detail: ends },
     { id: 'player', ...gapsOf(ride) },
     { id: 'shuffle', text: 'shuffle and repeat off' },
     { id: 'offline', text: 'every song kept offline and begun once; airplane mode on, notifications off' },

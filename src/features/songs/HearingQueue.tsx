@@ -4,10 +4,10 @@ import { sayHearings } from '#engine/alignment/sayHearings.ts'
 import { OctaveButtons } from '#features/songs/OctaveButtons.tsx'
 import { isUnderWay } from '#plan/songs/heardSong.ts'
 import type { ShelfSong } from '#plan/songs/shelfSong.ts'
-import { plural } from '#plan/words.ts'
 import type { ShelfHearing } from '#store/hearingSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { plural } from '#units/plural.ts'
 
 /** Files on their way to the shelf: each with its state, those that need somebody first. */
 export function HearingQueue({ onEdit }: { onEdit: (song: ShelfSong) => void }) {

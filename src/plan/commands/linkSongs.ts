@@ -6,7 +6,7 @@ import type { Ride, Section } from '#plan/model.ts'
 import { linkedSong } from '#plan/songs/linkedSong.ts'
 import { type ShelfSong, songKey } from '#plan/songs/shelfSong.ts'
 import { withSong } from '#plan/songs/withSong.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Gives every song of a ride that belongs to no file what the shelf heard in the file of the song of that name: length,

@@ -6,7 +6,7 @@ import { callOfRound, NO_CARRY } from '#plan/ledger/roundShift.ts'
 import type { Block, Ride, SetBlock } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Plays a set out into single blocks, round by round, with what its rounds add written into

@@ -1,3 +1,4 @@
+import { plural } from '#units/plural.ts'
 /**
  * Every sentence the doors of the document can say, in an instructor's plain words.
  * A schema message is a predicate ("must lie between 0 and 10"); `sentenceAt` puts the
@@ -24,7 +25,7 @@ export const say = {
   oneOf: (choices: readonly unknown[]) => `must be ${choices.length === 1 ? '' : 'one of '}${choices.join(', ')}`,
   group: 'must be a group of named values',
   list: 'must be a list',
-  shortList: (fewest: number) => `must have at least ${fewest} ${fewest === 1 ? 'entry' : 'entries'}`,
+  shortList: (fewest: number) => `must have at least ${plural(fewest, 'entry', 'entries')}`,
   longList: (most: number) => `has too many entries; at most ${most} can be opened`,
   pair: 'must be a pair of numbers',
   countsOrSeconds: 'must be given in counts or in seconds, not in both',

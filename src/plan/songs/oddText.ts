@@ -1,6 +1,6 @@
 import { LIMITS } from '#plan/document/schema.ts'
-import { plural } from '#plan/words.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
+import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
 import { faultOfOdd, type OddPlace } from './oddBeats.ts'
 import { formatStart, parseStart } from './songPlace.ts'

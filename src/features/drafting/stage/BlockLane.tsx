@@ -9,6 +9,7 @@ import { isSet, type Ride } from '#plan/model.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
 import type { Stretch } from '#units/units.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
@@ -222,7 +223,7 @@ function SetBracket({
 }) {
   const set = report.sets.find((other) => other.setId === id)
   if (!set) return null
-  const words = `${label ? `${label}, ` : ''}${rounds} ${rounds === 1 ? 'round' : 'rounds'}`
+  const words = `${label ? `${label}, ` : ''}${plural(rounds, 'round')}`
   return (
     <div
       className="set"

@@ -8,6 +8,7 @@ import { POSTURE_WORDS } from '#plan/posture.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
+import { plural } from '#units/plural.ts'
 import type { Effort } from '#units/units.ts'
 import { countdown } from './countdown.ts'
 import type { LeadView, NowSlot } from './view.ts'
@@ -163,7 +164,7 @@ function effortAt({ block: { effort }, from, to }: PlayedBlock, { secondsLeft }:
 }
 
 const lengthOf = ({ eights, secondsLeft }: LeadState): string =>
-  eights ? `${eights.left} ${eights.left === 1 ? 'eight' : 'eights'}` : formatDuration(countdown(secondsLeft))
+  eights ? plural(eights.left, 'eight') : formatDuration(countdown(secondsLeft))
 
 /** Time between blocks: a name, what to know, and how long. */
 function between(state: LeadState, held: string, name: string, meta: string): NowWords {

@@ -23,6 +23,7 @@ import { useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
 interface SongFieldsProps {
@@ -186,10 +187,8 @@ function startingAt(grid: BeatGrid, firstBeat: Seconds): BeatGrid {
 }
 
 function heldBy({ quiet, marks, clean }: Song): string | undefined {
-  const held = [
-    quiet?.length && `${quiet.length} quiet`,
-    marks?.length && `${marks.length} ${marks.length === 1 ? 'mark' : 'marks'}`,
-    clean && 'clean',
-  ].filter((part) => typeof part === 'string')
+  const held = [quiet?.length && `${quiet.length} quiet`, marks?.length && plural(marks.length, 'mark'), clean && 'clean'].filter(
+    (part) => typeof part === 'string',
+  )
   return held.length === 0 ? undefined : held.join(', ')
 }

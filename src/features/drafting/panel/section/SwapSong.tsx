@@ -6,9 +6,9 @@ import { setSong } from '#plan/commands/setSong.ts'
 import type { Song } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
-import { plural } from '#plan/words.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
 
 interface SwapSongProps {
   sectionId: string
