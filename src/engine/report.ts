@@ -29,137 +29,137 @@ import type { StrainCurve } from './shape/strainCurve.ts'
 /** All that is computed of one ride. Derived, never stored. Times are seconds since the ride clock's zero. */
 export interface RideReport {
   /** What its totals are counted in, and from where. */
-  scale: Scale
+  readonly scale: Scale
   /** Tile the ride from 0 to `overall.total` with no gap or overlap. */
-  spans: Span[]
+  readonly spans: readonly Span[]
   /** Every block as it is played, sets unrolled round by round and part by part. */
-  blocks: PlayedBlock[]
-  sections: SectionReport[]
-  sets: SetReport[]
-  overall: Overall
-  curves: Curves
-  recovery: RecoveryReport
-  measures: Measures
-  balance: BalanceReport
-  cues: CueReport
-  shape: ShapeReport
-  difficulty: DifficultyReport
+  readonly blocks: readonly PlayedBlock[]
+  readonly sections: readonly SectionReport[]
+  readonly sets: readonly SetReport[]
+  readonly overall: Overall
+  readonly curves: Curves
+  readonly recovery: RecoveryReport
+  readonly measures: Measures
+  readonly balance: BalanceReport
+  readonly cues: CueReport
+  readonly shape: ShapeReport
+  readonly difficulty: DifficultyReport
   /** What the ride asks of each modelled rider; all of it estimates for a modelled person, never a measurement. */
-  riders: RiderReport[]
-  findings: Finding[]
+  readonly riders: readonly RiderReport[]
+  readonly findings: readonly Finding[]
   /** The bike that calls and totals are worded for, where it is another than the ride's (`onAnotherBike`). */
-  shownOn?: ShownOn
+  readonly shownOn?: ShownOn
 }
 
 export interface SetReport {
-  setId: string
-  from: Seconds
-  to: Seconds
-  workSeconds: Seconds
-  easySeconds: Seconds
+  readonly setId: string
+  readonly from: Seconds
+  readonly to: Seconds
+  readonly workSeconds: Seconds
+  readonly easySeconds: Seconds
   /** work ÷ easy; null where there is no easy time. */
-  ratio: number | null
+  readonly ratio: number | null
 }
 
 /** Exact breakpoints, straight between them; a step is two points at one time. */
 export interface CurvePoint {
-  at: Seconds
-  value: number
+  readonly at: Seconds
+  readonly value: number
 }
 
 interface Curves {
   /** Intended effort; gaps (lead-ins, open tails) break it into runs. */
-  intent: CurvePoint[][]
-  strain: StrainCurve
+  readonly intent: readonly (readonly CurvePoint[])[]
+  readonly strain: StrainCurve
 }
 
 export interface BalanceReport {
-  right: number
-  left: number
+  readonly right: number
+  readonly left: number
   /** |R − L| ÷ (R + L); null below eight accents. */
-  imbalance: number | null
-  holdSeconds: { right: Seconds; left: Seconds }
+  readonly imbalance: number | null
+  readonly holdSeconds: { readonly right: Seconds; readonly left: Seconds }
 }
 
 export type Severity = 'problem' | 'warning' | 'hint'
 
 export interface Finding {
   /** Stable while the cause stays: rule and place. */
-  id: string
-  rule: RuleName
-  severity: Severity
+  readonly id: string
+  readonly rule: RuleName
+  readonly severity: Severity
   /** One sentence in the trade's words. */
-  text: string
+  readonly text: string
   /** Where its block stands on the bike the ride is read on, if that is another and the finding is about the knob. */
-  shownAs?: string
+  readonly shownAs?: string
   /** Where the rule comes from: a named source, "common practice", or "arithmetic". */
-  why: string
-  at: Seconds
-  sectionId?: string
-  blockId?: string
+  readonly why: string
+  readonly at: Seconds
+  readonly sectionId?: string
+  readonly blockId?: string
   /** Index into `blocks` where one played block is meant. */
-  block?: number
+  readonly block?: number
   /** How far past the line it is, in the rule's own unit. */
-  amount?: number
+  readonly amount?: number
   /**
    * Repairs, each of which makes it smaller or takes it away, brings nothing else as heavy, and goes against no other
    * finding's. Tried when first read (see findings/vetting).
    */
   readonly fixes: readonly Fix[]
   /** Every repair its rule knows, untried: for who tries each themselves. */
-  proposed: readonly Fix[]
+  readonly proposed: readonly Fix[]
   /** What keeps the repair there would be from being offered, in a sentence; where none is offered. */
   readonly heldBack?: string
   /** About the class as a whole, while the ride is far from filling its slot: to be weighed once it does. */
-  later?: boolean
+  readonly later?: boolean
 }
 
 /** A repair in the imperative ("Add ¾ turn"); applying it is one undo step. */
 export interface Fix {
-  label: string
-  command: Command
+  readonly label: string
+  readonly command: Command
 }
 
 /** The ride as one modelled rider meets it. */
 export interface RiderReport {
-  rider: Rider
+  readonly rider: Rider
   /** The one the ride is judged for: new in a beginner class, else regular. */
-  reference: boolean
+  readonly reference: boolean
   /** By played block; null where no cadence is known or a crossfade leaves the block no time. */
-  demand: (BlockDemand | null)[]
-  response: ResponseReport
-  reserve: ReserveReport
-  energy: EnergyEstimate
+  readonly demand: readonly (BlockDemand | null)[]
+  readonly response: ResponseReport
+  readonly reserve: ReserveReport
+  readonly energy: EnergyEstimate
   /** Σ demand × minutes. */
-  load: number
+  readonly load: number
   /** Where nine of ten such riders on such bikes would lie. */
-  band: RiderBand
+  readonly band: RiderBand
 }
 
 /** Predicted heart rate as shares of the rider's reserve, with what turns them into beats a minute. */
 interface ResponseReport extends HeartCurve {
-  range: HeartRange
-  secondsByClass: Record<IntensityClass, Seconds>
+  readonly range: HeartRange
+  readonly secondsByClass: Record<IntensityClass, Seconds>
   /** Absent for a rider of whom no threshold is known. */
-  secondsByThreshold?: ByThreshold
+  readonly secondsByThreshold?: ByThreshold
 }
 
 /** What there is to say and when; lines stand by the time they start. */
 export interface CueReport {
-  lines: CueLine[]
+  readonly lines: readonly CueLine[]
   /** Everything riders have to change, in order, with the call for a pace that changes without the knob. */
-  changes: Change[]
+  readonly changes: readonly Change[]
   /** Numbers that are spoken otherwise than planned; `line` is an index into `lines`. */
-  mismatches: (Mismatch & { line: number })[]
-  talk: SectionTalk[]
+  readonly mismatches: readonly (Mismatch & { readonly line: number })[]
+  readonly talk: readonly SectionTalk[]
   /** Windows with more speech than the limit. */
-  crowded: Crowded[]
+  readonly crowded: readonly Crowded[]
   /** Stretches of the songs to be kept free of speech, on the ride clock. */
-  quiet: (Stretch & { section: number })[]
+  readonly quiet: readonly (Stretch & { readonly section: number })[]
   /** Where there is room for more than calls. */
-  storyWindows: Stretch[]
+  readonly storyWindows: readonly Stretch[]
   /** How many rounds are left, as each begins. */
-  repeats: RepeatCall[]
+  readonly repeats: readonly RepeatCall[]
   /** Every move with its first showing. */
-  showings: Showing[]
+  readonly showings: readonly Showing[]
 }

@@ -28,10 +28,10 @@ export interface Stretch {
 
 /** A place on the knob, or a range of places from low to high. */
 export interface StepRange {
-  from: KnobSteps
-  to: KnobSteps
+  readonly from: KnobSteps
+  readonly to: KnobSteps
   /** `from` and anything above it; `to` is then the same. */
-  orMore?: true
+  readonly orMore?: true
 }
 /** Effort from 0 to 10. */
 export type Effort = Unit<'effort'>

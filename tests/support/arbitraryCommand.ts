@@ -73,7 +73,7 @@ export const arbitraryRecipes = (length?: number): fc.Arbitrary<Recipe[]> =>
 export function commandOf(recipe: Recipe, ride: Ride, newId: NewId): Command {
   const items = ride.sections.flatMap(({ blocks }) => blocks)
   const blocks = items.flatMap((item) => (isSet(item) ? item.parts : [item]))
-  const at = (list: { id: string }[], index: number) => list[index % Math.max(1, list.length)]?.id ?? 'nobody'
+  const at = (list: readonly { id: string }[], index: number) => list[index % Math.max(1, list.length)]?.id ?? 'nobody'
   const run = ride.sections[recipe.other % Math.max(1, ride.sections.length)]?.blocks ?? []
   return KINDS[recipe.kind]!({
     ride,

@@ -10,31 +10,31 @@ import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts
 
 /** One cue as it is spoken, on the ride clock. */
 export interface CueLine {
-  cue: Cue
+  readonly cue: Cue
   /** Index into the report's blocks. */
-  block: number
-  moment: CueMoment
+  readonly block: number
+  readonly moment: CueMoment
   /** The change the words belong to: the start of the block, for form and story its end. */
-  change: Seconds
-  from: Seconds
-  to: Seconds
-  words: number
+  readonly change: Seconds
+  readonly from: Seconds
+  readonly to: Seconds
+  readonly words: number
   /** Strain of the one who speaks, 0 for a leader off the bike. */
-  strain: number
+  readonly strain: number
   /** Leader id. */
-  speaker: string
+  readonly speaker: string
   /** Counts between the last word and the change; beats, or half seconds where there is no song. */
-  lead: Counts
+  readonly lead: Counts
   /** A count-in: as many beats as it counts, however many words. */
-  count?: Counts
+  readonly count?: Counts
 }
 
 interface Placing {
-  ride: Ride
-  blocks: readonly PlayedBlock[]
-  sections: readonly SectionReport[]
-  strain: StrainCurve
-  rules: SpeechRules
+  readonly ride: Ride
+  readonly blocks: readonly PlayedBlock[]
+  readonly sections: readonly SectionReport[]
+  readonly strain: StrainCurve
+  readonly rules: SpeechRules
 }
 
 /**

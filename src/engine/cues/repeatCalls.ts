@@ -4,11 +4,11 @@ import type { Seconds } from '#units/units.ts'
 
 /** What is called as a round of a set begins: how many there are to go, this one included. */
 export interface RepeatCall {
-  setId: string
-  round: number
-  at: Seconds
+  readonly setId: string
+  readonly round: number
+  readonly at: Seconds
   /** "four" … "two", "last one". */
-  words: string
+  readonly words: string
 }
 
 /** The count-down of every set of more than one round. */

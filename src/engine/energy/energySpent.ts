@@ -6,14 +6,14 @@ import type { Seconds, Watts } from '#units/units.ts'
 
 /** An estimate of the energy a rider spends, kcal. */
 export interface EnergyEstimate {
-  kcal: number
+  readonly kcal: number
   /** How much of it goes into the pedals, and so hangs on how right the bike's watts are: 0–1. */
-  pedalShare: number
+  readonly pedalShare: number
   /** Time-weighted mean uptake, mL/kg/min. */
-  meanUptake: number
+  readonly meanUptake: number
   /** Seconds of pedalling, and those of them at a power outside the equation's stated 50–200 W. */
-  pedalSeconds: Seconds
-  outsideSeconds: Seconds
+  readonly pedalSeconds: Seconds
+  readonly outsideSeconds: Seconds
 }
 
 type Burning = Pick<Ridden, 'from' | 'to' | 'watts' | 'uptake' | 'turning' | 'standing'>

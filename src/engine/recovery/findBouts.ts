@@ -7,22 +7,22 @@ import { recoveryNeed } from './recoveryNeed.ts'
 /** An unbroken run at hard effort, and the recovery after it. */
 export interface Bout {
   /** Indices into `blocks`: first and last block of the unbroken run. */
-  fromBlock: number
-  toBlock: number
-  from: Seconds
-  to: Seconds
-  peak: Effort
-  workSeconds: Seconds
+  readonly fromBlock: number
+  readonly toBlock: number
+  readonly from: Seconds
+  readonly to: Seconds
+  readonly peak: Effort
+  readonly workSeconds: Seconds
   /** The unbroken easy run after it (effort ≤ 5), lead-ins not counted. */
-  have: Seconds
-  need: Seconds
-  debt: Seconds
-  allOut: boolean
+  readonly have: Seconds
+  readonly need: Seconds
+  readonly debt: Seconds
+  readonly allOut: boolean
 }
 
 export interface RecoveryReport {
-  bouts: Bout[]
-  totalDebt: Seconds
+  readonly bouts: readonly Bout[]
+  readonly totalDebt: Seconds
 }
 
 /**

@@ -13,20 +13,20 @@ import type { Overall } from './overall.ts'
  */
 export interface Measures {
   /** From the first block to the first working effort; null where nothing works. */
-  warmUp: Seconds | null
+  readonly warmUp: Seconds | null
   /** The easy time at the end. */
-  coolDown: Seconds
+  readonly coolDown: Seconds
   /** What both are shares of: from the first block to the end of the last section. */
-  riding: Seconds
+  readonly riding: Seconds
   /** Start of the first hard bout; null without one. */
-  firstHard: Seconds | null
+  readonly firstHard: Seconds | null
   /** The longest hard bout; 0 without one. */
-  longestHard: Seconds
+  readonly longestHard: Seconds
   /** Start of the last of the hardest bouts; null without one. */
-  lastHardest: Seconds | null
-  longestStanding: Seconds
+  readonly lastHardest: Seconds | null
+  readonly longestStanding: Seconds
   /** The highest intended effort, and where it is first reached. */
-  peak: { effort: Effort; at: Seconds } | null
+  readonly peak: { readonly effort: Effort; readonly at: Seconds } | null
 }
 
 /** Measures the class; linear in its blocks. */

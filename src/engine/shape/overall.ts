@@ -11,29 +11,29 @@ import type { StandingRun } from './standingRuns.ts'
 
 /** The figures of the whole ride. */
 export interface Overall {
-  total: Seconds
-  slot: Seconds
+  readonly total: Seconds
+  readonly slot: Seconds
   /** slot − total; negative when the slot is overrun. */
-  slack: Seconds
+  readonly slack: Seconds
   /** Time of which the plan does not say what riders do: open tails and open songs. No estimate counts it. */
-  unplanned: Seconds
-  workSeconds: Seconds
-  easySeconds: Seconds
-  ratio: number | null
+  readonly unplanned: Seconds
+  readonly workSeconds: Seconds
+  readonly easySeconds: Seconds
+  readonly ratio: number | null
   /** Share of all block time at work effort, 0–1. */
-  workShare: number
+  readonly workShare: number
   /** Time-weighted mean of the intended effort over blocks. */
-  meanEffort: Effort
+  readonly meanEffort: Effort
   /** Σ effort × minutes. */
-  sessionLoad: number
+  readonly sessionLoad: number
   /** Longest unbroken standing in seconds; sets of jumps do not count. */
-  longestStanding: Seconds
-  highestTotal: KnobSteps
-  endsAt: LedgerState
+  readonly longestStanding: Seconds
+  readonly highestTotal: KnobSteps
+  readonly endsAt: LedgerState
   /** Centre of the effort over time, 0–1. */
-  centroid: number | null
+  readonly centroid: number | null
   /** Trailing stretch at effort 2 or less. */
-  tailSeconds: Seconds
+  readonly tailSeconds: Seconds
 }
 
 /** Effort of 2 or less is the tail of a class. */

@@ -15,13 +15,13 @@ import { sayReason } from './sayReason.ts'
 /** How hard a class is, and what makes it so. */
 export interface DifficultyReport {
   /** 0–100. */
-  points: number
-  figures: DifficultyFigures
-  parts: Record<DifficultyPart, number>
+  readonly points: number
+  readonly figures: DifficultyFigures
+  readonly parts: Record<DifficultyPart, number>
   /** The two parts that add most, in words; fewer where nothing adds. */
-  reasons: { part: DifficultyPart; points: number; text: string }[]
+  readonly reasons: readonly { readonly part: DifficultyPart; readonly points: number; readonly text: string }[]
   /** Whether it lies in the band looked for at each level. */
-  level: Record<Level, 'below' | 'inside' | 'above'>
+  readonly level: Record<Level, 'below' | 'inside' | 'above'>
 }
 
 type Rated = {

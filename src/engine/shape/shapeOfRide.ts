@@ -12,16 +12,16 @@ type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 
 
 /** The arc of a class. */
 export interface ShapeReport {
-  name: ShapeName
-  waves: Wave[]
+  readonly name: ShapeName
+  readonly waves: readonly Wave[]
   /** Where the last of the hardest bouts starts, as a share of the ride; null without hard bouts. */
-  lastPeak: number | null
+  readonly lastPeak: number | null
   /** Rank correlation of the waves' heights with their order, −1 to 1: above 0 they grow; null under three waves. */
-  build: number | null
+  readonly build: number | null
   /** The longest easy stretch between first and last hard bout: its middle as a share of the ride. */
-  rest: { at: number; seconds: Seconds } | null
+  readonly rest: { readonly at: number; readonly seconds: Seconds } | null
   /** In one sentence. */
-  sentence: string
+  readonly sentence: string
 }
 
 /** The arc in measures and in plain words. */

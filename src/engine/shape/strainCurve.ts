@@ -9,8 +9,16 @@ import type { Effort, Seconds } from '#units/units.ts'
  * with `strainAt` (engine/shape/strainCurve.ts).
  */
 export interface StrainCurve {
-  pieces: { from: Seconds; to: Seconds; start: number; targetFrom: number; targetTo: number; tau: Seconds; held?: true }[]
-  maximum: { at: Seconds; value: number }
+  readonly pieces: readonly {
+    readonly from: Seconds
+    readonly to: Seconds
+    readonly start: number
+    readonly targetFrom: number
+    readonly targetTo: number
+    readonly tau: Seconds
+    readonly held?: true
+  }[]
+  readonly maximum: { readonly at: Seconds; readonly value: number }
 }
 
 type Piece = StrainCurve['pieces'][number]

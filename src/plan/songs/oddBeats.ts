@@ -9,7 +9,7 @@ import type { Counts } from '#units/units.ts'
  * never heard: the last one before them and `count` are one beat apart, and they share it evenly. So both ways there
  * is one answer, and more is always later.
  */
-export type OddPlace = [count: Counts, beats: number]
+export type OddPlace = readonly [count: Counts, beats: number]
 
 /** The last count before an odd place that is heard in its full length up to it; the place reaches from there to its own count. */
 export const startOfOdd = ([count, beats]: OddPlace): Counts => count - 1 - Math.max(0, -beats)

@@ -25,7 +25,7 @@ export function withSong(section: Section, song: Song | null): Section {
  * song: rounding each length alone would drift by half a second a block. Rounds of a set
  * share one length a part, so what they are off by is made up after the set.
  */
-function onWholeSeconds(items: Item[], counted: readonly Item[], grid: BeatGrid, inCount: Counts): Item[] {
+function onWholeSeconds(items: readonly Item[], counted: readonly Item[], grid: BeatGrid, inCount: Counts): readonly Item[] {
   const start = secondAt(grid, inCount)
   let count = inCount
   let clock: Seconds = 0

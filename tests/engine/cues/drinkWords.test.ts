@@ -82,7 +82,7 @@ describe('a class without a drink', () => {
 
   it('counts a marked drink as before', () => {
     const marked = ride()
-    marked.sections[0]!.blocks[2] = { ...aBlock('c', inSeconds(600)), water: true }
+    Object.assign(marked.sections[0]!.blocks, { 2: { ...aBlock('c', inSeconds(600)), water: true } })
     expect(dry(marked)?.text).toContain('30:00')
   })
 })

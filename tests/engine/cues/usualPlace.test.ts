@@ -150,7 +150,7 @@ describe('where the studio’s rules have a cue', () => {
 
   it('says nothing of what opens the ride', () => {
     const opening = ride([])
-    ;(opening.sections[0]!.blocks[0] as Block).cues = [cue('announce', { counts: 0 }, 'Settle in.')]
+    Object.assign(opening.sections[0]!.blocks[0]!, { cues: [cue('announce', { counts: 0 }, 'Settle in.')] })
     expect(placeOf(opening)).toBeUndefined()
   })
 })

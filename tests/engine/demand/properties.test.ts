@@ -75,7 +75,7 @@ describe('demand', () => {
     const of = (change: Partial<Block>) => {
       const ride = structuredClone(demoRide('spark'))
       const section = ride.sections[1]!
-      section.blocks[1] = { ...(section.blocks[1] as Block), ...change }
+      Object.assign(section.blocks, { 1: { ...(section.blocks[1] as Block), ...change } })
       const report = computeRide(ride)
       return report.riders[1]!.demand[report.sections[1]!.blocks.from + 1]!
     }

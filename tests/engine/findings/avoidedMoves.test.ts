@@ -38,7 +38,7 @@ describe('moves to avoid', () => {
     const hover = aBlock('h', { posture: 'hovering' })
     const jumps = aBlock('j', { terrain: 'jumps' })
     const ride: Ride = rideOf(['hover', 'jump'])
-    ride.sections[0]!.blocks = [aSet('set', [hover, jumps])]
+    Object.assign(ride.sections[0]!, { blocks: [aSet('set', [hover, jumps])] })
     expect(foundIn(ride).map(({ blockId }) => blockId)).toEqual(['h', 'j'])
   })
 

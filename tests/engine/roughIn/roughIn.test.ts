@@ -250,7 +250,7 @@ describe('what is asked of a draft', () => {
   it('puts choruses where the song’s marks have them', () => {
     const marks = [0, 64, 128, 192, 256].map((count, i) => ({ count, label: i % 2 === 0 ? 'verse' : 'chorus' }))
     const ride = twelveSongs()
-    ride.sections[3] = { ...ride.sections[3]!, song: { ...ride.sections[3]!.song!, marks } }
+    Object.assign(ride.sections, { 3: { ...ride.sections[3]!, song: { ...ride.sections[3]!.song!, marks } } })
     const { ride: drafted } = roughIn(ride, { seed: 2, aim: 'climbs' })!
     const starts = computeRide(drafted)
       .blocks.filter(({ section }) => section === 3)

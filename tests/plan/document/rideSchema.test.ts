@@ -14,8 +14,8 @@ const PUBLISHED = 'public/ride.schema.json'
 const read = (path: string) => JSON.parse(readFileSync(path, 'utf8'))
 const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(rideJsonSchema())
 
-/** A type without its unit tags, to compare field by field. */
-type Untagged<T> = T extends number ? (number extends T ? number : T) : { [Key in keyof T]: Untagged<T[Key]> }
+/** A type without its unit tags and locks, to compare field by field. */
+type Untagged<T> = T extends number ? (number extends T ? number : T) : { -readonly [Key in keyof T]: Untagged<T[Key]> }
 
 it('has the same fields of the same kinds as the model, or this does not compile', () => {
   expectTypeOf<Untagged<v.InferOutput<typeof rideSchema>>>().toEqualTypeOf<Untagged<Ride>>()

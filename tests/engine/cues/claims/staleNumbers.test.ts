@@ -21,7 +21,7 @@ function saying(ride: Ride, cue: (block: Block, counts: number) => Omit<Cue, 'id
   for (const block of blocksOf(copy)) {
     const counts = countsOf(block)
     const made = counts === undefined ? null : cue(block, counts)
-    block.cues = made === null ? [] : [{ id: `${block.id}-said`, ...made }]
+    Object.assign(block, { cues: made === null ? [] : [{ id: `${block.id}-said`, ...made }] })
   }
   return copy
 }
