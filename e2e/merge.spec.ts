@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from '@playwright/test'
-import { contentRevision } from '#plan/contentRevision.ts'
+import { contentRevision } from '#plan/document/contentRevision.ts'
 import type { Ride } from '#plan/model.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 import { barriers } from './support/barriers.ts'

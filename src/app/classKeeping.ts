@@ -1,5 +1,5 @@
 import { parseLog } from '#engine/leading/parseLog.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { type KeptClass, keptOf } from '#store/leadSlice.ts'
 import type { AppStore } from '#store/state.ts'
 import type { Notes } from './leavingNotes.ts'

@@ -1,4 +1,4 @@
-import { profileOfBike, readProfile, writeProfile } from '#plan/profile.ts'
+import { profileOfBike, readProfile, writeProfile } from '#plan/kept/profile.ts'
 import type { AppStore } from '#store/state.ts'
 
 const NAME = 'ridewright.readOn'

@@ -1,4 +1,4 @@
-import { parseRide } from '#plan/parseRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { RideStorage } from '#storage/openStorage.ts'
 import type { AppStore } from '#store/state.ts'
 import type { SavingWorld } from './saving.ts'

@@ -1,8 +1,9 @@
-import { isBackup } from '#plan/backup.ts'
-import { contentRevision } from '#plan/contentRevision.ts'
+import { contentRevision } from '#plan/document/contentRevision.ts'
+import { jsonOf } from '#plan/document/jsonOf.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
+import { isBackup } from '#plan/kept/backup.ts'
 import { descendedFrom, editionOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import type { RideShelf } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
 
@@ -62,11 +63,3 @@ async function savedRide(id: string, shelf: RideShelf | null) {
 }
 
 const textOf = (file: File): Promise<string | null> => file.text().catch(() => null)
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return undefined
-  }
-}

@@ -1,10 +1,9 @@
 import { textOfList } from '#features/songs/textOfList.ts'
 import { readSongList } from '#formats/readSongList.ts'
-import { isMusicFile } from '#plan/musicFile.ts'
-import { isPlainListFile, isSongListFile } from '#plan/songListFile.ts'
-import { plural } from '#plan/words.ts'
+import { isMusicFile } from '#plan/songs/musicFile.ts'
 import type { Notice } from '#store/noticeSlice.ts'
 import type { AppStore } from '#store/state.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Takes what was dropped on the page: files of music go to the shelf of songs, a list of songs to the new ride on the
@@ -91,3 +90,12 @@ const named = (files: readonly File[]): string => {
   const names = files.slice(0, MOST_NAMED).map(({ name }) => `“${name}”`)
   return more > 0 ? `${names.join(', ')} and ${more} more` : names.join(' and ')
 }
+
+const LISTS = /\.(?:csv|tsv|xspf|m3u8?)$/i
+const PLAIN = /\.txt$/i
+
+/** Whether a file means to be a list of songs, by its name. Systems know no one type of these. */
+const isSongListFile = ({ name }: { name: string }): boolean => LISTS.test(name)
+
+/** Plain text can be a list of songs, one a line; beside music it is as often a note about the album. */
+const isPlainListFile = ({ name }: { name: string }): boolean => PLAIN.test(name)

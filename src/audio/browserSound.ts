@@ -1,4 +1,4 @@
-import { fingerprint } from '#plan/fingerprint.ts'
+import { fingerprint } from '#plan/document/fingerprint.ts'
 import { toBase64url } from '#plan/link/base64url.ts'
 import type { Decoded, SoundWorld } from './songAnalyser.ts'
 

@@ -1,4 +1,4 @@
-import type { Voice } from '#plan/voice.ts'
+import type { Voice } from '#plan/sound/voice.ts'
 
 /** The voices of the browser and its system; null where it has no way to speak at all. */
 export function browserVoice(): Voice | null {

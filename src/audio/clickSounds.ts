@@ -1,4 +1,4 @@
-import type { ClickKind } from '#plan/score.ts'
+import type { ClickKind } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** How the clicks are told apart, in hertz: the first of an eight highest, a second without music low and soft. */

@@ -1,4 +1,4 @@
-import type { ClickKind } from '#plan/score.ts'
+import type { ClickKind } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 import { clickSamples } from './clickSounds.ts'
 

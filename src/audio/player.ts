@@ -1,4 +1,4 @@
-import type { Score } from '#plan/score.ts'
+import type { Score } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 import { createClickTrack } from './clickTrack.ts'
 import { createOpenSongs } from './openSongs.ts'

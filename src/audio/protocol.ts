@@ -1,4 +1,4 @@
-import type { BeatHints, Beats } from '#plan/heardSong.ts'
+import type { BeatHints, Beats } from '#plan/songs/heardSong.ts'
 
 /** What the page asks of the worker; the channels are handed over, not copied. */
 export interface Question {

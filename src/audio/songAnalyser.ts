@@ -1,6 +1,6 @@
-import { type BeatHints, type Beats, type Hearing, octaveAbout } from '#plan/heardSong.ts'
-import type { SongSound } from '#plan/songSound.ts'
-import { namedByFile, type SongTags } from '#plan/songTags.ts'
+import { type BeatHints, type Beats, type Hearing, octaveAbout } from '#plan/songs/heardSong.ts'
+import { namedByFile, type SongTags } from '#plan/songs/songTags.ts'
+import type { SongSound } from '#plan/sound/songSound.ts'
 import { parseAnswer, type Question } from './protocol.ts'
 
 /** The sound of a file: at least one channel, all of one length. */

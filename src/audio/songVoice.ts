@@ -1,4 +1,4 @@
-import type { Sounding } from '#plan/score.ts'
+import type { Sounding } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 import type { PlayClock } from './playClock.ts'
 

@@ -14,11 +14,11 @@ import { findBouts } from './recovery/findBouts.ts'
 import type { RideReport } from './report.ts'
 import { intentCurve } from './shape/intentCurve.ts'
 import { measuresOf } from './shape/measures.ts'
+import { overallOf } from './shape/overall.ts'
 import { rateDifficulty } from './shape/rateDifficulty.ts'
 import { shapeOfRide } from './shape/shapeOfRide.ts'
 import { openSections, standingRuns } from './shape/standingRuns.ts'
 import { strainCurve } from './shape/strainCurve.ts'
-import { totalUp } from './shape/totalUp.ts'
 import { isUnplanned } from './timeline/isUnplanned.ts'
 import { layTimeline } from './timeline/layTimeline.ts'
 
@@ -36,9 +36,9 @@ export function computeRide(ride: Ride): RideReport {
   const standing = standingRuns(timeline.blocks, openSections(timeline.sections))
   const sections = reportSections(ride, timeline, ledger, blocks)
   const strain = strainCurve(lines, timeline.total, rules, timeline.spans.filter(isUnplanned))
-  const totals = totalUp(ride, timeline, lines, ledger, standing, rules)
+  const overall = overallOf(ride, timeline, lines, ledger, standing, rules)
   const recovery = findBouts(lines, ride.level, rules)
-  const measures = measuresOf(ride, timeline, lines, recovery, totals, rules)
+  const measures = measuresOf(ride, timeline, lines, recovery, overall, rules)
   const cues = reportCues(ride, blocks, sections, strain, ledger, rules)
   const report = {
     scale: { bike: ride.bike, datum: ride.datum },
@@ -46,14 +46,14 @@ export function computeRide(ride: Ride): RideReport {
     blocks,
     sections,
     sets: reportSets(blocks, lines, rules),
-    totals,
+    overall,
     curves: { intent: intentCurve(lines), strain },
     recovery,
     measures,
     balance: balanceSides(ride, timeline.blocks, footings, rules),
     cues,
-    shape: shapeOfRide(strain, blocks, recovery, measures, totals, rules.easyEffort),
-    difficulty: rateDifficulty({ ride, blocks, recovery, measures, totals, cues, rules }),
+    shape: shapeOfRide(strain, blocks, recovery, measures, overall, rules.easyEffort),
+    difficulty: rateDifficulty({ ride, blocks, recovery, measures, overall, changes: cues.changes, rules }),
     riders: reportRiders(ride, timeline.spans, blocks, rules),
   }
   const facts = { ride, rules, timeline, ledger, footings, standing, ...report }

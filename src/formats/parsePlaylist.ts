@@ -1,4 +1,4 @@
-import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
 import { ABOUT_LINE } from './playlist/messages.ts'
 import { type Header, readHeader } from './playlist/readHeader.ts'
 import { recordsOf } from './playlist/recordsOf.ts'

@@ -7,7 +7,7 @@ import type { BlockPlace } from '#plan/places.ts'
  */
 
 /** The list with each element changed; the same list when none was. */
-export function mapSame<T>(list: T[], change: (element: T, index: number) => T): T[] {
+export function mapSame<T>(list: readonly T[], change: (element: T, index: number) => T): readonly T[] {
   const next = list.map(change)
   return next.every((element, index) => element === list[index]) ? list : next
 }
@@ -59,13 +59,14 @@ export function spliceBlocks(ride: Ride, { section, set, index }: BlockPlace, re
 }
 
 /** The section with other items; the same section when the list is the one it has. */
-export const withItems = (section: Section, blocks: Item[]): Section => (blocks === section.blocks ? section : { ...section, blocks })
+export const withItems = (section: Section, blocks: readonly Item[]): Section =>
+  blocks === section.blocks ? section : { ...section, blocks }
 
 /** The set with other parts; the same set when the list is the one it has. */
-export const withParts = (set: SetBlock, parts: Block[]): SetBlock => (parts === set.parts ? set : { ...set, parts })
+export const withParts = (set: SetBlock, parts: readonly Block[]): SetBlock => (parts === set.parts ? set : { ...set, parts })
 
 /** The list with the element at `from` moved so that it stands at `to` in the result; the same list when it stands there already. */
-export function moveWithin<T>(list: T[], from: number, to: number): T[] {
+export function moveWithin<T>(list: readonly T[], from: number, to: number): readonly T[] {
   const target = clampIndex(to, list.length - 1)
   return target === from ? list : list.toSpliced(from, 1).toSpliced(target, 0, list[from]!)
 }

@@ -1,8 +1,8 @@
-import { eightOf } from '#plan/beatGrid.ts'
 import { startLead, startsWithBlock } from '#plan/cueStart.ts'
 import { editBlocksIn } from '#plan/edits.ts'
 import { type BeatGrid, type Block, type Cue, type Item, type Length, type Section, type Song, tempoOf } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { eightOf } from './songs/beatGrid.ts'
 
 /** What measures a stretch of the ride: the song with its beats, or the clock. */
 type Measure = Pick<Section, 'song'>

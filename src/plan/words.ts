@@ -3,14 +3,12 @@ import { joinWords, nameOfItem } from '#plan/names.ts'
 import { findBlock, findItem } from '#plan/places.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
 
 /** A length as it is said: "4 eights", "2 sixes", "45 s". */
 export const sayLength = (length: Length, eight: Counts): string =>
   'counts' in length ? formatEights(length.counts, eight) : formatDuration(length.seconds)
-
-/** "1 round", "3 rounds". */
-export const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`
 
 /** The names of up to three items, or how many there are: "push and recover", "5 blocks". */
 export function sayItems(ride: Ride, ids: readonly string[]): string {

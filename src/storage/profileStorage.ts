@@ -1,4 +1,4 @@
-import { type Profile, readProfile, writeProfile } from '#plan/profile.ts'
+import { type Profile, readProfile, writeProfile } from '#plan/kept/profile.ts'
 import { openKeyedDatabase } from './keyedDatabase.ts'
 import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'

@@ -1,4 +1,4 @@
-import { fingerprint } from '#plan/fingerprint.ts'
+import { fingerprint } from '#plan/document/fingerprint.ts'
 
 /** A ride, or a profile, as it is kept. The seal is over everything else, so a record written by half, or mixed from two, does not pass. */
 export interface RideRecord {

@@ -1,4 +1,4 @@
-import { readShelfSong, type ShelfSong, writeShelfSong } from '#plan/shelfSong.ts'
+import { readShelfSong, type ShelfSong, writeShelfSong } from '#plan/songs/shelfSong.ts'
 import { openKeyedDatabase } from './keyedDatabase.ts'
 import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'

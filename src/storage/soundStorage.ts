@@ -1,4 +1,4 @@
-import { isSongSound, type SongSound } from '#plan/songSound.ts'
+import { isSongSound, type SongSound } from '#plan/sound/songSound.ts'
 import { type KeyedDatabase, openKeyedDatabase } from './keyedDatabase.ts'
 
 /** Looks of sounds, and the files their user asked to keep; both by fingerprint. */

@@ -1,4 +1,4 @@
-import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
+import { readTaught, type TaughtClass, writeTaught } from '#plan/kept/taught.ts'
 import { openKeyedDatabase } from './keyedDatabase.ts'
 import { openRideFiles } from './rideFiles.ts'
 import { openSealedStore, type SealedStore, type SealedWorld } from './sealedStore.ts'

@@ -1,4 +1,4 @@
-import { type NewVersion, readVersion, readVersionHead, type Version, type VersionHead, writeVersion } from '#plan/version.ts'
+import { type NewVersion, readVersion, readVersionHead, type Version, type VersionHead, writeVersion } from '#plan/kept/version.ts'
 import { allIn, heldIn, recordsOf, writeTo } from './copies.ts'
 import { openKeyedDatabase } from './keyedDatabase.ts'
 import type { RideCopy } from './rideCopy.ts'

@@ -1,19 +1,10 @@
 import { FORM_POINTS } from '#engine/cues/formPoints.ts'
-import {
-  type Backup,
-  type BackupEntry,
-  compareBackup,
-  FORM_POINTS_KEY,
-  type Here,
-  type KeptRide,
-  keyOf,
-  readBackup,
-  writeBackup,
-} from '#plan/backup.ts'
+import { type Backup, type KeptRide, readBackup, writeBackup } from '#plan/kept/backup.ts'
+import { type BackupEntry, compareBackup, FORM_POINTS_KEY, type Here, keyOf } from '#plan/kept/compareBackup.ts'
+import { namedVersion, type Version } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
-import { namedVersion, type Version } from '#plan/version.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -111,7 +102,7 @@ export function createBackupSlice(
           plural(rides.length, 'ride'),
           kept.length > 0 && plural(kept.length, 'version'),
           shared.length > 0 && `${shared.length} of bikes, riders and rules`,
-          log.length > 0 && (log.length === 1 ? '1 class taught' : `${log.length} classes taught`),
+          log.length > 0 && `${plural(log.length, 'class', 'classes')} taught`,
           onShelf.length > 0 && plural(onShelf.length, 'song'),
         ]
         const files = get().keptSoundFiles.size
@@ -169,7 +160,7 @@ export function createBackupSlice(
         for (const song of backup.songs ?? []) if (isTaken('song', song.id)) await songs?.save(song)
         for (const profile of backup.profiles) if (isTaken('profile', profile.id)) await profiles?.save(profile)
         if (backup.formPoints && taken.has(FORM_POINTS_KEY)) get().setFormPoints(backup.formPoints)
-        get().announce(`Put back ${plural(taken.size, 'entry').replace('entrys', 'entries')} from the backup`)
+        get().announce(`Put back ${plural(taken.size, 'entry', 'entries')} from the backup`)
       } catch (error) {
         failed('Not everything could be put back. What was here is still here.', error)
       }

@@ -1,6 +1,6 @@
+import { revisionOf } from '#plan/document/revisionOf.ts'
 import { descendedFrom, lineageOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
 
 /** The same ride under an id of its own, which knows what it was made from, but is a ride for itself. */
 export function copyOfRide(ride: Ride, id: string): Ride {

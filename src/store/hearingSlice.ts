@@ -1,8 +1,8 @@
 import { sayHearings } from '#engine/alignment/sayHearings.ts'
-import { heardOnShelf } from '#plan/heardOnShelf.ts'
-import { type HeardSong, type Hearing, isUnderWay } from '#plan/heardSong.ts'
-import { isMusicFile } from '#plan/musicFile.ts'
-import { onShelf } from '#plan/shelfSong.ts'
+import { heardOnShelf } from '#plan/songs/heardOnShelf.ts'
+import { type HeardSong, type Hearing, isUnderWay } from '#plan/songs/heardSong.ts'
+import { isMusicFile } from '#plan/songs/musicFile.ts'
+import { onShelf } from '#plan/songs/shelfSong.ts'
 import type { HearingOf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 

@@ -121,7 +121,7 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
 const LONG_OVER: Seconds = 1800
 
 const isLongOver = ({ log, led }: Leading, instant: number): boolean =>
-  log !== null && led !== null && classTime(log, instant) > led.report.totals.total + LONG_OVER
+  log !== null && led !== null && classTime(log, instant) > led.report.overall.total + LONG_OVER
 
 /** What to keep of a class: nothing before its slot has begun. */
 export const keptOf = (leading: Leading | null): KeptClass | null =>

@@ -1,4 +1,4 @@
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import type { TaughtShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 

@@ -1,5 +1,4 @@
-import type { Place } from './placeSlice.ts'
-import type { SetState } from './state.ts'
+import type { AppState, SetState } from './state.ts'
 
 /** Something the user has to know, until they put it away. */
 export interface Notice {
@@ -7,7 +6,7 @@ export interface Notice {
   sentence: string
   details?: readonly string[]
   /** A place to look at it; with `entry` the log, with an entry for the class that was led. */
-  offer?: { label: string; place: Place; entry?: true }
+  offer?: { label: string; place: AppState['place']; entry?: true }
 }
 
 export interface NoticeSlice {

@@ -1,4 +1,4 @@
-import type { Profile } from '#plan/profile.ts'
+import type { Profile } from '#plan/kept/profile.ts'
 import type { ProfileShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 

@@ -1,7 +1,7 @@
 import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Bike, Ride } from '#plan/model.ts'
-import { sameScale } from '#plan/sameScale.ts'
+import { sameScale } from '#plan/scale/sameScale.ts'
 
 export type ReportOf = (ride: Ride) => RideReport
 

@@ -1,5 +1,5 @@
+import type { SavedRide } from '#plan/kept/savedRide.ts'
 import type { Ride } from '#plan/model.ts'
-import type { SavedRide } from '#plan/savedRide.ts'
 import { copyOfRide } from './copyOfRide.ts'
 import { demoIdOf } from './placeSlice.ts'
 import type { Ports } from './ports.ts'

@@ -1,5 +1,5 @@
-import { ridesBySong, type ShelfSong } from '#plan/shelfSong.ts'
-import { plural } from '#plan/words.ts'
+import { ridesBySong, type ShelfSong } from '#plan/songs/shelfSong.ts'
+import { plural } from '#units/plural.ts'
 import type { RideShelf, SongShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 

@@ -1,5 +1,5 @@
-import type { HeardSong, Hearing } from '#plan/heardSong.ts'
-import type { SongSound } from '#plan/songSound.ts'
+import type { HeardSong, Hearing } from '#plan/songs/heardSong.ts'
+import type { SongSound } from '#plan/sound/songSound.ts'
 import type { HearSong, SoundShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 

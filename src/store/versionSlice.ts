@@ -1,8 +1,8 @@
+import { type NewVersion, namedVersion, receivedVersion, sentVersion, type Version, type VersionHead } from '#plan/kept/version.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import { sentOf } from '#plan/merge/findBase.ts'
 import { descendedFrom, handedOver } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
-import { type NewVersion, namedVersion, receivedVersion, sentVersion, type Version, type VersionHead } from '#plan/version.ts'
 import type { VersionShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 

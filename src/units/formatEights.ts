@@ -1,16 +1,16 @@
 import { type Counts, EIGHT } from '#units/units.ts'
+import { plural } from './plural.ts'
 
 /**
  * A length in counts as it is said: 64 → "8 eights", 68 → "8 eights + 4", 4 → "4 counts".
  * In three and six the unit is six counts, called a six: pass 6.
  */
 export function formatEights(counts: Counts, unit: Counts = EIGHT): string {
-  const name = unit === 6 ? 'six' : 'eight'
   const whole = Math.trunc(counts / unit)
   const rest = counts - whole * unit
-  if (whole === 0) return `${rest} ${rest === 1 ? 'count' : 'counts'}`
-  const plural = name === 'six' ? 'sixes' : 'eights'
-  return `${whole} ${whole === 1 ? name : plural}${rest === 0 ? '' : ` + ${rest}`}`
+  if (whole === 0) return plural(rest, 'count')
+  const said = unit === 6 ? plural(whole, 'six', 'sixes') : plural(whole, 'eight')
+  return `${said}${rest === 0 ? '' : ` + ${rest}`}`
 }
 
 /** The same, short, as it is typed into a field: 64 → "8", 68 → "8+4", 4 → "0+4". */

@@ -20,12 +20,18 @@ export type Rpm = Unit<'rpm'>
 export type KnobSteps = Unit<'knobSteps'>
 /** A setting in the bike's own unit (turns, levels); steps ÷ steps per unit. */
 export type Setting = Unit<'setting'>
+/** A stretch of time, of whatever clock. */
+export interface Stretch {
+  from: Seconds
+  to: Seconds
+}
+
 /** A place on the knob, or a range of places from low to high. */
 export interface StepRange {
-  from: KnobSteps
-  to: KnobSteps
+  readonly from: KnobSteps
+  readonly to: KnobSteps
   /** `from` and anything above it; `to` is then the same. */
-  orMore?: true
+  readonly orMore?: true
 }
 /** Effort from 0 to 10. */
 export type Effort = Unit<'effort'>

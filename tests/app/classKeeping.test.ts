@@ -83,7 +83,7 @@ describe('a class under way', () => {
     expect([leading, place]).toEqual([null, 'start'])
     expect(lastLed!.plan.ride).toEqual(store.getState().lastLed!.plan.ride)
     expect(lastLed!.log).toEqual(log)
-    expect(lastLed!.led!.report.totals).toEqual(store.getState().lastLed!.led!.report.totals)
+    expect(lastLed!.led!.report.overall).toEqual(store.getState().lastLed!.led!.report.overall)
   })
 
   it.each(['{"at":1,"onScreen":true,"class":{}}', '{"at":1,"class":{"ride":null,"log":null}}', 'null', '[]', '7'])(

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest'
 import { openRideFile } from '#app/openRideFile.ts'
-import { writeBackup } from '#plan/backup.ts'
+import { writeBackup } from '#plan/kept/backup.ts'
 import type { Ride } from '#plan/model.ts'
 import type { RideShelf } from '#store/ports.ts'
 import { aStore } from '#tests/support/aStore.ts'

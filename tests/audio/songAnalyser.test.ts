@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parseAnswer, type Question } from '#audio/protocol.ts'
 import { createSongAnalyser, type SoundWorld } from '#audio/songAnalyser.ts'
-import type { Beats, Hearing } from '#plan/heardSong.ts'
+import type { Beats, Hearing } from '#plan/songs/heardSong.ts'
 
 const BEATS: Beats = {
   bpm: 120,

@@ -9,23 +9,23 @@ const spark = computeRide(demoRide('spark'))
 const ridge = computeRide(demoRide('ridge'))
 
 /** Figures as a sheet gives them, rounded the same way. */
-const figures = ({ totals, recovery, balance, sections }: RideReport) => ({
-  slot: formatClock(totals.slot),
-  total: formatClock(totals.total),
-  slack: formatClock(totals.slack),
+const figures = ({ overall, recovery, balance, sections }: RideReport) => ({
+  slot: formatClock(overall.slot),
+  total: formatClock(overall.total),
+  slack: formatClock(overall.slack),
   songs: sections.length,
-  work: formatClock(totals.workSeconds),
-  easy: formatClock(totals.easySeconds),
-  ratio: totals.ratio?.toFixed(2),
-  workShare: `${Math.round(totals.workShare * 100)} %`,
-  load: Math.round(totals.sessionLoad),
-  meanEffort: totals.meanEffort.toFixed(2),
-  centroid: totals.centroid?.toFixed(2),
-  tail: formatClock(totals.tailSeconds),
-  tailShare: `${Math.round((100 * totals.tailSeconds) / totals.total)} %`,
-  longestStanding: totals.longestStanding.toFixed(1),
-  highestTotal: totals.highestTotal / 4,
-  endsAt: totals.endsAt.nominal / 4,
+  work: formatClock(overall.workSeconds),
+  easy: formatClock(overall.easySeconds),
+  ratio: overall.ratio?.toFixed(2),
+  workShare: `${Math.round(overall.workShare * 100)} %`,
+  load: Math.round(overall.sessionLoad),
+  meanEffort: overall.meanEffort.toFixed(2),
+  centroid: overall.centroid?.toFixed(2),
+  tail: formatClock(overall.tailSeconds),
+  tailShare: `${Math.round((100 * overall.tailSeconds) / overall.total)} %`,
+  longestStanding: overall.longestStanding.toFixed(1),
+  highestTotal: overall.highestTotal / 4,
+  endsAt: overall.endsAt.nominal / 4,
   accents: [balance.right, balance.left],
   debts: recovery.bouts.filter(({ debt }) => debt > 0).map(({ from, debt }) => `${Math.round(debt)} s at ${formatClock(from)}`),
 })
@@ -112,14 +112,14 @@ describe('the demo rides', () => {
   it('peak in strain where the hardest climbs end', () => {
     const { maximum } = spark.curves.strain
     expect(maximum.value).toBeCloseTo(8, 1)
-    expect(Math.round((100 * maximum.at) / spark.totals.total)).toBe(88)
+    expect(Math.round((100 * maximum.at) / spark.overall.total)).toBe(88)
     const { strain } = ridge.curves
     expect(strain.maximum.value).toBeCloseTo(7.6, 1)
     // The first climb ends at 43.6 % of the class, given as 43 % where per cents are cut and not rounded.
-    expect(Math.floor((100 * strain.maximum.at) / ridge.totals.total)).toBe(43)
+    expect(Math.floor((100 * strain.maximum.at) / ridge.overall.total)).toBe(43)
     const second = ridge.blocks.find(({ block, from }) => block.label === 'step 3 standing' && formatClock(from) === '32:49')!
     expect(strainAt(strain, second.to)).toBeCloseTo(7.4, 1)
-    expect(Math.round((100 * second.to) / ridge.totals.total)).toBe(77)
+    expect(Math.round((100 * second.to) / ridge.overall.total)).toBe(77)
   })
 
   it('lean to one leg without the lead swap', () => {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { readBackup } from '#plan/backup.ts'
+import { readBackup } from '#plan/kept/backup.ts'
 import { SEED } from '#tests/support/seed.ts'
 import { fuzz } from './fuzz.ts'
 

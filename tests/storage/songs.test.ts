@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
-import type { ShelfSong } from '#plan/shelfSong.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { openKeyedDatabase } from '#storage/keyedDatabase.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
 import type { SealedWorld } from '#storage/sealedStore.ts'

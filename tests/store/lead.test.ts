@@ -122,6 +122,6 @@ describe('a class', () => {
     const other = createAppStore({ newId: countedIds(), shelf: null })
     other.getState().restoreClass(kept)
     expect(other.getState().leading!.log).toEqual(state().leading!.log)
-    expect(other.getState().leading!.led!.report.totals).toEqual(state().leading!.led!.report.totals)
+    expect(other.getState().leading!.led!.report.overall).toEqual(state().leading!.led!.report.overall)
   })
 })

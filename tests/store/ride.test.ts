@@ -5,7 +5,7 @@ import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
@@ -37,7 +37,7 @@ describe('running a command', () => {
   it('plans with the engine unless told otherwise', () => {
     const { getState } = createAppStore({ newId: countedIds(), shelf: null })
     getState().openRide(ride)
-    expect(getState().shownReport!.totals).toEqual(computeRide(ride).totals)
+    expect(getState().shownReport!.overall).toEqual(computeRide(ride).overall)
   })
 
   it('does nothing at all when the command does nothing', () => {

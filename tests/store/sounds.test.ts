@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
-import type { Hearing } from '#plan/heardSong.ts'
-import type { SongSound } from '#plan/songSound.ts'
+import type { Hearing } from '#plan/songs/heardSong.ts'
+import type { SongSound } from '#plan/sound/songSound.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { HearSong, SoundShelf } from '#store/ports.ts'
 

@@ -13,7 +13,7 @@ export const arbitraryCalibratedBike: fc.Arbitrary<Bike> = fc
     first: fc.integer({ min: 5, max: 40 }),
   })
   .map(({ start, rises, first, ...scale }) => {
-    const points: Bike['points'] = [[start, first]]
+    const points: Bike['points'][number][] = [[start, first]]
     for (const [wider, stronger] of rises) {
       const [setting, watts] = points.at(-1)!
       points.push([setting + wider, watts + stronger])

@@ -1,5 +1,4 @@
 import fc from 'fast-check'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { addCues } from '#plan/commands/addCues.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
@@ -38,10 +37,10 @@ import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import { isSet, type Ride, type Song } from '#plan/model.ts'
-import { blockFromPattern, PATTERNS } from '#plan/patterns.ts'
-import { strikesForTempo } from '#plan/sectionsFromPlaylist.ts'
-import { aSection } from '#tests/support/smallRide.ts'
-import { aSong } from './smallRide.ts'
+import { blockFromPattern, PATTERNS } from '#plan/patterns/patterns.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
+import { strikesForTempo } from '#plan/songs/sectionsFromPlaylist.ts'
+import { aSection, aSong } from '#tests/support/smallRide.ts'
 
 /** What to do, told without ids: numbers pick among what a ride has. In and out of every range. */
 export interface Recipe {
@@ -74,7 +73,7 @@ export const arbitraryRecipes = (length?: number): fc.Arbitrary<Recipe[]> =>
 export function commandOf(recipe: Recipe, ride: Ride, newId: NewId): Command {
   const items = ride.sections.flatMap(({ blocks }) => blocks)
   const blocks = items.flatMap((item) => (isSet(item) ? item.parts : [item]))
-  const at = (list: { id: string }[], index: number) => list[index % Math.max(1, list.length)]?.id ?? 'nobody'
+  const at = (list: readonly { id: string }[], index: number) => list[index % Math.max(1, list.length)]?.id ?? 'nobody'
   const run = ride.sections[recipe.other % Math.max(1, ride.sections.length)]?.blocks ?? []
   return KINDS[recipe.kind]!({
     ride,

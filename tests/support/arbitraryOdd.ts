@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { faultOfOdd, type OddPlace } from '#plan/oddBeats.ts'
+import { faultOfOdd, type OddPlace } from '#plan/songs/oddBeats.ts'
 
 /** Up to four odd places, near one another and far, over and missing. */
 export const arbitraryOdd: fc.Arbitrary<OddPlace[]> = fc

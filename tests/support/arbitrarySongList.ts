@@ -1,8 +1,8 @@
 import fc from 'fast-check'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import type { Ride, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { countedIds } from './smallRide.ts'
 

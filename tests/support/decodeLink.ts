@@ -1,5 +1,5 @@
+import type { Problem } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
-import type { Problem } from '#plan/parseRide.ts'
 
 type Decoded = { ok: true; ride: Ride } | { ok: false; problems: Problem[] }
 

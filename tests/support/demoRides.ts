@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 
 /** The two rides the page offers to a new user. */
 export const DEMO_RIDES = { spark: 'twenty-minute-spark', ridge: 'ridge-and-return' } as const

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { CONSTANTS } from '#engine/constants.ts'
 import { type BeatGrid, type Block, CURRENT_SCHEMA, type Ride } from '#plan/model.ts'
-import { type OddPlace, startOfOdd } from '#plan/oddBeats.ts'
+import { type OddPlace, startOfOdd } from '#plan/songs/oddBeats.ts'
 import { aBlock, aSection, aSong, smallRide } from './smallRide.ts'
 
 /** The time constant that heart rate is predicted with, as the engine has it. */
@@ -13,7 +13,7 @@ const second = (value: number) => Number(value.toFixed(4))
 export const drifting: fc.Arbitrary<BeatGrid> = fc
   .array(fc.record({ counts: fc.integer({ min: 8, max: 64 }), bpm: fc.integer({ min: 96, max: 176 }) }), { minLength: 2, maxLength: 12 })
   .map((stretches) => {
-    const anchors: BeatGrid['anchors'] = [[0, 0.4]]
+    const anchors: BeatGrid['anchors'][number][] = [[0, 0.4]]
     for (const { counts, bpm } of stretches) {
       const [count, at] = anchors.at(-1)!
       anchors.push([count + counts, second(at + (60 * counts) / bpm)])

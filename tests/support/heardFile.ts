@@ -1,4 +1,4 @@
-import type { Hearing } from '#plan/heardSong.ts'
+import type { Hearing } from '#plan/songs/heardSong.ts'
 
 /** What is said of a file in which a steady song of 200 s was heard, loud throughout, its first beat at its start. */
 export function heardFile(title: string, fingerprint: string, bpm = 128): Extract<Hearing, { kind: 'heard' }> {

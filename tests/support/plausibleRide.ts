@@ -1,9 +1,9 @@
 import fc from 'fast-check'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
 import { applyCall } from '#plan/ledger/applyCall.ts'
 import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import type { Block, Cue, Ride, Section, Terrain } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { sayChange } from '#tests/support/sayChange.ts'
 

@@ -1,6 +1,6 @@
 import { type ConversionConfig, type JsonSchema, toJsonSchema } from '@valibot/to-json-schema'
 import type * as v from 'valibot'
-import { rideSchema, SCHEMA_PARTS } from '#plan/schema.ts'
+import { rideSchema, SCHEMA_PARTS } from '#plan/document/schema.ts'
 
 /** An either-or of the schema, which chooses by looking, becomes an anyOf. */
 const overrideSchema: ConversionConfig['overrideSchema'] = ({ valibotSchema }) => {

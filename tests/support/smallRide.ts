@@ -1,6 +1,6 @@
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Block, Ride, Section, SetBlock, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 
 /** Ids "n1", "n2" … in order. */
 export function countedIds(prefix = 'n'): () => string {

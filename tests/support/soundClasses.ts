@@ -1,6 +1,6 @@
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
 import type { Block, Cue, CueMoment, Foot, Move, Ride, Section, Terrain } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 
 /**
  * Two classes as a careful instructor writes them, for the checks to be held against: what they say of these has to be worth

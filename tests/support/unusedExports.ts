@@ -129,7 +129,7 @@ function firstOf(name: ESTree.TSImportTypeQualifier): string {
 const { imports } = JSON.parse(readRepositoryFile('package.json')) as { imports: Record<string, string> }
 
 /** The path an address stands for; null for a package. */
-function resolved(path: string, address: string): string | null {
+export function resolved(path: string, address: string): string | null {
   if (address.startsWith('.')) return posix.join(posix.dirname(path), address)
   const [from, to] = Object.entries(imports).find(([key]) => address.startsWith(key.slice(0, -1))) ?? []
   return from && to ? posix.normalize(to.slice(0, -1) + address.slice(from.length - 1)) : null

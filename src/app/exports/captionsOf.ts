@@ -1,12 +1,13 @@
 import { spokenOnBike } from '#engine/anotherBike/spokenOnBike.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { RideReport, SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
 import { WELCOME, WIPE_DOWN } from '#features/sheet/contents/asidesOf.ts'
 import type { VttCue } from '#formats/webvtt/writeWebVtt.ts'
-import { secondAt } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import { isolated } from '#units/isolated.ts'
 import type { Seconds } from '#units/units.ts'
 
@@ -64,7 +65,7 @@ function fileStart(ride: Ride, section: SectionReport, index: number): Seconds {
 
 /** The sections one after the other, each until the next begins, for players that jump by chapters; the welcome and the wipe-down are chapters too. */
 export function chaptersOf(ride: Ride, report: RideReport): VttCue[] {
-  const { sections, totals } = report
+  const { sections, overall } = report
   const chapters = sections.map(
     (section, index): VttCue => ({
       id: `${index + 1}`,
@@ -78,6 +79,6 @@ export function chaptersOf(ride: Ride, report: RideReport): VttCue[] {
   return [
     ...(first > 0 ? [{ id: 'welcome', from: 0, to: first, text: ride.briefingSeconds > 0 ? WELCOME : 'lead-in' }] : []),
     ...chapters.filter(({ from, to }) => to > from),
-    ...(totals.total > last ? [{ id: 'wipe-down', from: last, to: totals.total, text: WIPE_DOWN }] : []),
+    ...(overall.total > last ? [{ id: 'wipe-down', from: last, to: overall.total, text: WIPE_DOWN }] : []),
   ]
 }

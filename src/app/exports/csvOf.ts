@@ -2,34 +2,69 @@ import { paceRange } from '#engine/cadence/paceRange.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import { inSpokenOrder, linesByBlock } from '#engine/cues/spokenOrder.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { LedgerEntry, PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { type CsvCell, writeCsv } from '#formats/csv/writeCsv.ts'
-import type { Bike, Ride } from '#plan/model.ts'
+import type { Bike, Ride, Section } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 
-const HEAD = [
-  ...[
-    'section',
-    'title',
-    'song',
-    'artist',
-    'bpm',
-    'ride_s',
-    'song_s',
-    'length_s',
-    'counts',
-    'block',
-    'round',
-    'terrain',
-    'posture',
-    'hands',
-  ],
-  ...['effort_from', 'effort_to', 'rpm_from', 'rpm_to', 'call', 'total', 'total_low', 'total_high', 'unit', 'lead_foot', 'move'],
-  ...['words', 'feel', 'easier', 'harder', 'water', 'leader', 'microphone'],
-]
+/** What a row is read from: a block as it is played, in its ride. */
+interface Row {
+  ride: Ride
+  report: RideReport
+  section: Section
+  played: PlayedBlock
+  /** The lines spoken in it. */
+  lines: readonly CueLine[]
+}
+
+/** The columns in their order: what each is headed, and what stands in it. */
+const COLUMNS: Readonly<Record<string, (row: Row) => CsvCell>> = {
+  section: ({ played }) => played.section + 1,
+  title: ({ section }) => section.title,
+  song: ({ section }) => section.song?.title,
+  artist: ({ section }) => section.song?.artist,
+  bpm: ({ report, played }) => rounded(report.sections[played.section]!.bpm),
+  ride_s: ({ played }) => rounded(played.from),
+  song_s: ({ section, played }) => (section.song ? rounded(played.sectionFrom) : undefined),
+  length_s: ({ played }) => rounded(played.to - played.from),
+  counts: ({ played: { countFrom, countTo } }) => (countFrom === undefined || countTo === undefined ? undefined : countTo - countFrom),
+  block: ({ played }) => nameOfItem(played.block),
+  round: ({ played: { set } }) => (set && set.set.rounds > 1 ? `${set.round} of ${set.set.rounds}` : undefined),
+  terrain: ({ played }) => played.block.terrain,
+  posture: ({ played }) => played.block.posture,
+  hands: ({ played }) => played.block.hands,
+  effort_from: ({ played }) => played.block.effort.from,
+  effort_to: ({ played }) => played.block.effort.to,
+  rpm_from: ({ played }) => paceAt(played, 0),
+  rpm_to: ({ played }) => paceAt(played, 1),
+  call: ({ played }) => played.ledger.change,
+  total: ({ ride, played }) => setting(ride, played.ledger.after.nominal),
+  total_low: ({ ride, played }) => setting(ride, played.ledger.after.low),
+  total_high: ({ ride, played }) => setting(ride, played.ledger.after.high),
+  unit: ({ ride }) => ride.bike.unit,
+  lead_foot: ({ played }) => played.foot ?? undefined,
+  move: ({ played: { block } }) => block.move && `${block.move.name} on ${block.move.counts}`,
+  words: ({ played: { block }, lines }) =>
+    inSpokenOrder(block.cues, lines)
+      .map(({ text }) => text.trim())
+      .filter(Boolean)
+      .join(' '),
+  feel: ({ played }) => played.block.feel,
+  easier: ({ played }) => played.block.easier?.text,
+  harder: ({ played }) => played.block.harder?.text,
+  water: ({ played }) => (played.block.water ? 'water' : undefined),
+  leader: ({ ride, played: { block } }) => nameOf(ride, block.leader),
+  microphone: ({ ride, played: { block } }) => nameOf(ride, block.mic ?? block.leader),
+}
 
 /** Where the ride is read on another bike: what its totals are there, beside its own. */
-const OTHER_HEAD = ['other_bike', 'other_total', 'other_unit', 'other_feel']
+const OTHER_COLUMNS: Readonly<Record<string, (bike: Bike, entry: LedgerEntry) => CsvCell>> = {
+  other_bike: ({ name }) => name,
+  other_total: (_, { total }) => total,
+  other_unit: ({ unit }) => unit,
+  other_feel: (_, { reading }) => reading?.feel,
+}
 
 /**
  * One row a change, numbers as numbers, so that spreadsheets can count with it. Calls and totals are
@@ -41,54 +76,25 @@ export function csvOf(ride: Ride, report: RideReport): string {
   const spoken = linesByBlock(own)
   const rows = own.blocks
     .filter(({ from, to }) => to > from)
-    .map((played) => [
-      ...rowOf(ride, own, spoken[played.index]!, played),
-      ...(shownOn ? otherBike(shownOn.bike, blocks[played.index]!) : []),
-    ])
-  return writeCsv([[...HEAD, ...(shownOn ? OTHER_HEAD : [])], ...rows])
+    .map((played) => {
+      const row = { ride, report: own, section: ride.sections[played.section]!, played, lines: spoken[played.index]! }
+      const cells = Object.values(COLUMNS).map((cell) => cell(row))
+      if (!shownOn) return cells
+      return [...cells, ...Object.values(OTHER_COLUMNS).map((cell) => cell(shownOn.bike, blocks[played.index]!.ledger))]
+    })
+  return writeCsv([[...Object.keys(COLUMNS), ...(shownOn ? Object.keys(OTHER_COLUMNS) : [])], ...rows])
 }
 
-const otherBike = ({ name, unit }: Bike, { ledger: { total, reading } }: PlayedBlock): CsvCell[] => [name, total, unit, reading?.feel]
+/** An end that is open is no number: its cell stays empty. */
+const setting = ({ bike }: Ride, steps: number | null): CsvCell => (steps === null ? undefined : steps / bike.stepsPerUnit)
 
-function rowOf(ride: Ride, report: RideReport, lines: readonly CueLine[], played: PlayedBlock): CsvCell[] {
-  const { block, ledger, cadence, set } = played
-  const section = ride.sections[played.section]!
-  const { song } = section
-  // An end that is open is no number: its cell stays empty.
-  const setting = (steps: number | null) => (steps === null ? undefined : steps / ride.bike.stepsPerUnit)
-  const turning = cadence.kind === 'turning' ? paceRange(cadence).map(rounded) : cadence.kind === 'still' ? [0, 0] : [undefined, undefined]
-  const name = (id: string | undefined) => ride.leaders.find((leader) => leader.id === id)?.name
-  const counts = played.countFrom === undefined || played.countTo === undefined ? undefined : played.countTo - played.countFrom
-  const bpm = report.sections[played.section]!.bpm
-  return [
-    ...[played.section + 1, section.title, song?.title, song?.artist, bpm === undefined ? undefined : rounded(bpm)],
-    ...[rounded(played.from), song ? rounded(played.sectionFrom) : undefined, rounded(played.to - played.from), counts],
-    ...[
-      nameOfItem(block),
-      set && set.set.rounds > 1 ? `${set.round} of ${set.set.rounds}` : undefined,
-      block.terrain,
-      block.posture,
-      block.hands,
-    ],
-    ...[block.effort.from, block.effort.to, ...turning, ledger.change],
-    ...[setting(ledger.after.nominal), setting(ledger.after.low), setting(ledger.after.high), ride.bike.unit],
-    ...[played.foot ?? undefined, block.move && `${block.move.name} on ${block.move.counts}`],
-    ...[
-      inSpokenOrder(block.cues, lines)
-        .map(({ text }) => text.trim())
-        .filter(Boolean)
-        .join(' '),
-      block.feel,
-      block.easier?.text,
-      block.harder?.text,
-    ],
-    ...[
-      block.water ? 'water' : undefined,
-      name(block.leader ?? ride.leaders[0]?.id),
-      name(block.mic ?? block.leader ?? ride.leaders[0]?.id),
-    ],
-  ]
+function paceAt({ cadence }: PlayedBlock, end: 0 | 1): CsvCell {
+  if (cadence.kind === 'still') return 0
+  return cadence.kind === 'turning' ? rounded(paceRange(cadence)[end]) : undefined
 }
+
+/** A leader's name; the first one's unless an id is given. */
+const nameOf = ({ leaders }: Ride, id = leaders[0]?.id): CsvCell => leaders.find((leader) => leader.id === id)?.name
 
 /** To thousandths: finer is arithmetic, not music. */
-const rounded = (value: number): number => Math.round(value * 1000) / 1000
+const rounded = <Value extends number | undefined>(value: Value) => (value === undefined ? value : Math.round(value * 1000) / 1000)

@@ -4,9 +4,8 @@ import { stopped } from '#features/sheet/contents/sentence.ts'
 import { sheetContents } from '#features/sheet/contents/sheetContents.ts'
 import type { Listing } from '#formats/listing/listing.ts'
 import type { Ride } from '#plan/model.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { isolated } from '#units/isolated.ts'
-
-const POSTURES = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' } as const
 
 /** The compact sheet as lines: the same words and numbers, without marks. */
 export function listingOf(ride: Ride, report: RideReport, date: string): Listing {
@@ -44,7 +43,7 @@ function rowOf(row: Row): string[] {
   const what = [
     row.handOver && `${row.handOver};`,
     row.foot && `${row.foot} foot;`,
-    `${isolated(row.name)} (${[POSTURES[row.posture], row.hands === 'centre' ? '' : `hands ${row.hands}`, ...row.notes.map(isolated), row.water ? 'water' : ''].filter(Boolean).join(', ')}).`,
+    `${isolated(row.name)} (${[POSTURE_WORDS[row.posture].is, row.hands === 'centre' ? '' : `hands ${row.hands}`, ...row.notes.map(isolated), row.water ? 'water' : ''].filter(Boolean).join(', ')}).`,
     isolated(row.words),
     row.feel && `Feel: ${isolated(stopped(row.feel))}`,
     row.easier && `Easier: ${isolated(stopped(row.easier))}`,

@@ -1,4 +1,4 @@
-import type { BeatHints, Beats } from '#plan/heardSong.ts'
+import type { BeatHints, Beats } from '#plan/songs/heardSong.ts'
 import { beatsInSteps } from './beatsInSteps.ts'
 import { harmonyInSteps } from './harmony.ts'
 import { heardOf } from './heard.ts'

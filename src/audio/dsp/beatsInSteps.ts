@@ -1,4 +1,4 @@
-import type { Beats, TempoWindow } from '#plan/heardSong.ts'
+import type { Beats, TempoWindow } from '#plan/songs/heardSong.ts'
 import { type CountWeights, chooseBar } from './chooseBar.ts'
 import { choosePulseInSteps } from './choosePulse.ts'
 import { driftsFrom } from './driftsFrom.ts'

@@ -1,4 +1,4 @@
-import type { TempoWindow } from '#plan/heardSong.ts'
+import type { TempoWindow } from '#plan/songs/heardSong.ts'
 import type { Line } from './fitLine.ts'
 import type { Heard } from './heard.ts'
 import { isSamePulse, pulseGuesses } from './pulseGuesses.ts'

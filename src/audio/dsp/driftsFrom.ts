@@ -1,4 +1,4 @@
-import type { Drift } from '#plan/heardSong.ts'
+import type { Drift } from '#plan/songs/heardSong.ts'
 import type { Line } from './fitLine.ts'
 import { median } from './median.ts'
 import { peakNear } from './valueAt.ts'

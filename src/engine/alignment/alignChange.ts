@@ -1,7 +1,7 @@
-import type { Alignment, AlignmentGrade } from '#engine/report.ts'
+import type { Alignment, AlignmentGrade } from '#engine/played.ts'
 import type { CountingUnit } from '#engine/timeline/countingUnit.ts'
-import { secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid } from '#plan/model.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
 
 /** How far a beat may be missed and still be met: mir_eval's window for beat tracking, 70 ms (Raffel et al., ISMIR 2014). */

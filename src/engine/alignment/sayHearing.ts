@@ -1,4 +1,4 @@
-import type { Beats, Hearing } from '#plan/heardSong.ts'
+import type { Beats, Hearing } from '#plan/songs/heardSong.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 

@@ -1,5 +1,5 @@
-import { type Hearing, isUnderWay } from '#plan/heardSong.ts'
-import { plural } from '#plan/words.ts'
+import { type Hearing, isUnderWay } from '#plan/songs/heardSong.ts'
+import { plural } from '#units/plural.ts'
 
 /** Where the hearing of a row of files stands, in one sentence; empty without any. */
 export function sayHearings(hearings: readonly Hearing[]): string {

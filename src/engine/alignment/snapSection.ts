@@ -1,10 +1,10 @@
-import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection, mapSame, withItems } from '#plan/edits.ts'
 import { isSet, type Ride, type Section } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
 import { snapToEights } from './snapToEights.ts'
 

@@ -1,6 +1,6 @@
-import { countAt, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid } from '#plan/model.ts'
-import { faultOfOdd, type OddPlace } from '#plan/oddBeats.ts'
+import { countAt, secondAt } from '#plan/songs/beatGrid.ts'
+import { faultOfOdd, type OddPlace } from '#plan/songs/oddBeats.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 
 /** What taps on the ones say of a song's bars. */

@@ -1,4 +1,5 @@
-import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { KnobSteps, Rpm } from '#units/units.ts'

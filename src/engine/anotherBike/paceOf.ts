@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Rpm } from '#units/units.ts'
 
 /**

@@ -1,5 +1,5 @@
 import { formatTotal, sayTotal } from '#engine/ledger/sayCall.ts'
-import type { LedgerEntry, PlayedBlock } from '#engine/report.ts'
+import type { LedgerEntry, PlayedBlock } from '#engine/played.ts'
 import { atTotal, inRange, type LedgerState, sameState } from '#plan/ledger/ledgerState.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatNumber } from '#units/formatNumber.ts'

@@ -1,12 +1,29 @@
+import type { RuleName } from '#engine/findings/ruleNames.ts'
 import { withMore } from '#engine/findings/vetting/vetted.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { nameOfItem } from '#plan/names.ts'
 import type { ShownOn } from './readTotal.ts'
 
 /** Rules whose sentences give a place of the knob, in steps of the ride's own bike. */
-const OF_THE_KNOB: ReadonlySet<string> = new Set([
-  ...['knobLoose', 'knobTight', 'underBase', 'largestAdded', 'easyTotal', 'wideSpread', 'openEnd', 'ownTotals', 'checkpointMissed'],
-  ...['checkpointLoose', 'lightStanding', 'lightMove', 'lightPush', 'fastLegs', 'intentAgainstDemand', 'beyondCalibration', 'endsHeavy'],
+const OF_THE_KNOB: ReadonlySet<RuleName> = new Set([
+  'knobLoose',
+  'knobTight',
+  'underBase',
+  'largestAdded',
+  'easyTotal',
+  'wideSpread',
+  'openEnd',
+  'ownTotals',
+  'checkpointMissed',
+  'checkpointLoose',
+  'lightStanding',
+  'lightMove',
+  'lightPush',
+  'fastLegs',
+  'intentAgainstDemand',
+  'beyondCalibration',
+  'endsHeavy',
 ])
 
 /**

@@ -1,7 +1,8 @@
 import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import { replaced } from '#engine/cues/claims/replaced.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { LedgerEntry, RideReport } from '#engine/report.ts'
+import type { LedgerEntry } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 
 /** Words about what comes at once; a preview or a story speaks of more than its own block. */
 const AT_ONCE: ReadonlySet<CueLine['moment']> = new Set(['announce', 'countIn', 'action'])

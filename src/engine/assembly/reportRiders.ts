@@ -4,8 +4,9 @@ import { blockDemands } from '#engine/demand/blockDemand.ts'
 import { type RidingContext, riddenBy } from '#engine/demand/ridden.ts'
 import { referenceRiderIndex, riderSetting } from '#engine/demand/riderSetting.ts'
 import { STANDING_COST } from '#engine/demand/standingCost.ts'
-import { energyOf } from '#engine/energy/energyOf.ts'
-import type { PlayedBlock, RiderReport, Span } from '#engine/report.ts'
+import { energySpent } from '#engine/energy/energySpent.ts'
+import type { PlayedBlock, Span } from '#engine/played.ts'
+import type { RiderReport } from '#engine/report.ts'
 import { reserveReport } from '#engine/reserve/reserveReport.ts'
 import { heartCurve } from '#engine/response/heartCurve.ts'
 import { maximumOf } from '#engine/response/heartMaximum.ts'
@@ -32,7 +33,7 @@ export function reportRiders(ride: Ride, spans: readonly Span[], blocks: readonl
     const range = { rest: rider.restingHr, max: maximumOf(rider) }
     const lift = STANDING_COST.beats / (range.max - range.rest)
     const curve = heartCurve(ridden, rules.heartRateTau, lift)
-    const energy = energyOf(ridden, rider.massKg)
+    const energy = energySpent(ridden, rider.massKg)
     const byThreshold = secondsByThreshold(curve.pieces, rider, range)
     return {
       rider,

@@ -1,6 +1,6 @@
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
-import type { PlayedBlock, SectionReport } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
 import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'

@@ -1,6 +1,7 @@
 import type { Constants } from '#engine/constants.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { EffortLine } from '#engine/recovery/effortLines.ts'
-import type { PlayedBlock, SetReport } from '#engine/report.ts'
+import type { SetReport } from '#engine/report.ts'
 import { workAndEase } from '#engine/shape/effortMeasures.ts'
 
 /** Every set with its work and easy seconds over all rounds. */

@@ -1,7 +1,7 @@
-import type { CadencePiece, PlayedCadence } from '#engine/report.ts'
+import type { CadencePiece, PlayedCadence } from '#engine/played.ts'
 import type { Laid } from '#engine/timeline/laySection.ts'
-import { anchorsBetween, beatOf, countOf, secondAt, stretchAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section } from '#plan/model.ts'
+import { anchorsBetween, beatOf, countOf, secondAt, stretchAt } from '#plan/songs/beatGrid.ts'
 import { type Bpm, type Counts, EIGHT, type Rpm, type Seconds } from '#units/units.ts'
 import { steadyCadence } from './steadyCadence.ts'
 import { strikesOf } from './strikesOf.ts'
@@ -66,7 +66,7 @@ function tempoBetween(grid: BeatGrid, from: Counts, to: Counts): Bpm {
   return tempoInside(grid, from, to) ?? (60 * (beatOf(grid, to) - beatOf(grid, from))) / (secondAt(grid, to) - secondAt(grid, from))
 }
 
-interface Stretch {
+interface TempoPiece {
   beats: number
   seconds: Seconds
   /** Second of the song at which it ends. */
@@ -77,8 +77,8 @@ interface Stretch {
 }
 
 /** The stretches between anchors, those of one tempo as one. */
-function joined(grid: BeatGrid, first: Counts, last: Counts): Stretch[] {
-  const stretches: Stretch[] = []
+function joined(grid: BeatGrid, first: Counts, last: Counts): TempoPiece[] {
+  const stretches: TempoPiece[] = []
   let [beat, second] = [beatOf(grid, first), secondAt(grid, first)]
   for (const [count, end] of [...anchorsBetween(grid, first, last), [last, secondAt(grid, last)] as const]) {
     const beats = beatOf(grid, count) - beat

@@ -1,5 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
 import type { Block, Terrain } from '#plan/model.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Rpm } from '#units/units.ts'
 
 export interface Window {
@@ -25,8 +26,9 @@ const USUAL: Partial<Record<Terrain, Window>> = {
  */
 export function cadenceWindow({ terrain, posture }: Pick<Block, 'terrain' | 'posture'>, rules: Constants): Window | undefined {
   if (posture === 'offBike' || terrain === 'flush' || terrain === 'stretch') return undefined
-  const bounds =
-    posture === 'seated' ? { from: rules.seatedMinRpm, to: rules.seatedMaxRpm } : { from: rules.standingMinRpm, to: rules.standingMaxRpm }
+  const bounds = isOutOfSaddle({ posture })
+    ? { from: rules.standingMinRpm, to: rules.standingMaxRpm }
+    : { from: rules.seatedMinRpm, to: rules.seatedMaxRpm }
   const usual = USUAL[terrain] ?? bounds
   const window = { from: Math.max(bounds.from, usual.from), to: Math.min(bounds.to, usual.to) }
   return window.from <= window.to ? window : bounds

@@ -1,4 +1,4 @@
-import type { PlayedCadence } from '#engine/report.ts'
+import type { PlayedCadence } from '#engine/played.ts'
 import type { Laid } from '#engine/timeline/laySection.ts'
 import type { Section } from '#plan/model.ts'
 import { beatCadence } from './beatCadence.ts'

@@ -1,4 +1,4 @@
-import type { PlayedCadence } from '#engine/report.ts'
+import type { PlayedCadence } from '#engine/played.ts'
 import type { Rpm } from '#units/units.ts'
 
 /** One cadence throughout, or a straight ramp from one to another. */

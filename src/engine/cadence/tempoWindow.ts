@@ -1,6 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
-import { octaveAbout, type TempoWindow } from '#plan/heardSong.ts'
 import type { Block } from '#plan/model.ts'
+import { octaveAbout, type TempoWindow } from '#plan/songs/heardSong.ts'
 import { cadenceWindow } from './cadenceWindow.ts'
 
 /**

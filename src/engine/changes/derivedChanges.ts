@@ -1,4 +1,6 @@
-import type { PlayedBlock, RideReport, Totals } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
+import type { Overall } from '#engine/shape/overall.ts'
 import { sameValue } from '#plan/edits.ts'
 import type { Block, Foot } from '#plan/model.ts'
 import { readingOf } from '#plan/scale/reading.ts'
@@ -24,7 +26,7 @@ export type DerivedChange =
 
 /** Figures of a ride that are compared, in the order in which they are told. */
 const FIGURES = ['total', 'slack', 'workSeconds', 'easySeconds', 'meanEffort', 'sessionLoad', 'longestStanding', 'highestTotal'] as const
-export type Figure = (typeof FIGURES)[number] & keyof Totals
+export type Figure = (typeof FIGURES)[number] & keyof Overall
 
 /** Differences below this are rounding, not change. */
 const ROUNDING = 1e-6
@@ -47,7 +49,7 @@ export function derivedChanges(before: RideReport, after: RideReport): DerivedCh
 
 function figureChanged(figure: Figure, before: RideReport, after: RideReport): DerivedChange[] {
   if (figure === 'highestTotal') return highestChanged(before, after)
-  const [was, now] = [before.totals[figure], after.totals[figure]]
+  const [was, now] = [before.overall[figure], after.overall[figure]]
   return Math.abs(was - now) > ROUNDING ? [{ kind: 'figure', figure, before: was, after: now }] : []
 }
 
@@ -55,8 +57,8 @@ function figureChanged(figure: Figure, before: RideReport, after: RideReport): D
 function highestChanged(before: RideReport, after: RideReport): DerivedChange[] {
   const [from, to] = [before.scale, after.scale]
   if (from.bike.unit !== to.bike.unit) return []
-  const was = Math.round(readingOf(from, to).total(before.totals.highestTotal) * from.bike.stepsPerUnit)
-  const now = after.totals.highestTotal * from.bike.stepsPerUnit
+  const was = Math.round(readingOf(from, to).total(before.overall.highestTotal) * from.bike.stepsPerUnit)
+  const now = after.overall.highestTotal * from.bike.stepsPerUnit
   const perUnit = from.bike.stepsPerUnit * to.bike.stepsPerUnit
   return was === now ? [] : [{ kind: 'figure', figure: 'highestTotal', before: was, after: now, perUnit }]
 }

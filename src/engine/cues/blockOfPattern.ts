@@ -1,8 +1,8 @@
 import { constantsOf } from '#engine/constants.ts'
-import type { BlockPattern } from '#plan/blockPattern.ts'
 import type { NewId } from '#plan/copies.ts'
 import { type Block, isCounted, type Ride, type Section } from '#plan/model.ts'
-import { blockFromPattern } from '#plan/patterns.ts'
+import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
+import { blockFromPattern } from '#plan/patterns/patterns.ts'
 import { usualLead } from './usualPlace.ts'
 
 /** A block made from a pattern, with its words where the studio's rules have an announcement. */

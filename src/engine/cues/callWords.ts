@@ -1,6 +1,7 @@
 import { sayTotal } from '#engine/ledger/sayCall.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Ride } from '#plan/model.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import type { Change } from './changeAt.ts'
 
 /**
@@ -20,11 +21,9 @@ export function callWords(
     if (rounds.every((round) => round.ledger.call === ledger.call)) parts.push(ledger.call)
     else if (rounds.every((round) => round.ledger.total === ledger.total)) parts.push(sayTotal(ledger.after, bike, datum))
   }
-  if (kinds.includes('posture')) parts.push(POSTURE_WORDS[block.posture])
+  if (kinds.includes('posture')) parts.push(POSTURE_WORDS[block.posture].call)
   if (pace) parts.push(pace.words)
   if (kinds.includes('foot') && played.foot !== null) parts.push(`${played.foot} foot leads now`)
   if (kinds.includes('move') && block.move) parts.push(`${block.move.name} on ${block.move.counts}`)
   return parts.map((part) => `${part[0]!.toUpperCase()}${part.slice(1)}.`).join(' ')
 }
-
-const POSTURE_WORDS = { seated: 'sit', standing: 'up', hovering: 'hover low', offBike: 'off the bike' } as const

@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { sameState } from '#plan/ledger/ledgerState.ts'
 import type { Counts, Rpm } from '#units/units.ts'
 
@@ -7,26 +7,26 @@ export type ChangeKind = 'section' | 'set' | 'resistance' | 'posture' | 'hands' 
 
 /** A call for the legs alone: the knob is not touched. */
 interface PaceCall {
-  from: Rpm | null
-  to: Rpm
+  readonly from: Rpm | null
+  readonly to: Rpm
   /** "faster, to 90", "double time", "pick it up to 100 over the block". */
-  words: string
+  readonly words: string
 }
 
 /** The change at the start of a played block. */
 export interface Change {
-  block: number
-  kinds: ChangeKind[]
+  readonly block: number
+  readonly kinds: readonly ChangeKind[]
   /** Counts before the change by which words have to be over. */
-  wordsEnd: Counts
-  pace?: PaceCall
+  readonly wordsEnd: Counts
+  readonly pace?: PaceCall
 }
 
 interface EndRules {
-  wordsEndMove: Counts
-  wordsEndPosture: Counts
-  wordsEndResistance: Counts
-  offBeatRpm: Rpm
+  readonly wordsEndMove: Counts
+  readonly wordsEndPosture: Counts
+  readonly wordsEndResistance: Counts
+  readonly offBeatRpm: Rpm
 }
 
 /** Everything that differs from the block before. */

@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Cue } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import type { CueLine } from './placeCues.ts'

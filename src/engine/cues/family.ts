@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { singular } from './claims/english/singular.ts'
 import { remembered } from './remembered.ts'
 import { tokensOf } from './tokens.ts'

@@ -1,4 +1,5 @@
-import type { CueReport, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { CueReport } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** A hold long enough to be talked through, in seconds (common practice). */

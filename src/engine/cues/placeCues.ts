@@ -1,5 +1,5 @@
-import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
-import { strainAt } from '#engine/shape/strainCurve.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import { type StrainCurve, strainAt } from '#engine/shape/strainCurve.ts'
 import { isInside, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue, CueMoment, Ride } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
@@ -7,35 +7,34 @@ import { wordsOfCue } from './countWords.ts'
 import { type SectionClock, sectionClock } from './sectionClock.ts'
 import { speechOfCue } from './speech.ts'
 import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts'
-import { bySpoken } from './spokenOrder.ts'
 
 /** One cue as it is spoken, on the ride clock. */
 export interface CueLine {
-  cue: Cue
+  readonly cue: Cue
   /** Index into the report's blocks. */
-  block: number
-  moment: CueMoment
+  readonly block: number
+  readonly moment: CueMoment
   /** The change the words belong to: the start of the block, for form and story its end. */
-  change: Seconds
-  from: Seconds
-  to: Seconds
-  words: number
+  readonly change: Seconds
+  readonly from: Seconds
+  readonly to: Seconds
+  readonly words: number
   /** Strain of the one who speaks, 0 for a leader off the bike. */
-  strain: number
+  readonly strain: number
   /** Leader id. */
-  speaker: string
+  readonly speaker: string
   /** Counts between the last word and the change; beats, or half seconds where there is no song. */
-  lead: Counts
+  readonly lead: Counts
   /** A count-in: as many beats as it counts, however many words. */
-  count?: Counts
+  readonly count?: Counts
 }
 
 interface Placing {
-  ride: Ride
-  blocks: readonly PlayedBlock[]
-  sections: readonly SectionReport[]
-  strain: StrainCurve
-  rules: SpeechRules
+  readonly ride: Ride
+  readonly blocks: readonly PlayedBlock[]
+  readonly sections: readonly SectionReport[]
+  readonly strain: StrainCurve
+  readonly rules: SpeechRules
 }
 
 /**
@@ -105,3 +104,6 @@ function speakerOf(ride: Ride, { block }: PlayedBlock): Ride['leaders'][number] 
   const id = block.mic ?? block.leader
   return ride.leaders.find((leader) => leader.id === id) ?? ride.leaders[0]!
 }
+
+/** Lines by the time they start. Of those that start together the longer one comes last, and of equally long ones the one written last. */
+const bySpoken = (a: CueLine, b: CueLine): number => a.from - b.from || a.to - b.to

@@ -1,16 +1,17 @@
 import { constantsOf } from '#engine/constants.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import { startLead } from '#plan/cueStart.ts'
 import type { Cue, Ride } from '#plan/model.ts'
-import type { Counts, Seconds } from '#units/units.ts'
+import type { Counts, Seconds, Stretch } from '#units/units.ts'
 import type { MeaningOf } from './claims/claim.ts'
 import { claimsIn } from './claims/claimsOf.ts'
 import { sectionClock } from './sectionClock.ts'
 import { type Speech, speechOf } from './speech.ts'
 import { speechSeconds, wordsPerSecond } from './speechRate.ts'
 import { isCalm, LEAST_ROOM } from './storyWindows.ts'
-import { crowdedWindows, overlap, type Stretch, spokenStretches } from './talk.ts'
+import { crowdedWindows, overlap, spokenStretches } from './talk.ts'
 
 /** Room for more than calls inside a block. */
 export interface StoryRoom extends Stretch {

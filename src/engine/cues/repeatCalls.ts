@@ -1,14 +1,14 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** What is called as a round of a set begins: how many there are to go, this one included. */
 export interface RepeatCall {
-  setId: string
-  round: number
-  at: Seconds
+  readonly setId: string
+  readonly round: number
+  readonly at: Seconds
   /** "four" … "two", "last one". */
-  words: string
+  readonly words: string
 }
 
 /** The count-down of every set of more than one round. */

@@ -1,6 +1,6 @@
 import { ASSUMED_TEMPO } from '#engine/timeline/laySection.ts'
-import { beatOf, countAt, countOf, secondAt } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
+import { beatOf, countAt, countOf, secondAt } from '#plan/songs/beatGrid.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 
 /**

@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 
 /** A move and where it is shown first; later uses, standing after seated too, point back to it. */
 export interface Showing {

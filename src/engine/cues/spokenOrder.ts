@@ -1,9 +1,6 @@
 import type { Cue } from '#plan/model.ts'
 import type { CueLine } from './placeCues.ts'
 
-/** Lines by the time they start. Of those that start together the longer one comes last, and of equally long ones the one written last. */
-export const bySpoken = (a: Pick<CueLine, 'from' | 'to'>, b: Pick<CueLine, 'from' | 'to'>): number => a.from - b.from || a.to - b.to
-
 /** The lines of every played block, in the order they are spoken. Cost: linear. */
 export function linesByBlock(report: { blocks: readonly unknown[]; cues: { lines: readonly CueLine[] } }): readonly (readonly CueLine[])[] {
   const lines: CueLine[][] = report.blocks.map(() => [])

@@ -1,9 +1,8 @@
-import type { PlayedBlock, SectionReport, StrainCurve } from '#engine/report.ts'
-import { momentAt } from '#engine/shape/strainCurve.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import { momentAt, type StrainCurve } from '#engine/shape/strainCurve.ts'
 import type { Ride } from '#plan/model.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Seconds, Stretch } from '#units/units.ts'
 import { sectionClock } from './sectionClock.ts'
-import type { Stretch } from './talk.ts'
 
 /** Strain up to which riders can listen to more than the next call, and the least room a story takes (common practice). */
 const LISTENING = 5

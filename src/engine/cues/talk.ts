@@ -1,12 +1,6 @@
-import type { SectionReport } from '#engine/report.ts'
-import type { Seconds } from '#units/units.ts'
+import type { SectionReport } from '#engine/played.ts'
+import type { Seconds, Stretch } from '#units/units.ts'
 import type { CueLine } from './placeCues.ts'
-
-/** A stretch of time. */
-export interface Stretch {
-  from: Seconds
-  to: Seconds
-}
 
 /** How much of a section is talked through. */
 export interface SectionTalk {

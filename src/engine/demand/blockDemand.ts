@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Effort, Seconds, Setting, Watts } from '#units/units.ts'
 import { type DemandPiece, demandPieces, meanDemand, standingBonus } from './demandOfBlock.ts'
 import { areaUnder } from './quadratic.ts'

@@ -1,5 +1,5 @@
 import { steadyCadence } from '#engine/cadence/steadyCadence.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Block } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 

@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { DemandPiece } from './demandOfBlock.ts'
 import { areaUnder, cutAt, isConstant, type Quadratic, quadraticAt } from './quadratic.ts'

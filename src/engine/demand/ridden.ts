@@ -1,4 +1,4 @@
-import type { PlayedBlock, Span } from '#engine/report.ts'
+import type { PlayedBlock, Span } from '#engine/played.ts'
 import type { Bike, Block, Ride } from '#plan/model.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Rpm, Seconds, Setting, Watts } from '#units/units.ts'

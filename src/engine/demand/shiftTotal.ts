@@ -1,12 +1,12 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import { sameState } from '#plan/ledger/ledgerState.ts'
 import { limitsOf } from '#plan/ledger/limits.ts'
 import { playCall, type Standing } from '#plan/ledger/playCall.ts'
+import { callOfRound, NO_CARRY } from '#plan/ledger/roundShift.ts'
 import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import type { Change, Keep, Resistance, Ride, Total } from '#plan/model.ts'
-import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** Calls to restate, by block id. */

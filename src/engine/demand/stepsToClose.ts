@@ -1,5 +1,5 @@
 import type { Constants } from '#engine/constants.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'

@@ -1,12 +1,12 @@
-import type { Finding, Fix, SectionReport } from '#engine/report.ts'
-import { lastCountOf } from '#plan/beatGrid.ts'
+import type { SectionReport } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { editSection, editSet, withItems } from '#plan/edits.ts'
 import { isSet, type Section } from '#plan/model.ts'
 import { amountOf } from '#plan/remeasure.ts'
+import { lastCountOf } from '#plan/songs/beatGrid.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, inQuotes, quotedSection } from './finding.ts'
+import { ARITHMETIC, atSection, fix, inQuotes, type Noticed, quotedSection, sayMeasured } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
-import { sayMeasured } from './sizes.ts'
 
 /** By the clock, what ends within a second of its song ends with it. */
 const SHORTEST_OVERHANG_SECONDS = 1
@@ -19,9 +19,9 @@ export function beyondOut(facts: Facts): Finding[] {
     const section = facts.ride.sections[index]!
     const size = sayMeasured(section, beyond, unit.eight)
     const first = facts.blocks.slice(blocks.from, blocks.to).find((played) => played.beyond > 0)
-    const noticed = {
+    const noticed: Noticed = {
       rule: 'beyondOut',
-      severity: 'problem' as const,
+      severity: 'problem',
       text: `The blocks of ${quotedSection(facts, index)} run ${size} past its ${counts ? 'out-point' : 'end'}.`,
       why: ARITHMETIC,
       amount: beyond,

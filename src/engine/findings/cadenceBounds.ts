@@ -1,5 +1,7 @@
 import { paceRange } from '#engine/cadence/paceRange.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Rpm } from '#units/units.ts'
 import type { Facts } from './facts.ts'
@@ -28,7 +30,7 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   if (outside <= ROUNDING_RPM) return undefined
   const [from, to] = paceRange(cadence)
   const pace = from === to ? say(from) : `${say(from)} to ${say(to)}`
-  const how = block.posture === 'seated' ? 'seated' : 'standing'
+  const how = isOutOfSaddle(block) ? 'standing' : 'seated'
   return {
     rule: 'cadenceBounds',
     severity: 'warning',
@@ -43,9 +45,9 @@ const say = (rpm: Rpm): string => formatNumber(rpm, 1)
 
 function boundsOf({ rules }: Facts, { block }: PlayedBlock): Bounds | undefined {
   if (block.posture === 'offBike') return undefined
-  return block.posture === 'seated'
-    ? { min: rules.seatedMinRpm, max: rules.seatedMaxRpm }
-    : { min: rules.standingMinRpm, max: rules.standingMaxRpm }
+  return isOutOfSaddle(block)
+    ? { min: rules.standingMinRpm, max: rules.standingMaxRpm }
+    : { min: rules.seatedMinRpm, max: rules.seatedMaxRpm }
 }
 
 function stayInside({ block }: PlayedBlock, { min, max }: Bounds): Fix | undefined {

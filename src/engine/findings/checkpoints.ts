@@ -1,5 +1,6 @@
 import { formatTotal } from '#engine/ledger/sayCall.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { checkpointOf, narrowed } from '#plan/ledger/applyCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Change, Keep, Total } from '#plan/model.ts'

@@ -36,21 +36,21 @@ function water(facts: Facts): Finding[] {
 }
 
 /** A class longer than its usual loudness may last in a day. */
-function hearing({ ride, totals }: Facts): Finding[] {
+function hearing({ ride, overall }: Facts): Finding[] {
   const minutes = allowedMinutes(MEASURED_CLASS_LEVEL)
-  if (ride.room !== 'studio' || totals.total / 60 <= minutes) return []
+  if (ride.room !== 'studio' || overall.total / 60 <= minutes) return []
   const text = `At the ${MEASURED_CLASS_LEVEL} dB measured in such classes ${Math.round(minutes)} minutes are a day’s share of noise; keep the music down.`
   const why = 'NIOSH 98-126 (85 dB for 8 h, halved every 3 dB); level: Beach & Nie 2014'
-  return [ofRide({ rule: 'hearing', severity: 'hint', text, why, amount: totals.total / 60 - minutes })]
+  return [ofRide({ rule: 'hearing', severity: 'hint', text, why, amount: overall.total / 60 - minutes })]
 }
 
 const BRIEFING_SECONDS = 150
 
 /** Newcomers need the brake, their base and the bike set-up explained. */
-function briefing({ ride, totals }: Facts): Finding[] {
+function briefing({ ride, overall }: Facts): Finding[] {
   if (ride.level !== 'beginner' || ride.briefingSeconds > 0 || ride.sections.length === 0) return []
   const text = 'Newcomers need the brake, their base and the bike set-up explained before the first song.'
-  const fits = totals.slack >= BRIEFING_SECONDS
+  const fits = overall.slack >= BRIEFING_SECONDS
   const add = fix(`Add a briefing of ${formatDuration(BRIEFING_SECONDS)}`, 'Added a briefing', (whole) => ({
     ...whole,
     briefingSeconds: BRIEFING_SECONDS,

@@ -1,5 +1,6 @@
 import { canSnap, snapSection } from '#engine/alignment/snapSection.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import type { Section } from '#plan/model.ts'
 import { formatEights } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'

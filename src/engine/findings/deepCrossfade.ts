@@ -2,7 +2,7 @@ import type { Finding } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, quotedSection } from './finding.ts'
+import { ARITHMETIC, atSection, fix, type Noticed, quotedSection } from './finding.ts'
 
 /** A crossfade that takes more off the song before than its last block: changes would be lost. */
 export function deepCrossfade(facts: Facts): Finding[] {
@@ -15,9 +15,9 @@ export function deepCrossfade(facts: Facts): Finding[] {
     const asked = -next.leadInSeconds
     const excess = asked - room
     if (excess <= 1e-9) return []
-    const noticed = {
+    const noticed: Noticed = {
       rule: 'deepCrossfade',
-      severity: 'warning' as const,
+      severity: 'warning',
       text: `The crossfade into ${quotedSection(facts, index + 1)} takes ${formatDuration(asked)} off ${quotedSection(facts, index)}, more than its last block.`,
       why: ARITHMETIC,
       amount: excess,

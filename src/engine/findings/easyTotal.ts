@@ -1,10 +1,11 @@
+import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
+import { amountOfKnob, placeOverBase } from '#engine/ledger/amountOfKnob.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
 import { needOf } from './needOf.ts'
-import { amountOfKnob, placeOverBase, ruleAt } from './sizes.ts'
 
 /** Easy effort asked for on a total that is not easy. What is done out of the saddle or with fast legs keeps what that needs. */
 export function easyTotal(facts: Facts): Finding[] {

@@ -1,10 +1,11 @@
+import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, type Noticed } from './finding.ts'
 import { resistanceFix } from './fixes/resistanceFix.ts'
 import { hasNoEnd } from './hasNoEnd.ts'
-import { amountOfKnob, ruleAt } from './sizes.ts'
 
 /** A class that ends with resistance still on. */
 export function endsHeavy(facts: Facts): Finding[] {
@@ -16,9 +17,9 @@ export function endsHeavy(facts: Facts): Finding[] {
   const most = ruleAt(facts, last, rules.endTotal, 'atMost')
   if (over <= most) return []
   const left = formatSetting(over, ride.bike.stepsPerUnit)
-  const noticed = {
+  const noticed: Noticed = {
     rule: 'endsHeavy',
-    severity: 'hint' as const,
+    severity: 'hint',
     text: `The class ends ${left} over base; ${most === 0 ? 'base' : amountOfKnob(most, ride.bike)} or less lets the legs roll out.`,
     why: COMMON_PRACTICE,
     amount: over - most,

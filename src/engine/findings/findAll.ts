@@ -15,6 +15,7 @@ import { difficultyForLevel } from './difficultyForLevel.ts'
 import { easyTotal } from './easyTotal.ts'
 import { endsHeavy } from './endsHeavy.ts'
 import type { Facts } from './facts.ts'
+import type { Rule } from './finding.ts'
 import { footOnOne } from './footOnOne.ts'
 import { handsForPosture } from './handsForPosture.ts'
 import { holdBalance } from './holdBalance.ts'
@@ -33,6 +34,7 @@ import { ownTotals } from './ownTotals.ts'
 import { recoveriesShrink } from './recoveriesShrink.ts'
 import { recoveryDebts } from './recoveryDebts.ts'
 import { reserveRunsOut } from './reserveRunsOut.ts'
+import type { RuleName } from './ruleNames.ts'
 import { safety } from './safety.ts'
 import { oneForEachCause } from './sameCause.ts'
 import { sideBalance } from './sideBalance.ts'
@@ -44,9 +46,6 @@ import { walkMoments } from './walkMoments.ts'
 import { warmUpAndCoolDown } from './warmUpAndCoolDown.ts'
 import { wideSpread } from './wideSpread.ts'
 import { workShare } from './workShare.ts'
-
-/** One rule: what it notices of a ride. */
-export type Rule = (facts: Facts) => Finding[]
 
 const RULES: readonly Rule[] = [
   nothingPlanned,
@@ -93,7 +92,7 @@ const RULES: readonly Rule[] = [
 ]
 
 /** What is said of the class as a whole, which says nothing of one that is still being filled. */
-const OF_THE_WHOLE: ReadonlySet<string> = new Set([
+const OF_THE_WHOLE: ReadonlySet<RuleName> = new Set([
   'warmUp',
   'coolDown',
   'workShare',
@@ -120,8 +119,8 @@ export function findAll(facts: Facts, findingsOf: (ride: Ride) => readonly Findi
       if (!known || (finding.amount ?? 0) > (known.amount ?? 0)) found.set(finding.id, finding)
     }
   }
-  const { totals, rules } = facts
-  const filled = totals.total >= (rules.filledShare / 100) * totals.slot
+  const { overall, rules } = facts
+  const filled = overall.total >= (rules.filledShare / 100) * overall.slot
   const findings = oneForEachCause([...found.values()], rules.talkWindow).sort((a, b) => a.at - b.at)
   const timed = filled
     ? findings

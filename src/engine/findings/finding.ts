@@ -1,12 +1,23 @@
-import type { Finding, Fix, PlayedBlock, Severity } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix, Severity } from '#engine/report.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
-import type { Block, Ride } from '#plan/model.ts'
+import type { Block, Ride, Section } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import type { Seconds } from '#units/units.ts'
+import { formatDuration } from '#units/formatDuration.ts'
+import { formatEights } from '#units/formatEights.ts'
+import type { Counts, Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
+import type { RuleName } from './ruleNames.ts'
+
+/** One rule: what it notices of a ride. */
+export type Rule = (facts: Facts) => Finding[]
 
 /** What a rule says, before it is given its place. Repairs that take work are handed over as how to make them. */
-export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & { fixes?: Proposals | (() => Proposals) }
+export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'> & {
+  /** Whom it is about, where one place can have one of each. */
+  of?: string
+  fixes?: Proposals | (() => Proposals)
+}
 type Proposals = readonly (Fix | undefined)[]
 
 export const COMMON_PRACTICE = 'common practice'
@@ -30,7 +41,7 @@ export const ofRide = (noticed: Noticed, at = 0): Finding => new Proposed(notice
 /** What every finding tells, field by field: a class, since hundreds are made while a block is dragged. */
 export abstract class Told {
   readonly id: string
-  readonly rule: string
+  readonly rule: RuleName
   readonly severity: Severity
   readonly text: string
   readonly why: string
@@ -40,7 +51,7 @@ export abstract class Told {
   readonly block?: number | undefined
   readonly amount?: number | undefined
 
-  constructor(told: Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'>, id: string, at: Seconds, place: Place) {
+  constructor(told: Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amount'>, id: string, at: Seconds, place: Pointer) {
     this.id = id
     this.rule = told.rule
     this.severity = told.severity
@@ -55,7 +66,7 @@ export abstract class Told {
 }
 
 /** Where a finding points. */
-type Place = Pick<Finding, 'sectionId' | 'blockId' | 'block'>
+type Pointer = Pick<Finding, 'sectionId' | 'blockId' | 'block'>
 
 /** A finding with its repairs untried, and not even made before somebody asks. */
 class Proposed extends Told implements Finding {
@@ -63,7 +74,11 @@ class Proposed extends Told implements Finding {
   #made: readonly Fix[] | undefined
 
   constructor(noticed: Noticed, place: string, at: Seconds, sectionId?: string, blockId?: string, block?: number) {
-    super(noticed, `${noticed.rule}:${place}`, at, { sectionId, blockId, block })
+    super(noticed, `${noticed.of === undefined ? noticed.rule : `${noticed.rule}.${noticed.of}`}:${place}`, at, {
+      sectionId,
+      blockId,
+      block,
+    })
     this.#fixes = noticed.fixes
   }
 
@@ -116,3 +131,7 @@ export function quotedSection({ ride }: Facts, index: number): string {
   const name = nameOfSection(ride, section)
   return section.title || section.song?.title ? `“${name}”` : name
 }
+
+/** An amount as the section measures it: "2 eights", "12 s". */
+export const sayMeasured = (section: Section, amount: number, eight: Counts): string =>
+  section.song?.grid ? formatEights(Math.round(amount * 100) / 100, eight) : formatDuration(amount)

@@ -1,6 +1,7 @@
 import { accentPeriod } from '#engine/cadence/moves.ts'
 import { otherFoot } from '#engine/cadence/trackFeet.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Foot } from '#plan/model.ts'
 import type { Facts } from './facts.ts'

@@ -1,5 +1,6 @@
 import type { Finding } from '#engine/report.ts'
 import type { Block } from '#plan/model.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
@@ -11,7 +12,7 @@ export function handsForPosture(facts: Facts): Finding[] {
     const { posture, hands } = block
     if (posture === 'seated' && hands === 'ends')
       return wide(block, 'warning', `${inQuotes(block)} is seated with hands at the ends; that reach is for standing climbs.`)
-    if ((posture === 'standing' || posture === 'hovering') && hands === 'centre')
+    if (isOutOfSaddle(block) && hands === 'centre')
       return wide(block, 'hint', `${inQuotes(block)} is out of the saddle with hands at the centre; wide is steadier.`)
     return undefined
   })

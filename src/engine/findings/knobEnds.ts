@@ -1,10 +1,11 @@
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Resistance } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, eachBlock, fix, inQuotes } from './finding.ts'
-import { amountOfKnob } from './sizes.ts'
 
 /** Calls that ask for more than the knob has, at either end. */
 export function knobEnds(facts: Facts): Finding[] {

@@ -1,8 +1,9 @@
+import { sizeAt } from '#engine/anotherBike/turnsAt.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Finding } from '#engine/report.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
-import { amountOfKnob, sizeAt } from './sizes.ts'
 
 /** More added in one call than riders find with one hand. The first call of the ride sets the bike up and is free. */
 export function largestAdded(facts: Facts): Finding[] {

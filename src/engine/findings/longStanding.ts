@@ -3,7 +3,7 @@ import type { StandingRun } from '#engine/shape/standingRuns.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, inQuotes } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** Standing or hovering for longer than riders should without sitting down. */
@@ -12,9 +12,9 @@ export function longStanding(facts: Facts): Finding[] {
   return facts.standing.flatMap((run) => {
     const length = run.to - run.from
     if (length <= limit + 1e-6) return []
-    const noticed = {
+    const noticed: Noticed = {
       rule: 'longStanding',
-      severity: 'warning' as const,
+      severity: 'warning',
       text: `Riders are out of the saddle for ${formatDuration(length)} without sitting down; ${formatDuration(limit)} is the most.`,
       why: COMMON_PRACTICE,
       amount: length - limit,

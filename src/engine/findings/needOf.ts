@@ -1,15 +1,17 @@
+import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
 import { isJump } from '#engine/cadence/moves.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'
-import { ruleAt } from './sizes.ts'
+import type { RuleName } from './ruleNames.ts'
 
 const POSITION = "an instructor-training body's public position statement: resistance before standing and sprinting; amount common practice"
 
 /** What a block needs resistance for, and how much. */
 interface Need {
-  rule: string
+  rule: RuleName
   /** The least total, in whole steps over base. */
   least: KnobSteps
   /** What is done on too little: "stands", "jumps". */
@@ -34,8 +36,8 @@ type Demanded = Omit<Need, 'least'> & { turns: number }
 
 function demandsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Demanded[] {
   const needs: Demanded[] = []
-  const { posture, terrain, move } = block
-  const up = posture === 'standing' || posture === 'hovering'
+  const { terrain, move } = block
+  const up = isOutOfSaddle(block)
   if (up) needs.push({ rule: 'lightStanding', turns: rules.standingTotal, doing: 'stands', why: POSITION })
   if (move && (isJump(move.name) || up)) {
     needs.push({

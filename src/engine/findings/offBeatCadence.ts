@@ -1,6 +1,7 @@
 import { beatCadence } from '#engine/cadence/beatCadence.ts'
 import { paceRange } from '#engine/cadence/paceRange.ts'
-import type { Finding, PlayedCadence } from '#engine/report.ts'
+import type { PlayedCadence } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Rpm } from '#units/units.ts'
 import type { Facts } from './facts.ts'

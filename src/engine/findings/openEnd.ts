@@ -1,5 +1,6 @@
 import { formatTotal } from '#engine/ledger/sayCall.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { isOpen } from '#plan/ledger/ledgerState.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatSetting } from '#units/formatSetting.ts'

@@ -1,12 +1,10 @@
 import type { Finding, Fix } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
-import type { Item, Section } from '#plan/model.ts'
-import { isSet } from '#plan/model.ts'
+import { type Item, isSet, type Section } from '#plan/model.ts'
 import type { Counts } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, quotedSection } from './finding.ts'
+import { ARITHMETIC, atSection, fix, type Noticed, quotedSection, sayMeasured } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
-import { sayMeasured } from './sizes.ts'
 
 /** By the clock, less than a second of music over is no gap anyone hears. */
 const SHORTEST_TAIL_SECONDS = 1
@@ -18,9 +16,9 @@ export function openTail(facts: Facts): Finding[] {
     const section = facts.ride.sections[index]!
     if (section.blocks.length === 0 || (counts ? !(open > 0) : open < SHORTEST_TAIL_SECONDS)) return []
     const size = sayMeasured(section, open, unit.eight)
-    const noticed = {
+    const noticed: Noticed = {
       rule: 'openTail',
-      severity: 'warning' as const,
+      severity: 'warning',
       text: `Nothing is planned for the last ${size} of ${quotedSection(facts, index)}.`,
       why: ARITHMETIC,
       amount: open,

@@ -1,7 +1,7 @@
 import type { Finding, Fix } from '#engine/report.ts'
-import { lastCountOf } from '#plan/beatGrid.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Section } from '#plan/model.ts'
+import { lastCountOf } from '#plan/songs/beatGrid.ts'
 import { formatEights } from '#units/formatEights.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atSection, fix, type Noticed, quotedSection } from './finding.ts'

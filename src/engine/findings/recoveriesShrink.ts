@@ -1,5 +1,6 @@
 import { isCatchBreath } from '#engine/recovery/catchBreath.ts'
-import type { Bout, Finding } from '#engine/report.ts'
+import type { Bout } from '#engine/recovery/findBouts.ts'
+import type { Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'

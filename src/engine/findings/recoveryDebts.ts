@@ -1,15 +1,17 @@
+import type { PlayedBlock } from '#engine/played.ts'
 import { isCatchBreath } from '#engine/recovery/catchBreath.ts'
+import type { Bout } from '#engine/recovery/findBouts.ts'
 import { HANDBOOK_SOURCE, handbookRest } from '#engine/recovery/handbookRest.ts'
-import type { Bout, Finding, Fix, PlayedBlock } from '#engine/report.ts'
-import { holdsTempo } from '#plan/beatGrid.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Block } from '#plan/model.ts'
+import { holdsTempo } from '#plan/songs/beatGrid.ts'
 import { sayLength } from '#plan/words.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, fix, inQuotes, quoted } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed, quoted } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** Debts under half a second are the beat's rounding. */
@@ -28,9 +30,9 @@ export function recoveryDebts(facts: Facts): Finding[] {
     const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
     const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
     const text = `${nameOf(facts, bout)} is ${formatDuration(bout.workSeconds)} ${effort} with ${have} after it; ${formatDuration(bout.need)} is needed.`
-    const noticed = {
+    const noticed: Noticed = {
       rule: 'recoveryDebt',
-      severity: 'warning' as const,
+      severity: 'warning',
       text,
       why: sourceOf(bout),
       amount: bout.debt,

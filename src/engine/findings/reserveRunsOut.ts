@@ -2,9 +2,11 @@ import { calibrationOf } from '#engine/demand/calibration.ts'
 import { legsOf, pedalling } from '#engine/demand/ridden.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import { restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
 import { sizeWords } from '#engine/ledger/settingWords.ts'
-import type { Finding, Fix, PlayedBlock, RiderReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix, RiderReport } from '#engine/report.ts'
 import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { reserveAt, reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { NOTHING_LEFT } from '#engine/reserve/reserveReport.ts'
@@ -13,7 +15,6 @@ import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, fix, inQuotes, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
-import { amountOfKnob } from './sizes.ts'
 
 const WHY =
   'critical-power model with three published recoveries (Skiba et al., Med Sci Sports Exerc 2012 and Eur J Appl Physiol 2015; Ferguson et al., J Appl Physiol 2010); an estimate for a modelled rider'
@@ -30,7 +31,8 @@ export function reserveRunsOut(facts: Facts): Finding[] {
     if (!runsOut || !played || (!report.reference && played.block.easier)) return []
     const steps = stepsOff(facts, played, report)
     const noticed: Noticed = {
-      rule: `reserveRunsOut.${report.rider.id}`,
+      rule: 'reserveRunsOut',
+      of: report.rider.id,
       severity: report.reference ? 'problem' : 'warning',
       text: `The reserve of the ${report.rider.name} ${sayRunsOut(report)} in ${inQuotes(played.block)} at ${formatClock(runsOut.at)}${sayParting(runsOut.recoveries)}${advice(facts, steps)}.`,
       why: WHY,

@@ -1,8 +1,9 @@
 import type { Finding } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import type { RuleName } from './ruleNames.ts'
 
 /** Findings that say again, of the same cue or block, what a weightier one says: by rule, the rules that say it. */
-const SAID_BY: Readonly<Record<string, readonly string[]>> = {
+const SAID_BY: Readonly<Partial<Record<RuleName, readonly RuleName[]>>> = {
   // Too late to act on is also too late by the studio's rule; words with no room end wherever they can.
   cuePlace: ['cueLate', 'cueRoom', 'cueCollisions', 'quietKept'],
   breathlessWords: ['cueRoom', 'cueCollisions'],
@@ -11,7 +12,7 @@ const SAID_BY: Readonly<Record<string, readonly string[]>> = {
 }
 
 /** Rules that say of single words what "too much talk" says of the half minute they are in. */
-const WORDS_WITHOUT_ROOM: ReadonlySet<string> = new Set(['cueRoom', 'cueCollisions'])
+const WORDS_WITHOUT_ROOM: ReadonlySet<RuleName> = new Set(['cueRoom', 'cueCollisions'])
 
 /**
  * Findings without those that have the same cause as a weightier one.

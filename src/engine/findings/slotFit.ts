@@ -4,12 +4,12 @@ import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, ofRide } from './finding.ts'
 
 /** A ride longer than its slot, or so short that time is left over even after a late start. */
-export function slotFit({ totals, rules, ride }: Facts): Finding[] {
-  const { slack, total } = totals
+export function slotFit({ overall, rules, ride }: Facts): Finding[] {
+  const { slack, total } = overall
   const why = COMMON_PRACTICE
   if (slack < -1e-6) {
-    const text = `The ride is ${formatDuration(-slack)} longer than its slot of ${formatDuration(totals.slot)}.`
-    return [ofRide({ rule: 'slotOverrun', severity: 'problem', text, why, amount: -slack }, totals.slot)]
+    const text = `The ride is ${formatDuration(-slack)} longer than its slot of ${formatDuration(overall.slot)}.`
+    return [ofRide({ rule: 'slotOverrun', severity: 'problem', text, why, amount: -slack }, overall.slot)]
   }
   const spare = slack - rules.startDrift - rules.fitUnder
   if (spare <= 0 || ride.sections.length === 0) return []

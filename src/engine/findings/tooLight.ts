@@ -1,10 +1,10 @@
+import { placeOverBase } from '#engine/ledger/amountOfKnob.ts'
 import type { Finding } from '#engine/report.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
 import { needOf } from './needOf.ts'
-import { placeOverBase } from './sizes.ts'
 
 /** Standing, jumping, pushing or pedalling fast on too little resistance. The strongest need of a block speaks. */
 export function tooLight(facts: Facts): Finding[] {

@@ -1,9 +1,10 @@
+import { ruleAt, sizeAt } from '#engine/anotherBike/turnsAt.ts'
 import type { Room } from '#engine/demand/stepsToClose.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import { amountOfKnob, placeOverBase } from '#engine/ledger/amountOfKnob.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import type { Facts } from './facts.ts'
 import { needOf } from './needOf.ts'
-import { amountOfKnob, placeOverBase, ruleAt, sizeAt } from './sizes.ts'
 
 /**
  * The totals a repair may bring a played block to without breaking what another rule says of it,

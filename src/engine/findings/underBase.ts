@@ -1,9 +1,9 @@
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Finding } from '#engine/report.ts'
 import type { Facts } from './facts.ts'
 import { eachBlock, inQuotes } from './finding.ts'
 import { type Excess, resistanceFix, totalFix } from './fixes/resistanceFix.ts'
 import { needOf } from './needOf.ts'
-import { amountOfKnob } from './sizes.ts'
 
 const WHY = "an instructor-training body's public position statement: low resistance is never no resistance"
 

@@ -11,7 +11,7 @@ export function walkMoments(facts: Facts): Finding[] {
     if (!block.walk) return undefined
     const here = inQuotes(block)
     const stay = blockFix(block, 'Stay on the bike', `Stayed on the bike in ${here}`, { walk: undefined })
-    const common = { rule: 'walkMoment', severity: 'hint' as const, why: COMMON_PRACTICE }
+    const common = { rule: 'walkMoment', severity: 'hint', why: COMMON_PRACTICE } as const
     if (block.posture !== 'seated') {
       return { ...common, text: `Walking the room in ${here} leaves riders standing; a seated block suits it.`, fixes: [stay] }
     }

@@ -36,7 +36,14 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
   return found
 }
 
-function tooShort(rule: string, name: string, have: Seconds, need: Seconds, at: Seconds, fixes: (Fix | undefined)[]): Finding {
+function tooShort(
+  rule: 'warmUp' | 'coolDown',
+  name: string,
+  have: Seconds,
+  need: Seconds,
+  at: Seconds,
+  fixes: (Fix | undefined)[],
+): Finding {
   const text =
     have < 0.5
       ? `There is no ${name}; ${formatDuration(need)} is usual for this class.`

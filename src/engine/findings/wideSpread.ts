@@ -1,11 +1,13 @@
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import { sizeAt } from '#engine/anotherBike/turnsAt.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { KnobSteps } from '#units/units.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
 import { totalFix } from './fixes/resistanceFix.ts'
-import { amountOfKnob, sizeAt } from './sizes.ts'
 
 /**
  * Riders who have long been far apart on the knob: a stated total, or a checkpoint, would bring them together. Where an

@@ -1,8 +1,8 @@
 import { cadenceWindow, type Window } from '#engine/cadence/cadenceWindow.ts'
 import { type Constants, constantsOf } from '#engine/constants.ts'
 import type { Energy } from '#engine/loudness/guessEnergy.ts'
-import { countsOf, eightOf } from '#plan/beatGrid.ts'
 import { isSet, type Section, type Song, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { countsOf, eightOf } from '#plan/songs/beatGrid.ts'
 import type { Rpm } from '#units/units.ts'
 import { partsSeconds } from './sectionSeconds.ts'
 

@@ -1,7 +1,7 @@
 import type { Constants } from '#engine/constants.ts'
 import { type Section, tempoOf } from '#plan/model.ts'
-import { plural } from '#plan/words.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import { eightsLonger, legsWanted, type RankedSong } from './rankSongs.ts'
 
 /** Cadences less apart than this are the same to the legs. */

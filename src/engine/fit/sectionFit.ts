@@ -1,14 +1,14 @@
 import { accentPeriod } from '#engine/cadence/moves.ts'
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
-import { countsOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSection } from '#plan/edits.ts'
 import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
-import { plural } from '#plan/words.ts'
+import { countsOf } from '#plan/songs/beatGrid.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
 import { type FitItem, fitLengths, type Nearest } from './fitLengths.ts'
 
@@ -136,7 +136,7 @@ function stepOf(block: Block, eight: Counts, { least, most }: { least: number; m
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b))
 
 function outOfReach(eights: number, { below, above }: Nearest, unit: 'eight' | 'six'): string {
-  const say = (total: number) => (unit === 'eight' ? plural(total, 'eight') : `${total} ${total === 1 ? 'six' : 'sixes'}`)
+  const say = (total: number) => (unit === 'eight' ? plural(total, 'eight') : plural(total, 'six', 'sixes'))
   const nearest = [below, above].filter((total) => total !== null).map(say)
   const song = `The song leaves ${say(Math.max(0, eights))}`
   return nearest.length === 0

@@ -15,7 +15,7 @@ export function whatStays(parent: Ride, variant: Ride): string[] {
     `Warm-up ${percent(is.warmUp)} of the class, was ${percent(was.warmUp)}.`,
     `Cool-down ${percent(is.coolDown)}, was ${percent(was.coolDown)}.`,
     ...(finish ? [finish] : []),
-    `Shape: ${now.shape.name}${now.shape.name === old.shape.name ? ', as before' : `, was ${old.shape.name}`}; ${percent(now.totals.workShare)} of it is work, was ${percent(old.totals.workShare)}.`,
+    `Shape: ${now.shape.name}${now.shape.name === old.shape.name ? ', as before' : `, was ${old.shape.name}`}; ${percent(now.overall.workShare)} of it is work, was ${percent(old.overall.workShare)}.`,
   ]
 }
 

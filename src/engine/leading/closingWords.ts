@@ -19,6 +19,6 @@ export function closingWords({ ride, report }: LedClass): ClosingWords {
   const text = 'Legs still, wheel stopped, both sides equal. Thank you, and well ridden.'
   const rules = constantsOf(ride)
   const rate = wordsPerSecond(ride.leaders[0]!.wordsPerMinute, 0, rules)
-  const to = report.sections.at(-1)?.to ?? report.totals.total
+  const to = report.sections.at(-1)?.to ?? report.overall.total
   return { text, from: Math.max(0, to - speechSeconds(speechOf(text), rate, rules)), to }
 }

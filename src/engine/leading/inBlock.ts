@@ -1,5 +1,5 @@
 import { isJump } from '#engine/cadence/moves.ts'
-import type { PlayedBlock, Span } from '#engine/report.ts'
+import type { PlayedBlock, Span } from '#engine/played.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { LeadState } from './leadState.ts'
 import type { LedSection, Measure } from './led.ts'

@@ -1,4 +1,4 @@
-import type { Span } from '#engine/report.ts'
+import type { Span } from '#engine/played.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import type { Round } from './ledClass.ts'
 

@@ -1,4 +1,4 @@
-import type { Span } from '#engine/report.ts'
+import type { Span } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueDueAt } from './cueDueAt.ts'
 import { beatIn, eightOfSong, inBlock, nextFrom } from './inBlock.ts'
@@ -13,7 +13,7 @@ import { measureClock } from './ledTimes.ts'
 export function stateOf(led: LedClass, at: Seconds): LeadState {
   const { report, late, ride } = led
   const here = heldMoment(led, at)
-  const total = report.totals.total + heldSeconds(led, at)
+  const total = report.overall.total + heldSeconds(led, at)
   const shared = {
     at,
     total,
@@ -21,7 +21,7 @@ export function stateOf(led: LedClass, at: Seconds): LeadState {
     ...(led.led.hold && { held: at - led.led.hold.at }),
   }
   const span = report.spans.find(({ to }) => here < to)
-  if (!span) return { ...shared, phase: 'finished', secondsLeft: 0, songLeft: 0, behind: total + late - led.plan.report.totals.total }
+  if (!span) return { ...shared, phase: 'finished', secondsLeft: 0, songLeft: 0, behind: total + late - led.plan.report.overall.total }
   const section = report.sections.findIndex(({ sectionId }) => sectionId === span.sectionId)
   return {
     ...shared,
@@ -83,5 +83,5 @@ function plannedTime({ led, plan, report, blocks }: LedClass, span: Span, index:
   }
   if (span.kind === 'leadIn' && planned) return Math.max(planned.from, planned.one - (span.to - here))
   if (span.kind === 'openTail' && planned) return planned.to - (span.to - here)
-  return span.kind === 'clearUp' ? plan.report.totals.total - (span.to - here) : here
+  return span.kind === 'clearUp' ? plan.report.overall.total - (span.to - here) : here
 }

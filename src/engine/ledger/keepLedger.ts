@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '#engine/report.ts'
+import type { LedgerEntry } from '#engine/played.ts'
 import type { Unrolled } from '#engine/timeline/unrollItems.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'

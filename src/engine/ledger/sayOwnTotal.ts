@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 

@@ -1,4 +1,4 @@
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 
 /** What of a class riders would know again. */
 export interface ClassPattern {

@@ -1,4 +1,4 @@
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { type Day, dayNumber } from '#units/day.ts'
 import { novelty } from './novelty.ts'
 import { patternOf, songKey } from './pattern.ts'

@@ -1,4 +1,4 @@
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { WEEKDAYS, weekdayOf } from '#units/day.ts'
 
 /** A place in the week where the same people come: weekday, booked time and room. */

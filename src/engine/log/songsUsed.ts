@@ -1,4 +1,4 @@
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import type { Day } from '#units/day.ts'
 import type { Seconds } from '#units/units.ts'
 

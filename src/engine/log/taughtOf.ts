@@ -1,8 +1,8 @@
 import type { RideReport } from '#engine/report.ts'
-import { contentRevision } from '#plan/contentRevision.ts'
+import { contentRevision } from '#plan/document/contentRevision.ts'
+import type { TaughtBlock, TaughtClass, TaughtSection } from '#plan/kept/taught.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import type { TaughtBlock, TaughtClass, TaughtSection } from '#plan/taught.ts'
 import type { Day } from '#units/day.ts'
 import type { Seconds } from '#units/units.ts'
 

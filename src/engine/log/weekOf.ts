@@ -1,7 +1,6 @@
-import { sessionLoad } from '#engine/load/sessionLoad.ts'
-import { type WeeklyLoad, weeklyLoad } from '#engine/load/weeklyLoad.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { type Day, daysAfter, mondayOf } from '#units/day.ts'
+import { type WeeklyLoad, weeklyLoad } from './weeklyLoad.ts'
 
 /** A leader's week from Monday to Sunday: their own rides count as anyone's do. */
 interface LeaderWeek extends WeeklyLoad {
@@ -14,10 +13,14 @@ interface LeaderWeek extends WeeklyLoad {
 /** Classes on one day after which voice and legs ask for some of them off the bike. Common practice. */
 export const MANY_A_DAY = 3
 
-/** Σ effort × minutes of what was ridden. Source: as `sessionLoad`. */
+/**
+ * Load of what was ridden: Σ effort (0–10) × minutes.
+ * Source: Foster C et al., J Strength Cond Res 2001;15(1):109-115. There one rating for the
+ * whole session; a plan has an effort for every block, and their sums add up.
+ */
 export function loadOf({ sections }: Pick<TaughtClass, 'sections'>): number {
   const ridden = sections.filter(({ outcome }) => outcome !== 'skipped').flatMap(({ blocks }) => blocks.filter(({ skipped }) => !skipped))
-  return ridden.reduce((sum, { effort, seconds }) => sum + sessionLoad(effort, seconds / 60), 0)
+  return ridden.reduce((sum, { effort, seconds }) => sum + effort * (seconds / 60), 0)
 }
 
 /** The week a day is in. Monotony and strain as `weeklyLoad`. */

@@ -6,6 +6,7 @@ import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import { gapsOf } from './gapsOf.ts'
 
 /** Something to see to before the doors open. */
@@ -39,7 +40,7 @@ function music(ride: Ride): CheckItem[] {
   const unclean = songs.filter(({ clean }) => clean === false).map(({ title }) => `“${title}”`)
   const ends = songs.length === 1 ? `“${songs[0]!.title}”` : `first “${songs[0]!.title}”, last “${songs.at(-1)!.title}”`
   return [
-    { id: 'order', text: `playlist in order, ${songs.length} ${songs.length === 1 ? 'song' : 'songs'}`, detail: ends },
+    { id: 'order', text: `playlist in order, ${plural(songs.length, 'song')}`, detail: ends },
     { id: 'player', ...gapsOf(ride) },
     { id: 'shuffle', text: 'shuffle and repeat off' },
     { id: 'offline', text: 'every song kept offline and begun once; airplane mode on, notifications off' },
@@ -59,8 +60,8 @@ function room(ride: Ride, report: RideReport): CheckItem[] {
 }
 
 /** What a class at its usual level costs of a day's limit, and what it costs at the limit's own level. */
-function sound({ totals }: RideReport): CheckItem {
-  const minutes = totals.total / 60
+function sound({ overall }: RideReport): CheckItem {
+  const minutes = overall.total / 60
   const share = (level: number) => `${formatNumber(noiseDose(level, minutes), 0)} %`
   return {
     id: 'sound',
@@ -81,7 +82,7 @@ function camera(ride: Ride, report: RideReport): CheckItem[] {
   ]
 }
 
-function riders(ride: Ride, { blocks, cues, totals }: RideReport): CheckItem[] {
+function riders(ride: Ride, { blocks, cues, overall }: RideReport): CheckItem[] {
   const drinks = drinkStops(blocks, cues.lines)
   const online = ride.room === 'online'
   const briefing =
@@ -95,7 +96,7 @@ function riders(ride: Ride, { blocks, cues, totals }: RideReport): CheckItem[] {
       detail:
         drinks.length > 0
           ? `first drink at ${formatDuration(drinks[0]!)}, ${drinks.length} planned`
-          : `no drink is planned in ${formatDuration(totals.total)}`,
+          : `no drink is planned in ${formatDuration(overall.total)}`,
     },
   ]
 }

@@ -23,12 +23,12 @@ const CHECKPOINT_SHARES = [0.25, 0.5, 0.75, 0.9] as const
  */
 export function checkpoints(
   { startsAt }: Pick<Ride, 'startsAt'>,
-  { sections, totals }: Pick<RideReport, 'sections' | 'totals'>,
+  { sections, overall }: Pick<RideReport, 'sections' | 'overall'>,
 ): Checkpoint[] {
   const later = sections.map((report, section) => ({ section, at: beginOf(report) })).slice(1)
   if (later.length === 0) return []
   const chosen = CHECKPOINT_SHARES.map((share) => {
-    const wanted = share * totals.total
+    const wanted = share * overall.total
     return later.reduce((best, one) => (Math.abs(one.at - wanted) < Math.abs(best.at - wanted) ? one : best))
   })
   const once = later.filter((one) => chosen.includes(one))

@@ -1,5 +1,6 @@
-import type { Bout, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Effort, Seconds } from '#units/units.ts'
+import type { Bout } from './findBouts.ts'
 
 /** A breath caught inside a run of work, in seconds (common practice). */
 const BREATH: { least: Seconds; most: Seconds } = { least: 5, most: 12 }

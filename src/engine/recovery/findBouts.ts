@@ -1,9 +1,29 @@
 import type { Constants } from '#engine/constants.ts'
-import type { Bout, RecoveryReport } from '#engine/report.ts'
 import type { Level } from '#plan/model.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Effort, Seconds, Stretch } from '#units/units.ts'
 import { type EffortLine, partFrom, partUpTo } from './effortLines.ts'
 import { recoveryNeed } from './recoveryNeed.ts'
+
+/** An unbroken run at hard effort, and the recovery after it. */
+export interface Bout {
+  /** Indices into `blocks`: first and last block of the unbroken run. */
+  readonly fromBlock: number
+  readonly toBlock: number
+  readonly from: Seconds
+  readonly to: Seconds
+  readonly peak: Effort
+  readonly workSeconds: Seconds
+  /** The unbroken easy run after it (effort ≤ 5), lead-ins not counted. */
+  readonly have: Seconds
+  readonly need: Seconds
+  readonly debt: Seconds
+  readonly allOut: boolean
+}
+
+export interface RecoveryReport {
+  readonly bouts: readonly Bout[]
+  readonly totalDebt: Seconds
+}
 
 /**
  * Every hard bout with the recovery it needs and has. A bout is an unbroken run at hard
@@ -30,8 +50,6 @@ export function findBouts(lines: readonly EffortLine[], level: Level, rules: Con
   if (open) bouts.push(closed(open, 0, level, rules))
   return { bouts, totalDebt: bouts.reduce((sum, bout) => sum + bout.debt, 0) }
 }
-
-type Stretch = { from: Seconds; to: Seconds }
 
 function begun(line: EffortLine, { from, to }: Stretch): Bout {
   const { block, allOut } = line

@@ -1,8 +1,8 @@
 import { type SectionClock, sectionClock } from '#engine/cues/sectionClock.ts'
-import type { SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
 import { startsBar } from '#engine/timeline/startsBar.ts'
 import type { Section } from '#plan/model.ts'
-import type { Click, ClickKind } from '#plan/score.ts'
+import type { Click, ClickKind } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 
 /**

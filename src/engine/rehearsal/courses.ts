@@ -1,6 +1,6 @@
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Plan } from '#engine/leading/led.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Course, Leg } from './course.ts'
 
@@ -13,7 +13,7 @@ const RUN_IN: Seconds = 5
  */
 export function courseOfRide({ report }: Plan, waitAfter: Seconds | null = null): Course {
   const next = waitAfter === null ? undefined : report.sections.find(({ from }) => from > waitAfter + NOW)
-  const to = next?.from ?? report.totals.total
+  const to = next?.from ?? report.overall.total
   return { legs: to > 0 ? [{ from: 0, to }] : [], repeats: false }
 }
 

@@ -1,6 +1,6 @@
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Plan } from '#engine/leading/led.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** What stands for an eight where there are no beats. */
@@ -14,7 +14,7 @@ export const blockAt = ({ report }: Plan, at: Seconds): PlayedBlock | undefined 
 
 /** Where the next block begins; the end of the ride after the last. */
 export function nextBlockFrom({ report }: Plan, at: Seconds): Seconds {
-  return report.blocks.find((played) => ridden(played) && played.from > at + NOW)?.from ?? report.totals.total
+  return report.blocks.find((played) => ridden(played) && played.from > at + NOW)?.from ?? report.overall.total
 }
 
 /** A block that begins this soon is the one that is ridden. */

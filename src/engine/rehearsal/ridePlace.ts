@@ -27,7 +27,7 @@ export function placeAt({ ride, report }: Plan, at: Seconds): RidePlace {
  */
 export function timeOf({ ride, report }: Plan, place: RidePlace, before: Seconds): Seconds {
   const inside = (at: Seconds, from: Seconds, to: Seconds) => Math.max(from, Math.min(at, to))
-  const { total } = report.totals
+  const { total } = report.overall
   if (place.kind === 'before') return inside(place.at, 0, report.sections[0]?.from ?? total)
   if (place.kind === 'after') return inside((report.sections.at(-1)?.to ?? 0) + place.since, 0, total)
   const index = ride.sections.findIndex(({ id }) => id === place.sectionId)

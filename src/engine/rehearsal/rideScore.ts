@@ -1,5 +1,5 @@
 import type { Plan } from '#engine/leading/led.ts'
-import type { Click, Score, Sounding } from '#plan/score.ts'
+import type { Click, Score, Sounding } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 import { clicksOf } from './clicksOf.ts'
 import { type Course, lengthOf, type Piece, piecesOf } from './course.ts'

@@ -1,7 +1,7 @@
 import { startsBar } from '#engine/timeline/startsBar.ts'
-import { beatOf, countAt, countOf, eightOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Song } from '#plan/model.ts'
-import type { Click, Score } from '#plan/score.ts'
+import { beatOf, countAt, countOf, eightOf, secondAt } from '#plan/songs/beatGrid.ts'
+import type { Click, Score } from '#plan/sound/score.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { SOFT_EDGE } from './songsOf.ts'
 

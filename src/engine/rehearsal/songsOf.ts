@@ -1,9 +1,9 @@
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Plan } from '#engine/leading/led.ts'
-import type { SectionReport } from '#engine/report.ts'
-import { secondAt } from '#plan/beatGrid.ts'
+import type { SectionReport } from '#engine/played.ts'
 import type { Section } from '#plan/model.ts'
-import type { Sounding } from '#plan/score.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
+import type { Sounding } from '#plan/sound/score.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** So short that nobody hears it, and long enough that a cut does not crack (common practice). */

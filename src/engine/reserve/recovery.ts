@@ -1,7 +1,7 @@
 import { areaUnder } from '#engine/demand/quadratic.ts'
 import { bisect, crossings, type Relaxation, relaxedAt, relaxTowards, turningPoints } from '#engine/response/relaxation.ts'
 import type { Seconds } from '#units/units.ts'
-import type { Stretch } from './stretches.ts'
+import type { ReserveStretch } from './stretches.ts'
 
 /**
  * How the work capacity above critical power (W′) comes back. Each is published by itself:
@@ -27,7 +27,7 @@ const HALF_TIME: Seconds = 234
  * The balance in joules over a stretch, in closed form. It is not cut at zero: a plan may ask for more than there is, and
  * the model says by how much.
  */
-export interface ReservePiece extends Stretch {
+export interface ReservePiece extends ReserveStretch {
   /** Balance at `from`, joules. */
   start: number
   recovery: Recovery
@@ -38,7 +38,7 @@ export interface ReservePiece extends Stretch {
 /** A stretch from a balance of `start` joules. */
 export function recoveredBy(
   recovery: Recovery,
-  { from, to, excess, drains, block }: Stretch,
+  { from, to, excess, drains, block }: ReserveStretch,
   start: number,
   wPrime: number,
   tau: Seconds,
@@ -77,7 +77,7 @@ export const turnsIn = ({ spent }: ReservePiece): readonly Seconds[] => (spent =
 const NEVER: readonly Seconds[] = []
 
 /** Time constant of the integral form over a whole ride, seconds. */
-export function integralTau(stretches: readonly Stretch[]): Seconds {
+export function integralTau(stretches: readonly ReserveStretch[]): Seconds {
   let seconds = 0
   let missing = 0
   for (const { from, to, excess, drains } of stretches) {

@@ -3,7 +3,7 @@ import { indexAt } from '#engine/response/heartCurve.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Seconds } from '#units/units.ts'
 import { balanceAt, integralTau, RECOVERIES, type Recovery, type ReservePiece, recoveredBy, runsOutIn, turnsIn } from './recovery.ts'
-import { type Powered, type Stretch, stretchesOf } from './stretches.ts'
+import { type Powered, type ReserveStretch, stretchesOf } from './stretches.ts'
 
 /** One rider's reserve over the ride: the W′ balance as a share of W′, by one recovery. */
 export interface ReserveCurve {
@@ -44,7 +44,7 @@ export function everyReserve(ridden: readonly Powered[], { criticalPower, wPrime
 }
 
 function follow(
-  stretches: readonly Stretch[],
+  stretches: readonly ReserveStretch[],
   wPrime: number,
   { recovery = 'differential', tau: given, start = wPrime }: Followed = {},
 ): ReserveCurve {

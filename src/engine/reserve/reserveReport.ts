@@ -10,7 +10,7 @@ export interface ReserveReport extends Omit<ReserveCurve, 'runsOut'> {
   /** By every recovery, in their order. Made when first read. */
   readonly byRecovery: readonly ReserveCurve[]
   /** Where it has run out by most of them, and by how many it does in the end. */
-  runsOut?: { at: Seconds; block?: number; recoveries: number }
+  readonly runsOut?: { readonly at: Seconds; readonly block?: number; readonly recoveries: number }
 }
 
 /** A share of W′ that is shown as 0 %. */

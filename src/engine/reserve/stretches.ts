@@ -3,7 +3,7 @@ import type { Ridden } from '#engine/demand/ridden.ts'
 import type { Seconds, Watts } from '#units/units.ts'
 
 /** A stretch of the ride on one side of critical power: the reserve is drawn on, or comes back. */
-export interface Stretch {
+export interface ReserveStretch {
   from: Seconds
   to: Seconds
   /** Power less critical power, time counted from `from`. */
@@ -16,8 +16,8 @@ export interface Stretch {
 export type Powered = Pick<Ridden, 'from' | 'to' | 'watts'> & Partial<Pick<Ridden, 'block'>>
 
 /** The ride cut where its power crosses critical power; the same for every recovery. */
-export function stretchesOf(ridden: readonly Powered[], criticalPower: Watts): Stretch[] {
-  const stretches: Stretch[] = []
+export function stretchesOf(ridden: readonly Powered[], criticalPower: Watts): ReserveStretch[] {
+  const stretches: ReserveStretch[] = []
   for (const { from, to, watts, block } of ridden) {
     const excess: Quadratic = [watts[0] - criticalPower, watts[1], watts[2]]
     if (isConstant(excess)) {

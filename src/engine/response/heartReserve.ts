@@ -1,7 +1,7 @@
 /** A rider's heart rate between rest and maximum, beats a minute. */
 export interface HeartRange {
-  rest: number
-  max: number
+  readonly rest: number
+  readonly max: number
 }
 
 /**

@@ -1,5 +1,5 @@
 import { type Loudness, meanLoudness } from '#engine/loudness/meanLoudness.ts'
-import { secondAt } from '#plan/beatGrid.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
 import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import type { Stretch } from './stretches.ts'

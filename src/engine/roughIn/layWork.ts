@@ -1,5 +1,5 @@
 import { recoveryNeed } from '#engine/recovery/recoveryNeed.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { Chunk, Planned } from './chunks.ts'
 import { layRounds } from './layRounds.ts'

@@ -1,7 +1,7 @@
 import { layTimeline } from '#engine/timeline/layTimeline.ts'
-import { secondAt } from '#plan/beatGrid.ts'
 import { isSet, type Ride, tempoOf } from '#plan/model.ts'
 import { joinWords, nameOfSection } from '#plan/names.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'

@@ -1,5 +1,5 @@
 import type { Loudness } from '#engine/loudness/meanLoudness.ts'
-import { eightOf } from '#plan/beatGrid.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
 import { heardBuild, heardForm } from './heardForm.ts'
 import { PHRASE_EIGHTS, type Segment } from './phrases.ts'

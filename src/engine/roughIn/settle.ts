@@ -26,7 +26,7 @@ export function settle(ride: Ride, drafted: ReadonlySet<string>): Ride {
     weight = next.weight
   }
 
-  function improvement(): { ride: Ride; findings: Finding[]; weight: number } | undefined {
+  function improvement(): { ride: Ride; findings: readonly Finding[]; weight: number } | undefined {
     for (const finding of [...findings].sort((a, b) => WEIGHT[b.severity] - WEIGHT[a.severity])) {
       for (const [index, { command }] of finding.proposed.entries()) {
         const key = `${finding.id} ${index}`

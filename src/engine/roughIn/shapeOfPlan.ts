@@ -1,4 +1,4 @@
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { type Chunk, isRounds, type Planned } from './chunks.ts'
 
 /** What a chunk is ridden as: terrain, posture, and the move with its counts. */

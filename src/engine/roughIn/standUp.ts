@@ -1,4 +1,4 @@
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Chunk, eightsOf, isRounds, type Planned } from './chunks.ts'
 import { PHRASE_EIGHTS } from './phrases.ts'

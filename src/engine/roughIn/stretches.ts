@@ -1,7 +1,7 @@
 import { layTimeline } from '#engine/timeline/layTimeline.ts'
-import { countsOf, eightOf, secondAt } from '#plan/beatGrid.ts'
 import { patched } from '#plan/edits.ts'
 import type { Ride, Section } from '#plan/model.ts'
+import { countsOf, eightOf, secondAt } from '#plan/songs/beatGrid.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 
 /** A section as it is to be filled, and when it is played. */

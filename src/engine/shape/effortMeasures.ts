@@ -1,5 +1,4 @@
-import type { EffortLine } from '#engine/recovery/effortLines.ts'
-import { partUpTo, secondsFrom, secondsUpTo } from '#engine/recovery/effortLines.ts'
+import { type EffortLine, partUpTo, secondsFrom, secondsUpTo } from '#engine/recovery/effortLines.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 
 /** Seconds at or above one effort and at or below another, and what the one is to the other; null without easy time. */

@@ -1,10 +1,11 @@
 import type { Constants } from '#engine/constants.ts'
 import { type EffortLine, partFrom } from '#engine/recovery/effortLines.ts'
-import type { RecoveryReport, Totals } from '#engine/report.ts'
+import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { easyTail } from './effortMeasures.ts'
+import type { Overall } from './overall.ts'
 
 /**
  * The measures of a class that its planner looks for, defined here and nowhere else: findings, the arc, the difficulty, the
@@ -12,20 +13,20 @@ import { easyTail } from './effortMeasures.ts'
  */
 export interface Measures {
   /** From the first block to the first working effort; null where nothing works. */
-  warmUp: Seconds | null
+  readonly warmUp: Seconds | null
   /** The easy time at the end. */
-  coolDown: Seconds
+  readonly coolDown: Seconds
   /** What both are shares of: from the first block to the end of the last section. */
-  riding: Seconds
+  readonly riding: Seconds
   /** Start of the first hard bout; null without one. */
-  firstHard: Seconds | null
+  readonly firstHard: Seconds | null
   /** The longest hard bout; 0 without one. */
-  longestHard: Seconds
+  readonly longestHard: Seconds
   /** Start of the last of the hardest bouts; null without one. */
-  lastHardest: Seconds | null
-  longestStanding: Seconds
+  readonly lastHardest: Seconds | null
+  readonly longestStanding: Seconds
   /** The highest intended effort, and where it is first reached. */
-  peak: { effort: Effort; at: Seconds } | null
+  readonly peak: { readonly effort: Effort; readonly at: Seconds } | null
 }
 
 /** Measures the class; linear in its blocks. */
@@ -34,7 +35,7 @@ export function measuresOf(
   { sections }: Timeline,
   lines: readonly EffortLine[],
   { bouts }: RecoveryReport,
-  { longestStanding }: Totals,
+  { longestStanding }: Overall,
   rules: Constants,
 ): Measures {
   const start = ride.briefingSeconds

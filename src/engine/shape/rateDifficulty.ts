@@ -1,23 +1,27 @@
 import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
 import type { Constants } from '#engine/constants.ts'
-import type { CueReport, PlayedBlock, RecoveryReport, Totals } from '#engine/report.ts'
+import type { Change } from '#engine/cues/changeAt.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Level, Ride } from '#plan/model.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
 import type { Measures } from './measures.ts'
+import type { Overall } from './overall.ts'
 import { sayReason } from './sayReason.ts'
 
 /** How hard a class is, and what makes it so. */
 export interface DifficultyReport {
   /** 0–100. */
-  points: number
-  figures: DifficultyFigures
-  parts: Record<DifficultyPart, number>
+  readonly points: number
+  readonly figures: DifficultyFigures
+  readonly parts: Record<DifficultyPart, number>
   /** The two parts that add most, in words; fewer where nothing adds. */
-  reasons: { part: DifficultyPart; points: number; text: string }[]
+  readonly reasons: readonly { readonly part: DifficultyPart; readonly points: number; readonly text: string }[]
   /** Whether it lies in the band looked for at each level. */
-  level: Record<Level, 'below' | 'inside' | 'above'>
+  readonly level: Record<Level, 'below' | 'inside' | 'above'>
 }
 
 type Rated = {
@@ -25,8 +29,8 @@ type Rated = {
   blocks: readonly PlayedBlock[]
   recovery: RecoveryReport
   measures: Measures
-  totals: Totals
-  cues: Pick<CueReport, 'changes'>
+  overall: Overall
+  changes: readonly Change[]
   rules: Constants
 }
 
@@ -53,7 +57,7 @@ function levelsOf(exact: number): DifficultyReport['level'] {
   return { beginner: place('beginner'), mixed: place('mixed'), advanced: place('advanced') }
 }
 
-function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Rated): DifficultyFigures {
+function figuresOf({ ride, blocks, recovery, measures, overall, changes, rules }: Rated): DifficultyFigures {
   const { bouts } = recovery
   let seconds = 0
   let doubleTime = 0
@@ -69,15 +73,15 @@ function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Ra
     cadenceOutside = Math.max(cadenceOutside, outsideWindow(played, rules))
   }
   const hard = bouts.reduce((sum, { workSeconds }) => sum + workSeconds, 0)
-  const changes = cues.changes.filter(({ kinds }) => kinds.includes('posture') || kinds.includes('move')).length
+  const moved = changes.filter(({ kinds }) => kinds.includes('posture') || kinds.includes('move')).length
   return {
     hardShare: share(hard, seconds),
     longestHard: measures.longestHard,
     shortestRecovery: bouts.length === 0 ? null : bouts.reduce((least, { have }) => Math.min(least, have), Number.POSITIVE_INFINITY),
-    changesPerMinute: share(60 * changes, seconds),
+    changesPerMinute: share(60 * moved, seconds),
     fastestMove,
-    longestStanding: totals.longestStanding,
-    highestTurns: turnsOver(ride, totals),
+    longestStanding: overall.longestStanding,
+    highestTurns: turnsOver(ride, overall),
     cadenceOutside,
     doubleTimeShare: share(doubleTime, seconds),
   }
@@ -86,7 +90,7 @@ function figuresOf({ ride, blocks, recovery, measures, totals, cues, rules }: Ra
 const share = (part: Seconds, all: Seconds): number => (all > 0 ? part / all : 0)
 
 /** The highest total over base, in turns of the typical knob: of what weighs as much as four of them, at the pace the bike was measured at. */
-function turnsOver({ bike, datum }: Ride, { highestTotal }: Totals): number {
+function turnsOver({ bike, datum }: Ride, { highestTotal }: Overall): number {
   const full = exactSteps(FULL_TURNS, bike, bike.referenceRpm)
   return full > 0 ? (FULL_TURNS * (highestTotal - limitsOf({ bike, datum }).base)) / full : 0
 }
@@ -96,7 +100,6 @@ const FULL_TURNS = 4
 
 function outsideWindow({ block, cadence }: PlayedBlock, rules: Constants): Rpm {
   if (cadence.kind !== 'turning' || block.posture === 'offBike') return 0
-  const seated = block.posture === 'seated'
-  const [min, max] = seated ? [rules.seatedMinRpm, rules.seatedMaxRpm] : [rules.standingMinRpm, rules.standingMaxRpm]
+  const [min, max] = isOutOfSaddle(block) ? [rules.standingMinRpm, rules.standingMaxRpm] : [rules.seatedMinRpm, rules.seatedMaxRpm]
   return Math.max(0, min - cadence.least, cadence.most - max)
 }

@@ -1,5 +1,5 @@
 import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
-import { amountOfKnob } from '#engine/findings/sizes.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'

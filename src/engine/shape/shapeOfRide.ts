@@ -1,24 +1,27 @@
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import type { PlayedBlock, RecoveryReport, StrainCurve, Totals } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Measures } from './measures.ts'
+import type { Overall } from './overall.ts'
 import { rankCorrelation } from './rankCorrelation.ts'
+import type { StrainCurve } from './strainCurve.ts'
 import { type Wave, wavesOf } from './waves.ts'
 
 type ShapeName = 'build' | 'bell' | 'waves' | 'two peaks' | 'plateau' | 'saw' | 'easy ride'
 
 /** The arc of a class. */
 export interface ShapeReport {
-  name: ShapeName
-  waves: Wave[]
+  readonly name: ShapeName
+  readonly waves: readonly Wave[]
   /** Where the last of the hardest bouts starts, as a share of the ride; null without hard bouts. */
-  lastPeak: number | null
+  readonly lastPeak: number | null
   /** Rank correlation of the waves' heights with their order, −1 to 1: above 0 they grow; null under three waves. */
-  build: number | null
+  readonly build: number | null
   /** The longest easy stretch between first and last hard bout: its middle as a share of the ride. */
-  rest: { at: number; seconds: Seconds } | null
+  readonly rest: { readonly at: number; readonly seconds: Seconds } | null
   /** In one sentence. */
-  sentence: string
+  readonly sentence: string
 }
 
 /** The arc in measures and in plain words. */
@@ -27,14 +30,14 @@ export function shapeOfRide(
   blocks: readonly PlayedBlock[],
   { bouts }: RecoveryReport,
   { lastHardest }: Measures,
-  totals: Totals,
+  overall: Overall,
   easy: number,
 ): ShapeReport {
   const waves = wavesOf(strain)
-  const lastPeak = lastHardest !== null && totals.total > 0 ? lastHardest / totals.total : null
-  const rest = longestRest(blocks, bouts[0]?.from, bouts.at(-1)?.from, easy, totals.total)
+  const lastPeak = lastHardest !== null && overall.total > 0 ? lastHardest / overall.total : null
+  const rest = longestRest(blocks, bouts[0]?.from, bouts.at(-1)?.from, easy, overall.total)
   const build = waves.length < 3 ? null : rankCorrelation(waves.map(({ value }) => value))
-  const name = nameOf(waves, build, strain, totals)
+  const name = nameOf(waves, build, strain, overall)
   return { name, waves, lastPeak, build, rest, sentence: sentenceOf(waves, lastPeak, rest) }
 }
 
@@ -64,7 +67,7 @@ function longestRest(
 const SAW = 7
 const GROWS = 0.6
 
-function nameOf(waves: readonly Wave[], build: number | null, strain: StrainCurve, { total }: Totals): ShapeName {
+function nameOf(waves: readonly Wave[], build: number | null, strain: StrainCurve, { total }: Overall): ShapeName {
   if (waves.length === 0) return 'easy ride'
   if (waves.length >= SAW) return 'saw'
   if (build !== null) return build >= GROWS ? 'build' : 'waves'

@@ -1,5 +1,6 @@
 import { isJump } from '#engine/cadence/moves.ts'
 import type { Placed, PlacedSection } from '#engine/timeline/layTimeline.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** An unbroken stretch out of the saddle, first and last block included. */
@@ -45,6 +46,6 @@ export function openSections(sections: readonly PlacedSection[]): Set<number> {
   return new Set(sections.flatMap(({ open }, index) => (open > 0 ? [index] : [])))
 }
 
-function stands({ block: { posture, move } }: Placed): boolean {
-  return (posture === 'standing' || posture === 'hovering') && !(move && isJump(move.name))
+function stands({ block }: Placed): boolean {
+  return isOutOfSaddle(block) && !(block.move && isJump(block.move.name))
 }

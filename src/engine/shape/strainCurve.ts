@@ -1,7 +1,25 @@
 import type { Constants } from '#engine/constants.ts'
 import type { EffortLine } from '#engine/recovery/effortLines.ts'
-import type { StrainCurve } from '#engine/report.ts'
 import type { Effort, Seconds } from '#units/units.ts'
+
+/**
+ * Exponential pieces: value(t) = target(t) + (start − targetFrom) e^(−(t−from)/tau), target
+ * straight from targetFrom to targetTo. Under a ramp of effort the target is that ramp delayed
+ * by tau, which is the exact solution. Where nothing is planned a piece is held. Pieces adjoin from 0 to the end of the ride; read them
+ * with `strainAt` (engine/shape/strainCurve.ts).
+ */
+export interface StrainCurve {
+  readonly pieces: readonly {
+    readonly from: Seconds
+    readonly to: Seconds
+    readonly start: number
+    readonly targetFrom: number
+    readonly targetTo: number
+    readonly tau: Seconds
+    readonly held?: true
+  }[]
+  readonly maximum: { readonly at: Seconds; readonly value: number }
+}
 
 type Piece = StrainCurve['pieces'][number]
 

@@ -1,5 +1,5 @@
-import type { StrainCurve } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import type { StrainCurve } from './strainCurve.ts'
 
 /** A peak of strain that stands out from what lies between it and the next higher one. */
 export interface Wave {

@@ -1,5 +1,5 @@
-import { beatOf } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
+import { beatOf } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
 
 /** Beats of a stretch of counts of a section: as many as counts, and those over or less those missing in it. */

@@ -1,4 +1,4 @@
-import type { SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 
 /**

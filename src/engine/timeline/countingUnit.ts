@@ -1,6 +1,6 @@
-import type { SectionReport } from '#engine/report.ts'
-import { eightOf } from '#plan/beatGrid.ts'
+import type { SectionReport } from '#engine/played.ts'
 import type { Section } from '#plan/model.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import { EIGHT, PHRASE } from '#units/units.ts'
 
 export type CountingUnit = SectionReport['unit']

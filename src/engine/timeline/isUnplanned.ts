@@ -1,4 +1,4 @@
-import type { Span } from '#engine/report.ts'
+import type { Span } from '#engine/played.ts'
 
 /**
  * Whether the plan does not say what riders do in a span: in open tails, whole open songs among

@@ -1,5 +1,5 @@
-import { countAt, secondAt } from '#plan/beatGrid.ts'
 import type { Block, Section } from '#plan/model.ts'
+import { countAt, secondAt } from '#plan/songs/beatGrid.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { type RiddenCounts, riddenCounts } from './riddenCounts.ts'
 import { type Unrolled, unrollItems } from './unrollItems.ts'

@@ -1,4 +1,4 @@
-import type { Span } from '#engine/report.ts'
+import type { Span } from '#engine/played.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Laid, type LaidSection, laySection } from './laySection.ts'

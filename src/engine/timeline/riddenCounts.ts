@@ -1,5 +1,5 @@
-import { countsOf } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
+import { countsOf } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
 
 /** The stretch of a song that is ridden, in counts of the song; `total` is never negative. */

@@ -1,9 +1,9 @@
 import { useState } from 'react'
-import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
+import { plural } from '#units/plural.ts'
 import './backup.css'
 
 interface Props {

@@ -1,10 +1,10 @@
-import type { BackupEntry, EntryState } from '#plan/backup.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
-import { plural } from '#plan/words.ts'
+import type { BackupEntry, EntryState } from '#plan/kept/compareBackup.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import type { Restoring } from '#store/backupSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
+import { plural } from '#units/plural.ts'
 import './backup.css'
 
 const STATES: Record<EntryState, string> = {
@@ -58,7 +58,7 @@ function Entries({ restoring: { name, backup, entries, taken, unreadable } }: { 
   return (
     <div className="backup-entries">
       <p>
-        “{name}” holds {plural(entries.length, 'entry').replace('entrys', 'entries')}
+        “{name}” holds {plural(entries.length, 'entry', 'entries')}
         {same > 0 && `, ${same} of them the same as here`}. Nothing is deleted by putting it back.
       </p>
       <SoundFiles songs={backup.songs ?? []} />

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useCallback, useRef, useState } from 'react'
 import type { Finding } from '#engine/report.ts'
-import type { BlockPattern } from '#plan/blockPattern.ts'
+import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'

@@ -17,43 +17,43 @@ interface SummaryProps {
 
 /** The slot, the total and the slack, always in sight, and what the effort adds up to. */
 export function Summary({ offer, onFit, onOtherLength, onRoughIn }: SummaryProps) {
-  const totals = useApp((state) => state.shownReport?.totals)
+  const overall = useApp((state) => state.shownReport?.overall)
   const empty = useApp((state) => state.shown?.sections.length === 0)
   const open = useApp((state) => state.ride !== null && canRoughIn(state.ride))
-  if (!totals) return null
-  const over = totals.slack < 0
+  if (!overall) return null
+  const over = overall.slack < 0
   return (
     <div className="summary-line">
       <dl className="summary" data-testid="slot">
         <div className="summary-total">
           <dt className="ui-hidden">total</dt>
-          <dd data-total={totals.total}>{formatClock(totals.total)}</dd>
+          <dd data-total={overall.total}>{formatClock(overall.total)}</dd>
         </div>
         <div data-over={over || undefined}>
           <dt className="ui-hidden">slack</dt>
           <dd>
             {over
-              ? `${formatDuration(-totals.slack)} over the ${formatClock(totals.slot)} slot`
-              : `${formatDuration(totals.slack)} to spare in ${formatClock(totals.slot)}`}
+              ? `${formatDuration(-overall.slack)} over the ${formatClock(overall.slot)} slot`
+              : `${formatDuration(overall.slack)} to spare in ${formatClock(overall.slot)}`}
           </dd>
         </div>
         <div>
           <dt>work</dt>
-          <dd>{formatClock(totals.workSeconds)}</dd>
+          <dd>{formatClock(overall.workSeconds)}</dd>
         </div>
         <div>
           <dt>easy</dt>
-          <dd>{formatClock(totals.easySeconds)}</dd>
+          <dd>{formatClock(overall.easySeconds)}</dd>
         </div>
-        {totals.ratio !== null && (
+        {overall.ratio !== null && (
           <div>
             <dt>work to easy</dt>
-            <dd>{formatNumber(totals.ratio, 2)}</dd>
+            <dd>{formatNumber(overall.ratio, 2)}</dd>
           </div>
         )}
         <div title="Effort times minutes, added up over the ride: an estimate to compare your own classes by.">
           <dt>load</dt>
-          <dd>{formatNumber(totals.sessionLoad, 0)}</dd>
+          <dd>{formatNumber(overall.sessionLoad, 0)}</dd>
         </div>
       </dl>
       {onRoughIn && open && (

@@ -1,5 +1,5 @@
-import type { BlockPattern } from '#plan/blockPattern.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { blockFigure } from './blockFigure.ts'
 import { DragHandle } from './stage/drag/DragHandle.tsx'

@@ -1,10 +1,10 @@
 import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import type { RideReport } from '#engine/report.ts'
-import type { BlockPattern } from '#plan/blockPattern.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertSection } from '#plan/commands/insertSection.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import type { Ride, Section } from '#plan/model.ts'
+import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { findBlock, findItem } from '#plan/places.ts'
 import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
@@ -23,7 +23,7 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
   const played = report.blocks.find((other) => other.block.id === id || other.set?.set.id === id)
   const section = report.sections.find((other) => other.sectionId === id)
   const start = played?.from ?? section?.one
-  const { total, slack } = report.totals
+  const { total, slack } = report.overall
   const words = [command.label]
   if (start !== undefined) words.push(`It starts at ${formatClock(start)}`)
   words.push(`The ride is ${formatClock(total)}, ${slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} to spare`}`)

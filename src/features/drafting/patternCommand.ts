@@ -1,11 +1,11 @@
 import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
 import { laySection } from '#engine/timeline/laySection.ts'
-import { eightOf } from '#plan/beatGrid.ts'
-import type { BlockPattern } from '#plan/blockPattern.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import type { NewId } from '#plan/copies.ts'
 import type { Length, Ride, Section } from '#plan/model.ts'
+import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Counts } from '#units/units.ts'
 

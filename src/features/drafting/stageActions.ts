@@ -1,5 +1,4 @@
 import type { RideReport } from '#engine/report.ts'
-import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
@@ -13,6 +12,7 @@ import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { newItems } from '#plan/newItems.ts'
 import { findBlock } from '#plan/places.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { AppStore } from '#store/state.ts'
 import { runAndSay } from './draftActions.ts'
 

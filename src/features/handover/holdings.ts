@@ -1,5 +1,6 @@
 import type { UNSHARED } from '#plan/link/shareable.ts'
 import { isSet, type Ride } from '#plan/model.ts'
+import { plural } from '#units/plural.ts'
 
 /** What is never shared, in words: a field that is withheld is also said to be. */
 const KEPT: Record<(typeof UNSHARED)[number], string> = {
@@ -26,9 +27,9 @@ export function holdings(ride: Ride): Holdings {
   return {
     holds: [
       'the title, the level, the slot and the aim',
-      `${counted(ride.sections.length, 'section')}, ${songs.length === 0 ? 'no songs yet' : `${counted(songs.length, 'song')} by title, artist, length, beat and marks`}`,
+      `${plural(ride.sections.length, 'section')}, ${songs.length === 0 ? 'no songs yet' : `${plural(songs.length, 'song')} by title, artist, length, beat and marks`}`,
       ...(songs.some(({ fingerprint }) => fingerprint) ? ['a number of each file that was read, by which it is told again'] : []),
-      `${counted(blocks.length, 'block')} with ${cues === 0 ? 'no words of cues yet' : `the words of ${counted(cues, 'cue')}`}`,
+      `${plural(blocks.length, 'block')} with ${cues === 0 ? 'no words of cues yet' : `the words of ${plural(cues, 'cue')}`}`,
       `the bike “${ride.bike.name}” with its scale`,
       ...(ride.leaders.length > 0
         ? [`the ${ride.leaders.length === 1 ? 'name' : 'names'} ${ride.leaders.map((leader) => leader.name).join(' and ')}`]
@@ -41,5 +42,3 @@ export function holdings(ride: Ride): Holdings {
     never: [...Object.values(KEPT), 'your other rides', 'the versions you keep', 'any sound or music file'],
   }
 }
-
-const counted = (amount: number, noun: string): string => `${amount} ${noun}${amount === 1 ? '' : 's'}`

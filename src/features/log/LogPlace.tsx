@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { dayAt } from './clock.ts'

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react'
 import { repeatsOf } from '#engine/log/repeats.ts'
 import { classesInSlot, inUsualRoom, type Slot, slotOf } from '#engine/log/slot.ts'
 import { type Planned, taughtOf } from '#engine/log/taughtOf.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { Select } from '#ui/Select.tsx'
 import type { Day } from '#units/day.ts'
 

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { loadOf } from '#engine/log/weekOf.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { SearchField } from '#ui/SearchField.tsx'

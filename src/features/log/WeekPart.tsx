@@ -1,11 +1,12 @@
 import { useState } from 'react'
 import { MANY_A_DAY, weekOf } from '#engine/log/weekOf.ts'
 import type { RideReport } from '#engine/report.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { joinWords, nameOfItem } from '#plan/names.ts'
-import type { TaughtClass } from '#plan/taught.ts'
 import { Button } from '#ui/Button.tsx'
 import { type Day, daysAfter, WEEKDAYS } from '#units/day.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import { dayWords } from './clock.ts'
 
 interface Props {
@@ -37,7 +38,7 @@ export function WeekPart({ log, today, report }: Props) {
           {days.map(({ day: date, load, classes: own }, index) => (
             <tr key={date}>
               <th scope="row">{WEEKDAYS[index]}</th>
-              <td>{own === 0 ? '' : own === 1 ? '1 class' : `${own} classes`}</td>
+              <td>{own === 0 ? '' : plural(own, 'class', 'classes')}</td>
               <td className="log-number">{own === 0 ? '' : formatNumber(load, 0)}</td>
               <td className="log-bar">{load > 0 && <span style={{ width: `${(load / most) * 100}%` }} />}</td>
             </tr>
@@ -47,7 +48,7 @@ export function WeekPart({ log, today, report }: Props) {
       <p>
         {classes === 0
           ? 'No class in this week.'
-          : `${classes} ${classes === 1 ? 'class' : 'classes'}, load ${formatNumber(total, 0)} (effort × minutes of the blocks ridden).`}
+          : `${plural(classes, 'class', 'classes')}, load ${formatNumber(total, 0)} (effort × minutes of the blocks ridden).`}
       </p>
       {monotony !== null && strain !== null && (
         <p className="log-hint">

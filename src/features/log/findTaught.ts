@@ -1,5 +1,5 @@
 import { bareText } from '#engine/log/pattern.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { dayWords } from './clock.ts'
 
 /**

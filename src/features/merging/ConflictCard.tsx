@@ -66,7 +66,7 @@ function Outcome({ plan, beside, difference }: { plan: RideReport; beside: RideR
     <>
       <CurveSketch report={plan} from={from} to={to} />
       <span className="merging-times">
-        {timesOf(plan, difference)} · ride {formatClock(plan.totals.total)}
+        {timesOf(plan, difference)} · ride {formatClock(plan.overall.total)}
       </span>
     </>
   )

@@ -19,7 +19,7 @@ const MARGIN = 2
 
 /** The intensity curve of a ride or a stretch of it, small, with another's over it. */
 export function CurveSketch({ report, beside, from = 0, to, label }: Props) {
-  const end = to ?? Math.max(report.totals.total, beside?.totals.total ?? 0)
+  const end = to ?? Math.max(report.overall.total, beside?.overall.total ?? 0)
   const x = (at: Seconds) => ((at - from) / Math.max(1, end - from)) * WIDTH
   const y = (effort: number) => HEIGHT - MARGIN - (effort / 10) * (HEIGHT - 2 * MARGIN)
   const line = (plan: RideReport) =>

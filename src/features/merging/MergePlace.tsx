@@ -141,12 +141,12 @@ function Outcome({
 }) {
   const take = useApp((state) => state.takeMerge)
   const cancel = useApp((state) => state.cancelMerge)
-  const { slack } = after.totals
+  const { slack } = after.overall
   return (
     <section className="merging-outcome" aria-label="outcome">
       <CurveSketch report={after} beside={before} label="effort of the whole ride, mine as it is dashed" />
       <p role="status" data-testid="merge-total">
-        <b>{formatClock(after.totals.total)}</b> long, mine is {formatClock(before.totals.total)};{' '}
+        <b>{formatClock(after.overall.total)}</b> long, mine is {formatClock(before.overall.total)};{' '}
         {slack >= 0 ? `${formatClock(slack)} to spare` : `${formatClock(-slack)} over the slot`}
       </p>
       <div className="merging-actions">

@@ -1,5 +1,5 @@
 import { type FormEvent, useEffect, useState } from 'react'
-import type { VersionHead } from '#plan/version.ts'
+import type { VersionHead } from '#plan/kept/version.ts'
 import { isReadOnly } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'

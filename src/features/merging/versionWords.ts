@@ -1,4 +1,4 @@
-import type { VersionHead } from '#plan/version.ts'
+import type { VersionHead } from '#plan/kept/version.ts'
 
 const KINDS = { named: '', sent: 'handed over', received: 'came in' } as const
 

@@ -1,3 +1,4 @@
+import type { ReactElement } from 'react'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import { ChecklistPart } from './checklist/ChecklistPart.tsx'
@@ -27,7 +28,7 @@ interface ChosenSheetProps {
 }
 
 /** One sheet of the ride, with what belongs to it alone. */
-export function ChosenSheet({ kind, fourUp, ...rest }: ChosenSheetProps) {
+export function ChosenSheet({ kind, fourUp, ...rest }: ChosenSheetProps): ReactElement {
   const { ride, report, paper, date } = rest
   switch (kind) {
     case 'compact':

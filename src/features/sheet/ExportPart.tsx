@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { RideReport } from '#engine/report.ts'
-import { fileStem } from '#plan/fileStem.ts'
+import { fileStem } from '#plan/document/fileStem.ts'
 import type { Ride } from '#plan/model.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
@@ -8,7 +8,7 @@ import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
-import { EXPORTS, type ExportId, type MakeExport } from './exports.ts'
+import { EXPORTS, type ExportId, type MakeExport } from './exportKinds.ts'
 
 interface ExportPartProps {
   ride: Ride

@@ -5,14 +5,13 @@ import { Segmented } from '#ui/Segmented.tsx'
 import { ChosenSheet } from './ChosenSheet.tsx'
 import type { SongClock } from './contents/contents.ts'
 import { ExportPart } from './ExportPart.tsx'
-import type { MakeExport } from './exports.ts'
-import { PAPERS } from './paging/paper.ts'
+import type { MakeExport } from './exportKinds.ts'
+import { PAPERS, type Paper } from './paging/paper.ts'
 import { useKeptChoice } from './remembered.ts'
 import { ShorthandField } from './ShorthandField.tsx'
 import { StandInFields } from './StandInFields.tsx'
 import { isCueSheet, SHEET_KINDS, SHEETS } from './sheets.ts'
 import { useShorthand } from './useShorthand.ts'
-import { usualPaper } from './usualPaper.ts'
 import { EmptySheet } from './view/EmptySheet.tsx'
 import './SheetPlace.css'
 
@@ -85,3 +84,9 @@ export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
     </section>
   )
 }
+
+/** Where letter paper is in every printer. */
+const LETTER_LANDS = /-(US|CA|MX|PH|CL|CO|VE)$/i
+
+/** The paper usual where the page's user lives. */
+const usualPaper = (): Paper => (LETTER_LANDS.test(navigator.language) ? 'letter' : 'a4')

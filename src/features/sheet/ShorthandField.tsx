@@ -1,5 +1,6 @@
 import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
+import { plural } from '#units/plural.ts'
 import { readShorthand, writeShorthand } from './contents/shorthand.ts'
 import type { Shorthand } from './useShorthand.ts'
 
@@ -14,7 +15,7 @@ export function ShorthandField({ terms, onChange }: Shorthand) {
   return (
     <Disclosure
       className="sheet-more"
-      summary={terms.length === 0 ? 'own shorthand' : `own shorthand, ${terms.length} ${terms.length === 1 ? 'entry' : 'entries'}`}
+      summary={terms.length === 0 ? 'own shorthand' : `own shorthand, ${plural(terms.length, 'entry', 'entries')}`}
     >
       <Field
         label="short forms, one a line"

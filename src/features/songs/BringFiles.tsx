@@ -1,5 +1,5 @@
 import { type DragEvent, useState } from 'react'
-import { MUSIC_TYPES } from '#plan/musicFile.ts'
+import { MUSIC_TYPES } from '#plan/songs/musicFile.ts'
 import { useApp } from '#store/useApp.ts'
 import { FilesButton } from '#ui/FileButton.tsx'
 

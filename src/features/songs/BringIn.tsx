@@ -1,11 +1,11 @@
 import { useCallback, useMemo, useRef, useState } from 'react'
-import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
-import { listOnShelf } from '#plan/shelfSong.ts'
-import { plural } from '#plan/words.ts'
+import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
+import { listOnShelf } from '#plan/songs/shelfSong.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { useDroppedList } from '#store/useDroppedList.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
+import { plural } from '#units/plural.ts'
 import { textOfList } from './textOfList.ts'
 
 /** Reads a list of songs; the app supplies it. */

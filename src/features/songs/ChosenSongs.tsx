@@ -1,11 +1,11 @@
 import { insertSections } from '#plan/commands/insertSections.ts'
-import { LIMITS } from '#plan/schema.ts'
-import { sectionsFromSongs } from '#plan/sectionsFromSongs.ts'
-import { forRide, type ShelfSong } from '#plan/shelfSong.ts'
-import { plural } from '#plan/words.ts'
+import { LIMITS } from '#plan/document/schema.ts'
+import { sectionsFromSongs } from '#plan/songs/sectionsFromSongs.ts'
+import { forRide, type ShelfSong } from '#plan/songs/shelfSong.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
+import { plural } from '#units/plural.ts'
 import { playedSeconds, rideOfSongs } from './rideOfSongs.ts'
 
 /** What may be done with the songs that were chosen, in the order they were chosen in. */

@@ -2,12 +2,12 @@ import { type MouseEvent, memo } from 'react'
 import { isDoubtful, sayHearing } from '#engine/alignment/sayHearing.ts'
 import { sayHearings } from '#engine/alignment/sayHearings.ts'
 import { OctaveButtons } from '#features/songs/OctaveButtons.tsx'
-import { isUnderWay } from '#plan/heardSong.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
-import { plural } from '#plan/words.ts'
+import { isUnderWay } from '#plan/songs/heardSong.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import type { ShelfHearing } from '#store/hearingSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { plural } from '#units/plural.ts'
 
 /** Files on their way to the shelf: each with its state, those that need somebody first. */
 export function HearingQueue({ onEdit }: { onEdit: (song: ShelfSong) => void }) {

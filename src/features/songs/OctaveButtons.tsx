@@ -1,6 +1,6 @@
 import { tempoOf } from '#plan/model.ts'
-import { rescaledSong } from '#plan/rescaledSong.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
+import { rescaledSong } from '#plan/songs/rescaledSong.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatNumber } from '#units/formatNumber.ts'

@@ -1,13 +1,13 @@
 import { useMemo } from 'react'
 import { tempoOf } from '#plan/model.ts'
-import { type ShelfSong, songKey } from '#plan/shelfSong.ts'
-import { plural } from '#plan/words.ts'
+import { type ShelfSong, songKey } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-import { sayEnergy } from './energyOf.ts'
+import { plural } from '#units/plural.ts'
 import { LoudnessLine } from './LoudnessLine.tsx'
+import { sayEnergy } from './sayEnergy.ts'
 import { taughtBySong } from './taughtBySong.ts'
 
 interface SongTableProps {

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import type { Song } from '#plan/model.ts'
-import { songKey } from '#plan/shelfSong.ts'
+import { songKey } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
 import { classesOf } from './classesOf.ts'
 

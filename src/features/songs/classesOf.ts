@@ -1,5 +1,5 @@
-import { songKey } from '#plan/shelfSong.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
+import { songKey } from '#plan/songs/shelfSong.ts'
 import type { Day } from '#units/day.ts'
 
 /** A class a song was played to. */

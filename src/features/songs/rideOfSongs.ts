@@ -2,7 +2,7 @@ import type { NewId } from '#plan/copies.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import type { Ride, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
-import { sectionsFromSongs } from '#plan/sectionsFromSongs.ts'
+import { sectionsFromSongs } from '#plan/songs/sectionsFromSongs.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** Lengths of slots as rooms book them, in minutes; common practice. */

@@ -34,7 +34,7 @@ function DemoRide({ title, about, demo, onOpen }: Props & { title: string; about
       <span className="start-demo-aim">
         {demo.state === 'failed' ? 'This demo ride could not be fetched. Everything else works without it.' : (ride?.aim ?? ' ')}
       </span>
-      <ProfileDrawing curve={report?.curves.intent ?? []} total={report?.totals.total ?? 1} />
+      <ProfileDrawing curve={report?.curves.intent ?? []} total={report?.overall.total ?? 1} />
     </button>
   )
 }

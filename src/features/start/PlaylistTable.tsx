@@ -1,6 +1,6 @@
 import { useId } from 'react'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
-import { type PlaylistSong, strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
+import { type PlaylistSong, strikesForTempo, USUAL_SONG } from '#plan/songs/sectionsFromPlaylist.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 import type { PlaylistRow } from './readPlaylist.ts'

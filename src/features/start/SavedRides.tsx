@@ -1,5 +1,5 @@
 import { type MouseEvent, useState } from 'react'
-import type { SavedRide } from '#plan/savedRide.ts'
+import type { SavedRide } from '#plan/kept/savedRide.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
 import { changedWords } from './changedWords.ts'

@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useState } from 'react'
 import { blankRide } from '#plan/newRide.ts'
-import { sectionsFromPlaylist } from '#plan/sectionsFromPlaylist.ts'
+import { sectionsFromPlaylist } from '#plan/songs/sectionsFromPlaylist.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import { DemoRides } from './DemoRides.tsx'

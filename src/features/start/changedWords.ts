@@ -1,3 +1,5 @@
+import { plural } from '#units/plural.ts'
+
 const MINUTE = 60_000
 const HOUR = 60 * MINUTE
 const DAY = 24 * HOUR
@@ -17,4 +19,4 @@ export function changedWords(changedAt: number, now: number): string {
   return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(changedAt)
 }
 
-const ago = (amount: number, unit: string): string => `${amount} ${unit}${amount === 1 ? '' : 's'} ago`
+const ago = (amount: number, unit: string): string => `${plural(amount, unit)} ago`

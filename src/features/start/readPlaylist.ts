@@ -1,4 +1,4 @@
-import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
 
 /** A pasted playlist as it was understood. Lines count from 1. */
 interface PlaylistReading {

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 
 /** The rides that come with the page, each a file beside it; their ids and words stand here so that they are known before the files arrive. */
 export const DEMOS = [

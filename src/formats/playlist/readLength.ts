@@ -1,4 +1,4 @@
-import { SONG_SECONDS } from '#plan/songRules.ts'
+import { SONG_SECONDS } from '#plan/songs/songRules.ts'
 import { ABOUT_LINE } from './messages.ts'
 
 export type Reading = { ok: true; value: number } | { ok: false; sentence: string }

@@ -1,4 +1,4 @@
-import type { PlaylistSong } from '#plan/sectionsFromPlaylist.ts'
+import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
 import { ABOUT_LINE } from './messages.ts'
 import { boundedLength } from './readLength.ts'
 

@@ -1,4 +1,4 @@
-import { wellFormed } from '#plan/plainCopy.ts'
+import { wellFormed } from '#plan/document/plainCopy.ts'
 import type { Track } from './track.ts'
 
 /**

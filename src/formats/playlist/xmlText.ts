@@ -12,15 +12,15 @@ export const withoutComments = (xml: string): string =>
     .join('')
 
 /** A piece of a text: between two marks, or outside of them. */
-interface Stretch {
+interface TextPiece {
   inside: boolean
   /** Without the marks. */
   text: string
 }
 
 /** A text by what stands between an opening and a closing mark; what is opened and never closed goes to the end. */
-export function stretches(text: string, open: string, close: string): Stretch[] {
-  const found: Stretch[] = []
+export function stretches(text: string, open: string, close: string): TextPiece[] {
+  const found: TextPiece[] = []
   for (let at = 0; at < text.length; ) {
     const opens = text.indexOf(open, at)
     found.push({ inside: false, text: text.slice(at, opens < 0 ? text.length : opens) })

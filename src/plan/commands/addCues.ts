@@ -2,7 +2,7 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /** A cue and the block it belongs to. */
 export interface CueOfBlock {

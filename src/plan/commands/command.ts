@@ -7,6 +7,6 @@ import type { Ride } from '#plan/model.ts'
  */
 export interface Command {
   /** In the past tense, as announced: "Moved “seated climb” to 3:40". */
-  label: string
-  apply: (ride: Ride) => Ride
+  readonly label: string
+  readonly apply: (ride: Ride) => Ride
 }

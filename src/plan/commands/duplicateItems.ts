@@ -32,7 +32,7 @@ export function duplicateItems(ride: Ride, { ids, newId }: { ids: readonly strin
   })
 }
 
-function withCopies<T extends { id: string }>(list: T[], chosen: ReadonlySet<string>, copy: (element: T) => T): T[] {
+function withCopies<T extends { id: string }>(list: readonly T[], chosen: ReadonlySet<string>, copy: (element: T) => T): readonly T[] {
   const last = list.findLastIndex((element) => chosen.has(element.id))
   if (last < 0) return list
   return list.toSpliced(last + 1, 0, ...list.filter((element) => chosen.has(element.id)).map(copy))

@@ -1,10 +1,10 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { clampIndex, editSection, withItems } from '#plan/edits.ts'
 import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
 import { joinWords, nameOfItem } from '#plan/names.ts'
-import { LIMITS } from '#plan/schema.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Makes a set of blocks that stand next to each other in one section; they become its

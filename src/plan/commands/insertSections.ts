@@ -3,7 +3,7 @@ import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex } from '#plan/edits.ts'
 import type { Ride, Section } from '#plan/model.ts'
 import { joinWords, nameOfSection } from '#plan/names.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /** Puts new sections, in their order, at `index` of the ride. Nothing happens when one of their ids is already in the ride. */
 export function insertSections(ride: Ride, { index, sections }: { index: number; sections: readonly Section[] }): Command {

@@ -2,11 +2,11 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import type { NewId } from '#plan/copies.ts'
 import { editSections } from '#plan/edits.ts'
-import { linkedSong } from '#plan/linkedSong.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { type ShelfSong, songKey } from '#plan/shelfSong.ts'
-import { withSong } from '#plan/withSong.ts'
-import { plural } from '#plan/words.ts'
+import { linkedSong } from '#plan/songs/linkedSong.ts'
+import { type ShelfSong, songKey } from '#plan/songs/shelfSong.ts'
+import { withSong } from '#plan/songs/withSong.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Gives every song of a ride that belongs to no file what the shelf heard in the file of the song of that name: length,

@@ -1,8 +1,8 @@
 import type { Command } from '#plan/commands/command.ts'
+import { plainZeros } from '#plan/document/plainZeros.ts'
+import { withoutGoneMarks } from '#plan/document/shaky.ts'
+import { stillValid } from '#plan/document/stillValid.ts'
 import type { Ride } from '#plan/model.ts'
-import { plainZeros } from '#plan/plainZeros.ts'
-import { withoutGoneMarks } from '#plan/shaky.ts'
-import { stillValid } from '#plan/stillValid.ts'
 
 /**
  * A command that leaves the ride as it is rather than make a document that could not be

@@ -1,10 +1,10 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { patched } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
-import { LIMITS } from '#plan/schema.ts'
 
 /** Marks a block as shaky: to be rehearsed again. What was marked longest ago is let go when the list is full. */
 export function markShaky(ride: Ride, { blockId }: { blockId: string }): Command {

@@ -42,7 +42,8 @@ function intoSection(ride: Ride, place: BlockPlace, sectionId: string, index: nu
 
 const taken = (ride: Ride, block: Block): Ride => deleteItems(ride, [block.id]).apply(ride)
 
-const inserted = <T>(list: T[], index: number, element: T): T[] => list.toSpliced(clampIndex(index, list.length), 0, element)
+const inserted = <T>(list: readonly T[], index: number, element: T): readonly T[] =>
+  list.toSpliced(clampIndex(index, list.length), 0, element)
 
 function labelOf(ride: Ride, blockId: string, to: PartTarget): string {
   const place = findBlock(ride, blockId)

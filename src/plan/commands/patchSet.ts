@@ -1,12 +1,12 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { clampIndex, editSet, patched } from '#plan/edits.ts'
 import type { Ride, SetBlock } from '#plan/model.ts'
 import { joinWords, nameOfItem } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
-import { LIMITS } from '#plan/schema.ts'
 import { wholeStep } from '#plan/tidyBlock.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /** Fields of a set to replace; a field given as undefined is taken out. */
 export type SetPatch = Partial<Pick<SetBlock, 'label' | 'rounds' | 'perRound'>>

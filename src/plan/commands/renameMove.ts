@@ -2,7 +2,7 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /** Whether two moves are the same one: by their names, as they are said. */
 const sameMove = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()

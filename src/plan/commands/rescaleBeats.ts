@@ -4,7 +4,7 @@ import { LONGEST_LEAD, startsWithBlock } from '#plan/cueStart.ts'
 import { editSection } from '#plan/edits.ts'
 import { type Block, type Cue, type Item, isSet, type Ride, type Section, tempoOf } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
-import { type BeatFactor, otherStrikes, rescaledSong } from '#plan/rescaledSong.ts'
+import { type BeatFactor, otherStrikes, rescaledSong } from '#plan/songs/rescaledSong.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { Counts } from '#units/units.ts'
 

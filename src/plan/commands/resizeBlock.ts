@@ -1,4 +1,3 @@
-import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlock } from '#plan/edits.ts'
@@ -6,6 +5,7 @@ import type { Length, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { amountOf, lengthFor } from '#plan/remeasure.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import { sayLength } from '#plan/words.ts'
 
 /** Gives a block (a part of a set too) another length: whole counts or whole seconds as its section measures, at least one. */

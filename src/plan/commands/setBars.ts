@@ -1,10 +1,10 @@
-import { secondAt, withOdd } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection, sameValue } from '#plan/edits.ts'
 import type { BeatGrid, Ride } from '#plan/model.ts'
-import { type OddPlace, startOfOdd } from '#plan/oddBeats.ts'
 import { findSection } from '#plan/places.ts'
+import { secondAt, withOdd } from '#plan/songs/beatGrid.ts'
+import { type OddPlace, startOfOdd } from '#plan/songs/oddBeats.ts'
 import type { Counts } from '#units/units.ts'
 
 interface Bars {

@@ -1,11 +1,11 @@
-import { eightOf, withOdd } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection, sameValue } from '#plan/edits.ts'
 import type { Ride, Song } from '#plan/model.ts'
-import { faultOfOdd, type OddPlace } from '#plan/oddBeats.ts'
-import { sayOdd } from '#plan/oddText.ts'
 import { findSection } from '#plan/places.ts'
+import { eightOf, withOdd } from '#plan/songs/beatGrid.ts'
+import { faultOfOdd, type OddPlace } from '#plan/songs/oddBeats.ts'
+import { sayOdd } from '#plan/songs/oddText.ts'
 
 /**
  * Says where a section's song has beats too many or too few. Every beat stays where it is heard, and the legs go on

@@ -4,7 +4,7 @@ import { editSection } from '#plan/edits.ts'
 import type { Ride, Song } from '#plan/model.ts'
 import { placeOfSection } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
-import { withSong } from '#plan/withSong.ts'
+import { withSong } from '#plan/songs/withSong.ts'
 
 /**
  * Attaches a song to a section, replaces the one it has, or takes it away (null). Counts

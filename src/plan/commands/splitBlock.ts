@@ -1,4 +1,3 @@
-import { eightOf } from '#plan/beatGrid.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { type NewId, rememberedIds } from '#plan/copies.ts'
@@ -7,6 +6,7 @@ import type { Block, Cadence, Length, Move, Ride } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import { sayLength } from '#plan/words.ts'
 
 /**

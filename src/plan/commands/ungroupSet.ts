@@ -2,11 +2,11 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { copyBlock, type NewId, rememberedIds } from '#plan/copies.ts'
 import { editSection, patched, withItems } from '#plan/edits.ts'
+import { callOfRound, NO_CARRY } from '#plan/ledger/roundShift.ts'
 import type { Block, Ride, SetBlock } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
-import { callOfRound, NO_CARRY } from '#plan/roundShift.ts'
-import { plural } from '#plan/words.ts'
+import { plural } from '#units/plural.ts'
 
 /**
  * Plays a set out into single blocks, round by round, with what its rounds add written into

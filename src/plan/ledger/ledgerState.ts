@@ -6,9 +6,9 @@ import type { KnobSteps, StepRange } from '#units/units.ts'
  * "at least" nobody knows how far riders went, so no number stands for it, least of all the knob's own end.
  */
 export interface LedgerState {
-  low: KnobSteps | null
-  nominal: KnobSteps
-  high: KnobSteps | null
+  readonly low: KnobSteps | null
+  readonly nominal: KnobSteps
+  readonly high: KnobSteps | null
 }
 
 /** All riders at one total. */

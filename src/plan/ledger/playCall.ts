@@ -1,8 +1,8 @@
 import type { Resistance, SetBlock } from '#plan/model.ts'
-import { callOfRound, NO_CARRY, type RoundCarry } from '#plan/roundShift.ts'
 import { applyCall, type Called } from './applyCall.ts'
 import type { LedgerState } from './ledgerState.ts'
 import type { Limits } from './limits.ts'
+import { callOfRound, NO_CARRY, type RoundCarry } from './roundShift.ts'
 
 /** Where riders stand between two calls, with what the rounds of a set have added. */
 export interface Standing {

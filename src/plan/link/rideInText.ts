@@ -1,6 +1,6 @@
-import { ABOUT_LINK } from '#plan/messages.ts'
+import { ABOUT_LINK } from '#plan/document/messages.ts'
+import { type Problem, parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { type Problem, parseRide } from '#plan/parseRide.ts'
 import { open } from './envelope.ts'
 import { unpack } from './format1/pack.ts'
 import type { LinkFault, Missing } from './linkFault.ts'

@@ -1,5 +1,5 @@
+import { wellFormed } from '#plan/document/plainCopy.ts'
 import type { Ride } from '#plan/model.ts'
-import { wellFormed } from '#plan/plainCopy.ts'
 
 /** What stays with whoever keeps the ride. */
 export const UNSHARED = ['privateNotes', 'setAside', 'shaky', 'riders'] as const satisfies readonly (keyof Ride)[]

@@ -10,7 +10,7 @@ export type Origin = Side | 'both' | 'conflict'
  * Where in a ride: the ids of the section, of the block or set in it, of the part of the
  * set, and of the cue, as far down as it goes. Empty for the ride itself.
  */
-export interface Place {
+export interface PlaceInRide {
   sectionId?: string
   itemId?: string
   partId?: string
@@ -33,7 +33,7 @@ interface Told {
   /** Which side's answer is in the merged ride. */
   chosen: Side
   /** In the side that has it; in mine where both have. */
-  place: Place
+  place: PlaceInRide
 }
 
 /** A value said differently. Absent values are undefined. */

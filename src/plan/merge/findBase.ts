@@ -1,5 +1,5 @@
+import type { VersionHead } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
-import type { VersionHead } from '#plan/version.ts'
 import { editionOf, lineageOf } from './lineage.ts'
 
 /** Where the edition two rides have in common is found: theirs is it, it is a kept version, or it is not known. */

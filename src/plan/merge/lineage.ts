@@ -1,7 +1,7 @@
+import { revisionOf } from '#plan/document/revisionOf.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import type { Ride } from '#plan/model.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
-import { LIMITS } from '#plan/schema.ts'
 import { joinLineages } from './joinLineages.ts'
 
 /**

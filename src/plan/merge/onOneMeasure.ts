@@ -1,6 +1,6 @@
 import { editSections } from '#plan/edits.ts'
 import { isCounted, type Ride, type Section, type Song } from '#plan/model.ts'
-import { withSong } from '#plan/withSong.ts'
+import { withSong } from '#plan/songs/withSong.ts'
 
 /** The songs of sections, by section id; a section not in it keeps its own. */
 export type Songs = ReadonlyMap<string, Song | null>

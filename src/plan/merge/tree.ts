@@ -1,5 +1,5 @@
 import { type Block, type Cue, type Item, isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
-import type { Place, Thing } from './difference.ts'
+import type { PlaceInRide, Thing } from './difference.ts'
 
 /** Names a thing in a ride: its kind's letter and its id, since only things of one kind have different ids. */
 export type Key = string
@@ -72,7 +72,7 @@ export function sectionOf(tree: Tree, key: Key): Section | undefined {
 }
 
 /** Where a thing stands, by ids. */
-export function placeIn(tree: Tree, key: Key): Place {
+export function placeIn(tree: Tree, key: Key): PlaceInRide {
   const node = tree.nodes.get(key)
   if (!node) return {}
   const above = placeIn(tree, node.parent)

@@ -1,4 +1,4 @@
-import { bendsOf } from '#plan/bendsOf.ts'
+import { bendsOf } from '#plan/songs/bendsOf.ts'
 import type { Migration } from './migration.ts'
 
 /**

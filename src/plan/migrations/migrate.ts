@@ -1,4 +1,4 @@
-import { ABOUT_DOCUMENT } from '#plan/messages.ts'
+import { ABOUT_DOCUMENT } from '#plan/document/messages.ts'
 import { CURRENT_SCHEMA } from '#plan/model.ts'
 import type { Document, Migration } from './migration.ts'
 import { MIGRATIONS } from './migrations.ts'

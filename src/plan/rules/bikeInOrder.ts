@@ -1,4 +1,4 @@
-import { RULES } from '#plan/messages.ts'
+import { RULES } from '#plan/document/messages.ts'
 import type { Bike } from '#plan/model.ts'
 import type { Fault, Rule } from './rule.ts'
 

@@ -1,7 +1,7 @@
-import { RULES } from '#plan/messages.ts'
+import { RULES } from '#plan/document/messages.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { type BeatGrid, tempoOf } from '#plan/model.ts'
-import { faultOfOdd } from '#plan/oddBeats.ts'
-import { LIMITS } from '#plan/schema.ts'
+import { faultOfOdd } from '#plan/songs/oddBeats.ts'
 import type { Fault, Path, Rule } from './rule.ts'
 
 /** What adding a first beat's second to an anchor may cost the tempo in its last bits. */

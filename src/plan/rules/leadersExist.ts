@@ -1,4 +1,4 @@
-import { RULES } from '#plan/messages.ts'
+import { RULES } from '#plan/document/messages.ts'
 import { eachBlock, type Rule } from './rule.ts'
 
 /** Whoever leads or speaks in a block is one of the ride's leaders. */

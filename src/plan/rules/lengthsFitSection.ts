@@ -1,4 +1,4 @@
-import { RULES } from '#plan/messages.ts'
+import { RULES } from '#plan/document/messages.ts'
 import { isCounted } from '#plan/model.ts'
 import { eachBlock, type Rule } from './rule.ts'
 

@@ -1,5 +1,5 @@
+import { RULES } from '#plan/document/messages.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
-import { RULES } from '#plan/messages.ts'
 import type { Block, Section } from '#plan/model.ts'
 import type { StepRange } from '#units/units.ts'
 import { eachBlock, type Fault, type Path, type Rule } from './rule.ts'

@@ -1,7 +1,7 @@
-import { secondAt } from '#plan/beatGrid.ts'
-import { RULES } from '#plan/messages.ts'
+import { RULES } from '#plan/document/messages.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { type Block, type Item, isSet, type Ride, type Section } from '#plan/model.ts'
-import { LIMITS } from '#plan/schema.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Fault, Rule } from './rule.ts'
 

@@ -1,4 +1,4 @@
-import { RULES } from '#plan/messages.ts'
+import { RULES } from '#plan/document/messages.ts'
 import { eachBlock, type Fault, type Path, type Rule } from './rule.ts'
 
 /**

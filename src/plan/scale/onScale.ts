@@ -44,7 +44,7 @@ export function onScale(ride: Ride, scale: Scale): Ride {
   )
 }
 
-const partsOf = (item: Item): Block[] => (isSet(item) ? item.parts : [item])
+const partsOf = (item: Item): readonly Block[] => (isSet(item) ? item.parts : [item])
 
 /** Both walked through an item, each as it is written there. */
 function after(entering: Entering, before: Item, now: Item): Entering {
@@ -95,7 +95,7 @@ const isElsewhere = ({ was, is, reading }: Entering): boolean => is.state.nomina
 const withCall = (block: Block, resistance: Resistance, { reading: { total } }: Entering): Block =>
   patched(block, { resistance, ownTotal: block.ownTotal === undefined ? undefined : wholeStep(total(block.ownTotal)) })
 
-const withRounds = (set: SetBlock, parts: Block[], perRound: number): SetBlock =>
+const withRounds = (set: SetBlock, parts: readonly Block[], perRound: number): SetBlock =>
   patched(set, { parts, perRound: set.perRound && { steps: wholeStep(perRound) } })
 
 function setOnScale(set: SetBlock, entering: Entering, isStart: boolean): SetBlock {

@@ -35,7 +35,7 @@ export function roundsOnScale(set: SetBlock, entering: Entering): Rounds {
 const addedIn = (set: SetBlock): KnobSteps => Math.round(set.perRound?.steps ?? 0)
 
 /** Whether the end of the knob or a checkpoint keeps riders from where the call would bring them. */
-const isHeld = ({ wanted, after }: Place): boolean => after !== wanted
+const isHeld = ({ wanted, after }: PartStand): boolean => after !== wanted
 
 /** How far the first round has to be off so that the last is no further, where each adds other than it should. */
 const halfDrift = (rounds: number, exact: number, whole: number): number => ((rounds - 1) / 2) * (exact - whole)
@@ -49,16 +49,16 @@ const turnedInRounds = (call: Change, steps: KnobSteps, perRound: KnobSteps) =>
   steps === 0 && perRound !== 0 ? { ...call, steps } : turnedTo(call, steps)
 
 /** Where the call of a part alone is meant to bring riders, and where they are after it. */
-interface Place {
+interface PartStand {
   wanted: KnobSteps
   after: KnobSteps
 }
 
 /** The places of the first two rounds, part by part: the second begins where the first ended, as all later ones do. */
-export function placesOf(set: SetBlock, from: Standing, limits: Limits): [first: Place[], second: Place[]] {
+export function placesOf(set: SetBlock, from: Standing, limits: Limits): [first: PartStand[], second: PartStand[]] {
   let standing = from
   const placesIn = (round: number) =>
-    set.parts.map(({ resistance }): Place => {
+    set.parts.map(({ resistance }): PartStand => {
       const { nominal } = standing.state
       const { call, after, next } = playCall(standing, resistance, { set, round }, limits)
       standing = next

@@ -9,9 +9,9 @@ import { describe, expect, test } from 'vitest'
 import { exportFile } from '#app/exports/exportFile.ts'
 import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import { EXPORTS, type ExportId } from '#features/sheet/exports.ts'
-import { secondAt } from '#plan/beatGrid.ts'
+import { EXPORTS, type ExportId } from '#features/sheet/exportKinds.ts'
 import type { Ride } from '#plan/model.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { rightToLeftRide } from '#tests/support/sheetRides.ts'
@@ -172,7 +172,7 @@ describe('captions', () => {
       'wipe-down',
     ])
     for (const [index, cue] of cues.entries()) if (index > 0) expect(cue.startTime).toBeCloseTo(cues[index - 1]!.endTime, 3)
-    expect(cues.at(-1)!.endTime).toBeCloseTo(computeRide(ride).totals.total, 3)
+    expect(cues.at(-1)!.endTime).toBeCloseTo(computeRide(ride).overall.total, 3)
     expect(textOf('chapterText', ride).split('\n').slice(0, 3)).toEqual([
       '0:00 welcome and bike setup',
       '2:00 Postcards from Level Sea',

@@ -6,8 +6,8 @@ import { chromium } from '@playwright/test'
 import { build } from 'vite'
 import { CONTAINER_FLAGS, findBrowser } from '#ci/find-browser.mjs'
 import { serveFolder } from '#e2e/support/staticServer.ts'
+import type { Tool } from '#tests/bench/corpus/judge.ts'
 import type { BrowserTool, HearingWindow } from '#tests/bench/corpus/page/hear.ts'
-import type { Tool } from '#tests/bench/corpus/score.ts'
 
 const PAGE = fileURLToPath(new URL('../../tests/bench/corpus/page/', import.meta.url))
 const NAMES: BrowserTool[] = ['this analysis’s worker', 'web-audio-beat-detector', 'realtime-bpm-analyzer']

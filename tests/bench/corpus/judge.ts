@@ -1,4 +1,4 @@
-import type { KnownSong } from '#tests/bench/corpus/corpus.ts'
+import type { KnownSong, LoadedSong } from '#tests/bench/corpus/corpus.ts'
 import { fMeasure } from '#tests/bench/corpus/fMeasure.ts'
 
 /** What one tool says of one song; what it does not say is null. */
@@ -9,6 +9,9 @@ export interface Said {
   eights: number[] | null
   beatsPerBar: number | null
 }
+
+/** What says the beats of a song, and how long it took, seconds. */
+export type Tool = (song: LoadedSong, cut: number) => Promise<{ said: Said | null; took: number }>
 
 /** How right it is. Shares 0 to 1; null where nothing was said or nothing is known. */
 export interface Judged {

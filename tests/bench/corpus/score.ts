@@ -1,12 +1,9 @@
 import MusicTempo from 'music-tempo'
 import { openHearingPage } from '#tests/bench/corpus/browserTools.ts'
 import { cutOf, cutSong, knownSongs, type LoadedSong, loadSong } from '#tests/bench/corpus/corpus.ts'
-import { type Judged, judge, type Said } from '#tests/bench/corpus/judge.ts'
+import { type Judged, judge, type Said, type Tool } from '#tests/bench/corpus/judge.ts'
 import { headLine, lineOf, type Pace, songLine } from '#tests/bench/corpus/table.ts'
 import { analyseBeats } from '#tests/support/analyseBeats.ts'
-
-/** What says the beats of a song, and how long it took, seconds. */
-export type Tool = (song: LoadedSong, cut: number) => Promise<{ said: Said | null; took: number }>
 
 /** Times a tool of Node by the processor's clock, which other work on the machine does not touch. */
 const inNode =

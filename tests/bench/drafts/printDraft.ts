@@ -3,11 +3,11 @@ import { formatClock } from '#units/formatClock.ts'
 
 /** A draft as text to be read as an instructor would teach it: each song, then each block with its time, cadence, total and effort. */
 export function printDraft({ ride, report, told }: Drafted): string[] {
-  const { difficulty, totals, measures } = report
+  const { difficulty, overall, measures } = report
   const lines = [
     `${ride.title}: ${difficulty.points.toFixed(0)} of 100 (${Object.entries(difficulty.parts)
       .map(([part, points]) => `${part} ${points.toFixed(0)}`)
-      .join(', ')}), work ${(100 * totals.workShare).toFixed(0)} %, longest hard ${measures.longestHard.toFixed(0)} s`,
+      .join(', ')}), work ${(100 * overall.workShare).toFixed(0)} %, longest hard ${measures.longestHard.toFixed(0)} s`,
     ...told.arc.map((sentence) => `  ${sentence}`),
   ]
   for (const [index, { text }] of told.songs.entries()) {

@@ -4,7 +4,7 @@ import { alignChange } from '#engine/alignment/alignChange.ts'
 import { snapToEights } from '#engine/alignment/snapToEights.ts'
 import { driftSeconds } from '#engine/alignment/tempoError.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
 
 const EIGHTS = { eight: 8, phrase: 32, name: 'eight' } as const

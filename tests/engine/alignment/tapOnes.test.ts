@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { snapMark } from '#engine/alignment/snapMark.ts'
 import { tapOnes } from '#engine/alignment/tapOnes.ts'
 import { seededRandom } from '#engine/roughIn/seededRandom.ts'
-import { gridOfTempo, secondAt, withOdd } from '#plan/beatGrid.ts'
+import { gridOfTempo, secondAt, withOdd } from '#plan/songs/beatGrid.ts'
 
 describe('tapOnes', () => {
   it('finds how many beats make a bar and which is the one, from sixteen ones tapped as people tap, some bars missed', () => {

@@ -41,7 +41,7 @@ describe('a ride shown on another bike', () => {
     const light = findings.find(({ rule }) => rule === 'lightStanding')!
     expect(light.text).toMatch(/turn/)
     expect(light.shownAs).toBe('On “levels 1 to 24” “rise” stands at about 7.')
-    expect(findings.filter(({ rule, shownAs }) => rule === 'slotFit' && shownAs)).toEqual([])
+    expect(findings.filter(({ rule, shownAs }) => rule === 'slotUnused' && shownAs)).toEqual([])
     expect(own.findings.every(({ shownAs }) => shownAs === undefined)).toBe(true)
   })
 

@@ -4,9 +4,9 @@ import { computeRide } from '#engine/computeRide.ts'
 import { makeVariant } from '#engine/fit/makeVariant.ts'
 import type { RiderReport } from '#engine/report.ts'
 import { roughIn } from '#engine/roughIn/roughIn.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Level, Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
@@ -54,8 +54,8 @@ it.each([0, 1, 2, 3, 4, 5])('what is computed of a ride with everything in it, %
 it('the figures of whole rides', async () => {
   const rides = [...STRANGE, ...Array.from({ length: 12 }, (_, i) => plausibleRide(i + 1))]
   const figures = rides.map((ride) => {
-    const { totals, measures, balance, shape, difficulty, recovery } = computeRide(ride)
-    return sayReport({ totals, measures, balance, shape, difficulty, recovery: { ...recovery, bouts: recovery.bouts.length } }, LEFT)
+    const { overall, measures, balance, shape, difficulty, recovery } = computeRide(ride)
+    return sayReport({ overall, measures, balance, shape, difficulty, recovery: { ...recovery, bouts: recovery.bouts.length } }, LEFT)
   })
   await expect(figures.join('\n')).toMatchFileSnapshot('figures.txt')
 })

@@ -3,6 +3,7 @@ import { expect, it } from 'vitest'
 import { onAnotherBike } from '#engine/anotherBike/onAnotherBike.ts'
 import { spokenOnBike } from '#engine/anotherBike/spokenOnBike.ts'
 import { computeRide } from '#engine/computeRide.ts'
+import { easingsOf } from '#engine/easings.ts'
 import { nearestFits } from '#engine/fit/nearestFits.ts'
 import { rankSongs } from '#engine/fit/rankSongs.ts'
 import { replaceSong } from '#engine/fit/replaceSong.ts'
@@ -19,10 +20,9 @@ import { withoutMusic } from '#engine/prepare/withoutMusic.ts'
 import { courseOfRide } from '#engine/rehearsal/courses.ts'
 import { rideScore } from '#engine/rehearsal/rideScore.ts'
 import { spokenCues } from '#engine/rehearsal/spokenCues.ts'
-import { easingsOf } from '#engine/shape/easings.ts'
 import { openingCard } from '#engine/words/openingCard.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Ride, Song } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
@@ -97,7 +97,7 @@ it('a class as it is led', async () => {
   const cuts = [0, 700, 1500].map((at) => ({ at, cuts: proposeCuts(late, at) }))
   const led = ledClass(plan, logOf(...acts))
   const left = new Set(['led', 'plan', 'ride', 'report', 'block', 'set', 'section'])
-  await expect(pages([{ states }, { cuts }, { led: led.report.totals, closing: closingWords(led) }], left)).toMatchFileSnapshot('led.txt')
+  await expect(pages([{ states }, { cuts }, { led: led.report.overall, closing: closingWords(led) }], left)).toMatchFileSnapshot('led.txt')
 })
 
 it('a ride as it is rehearsed', async () => {

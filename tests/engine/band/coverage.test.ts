@@ -27,7 +27,7 @@ function insideOf(ride: (typeof RIDES)[number], rider: number, spread: Spread, s
   const report = computeRide(ride)
   const { band, demand } = report.riders[rider]!
   const draws = drawnRiders(ride, rider, spread, DRAWS, seed)
-  const moments = Array.from({ length: MOMENTS }, (_, i) => ((i + 0.5) / MOMENTS) * report.totals.total)
+  const moments = Array.from({ length: MOMENTS }, (_, i) => ((i + 0.5) / MOMENTS) * report.overall.total)
   const count = (inside: (drawn: Drawn) => boolean) => draws.filter(inside).length
   const highest = (drawn: Drawn) => Math.max(...moments.map(drawn.beatsAt))
   return {

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { imbalanceOf } from '#engine/cadence/balanceSides.ts'
 import { footAfter } from '#engine/cadence/trackFeet.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Move, Song } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.

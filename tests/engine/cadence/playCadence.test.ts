@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
 import { paceRange } from '#engine/cadence/paceRange.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Block, Section, Song } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 const played = (song: Partial<Song> | null, blocks: Partial<Block>[]) => {

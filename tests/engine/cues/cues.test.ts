@@ -14,7 +14,9 @@ type Name = 'spark' | 'ridge'
 function withBlock(name: Name, blockId: string, change: (block: Block) => Partial<Block>): Ride {
   const ride = structuredClone(demoRide(name))
   for (const section of ride.sections) {
-    section.blocks = section.blocks.map((block) => (block.id === blockId ? ({ ...block, ...change(block as Block) } as Block) : block))
+    Object.assign(section, {
+      blocks: section.blocks.map((block) => (block.id === blockId ? ({ ...block, ...change(block as Block) } as Block) : block)),
+    })
   }
   return ride
 }
@@ -53,7 +55,7 @@ describe('when words are spoken', () => {
 
   it('uses the rate of whoever has the microphone', () => {
     const ride = withBlock('spark', 's4b3', () => ({ cues: [cue('Six words are spoken right here.')], mic: 'remy' }))
-    ride.leaders[1]!.wordsPerMinute = 100
+    Object.assign(ride.leaders[1]!, { wordsPerMinute: 100 })
     expect(lineOf(ride)).toMatchObject({ speaker: 'remy' })
     expect(lineOf(ride).to - lineOf(ride).from).toBeCloseTo((7 * 0.08 + 16 * 0.09 + 0.23) * (140 / 100) + 0.4, 9)
   })
@@ -161,7 +163,7 @@ describe('numbers that are spoken', () => {
         { ...rest!, cues: [] },
       ],
     }
-    section.blocks = [setUp!, set]
+    Object.assign(section, { blocks: [setUp!, set] })
     const report = computeRide(ride)
     expect(report.cues.repeats.map(({ words }) => words)).toEqual(['three', 'two', 'last one'])
     const [wrong] = found(ride, 'cueNumbers')
@@ -274,12 +276,12 @@ describe('what is noticed about cues', () => {
     const line = lineOf(ride)
     const report = computeRide(ride)
     const count = report.blocks[line.block]!.countFrom!
-    ride.sections[3]!.song!.quiet = [{ from: count - 16, to: count }]
+    Object.assign(ride.sections[3]!.song!, { quiet: [{ from: count - 16, to: count }] })
     const [talk] = found(ride, 'quietKept')
     expect(talk?.text).toContain('over a quiet stretch of “Quarter to Magnesium”')
     expect(found(applied(ride, talk!), 'quietKept')).toEqual([])
     const counted = saying('Go', 's4b4', 'spark', { moment: 'countIn', lead: { counts: 0 } })
-    counted.sections[3]!.song!.quiet = [{ from: count - 16, to: count }]
+    Object.assign(counted.sections[3]!.song!, { quiet: [{ from: count - 16, to: count }] })
     expect(found(counted, 'quietKept')).toEqual([])
   })
 
@@ -302,10 +304,12 @@ describe('what is noticed about cues', () => {
     const line = lineOf(ride)
     expect(found(ride, 'breathlessWords')).toHaveLength(line.strain >= 8 ? 1 : 0)
     const strained = withBlock('spark', 's5b8', () => ({ effort: { from: 10, to: 10 } }))
-    strained.sections[4]!.blocks[8] = {
-      ...(strained.sections[4]!.blocks[8] as Block),
-      cues: [cue('Sit now, take two and a half off and roll it all out')],
-    }
+    Object.assign(strained.sections[4]!.blocks, {
+      8: {
+        ...(strained.sections[4]!.blocks[8] as Block),
+        cues: [cue('Sit now, take two and a half off and roll it all out')],
+      },
+    })
     const [told] = found(strained, 'breathlessWords')
     expect(told?.text).toContain('up to 8 come out well')
     expect(told?.amount).toBe(13 - 8)

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { drinkMoments, drinkStops } from '#engine/cues/drinkWords.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -82,7 +82,7 @@ describe('a class without a drink', () => {
 
   it('counts a marked drink as before', () => {
     const marked = ride()
-    marked.sections[0]!.blocks[2] = { ...aBlock('c', inSeconds(600)), water: true }
+    Object.assign(marked.sections[0]!.blocks, { 2: { ...aBlock('c', inSeconds(600)), water: true } })
     expect(dry(marked)?.text).toContain('30:00')
   })
 })

@@ -8,7 +8,7 @@ import { cueOffers } from '#features/drafting/panel/block/cueOffers.ts'
 import { atMoment } from '#features/drafting/panel/block/momentOf.ts'
 import { startsWithBlock } from '#plan/cueStart.ts'
 import type { Block, Cue, HouseRules, Ride } from '#plan/model.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -150,7 +150,7 @@ describe('where the studio’s rules have a cue', () => {
 
   it('says nothing of what opens the ride', () => {
     const opening = ride([])
-    ;(opening.sections[0]!.blocks[0] as Block).cues = [cue('announce', { counts: 0 }, 'Settle in.')]
+    Object.assign(opening.sections[0]!.blocks[0]!, { cues: [cue('announce', { counts: 0 }, 'Settle in.')] })
     expect(placeOf(opening)).toBeUndefined()
   })
 })

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { withoutName } from '#engine/cues/withoutName.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 
 test.each([
   ['Seated hill. Heavy, but smooth.', 'seated hill', 'Heavy, but smooth.'],

@@ -13,7 +13,7 @@ const differences = ({ findings }: RideReport): Finding[] => findings.filter(({ 
 function withPush(change: Partial<Block>): Ride {
   const ride = structuredClone(demoRide('spark'))
   const section = ride.sections.find(({ id }) => id === 's4')!
-  section.blocks = section.blocks.map((block) => (block.id === 's4b2' ? ({ ...block, ...change } as Block) : block))
+  Object.assign(section, { blocks: section.blocks.map((block) => (block.id === 's4b2' ? ({ ...block, ...change } as Block) : block)) })
   return ride
 }
 
@@ -38,10 +38,12 @@ describe('intent against demand', () => {
 
   it('keeps the totals after a block whose followers state changes', () => {
     const ride = withPush({ resistance: { kind: 'change', mode: 'exact', steps: 0 } })
-    ride.sections.find(({ id }) => id === 's4')!.blocks[2] = {
-      ...(ride.sections.find(({ id }) => id === 's4')!.blocks[2] as Block),
-      resistance: { kind: 'change', mode: 'exact', steps: -1 },
-    }
+    Object.assign(ride.sections.find(({ id }) => id === 's4')!.blocks, {
+      2: {
+        ...(ride.sections.find(({ id }) => id === 's4')!.blocks[2] as Block),
+        resistance: { kind: 'change', mode: 'exact', steps: -1 },
+      },
+    })
     const before = computeRide(ride)
     const found = differences(before)[0]!
     const fixed = found.fixes[0]!.command.apply(ride)
@@ -73,9 +75,11 @@ describe('intent against demand', () => {
 
   it('says which step prevents it on a coarse scale', () => {
     const ride = withPush({ effort: { from: 5, to: 5 } })
-    ride.bike = { ...ride.bike, stepsPerUnit: 1, points: ride.bike.points.map(([setting, watts]) => [setting, watts ** 1.25]) }
+    Object.assign(ride, {
+      bike: { ...ride.bike, stepsPerUnit: 1, points: ride.bike.points.map(([setting, watts]) => [setting, watts ** 1.25]) },
+    })
     for (const section of ride.sections) {
-      for (const block of section.blocks as Block[]) block.resistance = { kind: 'total', from: 1, to: 1 }
+      for (const block of section.blocks as Block[]) Object.assign(block, { resistance: { kind: 'total', from: 1, to: 1 } })
     }
     const coarse = differences(computeRide(ride)).find(({ text }) => text.includes('the next step of this bike is already'))
     expect(coarse).toBeDefined()

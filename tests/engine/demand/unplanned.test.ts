@@ -23,8 +23,8 @@ describe('where nothing is planned', () => {
   const half = computeRide(rideOf(first, open, last))
 
   it('no rider is taken to go on with the block before: no figure counts an open song', () => {
-    expect(half.totals).toMatchObject({ total: 420, unplanned: 240 })
-    expect(without.totals.unplanned).toBe(0)
+    expect(half.overall).toMatchObject({ total: 420, unplanned: 240 })
+    expect(without.overall.unplanned).toBe(0)
     for (const [i, rider] of half.riders.entries()) {
       const other = without.riders[i]!
       expect(rider.energy).toEqual(other.energy)
@@ -70,14 +70,14 @@ describe('where nothing is planned', () => {
     const song = aSong('half', { lengthSeconds: 240 })
     const counted = aSection('first', { song, blocks: [{ ...hard, length: { counts: 240 } }] })
     const tail = computeRide(rideOf(counted, { ...last, leadInSeconds: 5 }))
-    expect(tail.totals.unplanned).toBe(125)
+    expect(tail.overall.unplanned).toBe(125)
     expect(tail.riders[1]!.energy).toEqual(without.riders[1]!.energy)
   })
 
   it('a lead-in after a block still carries it on, and the demo rides plan all of their time', () => {
     const led = computeRide(rideOf(first, { ...last, leadInSeconds: 10 }))
-    expect(led.totals.unplanned).toBe(0)
+    expect(led.overall.unplanned).toBe(0)
     expect(led.riders[1]!.energy.kcal).toBeGreaterThan(without.riders[1]!.energy.kcal)
-    for (const name of ['spark', 'ridge'] as const) expect(computeRide(demoRide(name)).totals.unplanned).toBe(0)
+    for (const name of ['spark', 'ridge'] as const) expect(computeRide(demoRide(name)).overall.unplanned).toBe(0)
   })
 })

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Block, Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
 
@@ -38,7 +38,7 @@ describe('moves to avoid', () => {
     const hover = aBlock('h', { posture: 'hovering' })
     const jumps = aBlock('j', { terrain: 'jumps' })
     const ride: Ride = rideOf(['hover', 'jump'])
-    ride.sections[0]!.blocks = [aSet('set', [hover, jumps])]
+    Object.assign(ride.sections[0]!, { blocks: [aSet('set', [hover, jumps])] })
     expect(foundIn(ride).map(({ blockId }) => blockId)).toEqual(['h', 'j'])
   })
 

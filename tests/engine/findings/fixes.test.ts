@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 
 /** Rules about the plan itself. Those about words, riders and leaders are held to the same beside what they compute. */

@@ -41,8 +41,8 @@ describe('fixes taken one after another', () => {
         const { report, again } = takeAll(variant.ride!)
         expect(again, `${name} in ${minutes} min`).toBeNull()
         expect(report.findings.length).toBeLessThan(before.findings.length)
-        expect(Math.abs(report.totals.meanEffort - before.totals.meanEffort)).toBeLessThan(0.1)
-        expect(Math.abs(report.totals.total - before.totals.total)).toBeLessThan(30)
+        expect(Math.abs(report.overall.meanEffort - before.overall.meanEffort)).toBeLessThan(0.1)
+        expect(Math.abs(report.overall.total - before.overall.total)).toBeLessThan(30)
       }
     }
   })

@@ -72,9 +72,9 @@ describe('a breath caught inside a run of work', () => {
 
   it('is not what is planned as a recovery, however short', () => {
     const planned = run(8, 8)
-    planned.sections[0]!.blocks = planned.sections[0]!.blocks.map((block) =>
-      block.id === 'breath' ? { ...block, terrain: 'recover' } : block,
-    )
+    Object.assign(planned.sections[0]!, {
+      blocks: planned.sections[0]!.blocks.map((block) => (block.id === 'breath' ? { ...block, terrain: 'recover' } : block)),
+    })
     expect(debts(planned)).toEqual(['hard'])
   })
 })

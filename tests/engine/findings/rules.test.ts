@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Block, Resistance, Ride, Section, Song } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 const total = (turns: number): Resistance => ({ kind: 'total', from: turns * 4, to: turns * 4 })

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { countsOf, gridOfTempo } from '#plan/beatGrid.ts'
 import type { Ride, Section } from '#plan/model.ts'
+import { countsOf, gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
 
 const RULES = ['beyondOut', 'outPastSong', 'openTail']

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { cameraClass, studioClass } from '#tests/support/soundClasses.ts'
 
 const CLASSES: [name: string, ride: Ride, blocks: [number, number], cues: [number, number]][] = [
@@ -12,14 +12,14 @@ const CLASSES: [name: string, ride: Ride, blocks: [number, number], cues: [numbe
 describe.each(CLASSES)('a class as a careful instructor writes it, %s', (_, ride, [fewest, most], [fewestCues, mostCues]) => {
   it('is a whole ride', () => {
     expect(parseRide(JSON.parse(JSON.stringify(ride)))).toMatchObject({ ok: true })
-    const { blocks, totals } = computeRide(ride)
+    const { blocks, overall } = computeRide(ride)
     const cues = blocks.reduce((sum, { block }) => sum + block.cues.length, 0)
     expect(blocks.length).toBeGreaterThanOrEqual(fewest)
     expect(blocks.length).toBeLessThanOrEqual(most)
     expect(cues).toBeGreaterThanOrEqual(fewestCues)
     expect(cues).toBeLessThanOrEqual(mostCues)
-    expect(totals.slack).toBeGreaterThanOrEqual(0)
-    expect(totals.slack).toBeLessThanOrEqual(20)
+    expect(overall.slack).toBeGreaterThanOrEqual(0)
+    expect(overall.slack).toBeLessThanOrEqual(20)
   })
 
   it('is told nothing an instructor would call wrong, and little at all', () => {

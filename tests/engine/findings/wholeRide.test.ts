@@ -20,7 +20,7 @@ describe('what is said of the whole', () => {
     const started = rideOf([hard])
     const whole = computeRide(started).findings.filter(({ later }) => later)
     expect(whole.map(({ rule }) => rule).sort()).toEqual(
-      ['coolDown', 'difficultyForLevel', 'warmUp', 'workShare'].filter((rule) => rules(started).includes(rule)),
+      (['coolDown', 'difficultyForLevel', 'warmUp', 'workShare'] as const).filter((rule) => rules(started).includes(rule)),
     )
     expect(whole.length).toBeGreaterThan(2)
     expect(find(started, 'slotUnused')).not.toHaveProperty('later')

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { makeVariant } from '#engine/fit/makeVariant.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
+import { revisionOf } from '#plan/document/revisionOf.ts'
 import type { Item } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
 describe('the same class in another length', () => {
@@ -22,15 +22,15 @@ describe('the same class in another length', () => {
       const { ride, changes } = variant
       expect(parseRide(structuredClone(ride)).ok).toBe(true)
       const report = computeRide(ride)
-      expect(report.totals.slack).toBeGreaterThanOrEqual(-1e-6)
-      expect(report.totals.slack).toBeLessThanOrEqual(20)
+      expect(report.overall.slack).toBeGreaterThanOrEqual(-1e-6)
+      expect(report.overall.slack).toBeLessThanOrEqual(20)
       expect(ride.parent).toEqual({ rideId: parent.id, revision: revisionOf(parent) })
       expect(ride.slotMinutes).toBe(minutes)
 
       const first = report.blocks.find(({ block }) => Math.max(block.effort.from, block.effort.to) >= 7)!
       const last = report.blocks.findLast(({ block }) => Math.max(block.effort.from, block.effort.to) > 3)!
-      expect(first.from / report.totals.total).toBeGreaterThanOrEqual(0.12)
-      expect((report.totals.total - last.to) / report.totals.total).toBeGreaterThanOrEqual(0.08)
+      expect(first.from / report.overall.total).toBeGreaterThanOrEqual(0.12)
+      expect((report.overall.total - last.to) / report.overall.total).toBeGreaterThanOrEqual(0.08)
 
       // The last song of the hardest peaks is still there, as the last of them.
       const peaks = computeRide(parent).recovery.bouts

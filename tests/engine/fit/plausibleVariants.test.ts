@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { makeVariant, VARIANT_MINUTES } from '#engine/fit/makeVariant.ts'
 import { roughIn } from '#engine/roughIn/roughIn.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { DEFAULT_BIKE } from '#plan/defaults.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import type { Ride, Section } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
 import { cameraClass, studioClass } from '#tests/support/soundClasses.ts'
@@ -61,7 +61,7 @@ describe('versions a class is plausibly asked for', () => {
       if (!variant.ok) continue
       const name = `${ride.title} in ${minutes}`
       expect(parseRide(structuredClone(variant.ride)).ok, name).toBe(true)
-      const { slack } = computeRide(variant.ride).totals
+      const { slack } = computeRide(variant.ride).overall
       expect(slack, name).toBeGreaterThanOrEqual(-1e-6)
       expect(slack, name).toBeLessThanOrEqual(20 + 1e-6)
       const own = new Set(rulesOf(ride, 'problem'))

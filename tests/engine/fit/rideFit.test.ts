@@ -93,9 +93,9 @@ describe('fitting a ride to its slot', () => {
       expect(fit.ok).toBe(true)
       if (!fit.ok) continue
       const after = computeRide(fit.command.apply(ride))
-      expect(after.totals.slack).toBeGreaterThanOrEqual(0)
-      expect(after.totals.slack).toBeLessThanOrEqual(20)
-      expect(after.totals.total).toBeCloseTo(fit.total, 9)
+      expect(after.overall.slack).toBeGreaterThanOrEqual(0)
+      expect(after.overall.slack).toBeLessThanOrEqual(20)
+      expect(after.overall.total).toBeCloseTo(fit.total, 9)
       for (const { to, sectionId } of fit.trims) {
         expect(to % 32).toBe(0)
         expect(after.sections.find((section) => section.sectionId === sectionId)).toMatchObject({ open: 0, beyond: 0 })

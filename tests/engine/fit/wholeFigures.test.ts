@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { lengthsFor } from '#engine/fit/sectionFit.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Block, Move, Section } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong } from '#tests/support/smallRide.ts'
 
 const leans = (counts: number): Move => ({

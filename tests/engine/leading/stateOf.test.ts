@@ -19,12 +19,12 @@ describe('with nothing led otherwise', () => {
           const at = span.from + share * (span.to - span.from)
           if (at >= span.to) continue
           const state = stateOf(led, at)
-          expect(state).toMatchObject({ phase: span.kind, at, total: plan.report.totals.total })
+          expect(state).toMatchObject({ phase: span.kind, at, total: plan.report.overall.total })
           expect(state.block).toBe(span.block)
           expect(state.secondsLeft).toBe(span.to - at)
           expect(state.behind).toBeCloseTo(0, 6)
         }
-        expect(stateOf(led, plan.report.totals.total).phase).toBe('finished')
+        expect(stateOf(led, plan.report.overall.total).phase).toBe('finished')
       }),
     )
   })
@@ -44,7 +44,7 @@ describe('with nothing led otherwise', () => {
     const led = ledClass(ridge, logOf())
     let block = 0
     let left = Number.POSITIVE_INFINITY
-    for (let frame = 0; frame * 0.0997 < ridge.report.totals.total; frame++) {
+    for (let frame = 0; frame * 0.0997 < ridge.report.overall.total; frame++) {
       const state = stateOf(led, frame * 0.0997)
       if (state.block === block) expect(state.secondsLeft).toBeLessThan(left)
       else if (state.block !== undefined) expect(state.block).toBe(block + 1)
@@ -79,7 +79,7 @@ describe('with nothing led otherwise', () => {
   it('knows a slot that began before the first one', () => {
     const state = leadStateAt(ridge, lateLog(240), 600)
     expect(state.behind).toBeCloseTo(240, 9)
-    expect(state.spare).toBeCloseTo(2700 - 240 - ridge.report.totals.total, 9)
+    expect(state.spare).toBeCloseTo(2700 - 240 - ridge.report.overall.total, 9)
   })
 })
 
@@ -103,7 +103,7 @@ describe('whatever is pressed', () => {
         const state = stateOf(led, at)
         expect(Number.isFinite(state.spare + state.behind + state.songLeft + state.total)).toBe(true)
         if (state.phase === 'finished') {
-          expect(at).toBeGreaterThanOrEqual(led.report.totals.total - 1e-9)
+          expect(at).toBeGreaterThanOrEqual(led.report.overall.total - 1e-9)
           return
         }
         expect(state.secondsLeft).toBeGreaterThan(0)
@@ -113,7 +113,7 @@ describe('whatever is pressed', () => {
           expect(span.from).toBeCloseTo(clock, 9)
           return span.to
         }, 0)
-        expect(end).toBeCloseTo(led.report.totals.total, 9)
+        expect(end).toBeCloseTo(led.report.overall.total, 9)
       }),
     )
   })

@@ -70,7 +70,7 @@ describe('whatever is over the slot', () => {
     for (const { cuts, spare } of proposeCuts(led, 0)) {
       expect(spare).toBeGreaterThanOrEqual(0)
       const cut = ledClass(plan, lateLog(late, { kind: 'cut', at: 0, cuts }))
-      expect(cut.report.totals.slack - late).toBeCloseTo(spare, 6)
+      expect(cut.report.overall.slack - late).toBeCloseTo(spare, 6)
       for (const { section } of cuts) expect(roles[section]).toBe('middle')
       for (const { counts, unit } of cut.report.sections) if (counts) expect(counts.total % unit.phrase).toBe(0)
       for (const { ledger, cadence } of cut.report.blocks)
@@ -92,7 +92,7 @@ describe('whatever is over the slot', () => {
       for (const { cuts, seconds } of proposeCuts(led, 0)) {
         for (const cut of cuts) {
           const without = ledClass(spark, lateLog(late, { kind: 'cut', at: 0, cuts: cuts.filter((other) => other !== cut) }))
-          expect(led.report.totals.total - without.report.totals.total).toBeLessThan(Math.min(seconds, needOf(led, 0)))
+          expect(led.report.overall.total - without.report.overall.total).toBeLessThan(Math.min(seconds, needOf(led, 0)))
         }
       }
     }
@@ -101,7 +101,7 @@ describe('whatever is over the slot', () => {
   it('has nothing to propose when nothing that may go is long enough, or nothing is over', () => {
     expect(proposeCuts(ledClass(spark, lateLog(1200)), 0)).toEqual([])
     expect(proposeCuts(ledClass(spark, lateLog(0)), 0)).toEqual([])
-    expect(cutCandidates(ledClass(spark, lateLog(300)), spark.report.totals.total - 60)).toEqual([])
+    expect(cutCandidates(ledClass(spark, lateLog(300)), spark.report.overall.total - 60)).toEqual([])
   })
 
   it('takes one computation a step, so that frames come in between', () => {

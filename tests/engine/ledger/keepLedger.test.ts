@@ -183,9 +183,9 @@ describe('a call', () => {
   it('carries on from the one before in any ride', () => {
     fc.assert(
       fc.property(arbitraryRide(), (ride) => {
-        const { blocks, totals } = computeRide(ride)
+        const { blocks, overall } = computeRide(ride)
         for (const [i, { ledger }] of blocks.entries()) if (i > 0) expect(ledger.before).toEqual(blocks[i - 1]!.ledger.after)
-        if (blocks.length > 0) expect(totals.endsAt).toEqual(blocks.at(-1)!.ledger.after)
+        if (blocks.length > 0) expect(overall.endsAt).toEqual(blocks.at(-1)!.ledger.after)
       }),
     )
   })

@@ -9,8 +9,8 @@ import { classesInSlot, inUsualRoom, slotOf } from '#engine/log/slot.ts'
 import { songsUsed } from '#engine/log/songsUsed.ts'
 import { taughtOf } from '#engine/log/taughtOf.ts'
 import { loadOf, weekOf } from '#engine/log/weekOf.ts'
+import { readTaught, type TaughtClass, writeTaught } from '#plan/kept/taught.ts'
 import type { Ride } from '#plan/model.ts'
-import { readTaught, type TaughtClass, writeTaught } from '#plan/taught.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 
@@ -27,7 +27,7 @@ describe('an entry from the plan', () => {
       spark.ride.sections.map(({ song }) => [song!.title, 'taught']),
     )
     expect(entry.sections.reduce((sum, { blocks }) => sum + blocks.length, 0)).toBe(42)
-    expect(loadOf(entry)).toBeCloseTo(spark.report.totals.sessionLoad, 2)
+    expect(loadOf(entry)).toBeCloseTo(spark.report.overall.sessionLoad, 2)
   })
 
   test('is read as it was written, of any ride', () => {

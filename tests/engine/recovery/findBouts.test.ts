@@ -150,11 +150,11 @@ describe('sets and the ride', () => {
     const before = aBlock('before', { ...inSeconds(60), effort: { from: 4, to: 4 } })
     const report = computeRide({ ...smallRide(), sections: [aSection('s', { blocks: [before, set] })] })
     expect(report.sets).toEqual([{ setId: 'set', from: 60, to: 300, workSeconds: 160, easySeconds: 80, ratio: 2 }])
-    expect(report.totals).toMatchObject({ workSeconds: 160, easySeconds: 140, workShare: 160 / 300 })
+    expect(report.overall).toMatchObject({ workSeconds: 160, easySeconds: 140, workShare: 160 / 300 })
   })
 
   it('have no ratio without easy time', () => {
     const block = aBlock('a', { ...inSeconds(60), effort: { from: 7, to: 7 } })
-    expect(computeRide({ ...smallRide(), sections: [aSection('s', { blocks: [block] })] }).totals.ratio).toBeNull()
+    expect(computeRide({ ...smallRide(), sections: [aSection('s', { blocks: [block] })] }).overall.ratio).toBeNull()
   })
 })

@@ -4,12 +4,12 @@ import { courseOfBlock, courseOfRide, shakyLegs } from '#engine/rehearsal/course
 import { backFrom, blockAt, nextBlockFrom } from '#engine/rehearsal/jumps.ts'
 import { placeAt, timeOf } from '#engine/rehearsal/ridePlace.ts'
 import { songSecondAtOne, songsOf } from '#engine/rehearsal/songsOf.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
 import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import type { Ride } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { leadRide, planOf } from '#tests/support/leading.ts'
 import { aBlock, aSection, aSong } from '#tests/support/smallRide.ts'
@@ -79,7 +79,7 @@ describe('a place of the ride', () => {
     fc.assert(
       fc.property(arbitraryRide(), fc.double({ min: 0, max: 1, noNaN: true }), (ride, share) => {
         const plan = planOf(ride)
-        const at = share * plan.report.totals.total
+        const at = share * plan.report.overall.total
         expect(timeOf(plan, placeAt(plan, at), at)).toBeCloseTo(at, 6)
       }),
       { numRuns: 60 },
@@ -101,7 +101,7 @@ describe('a place of the ride', () => {
   it('stays inside the ride where the section is gone', () => {
     const before = planOf(songs(5))
     const after = planOf(deleteSection(before.ride, { sectionId: 'two' }).apply(before.ride))
-    expect(timeOf(after, placeAt(before, 140), 140)).toBe(after.report.totals.total)
+    expect(timeOf(after, placeAt(before, 140), 140)).toBe(after.report.overall.total)
     expect(timeOf(after, placeAt(before, 20), 20)).toBe(20)
   })
 })
@@ -111,10 +111,10 @@ describe('courses', () => {
   const [first, second, third] = plan.report.sections
 
   it('lead through the whole ride, or to the next section to wait there', () => {
-    expect(courseOfRide(plan).legs).toEqual([{ from: 0, to: plan.report.totals.total }])
+    expect(courseOfRide(plan).legs).toEqual([{ from: 0, to: plan.report.overall.total }])
     expect(courseOfRide(plan, first!.one + 1).legs[0]!.to).toBe(second!.from)
     expect(courseOfRide(plan, second!.from).legs[0]!.to).toBe(third!.from)
-    expect(courseOfRide(plan, plan.report.totals.total - 1).legs[0]!.to).toBe(plan.report.totals.total)
+    expect(courseOfRide(plan, plan.report.overall.total - 1).legs[0]!.to).toBe(plan.report.overall.total)
   })
 
   it('give each shaky block an eight to come in where it does not follow another, a part of a set its first round, and a gone block nothing', () => {
@@ -129,10 +129,10 @@ describe('courses', () => {
   })
 
   it('jump to the next block, back to this one, and from its first eight to the one before', () => {
-    const { blocks, totals } = plan.report
+    const { blocks, overall } = plan.report
     expect(blockAt(plan, blocks[1]!.from)).toBe(blocks[1])
     expect(nextBlockFrom(plan, blocks[0]!.from)).toBe(blocks[1]!.from)
-    expect(nextBlockFrom(plan, blocks.at(-1)!.from)).toBe(totals.total)
+    expect(nextBlockFrom(plan, blocks.at(-1)!.from)).toBe(overall.total)
     expect(backFrom(plan, blocks[1]!.from + 5)).toBe(blocks[1]!.from)
     expect(backFrom(plan, blocks[1]!.from + 3.9)).toBe(blocks[0]!.from)
     expect(backFrom(plan, 1)).toBe(0)

@@ -6,10 +6,10 @@ import { type Course, courseTimeOf, lengthOf, piecesOf, rideTimeAt } from '#engi
 import { courseOfRide } from '#engine/rehearsal/courses.ts'
 import { rideScore } from '#engine/rehearsal/rideScore.ts'
 import { songScore } from '#engine/rehearsal/songScore.ts'
-import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
 import { setOddBeats } from '#plan/commands/setOddBeats.ts'
 import type { BeatGrid, Ride } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo, secondAt } from '#plan/songs/beatGrid.ts'
 import { arbitraryGrid, arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { leadRide, planOf } from '#tests/support/leading.ts'
 import { aBlock, aSection, aSong } from '#tests/support/smallRide.ts'
@@ -151,7 +151,7 @@ describe('rideScore', () => {
     fc.assert(
       fc.property(arbitraryRide({ sections: 3, items: 3 }), cuts, (ride, shares) => {
         const plan = planOf(ride)
-        const total = Math.min(plan.report.totals.total, 900)
+        const total = Math.min(plan.report.overall.total, 900)
         const score = rideScore(plan, courseOfRide(plan), everything)
         const whole = score.clicks(0, total)
         const pieces = cut(0, total, shares).flatMap(([from, to]) => score.clicks(from, to))

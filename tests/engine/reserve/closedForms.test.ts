@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { cutAt, type Quadratic, quadraticAt } from '#engine/demand/quadratic.ts'
-import { energyOf } from '#engine/energy/energyOf.ts'
+import { energySpent } from '#engine/energy/energySpent.ts'
 import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { reserveAt, reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { heartCurve } from '#engine/response/heartCurve.ts'
@@ -156,7 +156,7 @@ describe('closed forms against an independent integrator', () => {
     fc.assert(
       fc.property(arbitrarySpans, (spans) => {
         const uptake = ([a, b, c]: Quadratic): Quadratic => [(10.8 * a) / 70 + 3.5, (10.8 * b) / 70, (10.8 * c) / 70]
-        const { kcal } = energyOf(
+        const { kcal } = energySpent(
           spans.map((span) => ({ ...span, uptake: uptake(span.watts), turning: true, standing: false })),
           70,
         )

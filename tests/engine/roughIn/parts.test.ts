@@ -12,9 +12,9 @@ import { segmentsOf } from '#engine/roughIn/segments.ts'
 import { settle } from '#engine/roughIn/settle.ts'
 import { stretchesOf } from '#engine/roughIn/stretches.ts'
 import { strikesFor } from '#engine/roughIn/styles.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Ride, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong } from '#tests/support/smallRide.ts'
 
 const rules = constantsOf({})

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { type Aim, readAim } from '#engine/roughIn/aims.ts'
 import { canRoughIn, roughIn } from '#engine/roughIn/roughIn.ts'
-import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { type Block, isSet, type Level, type Ride, type Song, type Terrain } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { gridOfTempo, secondAt } from '#plan/songs/beatGrid.ts'
 import { arbitrarySongList } from '#tests/support/arbitrarySongList.ts'
 import { frozen } from '#tests/support/frozen.ts'
 import { aBlock, aSection, aSong } from '#tests/support/smallRide.ts'
@@ -80,10 +80,10 @@ describe('the arc of a draft', () => {
   it.each(['beginner', 'mixed', 'advanced'] as const)('warms up, keeps to its level, finishes late and cools down: %s', (level) => {
     for (const seed of [1, 2, 3, 4, 5]) {
       const { ride } = roughIn(twelveSongs(level), { seed })!
-      const { findings, totals, shape } = computeRide(ride)
+      const { findings, overall, shape } = computeRide(ride)
       const rules = findings.map(({ rule }) => rule)
       for (const rule of ['warmUp', 'coolDown', 'workShare', 'endsHeavy', 'difficultyForLevel']) expect(rules).not.toContain(rule)
-      expect(totals.workShare).toBeGreaterThan(level === 'beginner' ? 0.01 : 0.12)
+      expect(overall.workShare).toBeGreaterThan(level === 'beginner' ? 0.01 : 0.12)
       if (level === 'beginner') continue
       expect(shape.lastPeak).toBeGreaterThan(0.78)
       expect(shape.lastPeak).toBeLessThan(0.9)
@@ -250,7 +250,7 @@ describe('what is asked of a draft', () => {
   it('puts choruses where the song’s marks have them', () => {
     const marks = [0, 64, 128, 192, 256].map((count, i) => ({ count, label: i % 2 === 0 ? 'verse' : 'chorus' }))
     const ride = twelveSongs()
-    ride.sections[3] = { ...ride.sections[3]!, song: { ...ride.sections[3]!.song!, marks } }
+    Object.assign(ride.sections, { 3: { ...ride.sections[3]!, song: { ...ride.sections[3]!.song!, marks } } })
     const { ride: drafted } = roughIn(ride, { seed: 2, aim: 'climbs' })!
     const starts = computeRide(drafted)
       .blocks.filter(({ section }) => section === 3)
@@ -261,7 +261,7 @@ describe('what is asked of a draft', () => {
   it('ends songs earlier, at phrases, where they are longer than the slot', () => {
     const ride = twelveSongs('mixed', { slotMinutes: 40 })
     const { ride: drafted } = roughIn(ride, { seed: 1 })!
-    expect(computeRide(drafted).totals.slack).toBeGreaterThanOrEqual(0)
+    expect(computeRide(drafted).overall.slack).toBeGreaterThanOrEqual(0)
     expect(drafted.sections.some(({ outCount }) => outCount !== undefined && outCount % 32 === 0)).toBe(true)
     const tooMany = roughIn(twelveSongs('mixed', { slotMinutes: 20 }), { seed: 1 })!
     expect(tooMany.arc.at(-1)).toContain('longer than the slot')

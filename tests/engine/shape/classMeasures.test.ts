@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { easingsOf } from '#engine/shape/easings.ts'
+import { easingsOf } from '#engine/easings.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 

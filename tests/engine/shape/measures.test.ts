@@ -32,13 +32,13 @@ describe('measures of effort', () => {
   it('agree with the mean and load of any ride', () => {
     fc.assert(
       fc.property(arbitraryRide(), (ride) => {
-        const { totals, spans, blocks } = computeRide(ride)
+        const { overall, spans, blocks } = computeRide(ride)
         const seconds = spans.filter(({ kind }) => kind === 'block').reduce((sum, { from, to }) => sum + to - from, 0)
-        expect(totals.sessionLoad).toBeCloseTo((totals.meanEffort * seconds) / 60, 6)
-        expect(totals.workShare).toBeLessThanOrEqual(1 + 1e-9)
-        if (totals.centroid !== null) expect(totals.centroid).toBeGreaterThanOrEqual(-1e-9)
+        expect(overall.sessionLoad).toBeCloseTo((overall.meanEffort * seconds) / 60, 6)
+        expect(overall.workShare).toBeLessThanOrEqual(1 + 1e-9)
+        if (overall.centroid !== null) expect(overall.centroid).toBeGreaterThanOrEqual(-1e-9)
         const highest = Math.max(0, ...blocks.map(({ ledger }) => ledger.after.nominal))
-        expect(totals.highestTotal).toBeGreaterThanOrEqual(highest === 0 ? totals.highestTotal : highest)
+        expect(overall.highestTotal).toBeGreaterThanOrEqual(highest === 0 ? overall.highestTotal : highest)
       }),
     )
   })
@@ -47,7 +47,7 @@ describe('measures of effort', () => {
 describe('standing', () => {
   const standing = (seconds: number, change: Partial<Block> = {}) =>
     aBlock(`b${seconds}`, { ...inSeconds(seconds), posture: 'standing', ...change })
-  const longest = (...sections: Section[]) => computeRide({ ...smallRide(), sections }).totals.longestStanding
+  const longest = (...sections: Section[]) => computeRide({ ...smallRide(), sections }).overall.longestStanding
 
   it('runs on over blocks and the lead-in that carries it', () => {
     const first = aSection('a', { blocks: [aBlock('sit', inSeconds(30)), standing(40)] })

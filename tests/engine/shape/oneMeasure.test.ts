@@ -13,9 +13,9 @@ import { formatDuration } from '#units/formatDuration.ts'
 /** The words for a hard effort, the warm-up and the longest effort wherever they are said, against the plan itself. */
 function agree(ride: Ride): void {
   const report = computeRide(ride)
-  const { measures, recovery, difficulty, shape, totals, findings, blocks } = report
+  const { measures, recovery, difficulty, shape, overall, findings, blocks } = report
   const rules = constantsOf(ride)
-  const rows = new Map(sayMeasures(measures, totals, rules).map(({ name, words }) => [name, words]))
+  const rows = new Map(sayMeasures(measures, overall, rules).map(({ name, words }) => [name, words]))
   const ridden = blocks.filter(({ from, to }) => to > from)
   const top = Math.max(0, ...ridden.map(({ block }) => Math.max(block.effort.from, block.effort.to)))
   const longest = Math.max(0, ...recovery.bouts.map(({ workSeconds }) => workSeconds))
@@ -27,7 +27,7 @@ function agree(ride: Ride): void {
   if (top < rules.hardEffort) expect(none).toBe(true)
   expect(measures.firstHard === null).toBe(none)
   expect(rows.has('first hard')).toBe(!none)
-  expect(shape.lastPeak === null).toBe(none || totals.total <= 0)
+  expect(shape.lastPeak === null).toBe(none || overall.total <= 0)
   expect(sentences[0].includes('nothing hard')).toBe(none)
 
   // The longest is the longest bout.
@@ -44,7 +44,7 @@ function agree(ride: Ride): void {
     const before = ridden.filter(({ to }) => to <= ride.briefingSeconds + warmUp)
     for (const { block } of before) expect(Math.max(block.effort.from, block.effort.to)).toBeLessThanOrEqual(rules.warmUpEffort)
   } else expect(top).toBeLessThanOrEqual(rules.warmUpEffort)
-  if (shape.lastPeak !== null) expect(shape.lastPeak * totals.total).toBeCloseTo(measures.lastHardest!, 6)
+  if (shape.lastPeak !== null) expect(shape.lastPeak * overall.total).toBeCloseTo(measures.lastHardest!, 6)
 }
 
 it('what is hard, the warm-up and the longest effort are the same in the opening card, the panel, the arc and the findings', () => {

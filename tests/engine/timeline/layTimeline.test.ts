@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -40,7 +40,7 @@ describe('the timeline', () => {
     // 70 counts: eight eights and six beats over.
     const report = computeRide(rideOf(aSection('s', { song: aSong('m', { lengthSeconds: 35 }), blocks: [] })))
     expect(report.sections[0]!.counts).toEqual({ in: 0, out: 64, total: 64 })
-    expect(report.totals.total).toBe(32)
+    expect(report.overall.total).toBe(32)
   })
 
   it('loses no eight to a length rounded to hundredths', () => {
@@ -54,7 +54,7 @@ describe('the timeline', () => {
   it('starts at the in-point and ends at the out-point', () => {
     const section = aSection('s', { song: short(), inCount: 16, outCount: 48, blocks: [aBlock('a', { length: { counts: 32 } })] })
     const report = computeRide(rideOf(section))
-    expect(report.totals.total).toBe(16)
+    expect(report.overall.total).toBe(16)
     expect(report.blocks[0]).toMatchObject({ countFrom: 0, countTo: 32, from: 0, to: 16 })
   })
 
@@ -64,7 +64,7 @@ describe('the timeline', () => {
       blocks: [aBlock('a', { length: { counts: 48 } }), aBlock('b', { length: { counts: 32 } })],
     })
     const report = computeRide(rideOf(section))
-    expect(report.totals.total).toBe(40)
+    expect(report.overall.total).toBe(40)
     expect(report.sections[0]).toMatchObject({ open: 0, beyond: 16 })
     expect(report.blocks.map(({ beyond }) => beyond)).toEqual([0, 16])
   })
@@ -143,14 +143,14 @@ describe('spans of any ride', () => {
   it('tile it: each begins at the very number where the one before ends', () => {
     fc.assert(
       fc.property(arbitraryRide(), (ride) => {
-        const { spans, totals } = computeRide(ride)
+        const { spans, overall } = computeRide(ride)
         let clock = 0
         for (const { from, to } of spans) {
           expect(from).toBe(clock)
           expect(to).toBeGreaterThan(from)
           clock = to
         }
-        expect(clock).toBe(totals.total)
+        expect(clock).toBe(overall.total)
       }),
     )
   })
@@ -197,6 +197,6 @@ describe('spans of any ride', () => {
     const grid = gridOfTempo(173)
     const blocks = Array.from({ length: 1000 }, (_, i) => aBlock(`b${i}`, { length: { counts: 7 } }))
     const report = computeRide(rideOf(aSection('s', { song: aSong('m', { grid, lengthSeconds: 9000 }), outCount: 7000, blocks })))
-    expect(report.totals.total).toBe((7000 * 60) / 173)
+    expect(report.overall.total).toBe((7000 * 60) / 173)
   })
 })

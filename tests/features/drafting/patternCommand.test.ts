@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { patternCommand } from '#features/drafting/patternCommand.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { findBlock } from '#plan/places.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
@@ -15,7 +15,7 @@ function added(section: Section, pattern = flush, index = section.blocks.length)
   const { id, command, grows } = patternCommand(ride, { pattern, section, index, newId: countedIds('new') })
   const after = command.apply(ride)
   const [before, now] = [computeRide(ride), computeRide(after)]
-  return { length: findBlock(after, id)!.block.length, grows, label: command.label, longer: now.totals.total - before.totals.total }
+  return { length: findBlock(after, id)!.block.length, grows, label: command.label, longer: now.overall.total - before.overall.total }
 }
 
 /** A song of so many counts at 120 beats a minute, of which so many are planned. */

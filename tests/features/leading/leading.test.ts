@@ -24,7 +24,7 @@ const at = (time: number, led = ledClass(spark, logOf())) => leadView(led, state
 it('quotes of the next block what is said first, and its form where nobody calls it', () => {
   const next = (cues: Block['cues']) => {
     const ride = demoRide('spark')
-    ;(ride.sections[3]!.blocks[1] as Block).cues = cues
+    Object.assign(ride.sections[3]!.blocks[1]!, { cues })
     const plan = planOf(ride)
     const before = plan.report.blocks.find(({ block }) => block.id === 's4b1')!
     return at(before.from + 1, ledClass(plan, logOf())).texts.nextRest

@@ -1,6 +1,6 @@
 import { SetupPlace } from '#features/setup/SetupPlace.tsx'
+import type { Profile } from '#plan/kept/profile.ts'
 import type { Ride } from '#plan/model.ts'
-import type { Profile } from '#plan/profile.ts'
 import type { ProfileShelf } from '#store/ports.ts'
 import type { SetupPart } from '#store/viewSlice.ts'
 import { openPanel, type Panel } from '#tests/features/drafting/panel/openPanel.tsx'

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Command } from '#plan/commands/command.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { frozen } from '#tests/support/frozen.ts'

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { countAt, gridOfTempo, secondAt } from '#plan/beatGrid.ts'
 import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
 import { setOddBeats } from '#plan/commands/setOddBeats.ts'
 import { type Ride, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
+import { countAt, gridOfTempo, secondAt } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
 
 const sectionId = 's'

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { linkSongs, songsToLink } from '#plan/commands/linkSongs.ts'
 import { isSet, type Ride, tempoOf } from '#plan/model.ts'
-import type { ShelfSong } from '#plan/shelfSong.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
+import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 const heard = (title: string, bpm: number): ShelfSong => ({

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { secondAt } from '#plan/beatGrid.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
 import { duplicateItems } from '#plan/commands/duplicateItems.ts'
@@ -9,6 +8,7 @@ import { patchRide } from '#plan/commands/patchRide.ts'
 import { setBars } from '#plan/commands/setBars.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Ride } from '#plan/model.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
 
 const songOf = (ride: Ride) => ride.sections[0]!.song!

@@ -137,7 +137,7 @@ describe('splitBlock', () => {
 
   it('changes neither curve nor ledger nor feet', () => {
     const [whole, halves] = [computeRide(before), computeRide(after)]
-    expect(halves.totals).toEqual({ ...whole.totals, centroid: expect.closeTo(whole.totals.centroid!, 9) })
+    expect(halves.overall).toEqual({ ...whole.overall, centroid: expect.closeTo(whole.overall.centroid!, 9) })
     expect(halves.blocks.at(-1)!.ledger.after).toEqual(whole.blocks.at(-1)!.ledger.after)
     expect(halves.blocks.map(({ foot }) => foot)).toEqual([whole.blocks[0]!.foot, whole.blocks[0]!.foot])
   })

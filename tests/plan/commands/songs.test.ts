@@ -1,13 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { setTempo } from '#plan/commands/setTempo.ts'
 import { splitSection } from '#plan/commands/splitSection.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { type Block, type Ride, type Section, tempoOf } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { findBlock } from '#plan/places.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds, layout, smallRide } from '#tests/support/smallRide.ts'
 
@@ -144,7 +144,7 @@ describe('splitSection', () => {
     expect([layout(after, 'song'), layout(after, 'new')]).toEqual(['a', 'b c'])
     expect(sectionOf(after, 'song').outCount).toBe(64)
     expect(sectionOf(after, 'new')).toMatchObject({ inCount: 64, leadInSeconds: 0 })
-    expect(computeRide(after).totals.total).toBe(computeRide(ride).totals.total)
+    expect(computeRide(after).overall.total).toBe(computeRide(ride).overall.total)
     expect(parseRide(after).ok).toBe(true)
   })
 

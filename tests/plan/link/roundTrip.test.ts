@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import type { Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { secondAt } from '#plan/beatGrid.ts'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { from1 } from '#plan/migrations/from1.ts'
-import { parseRide } from '#plan/parseRide.ts'
+import { secondAt } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
 
 type Anchors = [number, number][]

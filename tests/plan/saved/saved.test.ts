@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { parseRide } from '#plan/document/parseRide.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import { CURRENT_SCHEMA, isSet, type Ride } from '#plan/model.ts'
-import { parseRide } from '#plan/parseRide.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 
 /**

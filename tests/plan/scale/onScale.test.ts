@@ -162,7 +162,7 @@ describe('a ride on another scale', () => {
       { kind: 'byFeel', from: 7, to: 7, orMore: true },
       { kind: 'keep', checkpoint: { from: 5, to: 5, orMore: true } },
     ])
-    ride.sections[0]!.blocks[0] = { ...(ride.sections[0]!.blocks[0] as Block), ownTotal: 7 }
+    Object.assign(ride.sections[0]!.blocks, { 0: { ...(ride.sections[0]!.blocks[0] as Block), ownTotal: 7 } })
     const after = onSteps(ride, 2)
     expect(callsOf(after)).toEqual([
       { kind: 'total', from: 2, to: 5, aim: 3, checkpoint: { from: 3, to: 4 } },

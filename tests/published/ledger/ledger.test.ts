@@ -29,7 +29,7 @@ function stateAfter({ calls, max }: Inputs): (number | null)[] {
   const ride = smallRide()
   const blocks = calls.map((call, i) => aBlock(`b${i}`, { ...inSeconds(30), resistance: resistanceOf(call) }))
   const bike = { ...ride.bike, stepsPerUnit: STEPS, max }
-  const { low, nominal, high } = computeRide({ ...ride, datum: 'loose', bike, sections: [aSection('s', { blocks })] }).totals.endsAt
+  const { low, nominal, high } = computeRide({ ...ride, datum: 'loose', bike, sections: [aSection('s', { blocks })] }).overall.endsAt
   return [low, nominal, high].map((steps) => (steps === null ? null : steps / STEPS))
 }
 
@@ -44,11 +44,11 @@ const calling = (...resistances: Resistance[]): Ride => ({
 function repairOf({ nominal, from, to }: Inputs): number {
   const checkpoint = { from: from * STEPS, to: to * STEPS }
   const ride = calling({ kind: 'change', mode: 'exact', steps: nominal * STEPS, checkpoint })
-  const { findings, totals } = computeRide(ride)
+  const { findings, overall } = computeRide(ride)
   const { fixes, text } = findings.find(({ rule }) => rule === 'checkpointMissed')!
   const repaired = computeRide(fixes[0]!.command.apply(ride))
   expect(repaired.findings.filter(({ rule }) => rule.startsWith('checkpoint'))).toEqual([])
-  const turns = (repaired.totals.endsAt.nominal - totals.endsAt.nominal) / STEPS
+  const turns = (repaired.overall.endsAt.nominal - overall.endsAt.nominal) / STEPS
   expect(text).toContain(`misses by ${formatSignedSetting(turns * STEPS, STEPS)}.`)
   return turns
 }

@@ -1,6 +1,6 @@
 import { computeRide } from '#engine/computeRide.ts'
 import { weekOf } from '#engine/log/weekOf.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import { trainingImpulse } from '#tests/support/reference/trainingImpulse.ts'
 import { ZONE_WEIGHTS, zoneScore } from '#tests/support/reference/zoneScore.ts'
@@ -54,11 +54,11 @@ checkRows(
   'training load',
   rows,
   {
-    'srpe.': ({ rpe, minutes }: Inputs) => computeRide(blocksOnly([atEffort(rpe, minutes)])).totals.sessionLoad,
+    'srpe.': ({ rpe, minutes }: Inputs) => computeRide(blocksOnly([atEffort(rpe, minutes)])).overall.sessionLoad,
     'foster.monotony': ({ daily }: Inputs) => weekWith(daily).monotony,
     'foster.strain': ({ daily }: Inputs) => weekWith(daily).strain,
     'cortis.meanppo': ({ work, recovery }: Inputs) =>
-      10 * computeRide(blocksOnly([...work, ...recovery].map((percent) => atEffort(percent / 10, 3)))).totals.meanEffort,
+      10 * computeRide(blocksOnly([...work, ...recovery].map((percent) => atEffort(percent / 10, 3)))).overall.meanEffort,
   },
   {
     'edwards.1': ({ minutes_in_zones }: Inputs) => zoneScore(minutes_in_zones),

@@ -1,7 +1,7 @@
 import { alignChange } from '#engine/alignment/alignChange.ts'
 import { computeRide } from '#engine/computeRide.ts'
-import { countAt, gridOfTempo, secondAt } from '#plan/beatGrid.ts'
 import type { StrikesPerBeat } from '#plan/model.ts'
+import { countAt, gridOfTempo, secondAt } from '#plan/songs/beatGrid.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
 import { EIGHT, PHRASE } from '#units/units.ts'

@@ -1,9 +1,9 @@
 import type { SongDrive } from '#engine/loudness/energyOf.ts'
 import type { Energy } from '#engine/loudness/guessEnergy.ts'
 import { pick, type Random, seededRandom } from '#engine/roughIn/seededRandom.ts'
-import { gridOfTempo, secondAt } from '#plan/beatGrid.ts'
 import type { Level, Ride, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo, secondAt } from '#plan/songs/beatGrid.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
 /** A class to be drafted: open songs that about fill the slot, and what is known of their sound. */

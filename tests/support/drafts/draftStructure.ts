@@ -1,5 +1,5 @@
 import { isJump } from '#engine/cadence/moves.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { type Block, isSet, tempoOf } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Criterion, Drafted } from './criterion.ts'
@@ -229,7 +229,7 @@ export const HELD: readonly Criterion[] = [
     id: 'length',
     words: 'class length',
     aim: 1,
-    judge: ({ report }) => report.totals.slack >= -0.5 && report.sections.every(({ beyond }) => beyond === 0),
+    judge: ({ report }) => report.overall.slack >= -0.5 && report.sections.every(({ beyond }) => beyond === 0),
   },
   { id: 'cadence', words: 'cadence bounds', aim: 1, judge: without('cadenceBounds') },
   { id: 'ledger', words: 'ledger', aim: 1, judge: without('knobEnds', 'underBase', 'beyondOut', 'endsHeavy', 'openEnd') },

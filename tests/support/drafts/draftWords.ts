@@ -1,5 +1,6 @@
 import { plainMove } from '#engine/cadence/moves.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { type Block, isSet, type Ride } from '#plan/model.ts'
 
 /** A draft with what is computed of it and what is said of its songs. */

@@ -87,12 +87,12 @@ export function stepDrifting(ride: Ride, report: RideReport): DriftingRider[] {
 }
 
 /** Every tenth of a second, every start of a block, and every anchor of every song, on the ride clock. */
-function momentsOf(ride: Ride, { blocks, sections, totals }: RideReport): number[] {
+function momentsOf(ride: Ride, { blocks, sections, overall }: RideReport): number[] {
   const anchors = ride.sections.flatMap(({ song }, i) => {
     const [[, first]] = song!.grid!.anchors as [[number, number]]
     return song!.grid!.anchors.map(([, second]) => sections[i]!.one + second - first)
   })
-  const tenths = Array.from({ length: Math.ceil(totals.total / STEP) }, (_, i) => Number((i * STEP).toFixed(1)))
-  const all = [...tenths, ...anchors, ...blocks.map(({ from }) => from), totals.total].filter((at) => at >= 0 && at <= totals.total)
+  const tenths = Array.from({ length: Math.ceil(overall.total / STEP) }, (_, i) => Number((i * STEP).toFixed(1)))
+  const all = [...tenths, ...anchors, ...blocks.map(({ from }) => from), overall.total].filter((at) => at >= 0 && at <= overall.total)
   return [...new Set(all)].sort((a, b) => a - b)
 }

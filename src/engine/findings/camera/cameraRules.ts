@@ -1,4 +1,4 @@
-import type { Rule } from '#engine/findings/findAll.ts'
+import type { Rule } from '#engine/findings/finding.ts'
 import { closingWords } from './closingWords.ts'
 import { endsOffPedals } from './endsOffPedals.ts'
 import { feelWithChange } from './feelWithChange.ts'

@@ -6,7 +6,7 @@ import { formatDuration } from '#units/formatDuration.ts'
 
 /** Words that are still being said when the slot is over: a stream is cut off where a room would wait. */
 export function closingWords(facts: Facts): Finding[] {
-  const { slot } = facts.totals
+  const { slot } = facts.overall
   return facts.cues.lines.flatMap((line) => {
     const over = line.to - slot
     if (over <= 1e-6) return []

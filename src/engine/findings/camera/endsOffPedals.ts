@@ -2,7 +2,8 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import { hasNoEnd } from '#engine/findings/hasNoEnd.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 
 /** Sides held this differently are noticed. */

@@ -3,8 +3,10 @@ import { cueOffersSeat } from '#engine/cues/seatWords.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import type { Block } from '#plan/model.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 
 /**
  * Songs that take riders out of the saddle and offer no way to stay in it, where nobody sees who cannot stand. An option
@@ -31,10 +33,9 @@ export function seatedOption(facts: Facts): Finding[] {
 }
 
 /** Out of the saddle for good; a stopped wheel or a rider beside the bike is not riding. */
-function isUp({ block: { posture, terrain, move }, cadence }: PlayedBlock): boolean {
-  return (
-    cadence.kind !== 'still' && (posture === 'standing' || posture === 'hovering') && terrain !== 'jumps' && !(move && isJump(move.name))
-  )
+function isUp({ block, cadence }: PlayedBlock): boolean {
+  const { terrain, move } = block
+  return cadence.kind !== 'still' && isOutOfSaddle(block) && terrain !== 'jumps' && !(move && isJump(move.name))
 }
 
 const SEATED = /\b(?:sit|sits|sitting|seat|seated|saddle)\b/i

@@ -2,6 +2,7 @@ import type { ChangeKind } from '#engine/cues/changeAt.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
+import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
 import { atLine, leadFix, sayCue } from './atLine.ts'
 
@@ -31,7 +32,7 @@ export function cueLate(facts: Facts): Finding[] {
 
 const sayCounts = (counts: Counts): string => {
   const whole = Math.max(0, Math.round(counts))
-  return `${whole} ${whole === 1 ? 'count' : 'counts'}`
+  return plural(whole, 'count')
 }
 
 function forWhat(kinds: readonly ChangeKind[]): string {

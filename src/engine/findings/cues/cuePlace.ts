@@ -4,6 +4,7 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE, quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
 import { atLine, cueFix, leadFix, movesFreely, sayCue } from './atLine.ts'
 
@@ -92,5 +93,5 @@ function speechCounts({ sections, blocks }: Facts, { block, from, to }: CueLine)
 function say(facts: Facts, line: CueLine, counts: Counts): string {
   if (!isCounted(facts, line)) return `${formatNumber(counts / COUNTS_A_SECOND, 1)} s`
   const whole = Math.round(counts)
-  return `${whole} ${whole === 1 ? 'count' : 'counts'}`
+  return plural(whole, 'count')
 }

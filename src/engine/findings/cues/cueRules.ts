@@ -1,4 +1,4 @@
-import type { Rule } from '#engine/findings/findAll.ts'
+import type { Rule } from '#engine/findings/finding.ts'
 import { breathlessWords } from './breathlessWords.ts'
 import { cueCollisions } from './cueCollisions.ts'
 import { cueLate } from './cueLate.ts'

@@ -1,6 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, fix, inQuotes } from '#engine/findings/finding.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
 

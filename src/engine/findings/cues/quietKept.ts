@@ -1,10 +1,10 @@
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { Stretch } from '#engine/cues/talk.ts'
 import { overlap } from '#engine/cues/talk.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE, quotedSection } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import type { Stretch } from '#units/units.ts'
 import { atLine, leadFix, movesFreely, sayCue } from './atLine.ts'
 
 /** Words over music that was marked to be left alone; count-ins may. */

@@ -1,11 +1,12 @@
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import { isCalm } from '#engine/cues/storyWindows.ts'
-import { overlap, type Stretch } from '#engine/cues/talk.ts'
+import { overlap } from '#engine/cues/talk.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, type Noticed } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import type { Stretch } from '#units/units.ts'
 import { sayCue } from './atLine.ts'
 
 /** Half a minute of work that is mostly talk; the longest cue in it is named. Where riders can listen, a welcome or a story may take its time. */

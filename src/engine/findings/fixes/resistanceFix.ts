@@ -1,16 +1,16 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { fix, inQuotes, playsOf } from '#engine/findings/finding.ts'
-import { amountOfKnob } from '#engine/findings/sizes.ts'
 import { totalRoom } from '#engine/findings/totalRoom.ts'
+import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
 import type { Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Limits } from '#plan/ledger/limits.ts'
 import { playCall, standingAt } from '#plan/ledger/playCall.ts'
+import { shiftOfRound } from '#plan/ledger/roundShift.ts'
 import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import type { Block, ByFeel, Resistance, Total } from '#plan/model.ts'
-import { shiftOfRound } from '#plan/roundShift.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** How far a call is past a rule's line, from the states before and after it and the call of its round; above 0 is past it. */

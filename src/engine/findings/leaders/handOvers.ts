@@ -1,6 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed, quoted } from '#engine/findings/finding.ts'
-import type { Finding, Fix, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding, Fix } from '#engine/report.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import { fieldsOfRoles, type Roles, rolesOf } from '#plan/rolesOf.ts'
 import { formatEights } from '#units/formatEights.ts'

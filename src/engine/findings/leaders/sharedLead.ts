@@ -1,6 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, fix, ofRide, quoted } from '#engine/findings/finding.ts'
-import type { Finding, PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { Finding } from '#engine/report.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import { rolesOf } from '#plan/rolesOf.ts'

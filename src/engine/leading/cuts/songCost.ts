@@ -1,7 +1,8 @@
 import type { Constants } from '#engine/constants.ts'
 import { type SectionShape, shapeDistance } from '#engine/fit/shapeOf.ts'
 import type { Led, Plan } from '#engine/leading/led.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Rpm } from '#units/units.ts'
 
 interface Costing {
@@ -66,5 +67,5 @@ function standingOf(plan: Plan, led: Led, index: number): number {
   const blocks = blocksOf(plan, led, index)
   const seconds = (list: readonly PlayedBlock[]) => list.reduce((sum, { from, to }) => sum + to - from, 0)
   const all = seconds(blocks)
-  return all > 0 ? seconds(blocks.filter(({ block }) => block.posture === 'standing' || block.posture === 'hovering')) / all : 0
+  return all > 0 ? seconds(blocks.filter(({ block }) => isOutOfSaddle(block))) / all : 0
 }

@@ -1,3 +1,4 @@
+import type { RuleName } from '#engine/findings/ruleNames.ts'
 import type { Cut } from '#engine/leading/leadLog.ts'
 import { classOf, heldSeconds, type LedClass } from '#engine/leading/ledClass.ts'
 import type { RideReport } from '#engine/report.ts'
@@ -56,7 +57,7 @@ function unlike(proposals: readonly Proposal[]): Proposal[] {
 
 /** Seconds by which the class as it comes would end after its slot. */
 export function needOf(led: LedClass, at: Seconds): Seconds {
-  return led.report.totals.total + heldSeconds(led, at) + led.late - led.ride.slotMinutes * 60
+  return led.report.overall.total + heldSeconds(led, at) + led.late - led.ride.slotMinutes * 60
 }
 
 interface Way {
@@ -101,12 +102,12 @@ const costOf = (parts: readonly Candidate[], over: Seconds): number =>
   parts.reduce((sum, { cost }) => sum + cost, 0) + ONE_MORE * (parts.length - 1) + (MINUTE_OVER * over) / 60
 
 /** Rules whose findings no cut may add to, whatever their severity. */
-const UNTOUCHED = ['underBase', 'allOff', 'warmUp', 'coolDown', 'beyondOut']
+const UNTOUCHED: readonly RuleName[] = ['underBase', 'allOff', 'warmUp', 'coolDown', 'beyondOut']
 
 function judged(led: LedClass, at: Seconds, parts: readonly Candidate[], need: Seconds): Proposal | null {
   const cuts = parts.map(({ cut }) => cut)
   const cut = classOf(led.plan, withoutAll(led.led, cuts), led.late)
-  const seconds = led.report.totals.total - cut.report.totals.total
+  const seconds = led.report.overall.total - cut.report.overall.total
   if (seconds < need) return null
   if (cut.report.recovery.totalDebt > led.report.recovery.totalDebt + 0.5) return null
   const grown = grownRules(led.report, cut.report)
@@ -124,10 +125,10 @@ function judged(led: LedClass, at: Seconds, parts: readonly Candidate[], need: S
 }
 
 /** Rules with more findings than before, once each. */
-function grownRules(before: RideReport, after: RideReport): { rule: string; severity: string }[] {
+function grownRules(before: RideReport, after: RideReport): { rule: RuleName; severity: string }[] {
   const counts = new Map<string, number>()
   for (const { rule, severity } of before.findings) counts.set(`${rule} ${severity}`, (counts.get(`${rule} ${severity}`) ?? 0) + 1)
-  const seen = new Map<string, { rule: string; severity: string; times: number }>()
+  const seen = new Map<string, { rule: RuleName; severity: string; times: number }>()
   for (const { rule, severity } of after.findings) {
     const key = `${rule} ${severity}`
     seen.set(key, { rule, severity, times: (seen.get(key)?.times ?? 0) + 1 })

@@ -1,5 +1,6 @@
 import { stepsOfTurns } from '#engine/anotherBike/stepsOfTurns.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Effort } from '#units/units.ts'
 

@@ -3,11 +3,12 @@ import { countWords } from '#engine/cues/countWords.ts'
 import { sectionClock } from '#engine/cues/sectionClock.ts'
 import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
-import { crowdedWindows, overlap, type Stretch, spokenStretches } from '#engine/cues/talk.ts'
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import { crowdedWindows, overlap, spokenStretches } from '#engine/cues/talk.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
 import type { Ride } from '#plan/model.ts'
-import type { Counts, Seconds } from '#units/units.ts'
+import type { Counts, Seconds, Stretch } from '#units/units.ts'
 
 /** Speech is given this much more time than it is timed at, so that it still fits when it is said more slowly. */
 const SLACK = 1.15

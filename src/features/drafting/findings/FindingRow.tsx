@@ -16,7 +16,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
   const store = useAppStore()
   return (
     <li data-severity={finding.severity}>
-      <Place finding={finding} onGo={onGo} />
+      <FindingPlace finding={finding} onGo={onGo} />
       <p>
         {finding.severity === 'problem' && <strong>To mend: </strong>}
         {finding.text} {finding.heldBack && !readOnly && <span>{finding.heldBack} </span>}
@@ -47,7 +47,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
 }
 
 /** Where a finding is, as a way there. */
-export function Place({ finding, onGo }: Pick<FindingRowProps, 'finding' | 'onGo'>) {
+export function FindingPlace({ finding, onGo }: Pick<FindingRowProps, 'finding' | 'onGo'>) {
   return (
     <button type="button" className="finding-place" onClick={() => onGo(finding)} title="show the place">
       {finding.sectionId === undefined && finding.blockId === undefined ? 'ride' : formatClock(finding.at)}

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Finding } from '#engine/report.ts'
-import { Place } from '#features/drafting/findings/FindingRow.tsx'
+import { FindingPlace } from '#features/drafting/findings/FindingRow.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
 
 interface FoldedFindingsProps {
@@ -19,7 +19,7 @@ export function FoldedFindings({ title, findings, onGo, action }: FoldedFindings
       <ul>
         {findings.map((finding) => (
           <li key={finding.id}>
-            <Place finding={finding} onGo={onGo} />
+            <FindingPlace finding={finding} onGo={onGo} />
             <p>
               {finding.text} <span className="finding-why">{finding.why}</span>
             </p>

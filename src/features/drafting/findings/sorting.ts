@@ -1,3 +1,4 @@
+import type { RuleName } from '#engine/findings/ruleNames.ts'
 import type { Finding, Severity } from '#engine/report.ts'
 
 /** The words findings are sorted by, the weightiest first. */
@@ -36,7 +37,7 @@ export function sortFindings(findings: readonly Finding[], setAside: readonly st
 /** Findings of one rule and one weight: one row of the list. */
 export interface Kind {
   key: string
-  rule: string
+  rule: RuleName
   severity: Severity
   /** In the order of the ride; one at least. */
   findings: Finding[]

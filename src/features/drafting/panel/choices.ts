@@ -1,15 +1,15 @@
-import type { CueMoment, Hands, Level, Posture, Terrain } from '#plan/model.ts'
+import { type CueMoment, type Hands, type Level, POSTURES, type Posture, type Terrain } from '#plan/model.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import type { FigureName } from '#ui/figures/Figure.tsx'
 import type { Choice } from '#ui/Select.tsx'
 
 /** The words the panel's lists are made of, in the order they are offered. */
 
-export const POSTURE_CHOICES: readonly (Choice<Posture> & { figure: FigureName })[] = [
-  { value: 'seated', label: 'seated', figure: 'seated' },
-  { value: 'standing', label: 'standing', figure: 'standing' },
-  { value: 'hovering', label: 'hovering', figure: 'hovering' },
-  { value: 'offBike', label: 'off the bike', figure: 'offBike' },
-]
+export const POSTURE_CHOICES: readonly (Choice<Posture> & { figure: FigureName })[] = POSTURES.map((posture) => ({
+  value: posture,
+  label: POSTURE_WORDS[posture].is,
+  figure: posture,
+}))
 
 export const HANDS_CHOICES: readonly (Choice<Hands> & { figure: FigureName })[] = [
   { value: 'centre', label: 'centre', figure: 'centre' },

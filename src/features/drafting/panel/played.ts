@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { isSingle, type LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { AppState } from '#store/state.ts'

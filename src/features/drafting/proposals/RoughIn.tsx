@@ -4,12 +4,12 @@ import { roughIn } from '#engine/roughIn/roughIn.ts'
 import { Proposal } from '#features/drafting/proposals/Proposal.tsx'
 import { useDrives } from '#features/drafting/proposals/useDrives.ts'
 import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
-import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
 import { Select } from '#ui/Select.tsx'
 import { parseNumber } from '#units/parseNumber.ts'
+import { plural } from '#units/plural.ts'
 
 const AIM_WORDS: Record<Aim, string> = {
   mixed: 'a bit of everything',

@@ -22,7 +22,7 @@ export function SlotFit({ onShow, onClose }: SlotFitProps) {
   const store = useAppStore()
   // The committed ride: what is shown is already the proposal.
   const ride = useApp((state) => state.ride)
-  const totals = useApp((state) => state.report?.totals)
+  const overall = useApp((state) => state.report?.overall)
   const sections = useApp((state) => state.report?.sections)
   const fit = useMemo(() => ride && fitRide(ride), [ride])
   const [choice, setChoice] = useState(0)
@@ -30,7 +30,7 @@ export function SlotFit({ onShow, onClose }: SlotFitProps) {
   const picked: RideTrim | undefined = fit?.ok ? fit : (nearest[choice] ?? nearest[0])
   const offered = picked && picked.trims.length > 0 ? picked : undefined
   useHeldPreview(offered?.command ?? null)
-  if (!ride || !fit || !totals) return null
+  if (!ride || !fit || !overall) return null
 
   const take = () => {
     if (offered && store.getState().run(offered.command)) onClose()
@@ -38,7 +38,7 @@ export function SlotFit({ onShow, onClose }: SlotFitProps) {
   return (
     <Proposal
       title="fit to the slot"
-      where={`${formatClock(totals.total)} planned, ${formatClock(totals.slot)} booked, ${sayOff(totals.slack)}`}
+      where={`${formatClock(overall.total)} planned, ${formatClock(overall.slot)} booked, ${sayOff(overall.slack)}`}
       onClose={onClose}
       actions={
         offered && (

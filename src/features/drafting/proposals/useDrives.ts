@@ -1,7 +1,7 @@
 import { useEffect, useMemo } from 'react'
 import { energyOf, type SongDrive } from '#engine/loudness/energyOf.ts'
 import type { Ride, Song } from '#plan/model.ts'
-import { songKey } from '#plan/shelfSong.ts'
+import { songKey } from '#plan/songs/shelfSong.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 
 /**

@@ -1,5 +1,5 @@
 import { useId, useRef, useState, useSyncExternalStore } from 'react'
-import type { VoiceName } from '#plan/voice.ts'
+import type { VoiceName } from '#plan/sound/voice.ts'
 import type { RehearsalHabits } from '#store/rehearsalSlice.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'

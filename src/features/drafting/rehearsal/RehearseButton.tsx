@@ -7,7 +7,7 @@ import { startOfSelection } from './startOf.ts'
 /** Opens the bar to rehearse from the selection, or from the start; closes it again. */
 export function RehearseButton({ rehearsal }: { rehearsal: Rehearsal }) {
   const store = useAppStore()
-  const isEmpty = useApp(({ shownReport }) => (shownReport?.totals.total ?? 0) === 0)
+  const isEmpty = useApp(({ shownReport }) => (shownReport?.overall.total ?? 0) === 0)
   const isOpen = useIsRehearsed(rehearsal)
   const press = () => (isOpen ? rehearsal.close() : rehearsal.open(startOfSelection(store.getState()) ?? 0))
   return (

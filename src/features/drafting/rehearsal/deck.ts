@@ -1,4 +1,4 @@
-import type { Score } from '#plan/score.ts'
+import type { Score } from '#plan/sound/score.ts'
 import type { PlayerEvents, SongPlayer } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
 import type { Seconds } from '#units/units.ts'

@@ -1,8 +1,8 @@
 import { snapMark } from '#engine/alignment/snapMark.ts'
-import { countAt, eightOf } from '#plan/beatGrid.ts'
 import { markSong } from '#plan/commands/markSong.ts'
 import type { Section } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
+import { countAt, eightOf } from '#plan/songs/beatGrid.ts'
 import type { AppStore } from '#store/state.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 

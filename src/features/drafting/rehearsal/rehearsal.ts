@@ -62,7 +62,7 @@ export function createRehearsal(store: AppStore, deck: Deck) {
     onEnd: () => {
       standing = course.legs.at(-1)?.to ?? 0
       speaker.hush()
-      const waits = state.way.kind === 'ride' && plan !== null && standing < plan.report.totals.total
+      const waits = state.way.kind === 'ride' && plan !== null && standing < plan.report.overall.total
       set({ phase: waits ? 'waiting' : 'ended' })
     },
     onTaken: (at) => {
@@ -93,7 +93,7 @@ export function createRehearsal(store: AppStore, deck: Deck) {
   async function playFrom(moment: Seconds): Promise<void> {
     if (!plan) return
     deck.stop(hand)
-    const at = moment >= plan.report.totals.total ? 0 : Math.max(0, moment)
+    const at = moment >= plan.report.overall.total ? 0 : Math.max(0, moment)
     standing = at
     const next = courseFrom(plan, state.way, at)
     course = next.course

@@ -1,6 +1,7 @@
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 
@@ -20,7 +21,7 @@ export function rehearsalView(led: LedClass, state: LeadState): RehearsalWords {
   const { beat, eights, countsLeft, secondsLeft } = state
   return {
     texts: {
-      clock: `${formatClock(Math.floor(state.at + 1e-6))} of ${formatClock(led.report.totals.total)}`,
+      clock: `${formatClock(Math.floor(state.at + 1e-6))} of ${formatClock(led.report.overall.total)}`,
       song: state.section === undefined ? '' : nameOfSection(led.ride, led.ride.sections[state.section]!),
       count: beat ? `${beat.count}` : state.phase === 'finished' ? '' : `${Math.ceil(secondsLeft - 1e-6)}`,
       eight: eights ? eightOf(eights, beat!.unit) : state.phase === 'finished' ? '' : 'seconds left',
@@ -48,7 +49,7 @@ const BETWEEN = {
 function nowOf(led: LedClass, { phase, block }: LeadState): { name: string; call: string } {
   if (phase !== 'block' || block === undefined) return { name: phase === 'block' ? '' : BETWEEN[phase], call: '' }
   const { block: own, ledger } = led.report.blocks[block]!
-  return { name: nameOfItem(own), call: [own.posture === 'offBike' ? 'off the bike' : own.posture, ledger.call, ledger.total].join(' · ') }
+  return { name: nameOfItem(own), call: [POSTURE_WORDS[own.posture].is, ledger.call, ledger.total].join(' · ') }
 }
 
 /** The words that are due. */

@@ -1,14 +1,14 @@
 import { memo } from 'react'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import { shortTotal } from '#engine/ledger/sayCall.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
-import { ShakySign } from './ShakySign.tsx'
 
 /** Widths, in pixels, from which a card shows more: a level alone, then the total, then words. */
 const ROOM = { level: 13, total: 30, ramp: 44, words: 52, figure: 88, hands: 104 } as const
@@ -169,5 +169,14 @@ export function speakBlock(played: PlayedBlock, at: string, length: string, lead
   const { block, set } = played
   const effort = block.effort.from === block.effort.to ? `${block.effort.from}` : `${block.effort.from} to ${block.effort.to}`
   const round = set ? `, round ${set.round} of ${set.set.rounds}` : ''
-  return `${nameOfItem(block)}, ${block.posture}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}${shaky ? ', shaky' : ''}`
+  return `${nameOfItem(block)}, ${POSTURE_WORDS[block.posture].is}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}${shaky ? ', shaky' : ''}`
+}
+
+/** A wavering line: this block is marked as shaky. The word stands beside it where there is room. */
+function ShakySign() {
+  return (
+    <svg className="shaky-sign" viewBox="0 0 14 8" width="14" height="8" aria-hidden="true">
+      <path d="M1 5.5 3.4 2 5.8 6 8.2 2 10.6 6 13 2.5" fill="none" stroke="currentColor" strokeWidth="1.5" strokeLinejoin="round" />
+    </svg>
+  )
 }

@@ -3,14 +3,17 @@ import type { CueLine } from '#engine/cues/placeCues.ts'
 import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import { isCrooked } from '#engine/findings/crookedBlock.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
-import type { PlayedBlock, RideReport, Span } from '#engine/report.ts'
+import type { PlayedBlock, Span } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
+import type { Stretch } from '#units/units.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
-import { reaches, type Stretch } from './drawnStretch.ts'
+import { reaches } from './drawnStretch.ts'
 import { type LeaderMark, leaderMarks } from './leaderMark.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 import './blocks.css'
@@ -97,7 +100,7 @@ export const BlockLane = memo(function BlockLane({
           />
         )
       })}
-      {report.blocks.length === 0 && report.totals.total === 0 && !readOnly && (
+      {report.blocks.length === 0 && report.overall.total === 0 && !readOnly && (
         <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
       )}
       {report.spans
@@ -220,7 +223,7 @@ function SetBracket({
 }) {
   const set = report.sets.find((other) => other.setId === id)
   if (!set) return null
-  const words = `${label ? `${label}, ` : ''}${rounds} ${rounds === 1 ? 'round' : 'rounds'}`
+  const words = `${label ? `${label}, ` : ''}${plural(rounds, 'round')}`
   return (
     <div
       className="set"

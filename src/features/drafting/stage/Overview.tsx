@@ -60,7 +60,7 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
           />
         ))}
       </svg>
-      <span className="overview-slot" style={{ left: share(report.totals.slot) }} />
+      <span className="overview-slot" style={{ left: share(report.overall.slot) }} />
       <div
         role="slider"
         tabIndex={0}

@@ -145,7 +145,7 @@ export function Stage(props: StageProps) {
     return {
       fitRide: () => {
         const { report: shown } = latest.current
-        if (shown) zoomTo(zoomToFit(box().clientWidth, Math.max(shown.totals.total, 60)), 0, 0)
+        if (shown) zoomTo(zoomToFit(box().clientWidth, Math.max(shown.overall.total, 60)), 0, 0)
       },
       fitSection,
       zoomBy: (factor) => {
@@ -192,7 +192,7 @@ export function Stage(props: StageProps) {
     [lane, setNodeRef],
   )
   if (!ride || !report) return null
-  const reach = stageReach(report.totals.total, report.totals.slot)
+  const reach = stageReach(report.overall.total, report.overall.slot)
   return (
     <StageContext.Provider value={ground}>
       <Overview
@@ -219,7 +219,7 @@ export function Stage(props: StageProps) {
           >
             <div className="chart-place">
               <Suspense fallback={<p className="chart-wait">drawing the curve …</p>}>
-                <IntensityChart scale={scale} reach={reach} slot={report.totals.slot} stretch={stretch} />
+                <IntensityChart scale={scale} reach={reach} slot={report.overall.slot} stretch={stretch} />
               </Suspense>
             </div>
             <SongLane

@@ -1,6 +1,6 @@
 import { memo } from 'react'
 import type { CueReport } from '#engine/report.ts'
-import type { Stretch } from './drawnStretch.ts'
+import type { Stretch } from '#units/units.ts'
 import { TALK_HEIGHT, talkMarks } from './talkMarks.ts'
 import type { TimeScale } from './timeScale.ts'
 import './talk.css'

@@ -1,4 +1,5 @@
 import type { CurvePoint } from '#engine/report.ts'
+import type { Stretch } from '#units/units.ts'
 
 /** Maps a point of the curve to the picture. */
 export interface Projection {
@@ -45,12 +46,6 @@ export function bandPath(low: readonly (readonly CurvePoint[])[], high: readonly
     if (way.length > 0) path += 'Z'
   })
   return path
-}
-
-/** A stretch of a curve that has a closed form. */
-interface Stretch {
-  from: number
-  to: number
 }
 
 /**

@@ -1,14 +1,28 @@
+import type { RideReport } from '#engine/report.ts'
 import { patternCommand } from '#features/drafting/patternCommand.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart, type PartTarget } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import type { NewId } from '#plan/copies.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import type { Ride } from '#plan/model.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { findBlock, findSection } from '#plan/places.ts'
 import type { Seconds } from '#units/units.ts'
-import type { DragGround, Dragged } from './drag/StageDrag.tsx'
+import type { DragKind } from './drag/DragHandle.tsx'
 import { dropTarget, sectionDropIndex } from './dropTarget.ts'
+
+/** What is in the hand. */
+export interface Dragged {
+  kind: DragKind
+  id: string
+}
+
+/** The ride as it was when the drag began: what every place under the pointer is read from. */
+export interface DragGround {
+  ride: Ride
+  report: RideReport
+}
 
 /** A command and what tells it from another place's; the same key again needs no second look. */
 export interface KeyedCommand {

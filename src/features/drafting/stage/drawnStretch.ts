@@ -1,13 +1,7 @@
 import type { CurvePoint } from '#engine/report.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Stretch } from '#units/units.ts'
 import type { Sight } from './followHead.ts'
 import { type TimeScale, toSeconds } from './timeScale.ts'
-
-/** A stretch of the ride clock; its end is not in it. */
-export interface Stretch {
-  from: Seconds
-  to: Seconds
-}
 
 /**
  * The stretch of the ride that is drawn: what is seen and at least half as much on either side. It moves on in

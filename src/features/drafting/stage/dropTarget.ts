@@ -1,7 +1,8 @@
-import type { PlayedBlock, RideReport } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import type { PartTarget } from '#plan/commands/movePart.ts'
 import { type Item, isSet, type Ride } from '#plan/model.ts'
-import type { Seconds } from '#units/units.ts'
+import type { Seconds, Stretch } from '#units/units.ts'
 
 /**
  * The place that a time on the stage stands for: an index among a section's items, or among a set's parts. Read off the ride as it was when the drag began, so the
@@ -55,11 +56,6 @@ function sectionAt(report: RideReport, at: Seconds): number | null {
   if (report.sections.length === 0) return null
   const found = report.sections.findIndex((section) => at < section.to)
   return found === -1 ? report.sections.length - 1 : found
-}
-
-interface Stretch {
-  from: Seconds
-  to: Seconds
 }
 
 function itemStretches(items: readonly Item[], report: RideReport, section: number): Stretch[] {

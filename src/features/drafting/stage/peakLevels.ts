@@ -1,4 +1,4 @@
-import { PEAKS_PER_SECOND, type SongSound } from '#plan/songSound.ts'
+import { PEAKS_PER_SECOND, type SongSound } from '#plan/sound/songSound.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** Peaks of a sound in bins of one length: the loudest moment of each, and how loud it is throughout. */

@@ -1,12 +1,13 @@
 import type { Range } from '#engine/band/riderBand.ts'
 import { demandLine } from '#engine/demand/demandLine.ts'
-import type { CurvePoint, RiderReport, StrainCurve } from '#engine/report.ts'
+import type { CurvePoint, RiderReport } from '#engine/report.ts'
 import { balanceAt } from '#engine/reserve/recovery.ts'
 import { relaxedAt } from '#engine/response/relaxation.ts'
-import { strainAt } from '#engine/shape/strainCurve.ts'
+import { type StrainCurve, strainAt } from '#engine/shape/strainCurve.ts'
 import type { ShownRider } from '#store/viewSlice.ts'
+import type { Stretch } from '#units/units.ts'
 import { type Projection, smoothRuns } from './curvePath.ts'
-import { reaches, runsWithin, type Stretch } from './drawnStretch.ts'
+import { reaches, runsWithin } from './drawnStretch.ts'
 
 /** All of a ride. */
 const ALL: Stretch = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY }

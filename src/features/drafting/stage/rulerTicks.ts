@@ -1,6 +1,6 @@
 import { startsBar } from '#engine/timeline/startsBar.ts'
-import { beatOf, countAt, countOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Song } from '#plan/model.ts'
+import { beatOf, countAt, countOf, secondAt } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
 import { type TimeScale, toSeconds, toX } from './timeScale.ts'
 

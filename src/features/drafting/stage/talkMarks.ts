@@ -1,6 +1,6 @@
 import type { CueReport } from '#engine/report.ts'
-import type { Seconds } from '#units/units.ts'
-import { reaches, type Stretch } from './drawnStretch.ts'
+import type { Seconds, Stretch } from '#units/units.ts'
+import { reaches } from './drawnStretch.ts'
 import { type TimeScale, toX } from './timeScale.ts'
 
 /** The talk of a ride as drawings under its blocks, each the text of one path. */

@@ -3,7 +3,7 @@ import { withoutCall } from '#engine/cues/withoutCall.ts'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { isInside } from '#plan/cueStart.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
@@ -84,7 +84,7 @@ function atEnd({ report, ride }: LedClass, { phase, total }: LeadState): NextWor
   const nothing = { nextWhen: '', nextName: '', nextRest: '', nextTime: '' }
   if (phase === 'finished' || phase === 'clearUp') return { texts: nothing, soon: false }
   // A hold that goes on puts this off as well.
-  const end = (report.sections.at(-1)?.to ?? 0) + total - report.totals.total
+  const end = (report.sections.at(-1)?.to ?? 0) + total - report.overall.total
   const name = ride.clearUpSeconds > 0 ? 'clear up' : 'the end'
   return { texts: { ...nothing, nextWhen: 'then', nextName: name, nextTime: formatClock(end) }, soon: false }
 }

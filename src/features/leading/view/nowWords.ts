@@ -1,12 +1,14 @@
 import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
-import type { PlayedBlock, PlayedCadence } from '#engine/report.ts'
-import type { Block, Posture, Ride } from '#plan/model.ts'
+import type { PlayedBlock, PlayedCadence } from '#engine/played.ts'
+import type { Block, Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { formatSettingRange } from '#units/formatSetting.ts'
+import { plural } from '#units/plural.ts'
 import type { Effort } from '#units/units.ts'
 import { countdown } from './countdown.ts'
 import type { LeadView, NowSlot } from './view.ts'
@@ -74,7 +76,7 @@ function inBlock(led: LedClass, state: LeadState, held: string): NowWords {
       resistanceLabel: resistanceLabel(led, played),
       resistance: ledger.total,
       ...cadenceOf(played.cadence),
-      upForLabel: POSTURE_FOR[block.posture],
+      upForLabel: POSTURE_WORDS[block.posture].lasts,
       upFor: formatDuration(countdown(state.postureLeft ?? 0)),
       feel: optionsOf(played),
       ...countOf(state),
@@ -95,9 +97,6 @@ function leaderWords({ leaders }: Ride, block: Block): string {
   return leads === speaks ? `${leads} leads` : `${leads} leads, ${speaks} speaks`
 }
 
-const POSTURE_FOR: Record<Posture, string> = { standing: 'up for', seated: 'seated for', hovering: 'hover for', offBike: 'off for' }
-const POSTURES: Record<Posture, string> = { standing: 'standing', seated: 'seated', hovering: 'hovering', offBike: 'off the bike' }
-
 /** "Left foot on the one · standing, hands wide · effort 7" */
 function metaOf({ block, foot }: PlayedBlock): string {
   const { from, to } = block.effort
@@ -106,7 +105,7 @@ function metaOf({ block, foot }: PlayedBlock): string {
   return capital(
     [
       foot && `${foot} foot on the one`,
-      `${POSTURES[block.posture]}${hands}`,
+      `${POSTURE_WORDS[block.posture].is}${hands}`,
       `effort\u00a0${effort}`,
       block.allOut && 'all out',
       block.water && 'water',
@@ -165,7 +164,7 @@ function effortAt({ block: { effort }, from, to }: PlayedBlock, { secondsLeft }:
 }
 
 const lengthOf = ({ eights, secondsLeft }: LeadState): string =>
-  eights ? `${eights.left} ${eights.left === 1 ? 'eight' : 'eights'}` : formatDuration(countdown(secondsLeft))
+  eights ? plural(eights.left, 'eight') : formatDuration(countdown(secondsLeft))
 
 /** Time between blocks: a name, what to know, and how long. */
 function between(state: LeadState, held: string, name: string, meta: string): NowWords {

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { dayWords } from '#features/log/clock.ts'
 import { DayField } from '#features/log/DayField.tsx'
-import type { TaughtClass, TaughtSection } from '#plan/taught.ts'
+import type { TaughtClass, TaughtSection } from '#plan/kept/taught.ts'
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
 import { parseWallClock } from '#units/parseWallClock.ts'

@@ -1,8 +1,9 @@
-import type { Outcome, TaughtSection } from '#plan/taught.ts'
+import type { Outcome, TaughtSection } from '#plan/kept/taught.ts'
 import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 import { formatClock } from '#units/formatClock.ts'
+import { plural } from '#units/plural.ts'
 
 interface Props {
   section: TaughtSection
@@ -19,7 +20,7 @@ const OUTCOME_CHOICES: readonly Choice<Outcome>[] = [
 ]
 const STAR_CHOICES: readonly Choice<string>[] = [
   { value: '', label: 'no stars' },
-  ...[1, 2, 3, 4, 5].map((stars) => ({ value: String(stars), label: stars === 1 ? '1 star' : `${stars} stars` })),
+  ...[1, 2, 3, 4, 5].map((stars) => ({ value: String(stars), label: plural(stars, 'star') })),
 ]
 
 /** What became of one song. */

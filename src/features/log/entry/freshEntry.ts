@@ -1,7 +1,7 @@
 import { inUsualRoom } from '#engine/log/slot.ts'
 import { taughtOf } from '#engine/log/taughtOf.ts'
 import { clockAt, dayAt } from '#features/log/clock.ts'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import type { AppState } from '#store/state.ts'
 
 type Asked = Pick<AppState, 'shown' | 'shownReport' | 'leading' | 'lastLed' | 'taught' | 'newId'>

@@ -1,12 +1,13 @@
 import { useState } from 'react'
 import { type SongUsed, songsUsed } from '#engine/log/songsUsed.ts'
 import { DayField } from '#features/log/DayField.tsx'
-import type { TaughtClass } from '#plan/taught.ts'
+import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
 import type { Day } from '#units/day.ts'
 import { formatClock } from '#units/formatClock.ts'
+import { plural } from '#units/plural.ts'
 
 /** Writes rows as CSV; given by the app, which fetches the writer when it is needed. */
 export type WriteTable = (rows: (string | number | undefined)[][]) => Promise<string>
@@ -68,7 +69,7 @@ function UsedTable({ used, from, to }: { used: readonly SongUsed[]; from: Day; t
     <section className="log-table-frame" aria-label="table of songs used" tabIndex={0}>
       <table className="log-used">
         <caption>
-          {used.length} {used.length === 1 ? 'song' : 'songs'} played from {from} to {to}
+          {plural(used.length, 'song')} played from {from} to {to}
         </caption>
         <thead>
           <tr>

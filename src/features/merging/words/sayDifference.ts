@@ -1,13 +1,14 @@
 import type { RideReport } from '#engine/report.ts'
-import { eightOf } from '#plan/beatGrid.ts'
 import { sameValue } from '#plan/edits.ts'
-import { type Difference, otherSide, type Place, type Side, type Spot } from '#plan/merge/difference.ts'
+import { type Difference, otherSide, type PlaceInRide, type Side, type Spot } from '#plan/merge/difference.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import { type Bike, isSet, type Ride } from '#plan/model.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
-import { plural, sayLength } from '#plan/words.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
+import { sayLength } from '#plan/words.ts'
 import { formatEffort } from '#units/formatEffort.ts'
+import { plural } from '#units/plural.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { sayField } from './sayField.ts'
 import { sayValue } from './sayValue.ts'
@@ -93,7 +94,7 @@ type Answers<Value> = Record<'base' | Side, Value>
 
 const both = (side: Side, one: string, other: string) => ({ mine: side === 'mine' ? one : other, theirs: side === 'theirs' ? one : other })
 
-function whereabouts(place: Place, { mine, theirs, reports }: Telling): Pick<Told, 'sectionId' | 'where' | 'at'> {
+function whereabouts(place: PlaceInRide, { mine, theirs, reports }: Telling): Pick<Told, 'sectionId' | 'where' | 'at'> {
   const id = place.partId ?? place.itemId
   const isMine = id === undefined ? place.sectionId === undefined || findSection(mine, place.sectionId) : findIn(mine, id)
   const [ride, report] = isMine ? [mine, reports.mine] : [theirs, reports.theirs]
@@ -110,14 +111,14 @@ function whereabouts(place: Place, { mine, theirs, reports }: Telling): Pick<Tol
 const findIn = (ride: Ride, id: string) => findItem(ride, id)?.item ?? findBlock(ride, id)?.block
 
 /** When a place begins on the ride clock; undefined for the ride itself. */
-export function startOf(report: RideReport, { sectionId, itemId, partId }: Place): Seconds | undefined {
+export function startOf(report: RideReport, { sectionId, itemId, partId }: PlaceInRide): Seconds | undefined {
   const id = partId ?? itemId
   if (id === undefined) return report.sections.find((section) => section.sectionId === sectionId)?.from
   return report.blocks.find(({ block, set }) => block.id === id || set?.set.id === id)?.from
 }
 
 /** ", 4 eights at effort 6" */
-function contentOf(place: Place, ride: Ride): string {
+function contentOf(place: PlaceInRide, ride: Ride): string {
   const { sectionId, itemId, partId, cueId } = place
   const id = partId ?? itemId
   if (cueId !== undefined) {
@@ -136,7 +137,7 @@ function contentOf(place: Place, ride: Ride): string {
 }
 
 /** What the song of a place counts by. */
-const eightIn = (ride: Ride, { sectionId }: Place): Counts =>
+const eightIn = (ride: Ride, { sectionId }: PlaceInRide): Counts =>
   eightOf((sectionId === undefined ? undefined : findSection(ride, sectionId))?.song?.grid)
 
 /** What the side that kept a thing did to it or in it: "changed: effort, length". */
@@ -154,7 +155,7 @@ const MOST_NAMED = 3
 const doneTo = (difference: Difference): string => ('of' in difference ? `${difference.of} ${difference.kind}` : difference.kind)
 
 /** Whether a place is another or in it. */
-const isWithin = (inner: Place, outer: Place): boolean =>
+const isWithin = (inner: PlaceInRide, outer: PlaceInRide): boolean =>
   (['sectionId', 'itemId', 'partId', 'cueId'] as const).every((key) => outer[key] === undefined || inner[key] === outer[key])
 
 /** "after seated climb in Long Way Up" */

@@ -1,8 +1,8 @@
 import { CONSTANTS } from '#engine/constants.ts'
 import { formatChange } from '#engine/ledger/sayCall.ts'
 import type { Scale } from '#engine/ledger/settingWords.ts'
-import { eightOf } from '#plan/beatGrid.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
+import type { Posture } from '#plan/model.ts'
 import {
   type BeatGrid,
   type Bike,
@@ -16,15 +16,18 @@ import {
   tempoOf,
 } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
-import { sayOdd } from '#plan/oddText.ts'
-import { formatMarks, formatQuiet } from '#plan/songPlace.ts'
-import { formatTempo } from '#plan/songRules.ts'
-import { plural, sayLength } from '#plan/words.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
+import { sayOdd } from '#plan/songs/oddText.ts'
+import { formatMarks, formatQuiet } from '#plan/songs/songPlace.ts'
+import { formatTempo } from '#plan/songs/songRules.ts'
+import { sayLength } from '#plan/words.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
+import { plural } from '#units/plural.ts'
 import { type Counts, EIGHT } from '#units/units.ts'
 import { isRule, RULE } from './sayField.ts'
 
@@ -43,7 +46,6 @@ const leader = (id: string, { leaders }: Of) => leaders.find((one) => one.id ===
 
 /** Values that are not the word they are said with. */
 const WORDS: Record<string, string> = {
-  offBike: 'off the bike',
   legsStill: 'legs still',
   countIn: 'count-in',
   loose: 'the loose wheel',
@@ -77,6 +79,7 @@ const SAYS: Record<string, Say> = {
   'section song.quiet': (quiet: NonNullable<Song['quiet']>, { eight = EIGHT }: Of) =>
     inEights(formatQuiet(quiet, eight).split(', '), eight),
   'section song.fingerprint': (print: string) => `heard in the file ${print.slice(0, 6)}`,
+  'block posture': (posture: Posture) => POSTURE_WORDS[posture].is,
   'set rounds': (rounds: number) => plural(rounds, 'round'),
   'set perRound': ({ steps }: { steps: number }, { bike }: Of) => `${formatChange(steps, bike)} a round`,
   'block length': (length: Length, { eight = EIGHT }: Of) => sayLength(length, eight),

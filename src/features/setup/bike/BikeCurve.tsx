@@ -1,7 +1,6 @@
 import { calibrationOf, referenceWatts } from '#engine/demand/calibration.ts'
 import type { Bike } from '#plan/model.ts'
 import { sayAt } from './fields.ts'
-import { niceStep } from './niceStep.ts'
 
 const WIDTH = 320
 const HEIGHT = 200
@@ -71,3 +70,10 @@ function curve(bike: Bike, x: (setting: number) => number, y: (watts: number) =>
 
 const sayCurve = (bike: Bike): string =>
   `Power by setting at ${bike.referenceRpm} rev/min: ${bike.points.map(([setting, watts]) => `${watts} watts at ${sayAt(setting, bike)}`).join(', ')}.`
+
+/** A step between marks of an axis that reads well: 1, 2 or 5 times a power of ten, at least the given size. */
+function niceStep(least: number): number {
+  if (!(least > 0)) return 1
+  const power = 10 ** Math.floor(Math.log10(least))
+  return ([1, 2, 5, 10].find((factor) => factor * power >= least * (1 - 1e-9)) ?? 10) * power
+}

@@ -4,16 +4,15 @@ import { Kept } from '#features/setup/parts/Kept.tsx'
 import { same } from '#features/setup/parts/same.ts'
 import { useRide, useRun } from '#features/setup/parts/useRide.ts'
 import { setBike } from '#plan/commands/setBike.ts'
-import { DEFAULT_BIKE } from '#plan/defaults.ts'
+import { DEFAULT_BIKE, TYPICAL_BIKES } from '#plan/defaults.ts'
+import { profileOfBike } from '#plan/kept/profile.ts'
 import type { Bike } from '#plan/model.ts'
-import { profileOfBike } from '#plan/profile.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { BikeCurve } from './BikeCurve.tsx'
 import { BikeForm } from './BikeForm.tsx'
 import { FeelAnchors } from './FeelAnchors.tsx'
 import { sayAt } from './fields.ts'
-import { isTypical } from './isTypical.ts'
 import { PointsTable } from './PointsTable.tsx'
 import { sayKind } from './sayBrake.ts'
 
@@ -93,3 +92,7 @@ const CALIBRATED = { watts: ', read off its console', feel: ', found by feel' } 
 /** "¼ turn, 0 to 20, friction" */
 const scaleWords = (bike: Bike): string =>
   `${bike.stepsPerUnit === 1 ? `whole ${bike.unit}s` : `${sayAt(1 / bike.stepsPerUnit, bike)} ${bike.unit}`}, ${sayAt(bike.min ?? 0, bike)} to ${sayAt(bike.max, bike)}, ${sayKind(bike)}`
+
+/** Whether a bike's watts are typical ones, which nobody measured. */
+const isTypical = ({ points, calibration }: Pick<Bike, 'points' | 'calibration'>): boolean =>
+  calibration === undefined && TYPICAL_BIKES.some((typical) => JSON.stringify(points) === JSON.stringify(typical.points))

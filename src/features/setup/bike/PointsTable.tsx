@@ -14,7 +14,7 @@ interface Props {
 export function PointsTable({ bike, onChange }: Props) {
   const { points, unit } = bike
   const setWatts = (index: number) => (watts: Watts) => {
-    const next = points.map((point, i): [Setting, Watts] => (i === index ? [point[0], watts] : point))
+    const next = points.map((point, i): readonly [Setting, Watts] => (i === index ? [point[0], watts] : point))
     const problem = pointsProblem(next, bike)
     if (problem === null && watts !== points[index]![1]) onChange({ ...bike, points: next })
     return problem

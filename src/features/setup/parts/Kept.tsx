@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Profile, ProfileKind, ProfileOf } from '#plan/profile.ts'
+import type { Profile, ProfileKind, ProfileOf } from '#plan/kept/profile.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 

@@ -18,7 +18,7 @@ interface Props {
 
 /** The whole ride small: effort asked, and demand over it. */
 export function RideLine({ report, lines, band, label }: Props) {
-  const total = report.totals.total || 1
+  const total = report.overall.total || 1
   const x = (seconds: number) => LEFT + (seconds / total) * (WIDTH - LEFT)
   const y = (effort: number) => HEIGHT - BOTTOM - (effort / 10) * (HEIGHT - TOP - BOTTOM)
   const path = (run: readonly CurvePoint[]) =>

@@ -1,5 +1,6 @@
 import type { linesByBlock } from '#engine/cues/spokenOrder.ts'
-import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'

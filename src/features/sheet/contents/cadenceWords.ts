@@ -1,5 +1,5 @@
 import { paceRange } from '#engine/cadence/paceRange.ts'
-import type { PlayedCadence } from '#engine/report.ts'
+import type { PlayedCadence } from '#engine/played.ts'
 
 /** A cadence as it is printed: "79 rpm", "70–90 rpm", "legs still"; nothing where none is known. */
 export function cadenceWords(cadence: PlayedCadence): string | undefined {

@@ -1,9 +1,9 @@
 import { HANDS, POSTURES, type Ride } from '#plan/model.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { isolated } from '#units/isolated.ts'
 import type { Band, LegendEntry, Row, SheetContents } from './contents.ts'
 import { initialsOf } from './initialsOf.ts'
 
-const POSTURE_WORDS = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' } as const
 const HAND_WORDS = { centre: 'centre', wide: 'wide', ends: 'ends' } as const
 
 /** What the sheet's shorthand means: only the marks that are on it, in the order the eye meets them. */
@@ -18,7 +18,7 @@ export function legendOf(ride: Ride, bands: readonly Band[], heads: SheetContent
     heads.song === 'left' ? word('left', 'in the song') : word('song', 'since its one'),
     heads.length === '8s' ? word('8s', 'eights') : word('for', 'length'),
     ...POSTURES.filter((posture) => uses((row) => row.posture === posture)).map(
-      (posture): LegendEntry => ({ mark: { kind: 'posture', posture }, text: POSTURE_WORDS[posture] }),
+      (posture): LegendEntry => ({ mark: { kind: 'posture', posture }, text: POSTURE_WORDS[posture].is }),
     ),
     ...HANDS.filter((hands) => uses((row) => row.hands === hands)).map(
       (hands): LegendEntry => ({ mark: { kind: 'hands', hands }, text: HAND_WORDS[hands] }),

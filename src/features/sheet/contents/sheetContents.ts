@@ -77,13 +77,13 @@ const shortened = (band: Band, shorten: (text: string) => string): Band => ({
 })
 
 /** What the whole class is, for the head of any page. */
-export function headerFacts(ride: Ride, { totals, shownOn }: RideReport): string[] {
+export function headerFacts(ride: Ride, { overall, shownOn }: RideReport): string[] {
   const slot = `${formatNumber(ride.slotMinutes)} min`
-  const slack = totals.slack >= 0 ? `${formatClock(totals.slack)} to spare` : `${formatClock(-totals.slack)} over the slot`
+  const slack = overall.slack >= 0 ? `${formatClock(overall.slack)} to spare` : `${formatClock(-overall.slack)} over the slot`
   return [
     ride.level,
     ride.startsAt ? `${slot} from ${ride.startsAt}` : slot,
-    `${formatClock(totals.total)} long, ${slack}`,
+    `${formatClock(overall.total)} long, ${slack}`,
     shownOn ? `totals about, on ${isolated(shownOn.bike.name)}; words made for ${isolated(ride.bike.name)}` : isolated(ride.bike.name),
   ]
 }

@@ -1,4 +1,4 @@
-import { contentRevision } from '#plan/contentRevision.ts'
+import { contentRevision } from '#plan/document/contentRevision.ts'
 import type { Ride } from '#plan/model.ts'
 
 /** Digits that are printed: enough to tell two versions of one ride apart at a glance. */

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 import { PHONE } from '#features/sheet/paging/paper.ts'
-import type { SheetParts } from '#features/sheet/view/PagedSheet.tsx'
 import { SheetPages } from '#features/sheet/view/SheetPages.tsx'
+import type { SheetParts } from '#features/sheet/view/sheetParts.ts'
 import type { LaidSheet } from '#features/sheet/view/useSheetPlan.ts'
 import { Button } from '#ui/Button.tsx'
 import { useWakeLock } from '#ui/useWakeLock.ts'

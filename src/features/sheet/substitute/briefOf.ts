@@ -32,7 +32,7 @@ function scaleWords({ bike, datum }: Ride): string {
   return datum === 'base' ? `totals are ${step} over each rider’s own base` : `totals are ${step} from the loose wheel`
 }
 
-function mustDoOf(ride: Ride, { blocks, totals }: RideReport): string[] {
+function mustDoOf(ride: Ride, { blocks, overall }: RideReport): string[] {
   const firstHard = blocks.find(({ block }) => Math.max(block.effort.from, block.effort.to) >= HARD)
   const end = ride.startsAt
     ? `off the bikes by ${wallClockAfter(ride.startsAt, ride.slotMinutes * 60)}`
@@ -41,7 +41,7 @@ function mustDoOf(ride: Ride, { blocks, totals }: RideReport): string[] {
     'meet newcomers, show the brake, find base',
     ...(firstHard ? [`nothing hard in the first ${minutesWords(firstHard.from)}`] : []),
     'resistance on before anyone stands; say how long, how many, how hard before every effort',
-    ...(totals.tailSeconds > 0 ? [`the last ${minutesWords(totals.tailSeconds)} easy`] : []),
+    ...(overall.tailSeconds > 0 ? [`the last ${minutesWords(overall.tailSeconds)} easy`] : []),
     end,
   ]
 }

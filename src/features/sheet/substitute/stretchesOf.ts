@@ -1,5 +1,5 @@
 import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Block, Posture, Ride, Terrain } from '#plan/model.ts'
 import { effortWords } from '#units/effortWords.ts'
 import { formatEffortRange } from '#units/formatEffortRange.ts'
@@ -7,10 +7,9 @@ import { isolated } from '#units/isolated.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { minutesWords } from './minutesWords.ts'
 import { withoutSongWords } from './songWords.ts'
-import type { StretchGroup } from './substituteContents.ts'
 
 /** Blocks next to each other that are ridden alike, as one. */
-export interface Stretch {
+interface RiddenStretch {
   id: string
   seconds: Seconds
   length: string
@@ -30,6 +29,12 @@ export interface Stretch {
   notes: string[]
   /** Options, easier before harder. */
   options: string[]
+}
+
+/** Stretches ridden once, or several times in turn. */
+export interface StretchGroup {
+  times: number
+  stretches: RiddenStretch[]
 }
 
 const ROADS: Record<Terrain, string> = {
@@ -71,7 +76,7 @@ function goesOn(before: PlayedBlock, next: PlayedBlock): boolean {
   )
 }
 
-function stretchOf(ride: Ride, run: readonly PlayedBlock[]): Stretch {
+function stretchOf(ride: Ride, run: readonly PlayedBlock[]): RiddenStretch {
   const [first, last] = [run[0]!, run.at(-1)!]
   const effort = { from: first.block.effort.from, to: last.block.effort.to }
   const seconds = last.to - first.from
@@ -90,7 +95,7 @@ function stretchOf(ride: Ride, run: readonly PlayedBlock[]): Stretch {
   }
 }
 
-function knobOf(ride: Ride, { block, ledger, cadence }: PlayedBlock): Pick<Stretch, 'feel' | 'ownFeel' | 'total'> {
+function knobOf(ride: Ride, { block, ledger, cadence }: PlayedBlock): Pick<RiddenStretch, 'feel' | 'ownFeel' | 'total'> {
   if (cadence.kind === 'still') return { feel: 'wheel stopped', ownFeel: false }
   const own = lower(withoutSongWords(block.feel ?? ''))
   if (own !== '') return { feel: isolated(own), ownFeel: true, total: ledger.total }
@@ -124,7 +129,7 @@ const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slic
 const LONGEST_TURN = 4
 
 /** Patterns that come at least twice in a row, the shortest first, said once with what each round's totals are. */
-function inTurns(stretches: readonly Stretch[]): StretchGroup[] {
+function inTurns(stretches: readonly RiddenStretch[]): StretchGroup[] {
   const groups: StretchGroup[] = []
   for (let at = 0; at < stretches.length; ) {
     const turn = turnAt(stretches, at)
@@ -143,7 +148,7 @@ function inTurns(stretches: readonly Stretch[]): StretchGroup[] {
   }, [])
 }
 
-function turnAt(stretches: readonly Stretch[], at: number): { length: number; times: number } {
+function turnAt(stretches: readonly RiddenStretch[], at: number): { length: number; times: number } {
   for (let length = 1; length <= LONGEST_TURN; length++) {
     let times = 1
     while (repeats(stretches, at, length, times)) times++
@@ -152,14 +157,14 @@ function turnAt(stretches: readonly Stretch[], at: number): { length: number; ti
   return { length: 1, times: 1 }
 }
 
-const repeats = (stretches: readonly Stretch[], at: number, length: number, times: number): boolean =>
+const repeats = (stretches: readonly RiddenStretch[], at: number, length: number, times: number): boolean =>
   Array.from({ length }, (_, i) => i).every((i) => {
     const [one, other] = [stretches[at + i]!, stretches[at + times * length + i]]
     return other !== undefined && alike(one, other)
   })
 
 /** The same in all that is printed but the total, and what that feels like. */
-const alike = (a: Stretch, b: Stretch): boolean =>
+const alike = (a: RiddenStretch, b: RiddenStretch): boolean =>
   a.length === b.length &&
   a.posture === b.posture &&
   a.road === b.road &&
@@ -170,7 +175,7 @@ const alike = (a: Stretch, b: Stretch): boolean =>
   (a.feel === b.feel || !(a.ownFeel || b.ownFeel))
 
 /** The same stretch of every round as one, which says what differs. */
-function together(rounds: readonly Stretch[]): Stretch {
+function together(rounds: readonly RiddenStretch[]): RiddenStretch {
   const [first, last] = [rounds[0]!, rounds.at(-1)!]
   const same = rounds.every(({ total }) => total === first.total)
   return {

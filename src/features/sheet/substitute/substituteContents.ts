@@ -1,4 +1,5 @@
-import type { PlayedBlock, RideReport, SectionReport } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
 import { asidesOf } from '#features/sheet/contents/asidesOf.ts'
 import type { Aside } from '#features/sheet/contents/contents.ts'
@@ -9,7 +10,7 @@ import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
 import { type BriefPart, briefOf } from './briefOf.ts'
 import { minutesWords } from './minutesWords.ts'
-import { type Stretch, stretchesOf } from './stretchesOf.ts'
+import { type StretchGroup, stretchesOf } from './stretchesOf.ts'
 
 /** What someone needs who takes the class over with other music: no counts, no parts of songs. */
 export interface SubstituteContents {
@@ -37,12 +38,6 @@ export interface SubstituteBand {
   before?: Aside
   groups: StretchGroup[]
   after?: Aside
-}
-
-/** Stretches ridden once, or several times in turn. */
-export interface StretchGroup {
-  times: number
-  stretches: Stretch[]
 }
 
 /** Pure; the report must be the ride's own. */

@@ -3,24 +3,9 @@ import type { SheetJob } from '#features/sheet/jobs.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
 import { SheetPages } from './SheetPages.tsx'
 import { SheetPreview } from './SheetPreview.tsx'
+import type { SheetParts } from './sheetParts.ts'
 import { type LaidSheet, useSheetPlan } from './useSheetPlan.ts'
 import './page.css'
-
-/** What stands on the pages; each part marked by data-part, as it is measured. */
-export interface SheetParts {
-  /** Another name, another look: data-sheet of everything on it. */
-  kind: string
-  header: (page: number, pages: number) => ReactNode
-  columnHead?: ReactNode
-  bands: readonly SheetBand[]
-  footer?: ReactNode
-}
-
-export interface SheetBand {
-  id: string
-  /** All of it, or its rows from (inclusive) to (exclusive); where names are short of room, those of the rows given. */
-  view: (from?: number, to?: number, named?: ReadonlySet<number>) => ReactNode
-}
 
 interface PagedSheetProps {
   /** Another object whenever the sheet says something else. */

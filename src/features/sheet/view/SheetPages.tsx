@@ -3,7 +3,7 @@ import { sheetStyle } from '#features/sheet/paging/measureSheet.ts'
 import type { Column } from '#features/sheet/paging/packBands.ts'
 import { type Layout, marginOf, type Paper, pageSize } from '#features/sheet/paging/paper.ts'
 import { CutMarks } from './CutMarks.tsx'
-import type { SheetParts } from './PagedSheet.tsx'
+import type { SheetParts } from './sheetParts.ts'
 import type { LaidSheet } from './useSheetPlan.ts'
 
 interface SheetPagesProps {

@@ -1,6 +1,7 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import { type Paper, PX_PER_MM } from '#features/sheet/paging/paper.ts'
 import { readableWords } from '#features/sheet/readableWords.ts'
+import { plural } from '#units/plural.ts'
 import { printedSize } from './SheetPages.tsx'
 import { smallestCap } from './smallestCap.ts'
 import type { LaidSheet } from './useSheetPlan.ts'
@@ -47,10 +48,9 @@ export function SheetPreview({ plan, paper, fourUp = false, children }: SheetPre
 
 /** "2 pages, portrait", "6 cards on 2 pages", "9 screens". */
 function amountWords({ pages, layout }: LaidSheet, fourUp: boolean): string {
-  const amount = (count: number, thing: string) => `${count} ${thing}${count === 1 ? '' : 's'}`
-  if (layout.page === 'phone') return amount(pages.length, 'screen')
-  if (layout.page === 'sheet') return `${amount(pages.length, 'page')}, ${layout.orientation}`
+  if (layout.page === 'phone') return plural(pages.length, 'screen')
+  if (layout.page === 'sheet') return `${plural(pages.length, 'page')}, ${layout.orientation}`
   return fourUp
-    ? `${amount(pages.length, 'card')} on ${amount(Math.ceil(pages.length / 4), 'page')}`
-    : `${amount(pages.length, 'card')}, one per page`
+    ? `${plural(pages.length, 'card')} on ${plural(Math.ceil(pages.length / 4), 'page')}`
+    : `${plural(pages.length, 'card')}, one per page`
 }

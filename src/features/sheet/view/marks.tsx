@@ -1,14 +1,13 @@
 import type { LegendMark } from '#features/sheet/contents/contents.ts'
 import type { Foot, Hands, Posture } from '#plan/model.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { EffortBar } from './EffortBar.tsx'
 
 const SIZE = '1em'
 
-const POSTURE_LABELS: Record<Posture, string> = { seated: 'seated', standing: 'standing', hovering: 'hovering', offBike: 'off the bike' }
-
 export const PostureMark = ({ posture }: { posture: Posture }) => (
-  <Figure name={posture} size={SIZE} label={POSTURE_LABELS[posture]} className="sheet-mark" />
+  <Figure name={posture} size={SIZE} label={POSTURE_WORDS[posture].is} className="sheet-mark" />
 )
 
 export const HandsMark = ({ hands }: { hands: Hands }) => (

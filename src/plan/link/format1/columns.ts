@@ -1,4 +1,3 @@
-import type { NumberedId } from './idShape.ts'
 import type { Manner } from './spelling.ts'
 
 /** Takes values column by column. What the whole numbers of a column, 0 or more, stand for is the layout's affair. */
@@ -27,6 +26,12 @@ export interface Memory {
   numbers: Map<string, number>
   /** The choices or texts of a column, latest first. */
   latest: Map<number, unknown[]>
+}
+
+/** The parts of an id that ends in a running number. */
+export interface NumberedId {
+  stem: string
+  number: number
 }
 
 export const newMemory = (): Memory => ({

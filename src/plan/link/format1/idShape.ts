@@ -1,3 +1,4 @@
+import type { NumberedId } from './columns.ts'
 import { given, type Shape, signed, text } from './shapes.ts'
 
 /** What an id was found to be, most likely first. */
@@ -42,9 +43,3 @@ function partsOf(id: string): NumberedId | undefined {
 }
 
 const neighbour = (last: NumberedId | undefined, rise: number) => given(last).stem + Math.max(0, given(last).number + rise).toString(36)
-
-/** The parts of a numbered id. */
-export interface NumberedId {
-  stem: string
-  number: number
-}

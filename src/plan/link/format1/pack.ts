@@ -1,6 +1,6 @@
 import { deflateSync } from 'fflate'
+import { oldestVersion } from '#plan/document/oldestVersion.ts'
 import type { Ride } from '#plan/model.ts'
-import { oldestVersion } from '#plan/oldestVersion.ts'
 import { columnReader, readColumns } from './columnReader.ts'
 import { columnWriter } from './columnWriter.ts'
 import { inflateExactly } from './inflateExactly.ts'

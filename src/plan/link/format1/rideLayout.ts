@@ -1,6 +1,6 @@
+import type { oldestVersion } from '#plan/document/oldestVersion.ts'
 import type { UNSHARED } from '#plan/link/shareable.ts'
 import type { Bike, BrakeFit, HouseRules, Item, Leader, Ride, Section, Song, StandIn } from '#plan/model.ts'
-import type { oldestVersion } from '#plan/oldestVersion.ts'
 import { itemLayout } from './blockLayout.ts'
 import { type Kit, layoutKit } from './kit.ts'
 import { revisionShape } from './revisionShape.ts'

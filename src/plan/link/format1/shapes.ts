@@ -138,7 +138,7 @@ export const usually = <T>(column: number, usual: T, shape: Shape<T>): Shape<T> 
 })
 
 /** A list; each entry's place is the list's own with a mark and its number. */
-export const list = <T>(column: number, mark: string, shape: Shape<T>): Shape<T[]> => ({
+export const list = <T>(column: number, mark: string, shape: Shape<T>): Shape<readonly T[]> => ({
   write(values, to, place) {
     to.put(column, values.length)
     for (const [i, value] of values.entries()) shape.write(value, to, `${place}${mark}${i + 1}`)
@@ -150,7 +150,7 @@ export const list = <T>(column: number, mark: string, shape: Shape<T>): Shape<T[
   },
 })
 
-export const pair = <A, B>(first: Shape<A>, second: Shape<B>): Shape<[A, B]> => ({
+export const pair = <A, B>(first: Shape<A>, second: Shape<B>): Shape<readonly [A, B]> => ({
   write([a, b], to, place) {
     first.write(a, to, place)
     second.write(b, to, place)

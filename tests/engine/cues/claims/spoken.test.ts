@@ -57,7 +57,7 @@ function saying({ ride, block: id, moment, lead, text }: Row): Ride {
   const copy = structuredClone(ride)
   const block = blocksOf(copy).find((one) => one.id === id)!
   const cue: Cue = { id: 'c', moment, lead: 'seconds' in block.length ? { seconds: lead } : { counts: lead }, text }
-  block.cues = [cue]
+  Object.assign(block, { cues: [cue] })
   return copy
 }
 
@@ -272,7 +272,7 @@ describe('the moment a number is said', () => {
 describe('bars', () => {
   const said = (beatsPerBar: 3 | 4 | 6, text: string): Finding | undefined => {
     const ride = structuredClone(REFERENCE.ride)
-    ride.sections[0]!.song!.grid!.beatsPerBar = beatsPerBar
+    Object.assign(ride.sections[0]!.song!.grid!, { beatsPerBar })
     // Sixty counts.
     return noticed(saying({ ride, block: 'p3', moment: 'announce', lead: 4, text, right: true, kind: '' }))
   }

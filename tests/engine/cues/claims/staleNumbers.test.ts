@@ -5,9 +5,9 @@ import { replaceSong } from '#engine/fit/replaceSong.ts'
 import { fitRide } from '#engine/fit/rideFit.ts'
 import { fitSection } from '#engine/fit/sectionFit.ts'
 import { numberWords } from '#engine/ledger/numberWords.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aSong } from '#tests/support/smallRide.ts'
 
@@ -21,7 +21,7 @@ function saying(ride: Ride, cue: (block: Block, counts: number) => Omit<Cue, 'id
   for (const block of blocksOf(copy)) {
     const counts = countsOf(block)
     const made = counts === undefined ? null : cue(block, counts)
-    block.cues = made === null ? [] : [{ id: `${block.id}-said`, ...made }]
+    Object.assign(block, { cues: made === null ? [] : [{ id: `${block.id}-said`, ...made }] })
   }
   return copy
 }

@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, describe, expect, it, vi } from 'vitest'
+import type { RuleName } from '#engine/findings/ruleNames.ts'
 import type { Finding } from '#engine/report.ts'
 import { Findings } from '#features/drafting/findings/Findings.tsx'
 import { EVERYTHING, filtered, sortFindings } from '#features/drafting/findings/sorting.ts'
@@ -159,7 +160,7 @@ describe('findings', () => {
 describe('sorting', () => {
   const finding = (id: string, change: Partial<Finding> = {}): Finding => ({
     id,
-    rule: id,
+    rule: id as RuleName,
     severity: 'hint',
     text: '',
     why: '',

@@ -4,8 +4,8 @@ import { afterEach, describe, expect, it, vi } from 'vitest'
 import { OtherLength } from '#features/drafting/proposals/OtherLength.tsx'
 import { SlotFit } from '#features/drafting/proposals/SlotFit.tsx'
 import { patchRide } from '#plan/commands/patchRide.ts'
+import { revisionOf } from '#plan/document/revisionOf.ts'
 import type { Ride } from '#plan/model.ts'
-import { revisionOf } from '#plan/revisionOf.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
@@ -35,15 +35,15 @@ describe('a ride fitted to its slot', () => {
     const store = openFit(43)
     const before = store.getState().ride
     expect(page.text()).toContain('43:43 planned, 43:00 booked, 43 s over')
-    expect(store.getState().shownReport!.totals.slack).toBeGreaterThanOrEqual(0)
-    expect(store.getState().shownReport!.totals.slack).toBeLessThanOrEqual(20)
+    expect(store.getState().shownReport!.overall.slack).toBeGreaterThanOrEqual(0)
+    expect(store.getState().shownReport!.overall.slack).toBeLessThanOrEqual(20)
     expect(page.host.querySelectorAll('.proposal-list li').length).toBeGreaterThan(0)
     page.press(page.host.querySelector<HTMLElement>('.proposal-list button')!)
     expect(show).toHaveBeenCalledOnce()
     page.press(page.find('button', 'take it'))
     expect(close).toHaveBeenCalledOnce()
     expect(store.getState().past.map(({ ride }) => ride)).toEqual([before])
-    expect(store.getState().report!.totals.slack).toBeLessThanOrEqual(20)
+    expect(store.getState().report!.overall.slack).toBeLessThanOrEqual(20)
   })
 
   it('leaves everything as it was when it is left', () => {
@@ -65,14 +65,14 @@ describe('a ride fitted to its slot', () => {
     expect(store.getState().previewing).toBe(proposed)
     act(() => void store.getState().run(patchRide({ slotMinutes: 42 })))
     expect(store.getState().previewing).not.toBeNull()
-    expect(store.getState().shownReport!.totals).toMatchObject({ slot: 42 * 60 })
-    expect(store.getState().shownReport!.totals.slack).toBeGreaterThanOrEqual(0)
+    expect(store.getState().shownReport!.overall).toMatchObject({ slot: 42 * 60 })
+    expect(store.getState().shownReport!.overall.slack).toBeGreaterThanOrEqual(0)
   })
 
   it('says why it cannot be, with the nearest on either side to choose from', () => {
     const store = openFit(20)
     expect(page.text()).toMatch(/No combination of phrase ends|No song here/)
-    expect(store.getState().shownReport!.totals.total).toBeLessThan(demoTotal)
+    expect(store.getState().shownReport!.overall.total).toBeLessThan(demoTotal)
     expect(page.find('button', 'take it')).toBeDefined()
   })
 

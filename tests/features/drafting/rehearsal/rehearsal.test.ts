@@ -89,7 +89,7 @@ describe('a rehearsal', () => {
 
   it('ends with the ride, and begins anew after it', async () => {
     const { rehearsal, pass, phase, card, store } = await rehearsing()
-    const { total } = store.getState().report!.totals
+    const { total } = store.getState().report!.overall
     await rehearsal.playFrom(total - 2)
     pass(3)
     expect(phase()).toBe('ended')

@@ -3,7 +3,7 @@ import { landingAt } from '#features/drafting/stage/drag/landing.ts'
 import type { Section } from '#plan/model.ts'
 
 const UNIT = { eight: 8, phrase: 32, name: 'eight' } as const
-const section = (marks: { count: number; label: string }[]) => ({ song: { marks } }) as Section
+const section = (marks: { count: number; label: string }[]) => ({ song: { marks } }) as unknown as Section
 
 describe('where a pulled edge falls', () => {
   const land = (pointed: number, start = 0, marks: { count: number; label: string }[] = []) =>

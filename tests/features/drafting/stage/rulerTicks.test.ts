@@ -3,8 +3,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { markFlags, type RuledSong, rulerLabels, rulerTicks } from '#features/drafting/stage/rulerTicks.ts'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Ride } from '#plan/model.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 
 const ride: Ride = JSON.parse(readFileSync('public/demo/twenty-minute-spark.ride.json', 'utf8'))
 const { counts, unit } = computeRide(ride).sections[0]!

@@ -5,7 +5,7 @@ import { talkMarks } from '#features/drafting/stage/talkMarks.ts'
 const marks = (spoken: [from: number, to: number][], quiet: [from: number, to: number][] = [], stretch = { from: 0, to: 1e6 }) =>
   talkMarks(
     {
-      lines: spoken.map(([from, to]) => ({ from, to })) as CueReport['lines'],
+      lines: spoken.map(([from, to]) => ({ from, to })) as unknown as CueReport['lines'],
       quiet: quiet.map(([from, to]) => ({ from, to, section: 0 })),
     },
     { pixelsPerSecond: 10 },

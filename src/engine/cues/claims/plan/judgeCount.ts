@@ -1,6 +1,6 @@
 import type { MeaningOf } from '#engine/cues/claims/claim.ts'
 import { type Member, type Members, nameOf } from '#engine/cues/family.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
 import { rest } from './stretches.ts'

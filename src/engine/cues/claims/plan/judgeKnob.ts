@@ -1,5 +1,5 @@
 import type { MeaningOf } from '#engine/cues/claims/claim.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { isSingle, type LedgerState, mayBeAt } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'

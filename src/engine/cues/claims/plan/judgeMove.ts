@@ -1,5 +1,5 @@
 import type { MeaningOf } from '#engine/cues/claims/claim.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 import type { Spoken } from './spoken.ts'
 import { rest } from './stretches.ts'

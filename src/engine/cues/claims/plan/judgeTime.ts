@@ -1,9 +1,9 @@
 import type { MeaningOf, Target, Whole } from '#engine/cues/claims/claim.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
-import { AHEAD, isOf, type Stretch, stretchesFrom, stretchOfSection, subjectsOf } from './stretches.ts'
+import { AHEAD, isOf, type StretchLength, stretchesFrom, stretchOfSection, subjectsOf } from './stretches.ts'
 import { anyFits, HOLDS, type Verdict } from './verdict.ts'
 
 /** A spoken time may be off by a tenth, or by three seconds: people round. One that is called a guess by a fifth, or eight. */
@@ -47,7 +47,7 @@ function lasts({ unit, low, high, bound }: MeaningOf<'length'>, real: number): b
   return near(low, real, bound === 'near')
 }
 
-function lengthsMeant({ on, song, class: whole, unit, high }: MeaningOf<'length'>, spoken: Spoken): Stretch[] {
+function lengthsMeant({ on, song, class: whole, unit, high }: MeaningOf<'length'>, spoken: Spoken): StretchLength[] {
   const { view, played } = spoken
   if (song) return [stretchOfSection(view, played.section)]
   if (whole) return classStretches(view)
@@ -56,7 +56,7 @@ function lengthsMeant({ on, song, class: whole, unit, high }: MeaningOf<'length'
   return [...own, ...opens, ...(played.index === 0 && unit === 'seconds' && high >= 5 * CLASS_SECONDS ? classStretches(view) : [])]
 }
 
-function classStretches({ ride, blocks }: PlanView): Stretch[] {
+function classStretches({ ride, blocks }: PlanView): StretchLength[] {
   const end = blocks.at(-1)?.to ?? 0
   return [
     { seconds: end - (blocks[0]?.from ?? 0), counts: null },

@@ -2,7 +2,7 @@ import type { Constants } from '#engine/constants.ts'
 import { countedMembers, type Members } from '#engine/cues/family.ts'
 import { type SectionClock, sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
-import type { PlayedBlock, SectionReport } from '#engine/report.ts'
+import type { PlayedBlock, SectionReport } from '#engine/played.ts'
 import type { Resistance, Ride, SetBlock } from '#plan/model.ts'
 
 /** Ways in which neighbouring blocks of a section are one stretch to whoever rides them. */

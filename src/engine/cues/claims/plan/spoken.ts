@@ -1,5 +1,5 @@
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { CueMoment } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 import type { PlanView } from './planView.ts'

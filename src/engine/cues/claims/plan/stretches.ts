@@ -1,6 +1,6 @@
 import type { Subject } from '#engine/cues/claims/claim.ts'
 import { nameOf } from '#engine/cues/family.ts'
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
@@ -9,13 +9,13 @@ import type { Spoken } from './spoken.ts'
 export const AHEAD = 60
 
 /** A stretch of the ride that a number may be about; counts only where it is counted throughout. */
-export interface Stretch {
+export interface StretchLength {
   seconds: Seconds
   counts: Counts | null
 }
 
 /** A block, and the stretches of like blocks it opens: its work, its terrain, its posture, its round and set. */
-export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality, kind }: Subject = {}): Stretch[] {
+export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality, kind }: Subject = {}): StretchLength[] {
   const ends = new Set([played.index])
   const named = kind !== undefined && isOf(played, kind)
   for (const alike of ALIKE) {
@@ -34,13 +34,13 @@ export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, qu
   return [...ends].map((last) => between(played, view.blocks[last]!))
 }
 
-function between(first: PlayedBlock, last: PlayedBlock): Stretch {
+function between(first: PlayedBlock, last: PlayedBlock): StretchLength {
   const counted = first.countFrom !== undefined && last.countTo !== undefined && first.section === last.section
   return { seconds: last.to - first.from, counts: counted ? last.countTo! - first.countFrom! : null }
 }
 
 /** A whole section. */
-export function stretchOfSection(view: PlanView, section: number): Stretch {
+export function stretchOfSection(view: PlanView, section: number): StretchLength {
   const blocks = view.blocksOf(section)
   const report = view.sections[section]!
   return { seconds: report.to - report.one, counts: blocks.length > 0 && report.counts ? report.counts.total : null }

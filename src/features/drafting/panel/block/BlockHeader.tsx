@@ -1,7 +1,7 @@
 import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
-import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/report.ts'
+import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/played.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import { unitOfTotals, usePlayed } from '#features/drafting/panel/played.ts'
 import type { Block, Ride } from '#plan/model.ts'
@@ -11,6 +11,7 @@ import { Figure } from '#ui/figures/Figure.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
 
 /** What a block is, where it stands, the total it arrives at and how that is called. */
 export function BlockHeader({ block }: { block: Block }) {
@@ -75,7 +76,7 @@ const GRADES = { phrase: 'on the phrase', eight: 'on the eight', count: 'on the 
 function sayAlignment({ grade, fromEight }: Alignment): string {
   if (grade !== 'count') return GRADES[grade]
   const counts = Math.abs(fromEight.counts)
-  return `${counts} ${counts === 1 ? 'count' : 'counts'} ${fromEight.counts > 0 ? 'after' : 'before'} the eight`
+  return `${plural(counts, 'count')} ${fromEight.counts > 0 ? 'after' : 'before'} the eight`
 }
 
 function sayRound({ set }: PlayedBlock): string {

@@ -18,10 +18,10 @@ import { playedNow, unitOfTotals } from '#features/drafting/panel/played.ts'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
-import { eightOf } from '#plan/beatGrid.ts'
 import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Block } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 
 /** Everything about one block, what is changed most often first. */

@@ -1,4 +1,4 @@
-import type { PlayedBlock } from '#engine/report.ts'
+import type { PlayedBlock } from '#engine/played.ts'
 import { usePlayed } from '#features/drafting/panel/played.ts'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import type { Block } from '#plan/model.ts'

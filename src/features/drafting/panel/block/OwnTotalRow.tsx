@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import type { LedgerEntry } from '#engine/report.ts'
+import type { LedgerEntry } from '#engine/played.ts'
 import { parseOneTotal } from '#features/drafting/panel/block/call.ts'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { isSingle } from '#plan/ledger/ledgerState.ts'

@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import type { LedgerEntry } from '#engine/report.ts'
+import type { LedgerEntry } from '#engine/played.ts'
 import {
   type CallKind,
   callOfKind,

@@ -1,5 +1,6 @@
 import type { RideReport } from '#engine/report.ts'
 import { nameOfItem } from '#plan/names.ts'
+import { POSTURE_WORDS } from '#plan/posture.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 
@@ -39,7 +40,7 @@ function otherShowings({ cues, blocks }: RideReport, blockId: string) {
     const { block, from } = blocks[index]!
     if (seen.has(block.id)) return []
     seen.add(block.id)
-    return [{ id: block.id, name: nameOfItem(block), posture: block.posture === 'offBike' ? 'off the bike' : block.posture, at: from }]
+    return [{ id: block.id, name: nameOfItem(block), posture: POSTURE_WORDS[block.posture].is, at: from }]
   })
   return places.length === 0 ? null : { first, places: places.slice(0, MOST) }
 }

@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '#engine/report.ts'
+import type { LedgerEntry } from '#engine/played.ts'
 import { patched } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { Limits } from '#plan/ledger/limits.ts'

@@ -3,6 +3,7 @@ import type { Cue } from '#plan/model.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { parseDecimal } from '#units/parseDecimal.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
+import { plural } from '#units/plural.ts'
 
 type Lead = Cue['lead']
 
@@ -16,7 +17,7 @@ const AS_IT_BEGINS = 'as it begins'
 export function formatCueLead(lead: Lead): string {
   if (startsWithBlock(lead)) return AS_IT_BEGINS
   if ('seconds' in lead) return `${formatNumber(lead.seconds, 1)} s`
-  return `${lead.counts} ${lead.counts === 1 ? 'count' : 'counts'}`
+  return plural(lead.counts, 'count')
 }
 
 /**

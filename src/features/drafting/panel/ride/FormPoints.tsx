@@ -7,9 +7,9 @@ import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
 import { addCues, type CueOfBlock } from '#plan/commands/addCues.ts'
 import type { Command } from '#plan/commands/command.ts'
 import type { Ride } from '#plan/model.ts'
-import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
+import { plural } from '#units/plural.ts'
 
 /** Form points of the leader's own, kept on this machine for every ride and offered in turn on the longer holds. */
 export function FormPoints() {

@@ -1,8 +1,8 @@
 import { useMemo } from 'react'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { linkSongs, songsToLink } from '#plan/commands/linkSongs.ts'
-import { plural } from '#plan/words.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { plural } from '#units/plural.ts'
 
 /** Offers the ride's songs the beats that were heard in files of their names; nothing where there are none. */
 export function LinkSongs() {

@@ -29,7 +29,7 @@ export function RidersSummary({ onShow, onOpen }: Props) {
   const riders = useApp((state) => state.shownReport?.riders)
   const isEmpty = useApp((state) => state.shownReport?.blocks.length === 0)
   const allowed = useApp((state) => state.shownReport && sayBand(state.shownReport))
-  const unplanned = useApp((state) => state.shownReport?.totals.unplanned ?? 0)
+  const unplanned = useApp((state) => state.shownReport?.overall.unplanned ?? 0)
   if (!riders || isEmpty) return null
   const { uptakePercent, heartPercent, source } = MEASURED_CLASSES
   const outside = riders.some(({ energy }) => energy.outsideSeconds >= 0.5)

@@ -1,7 +1,7 @@
 import { useDeferredValue, useMemo } from 'react'
 import { constantsOf } from '#engine/constants.ts'
+import { easingsOf } from '#engine/easings.ts'
 import { DIFFICULTY_BANDS } from '#engine/shape/difficulty.ts'
-import { easingsOf } from '#engine/shape/easings.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { sayMeasures } from '#features/drafting/panel/ride/sayMeasures.ts'
 import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
@@ -28,7 +28,7 @@ export function ShapeGroup() {
       <h3>shape</h3>
       <p>{shape.sentence}</p>
       <div className="panel-rows">
-        {sayMeasures(report.measures, report.totals, constantsOf(ride)).map(({ name, words }) => (
+        {sayMeasures(report.measures, report.overall, constantsOf(ride)).map(({ name, words }) => (
           <FactRow key={name} label={name}>
             {words}
           </FactRow>

@@ -1,6 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
-import type { Totals } from '#engine/report.ts'
 import type { Measures } from '#engine/shape/measures.ts'
+import type { Overall } from '#engine/shape/overall.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
@@ -10,7 +10,11 @@ import type { Seconds } from '#units/units.ts'
 type Efforts = Pick<Constants, 'workEffort' | 'warmUpEffort'>
 
 /** The measures of a class as names and words; those that have nothing to tell are left out. */
-export function sayMeasures(measures: Measures, totals: Totals, { workEffort, warmUpEffort }: Efforts): { name: string; words: string }[] {
+export function sayMeasures(
+  measures: Measures,
+  overall: Overall,
+  { workEffort, warmUpEffort }: Efforts,
+): { name: string; words: string }[] {
   const { warmUp, coolDown, riding, firstHard, longestHard, longestStanding, peak } = measures
   const share = (seconds: number) => (riding > 0 ? ` (${Math.round((100 * seconds) / riding)} %)` : '')
   const rows: [name: string, words: string | false][] = [
@@ -18,8 +22,8 @@ export function sayMeasures(measures: Measures, totals: Totals, { workEffort, wa
     ['cool-down', `${formatClock(coolDown)}${share(coolDown)}`],
     [
       'work',
-      totals.workSeconds > 0 &&
-        `${Math.round(100 * totals.workShare)} % of the riding at ${formatEffort(workEffort)} or more${ratioOf(totals)}`,
+      overall.workSeconds > 0 &&
+        `${Math.round(100 * overall.workShare)} % of the riding at ${formatEffort(workEffort)} or more${ratioOf(overall)}`,
     ],
     ['first hard', firstHard !== null && `${formatClock(firstHard)}; the longest lasts ${formatDuration(longestHard)}`],
     ['peak', peak !== null && `${formatEffort(peak.effort)} at ${formatClock(peak.at)}${lastOf(measures, peak.at)}`],
@@ -32,4 +36,4 @@ export function sayMeasures(measures: Measures, totals: Totals, { workEffort, wa
 const lastOf = ({ lastHardest }: Measures, first: Seconds): string =>
   lastHardest !== null && lastHardest > first + 0.5 ? `, the last time at ${formatClock(lastHardest)}` : ''
 
-const ratioOf = ({ ratio }: Totals): string => (ratio === null ? '' : `; ${formatNumber(ratio, 2)} to 1 of easy`)
+const ratioOf = ({ ratio }: Overall): string => (ratio === null ? '' : `; ${formatNumber(ratio, 2)} to 1 of easy`)

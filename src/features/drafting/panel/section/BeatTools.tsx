@@ -1,7 +1,7 @@
 import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { rescaleBeats } from '#plan/commands/rescaleBeats.ts'
 import { type BeatGrid, tempoOf } from '#plan/model.ts'
-import { type BeatFactor, isTempo } from '#plan/rescaledSong.ts'
+import { type BeatFactor, isTempo } from '#plan/songs/rescaledSong.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatNumber } from '#units/formatNumber.ts'

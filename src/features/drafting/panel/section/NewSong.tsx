@@ -2,10 +2,10 @@ import { type ReactNode, useMemo, useState } from 'react'
 import { sayTempo } from '#engine/alignment/sayTempo.ts'
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Song } from '#plan/model.ts'
-import { strikesForTempo, USUAL_SONG } from '#plan/sectionsFromPlaylist.ts'
-import { formatSongLength, formatTempo, parseSongLength, parseTempo } from '#plan/songRules.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
+import { strikesForTempo, USUAL_SONG } from '#plan/songs/sectionsFromPlaylist.ts'
+import { formatSongLength, formatTempo, parseSongLength, parseTempo } from '#plan/songs/songRules.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
 interface NewSongProps {

@@ -1,10 +1,10 @@
 import { useState } from 'react'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
-import { eightOf } from '#plan/beatGrid.ts'
 import { setOddBeats, withOddAt } from '#plan/commands/setOddBeats.ts'
 import type { BeatGrid } from '#plan/model.ts'
-import { faultOfOdd } from '#plan/oddBeats.ts'
-import { parseStart } from '#plan/songPlace.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
+import { faultOfOdd } from '#plan/songs/oddBeats.ts'
+import { parseStart } from '#plan/songs/songPlace.ts'
 import { useApp } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 

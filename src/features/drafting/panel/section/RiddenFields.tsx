@@ -1,8 +1,8 @@
 import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuantityRow.tsx'
 import type { SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
-import { countsOf, eightOf, lastCountOf } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section, Song } from '#plan/model.ts'
-import { formatEnd, formatStart, parseEnd, parseStart } from '#plan/songPlace.ts'
+import { countsOf, eightOf, lastCountOf } from '#plan/songs/beatGrid.ts'
+import { formatEnd, formatStart, parseEnd, parseStart } from '#plan/songs/songPlace.ts'
 import { parsed, refused } from '#units/parsed.ts'
 import type { Counts } from '#units/units.ts'
 

@@ -1,4 +1,4 @@
-import type { SectionReport } from '#engine/report.ts'
+import type { SectionReport } from '#engine/played.ts'
 import type { Section } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
 import type { AppState } from '#store/state.ts'

@@ -11,18 +11,19 @@ import { BeatTools } from '#features/drafting/panel/section/BeatTools.tsx'
 import { OddBeats } from '#features/drafting/panel/section/OddBeats.tsx'
 import { StrikesField } from '#features/drafting/panel/section/StrikesField.tsx'
 import { TapTempo } from '#features/drafting/panel/section/tapping/TapTempo.tsx'
-import { eightOf } from '#plan/beatGrid.ts'
 import { setOddBeats } from '#plan/commands/setOddBeats.ts'
+import { LIMITS } from '#plan/document/schema.ts'
 import { patched } from '#plan/edits.ts'
 import { type BeatGrid, type Item, isSet, type Ride, type Song, tempoOf } from '#plan/model.ts'
-import { formatOdd, parseOdd } from '#plan/oddText.ts'
-import { LIMITS } from '#plan/schema.ts'
-import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songPlace.ts'
-import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo, withinSongLength } from '#plan/songRules.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
+import { formatOdd, parseOdd } from '#plan/songs/oddText.ts'
+import { formatMarks, formatQuiet, parseMarks, parseQuiet } from '#plan/songs/songPlace.ts'
+import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTempo, withinSongLength } from '#plan/songs/songRules.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 import type { Choice } from '#ui/Select.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
 
 interface SongFieldsProps {
@@ -186,10 +187,8 @@ function startingAt(grid: BeatGrid, firstBeat: Seconds): BeatGrid {
 }
 
 function heldBy({ quiet, marks, clean }: Song): string | undefined {
-  const held = [
-    quiet?.length && `${quiet.length} quiet`,
-    marks?.length && `${marks.length} ${marks.length === 1 ? 'mark' : 'marks'}`,
-    clean && 'clean',
-  ].filter((part) => typeof part === 'string')
+  const held = [quiet?.length && `${quiet.length} quiet`, marks?.length && plural(marks.length, 'mark'), clean && 'clean'].filter(
+    (part) => typeof part === 'string',
+  )
   return held.length === 0 ? undefined : held.join(', ')
 }

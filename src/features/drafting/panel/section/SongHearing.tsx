@@ -1,7 +1,7 @@
 import { sayHearing } from '#engine/alignment/sayHearing.ts'
 import { OctaveTools } from '#features/drafting/panel/section/BeatTools.tsx'
-import { type Hearing, isUnderWay } from '#plan/heardSong.ts'
 import type { BeatGrid } from '#plan/model.ts'
+import { type Hearing, isUnderWay } from '#plan/songs/heardSong.ts'
 import { Button } from '#ui/Button.tsx'
 
 /** A file given to a section, and where its hearing stands. */

@@ -2,13 +2,13 @@ import { useMemo } from 'react'
 import { replaceSong } from '#engine/fit/replaceSong.ts'
 import { sayMoved } from '#engine/fit/sayMoved.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
-import { eightOf } from '#plan/beatGrid.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import type { Song } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
-import { plural } from '#plan/words.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatEights } from '#units/formatEights.ts'
+import { plural } from '#units/plural.ts'
 
 interface SwapSongProps {
   sectionId: string

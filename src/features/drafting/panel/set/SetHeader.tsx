@@ -4,6 +4,7 @@ import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
+import { plural } from '#units/plural.ts'
 
 /** What a set is called, where it stands, and its work against its easy time. */
 export function SetHeader({ set }: { set: SetBlock }) {
@@ -16,7 +17,7 @@ export function SetHeader({ set }: { set: SetBlock }) {
       {report && (
         <>
           <p className="panel-where">
-            {formatClock(report.from)} to {formatClock(report.to)} · {set.rounds} {set.rounds === 1 ? 'round' : 'rounds'} of{' '}
+            {formatClock(report.from)} to {formatClock(report.to)} · {plural(set.rounds, 'round')} of{' '}
             {formatDuration((report.to - report.from) / set.rounds)}
           </p>
           <p className="panel-where">

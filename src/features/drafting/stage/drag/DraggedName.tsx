@@ -1,8 +1,8 @@
+import type { Dragged } from '#features/drafting/stage/dragCommand.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { useApp } from '#store/useApp.ts'
-import type { Dragged } from './StageDrag.tsx'
 
 /** What is in the hand, by the name it has or will have. */
 export function DraggedName({ dragged: { kind, id } }: { dragged: Dragged }) {

@@ -1,8 +1,8 @@
 import { memo, type PointerEvent, useEffect, useRef, useState } from 'react'
+import type { DragGround } from '#features/drafting/stage/dragCommand.ts'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { edgeCommand } from './edgeCommand.ts'
-import type { DragGround } from './StageDrag.tsx'
 import './edge.css'
 
 /**

@@ -11,24 +11,10 @@ import {
 } from '@dnd-kit/core'
 import { getEventCoordinates } from '@dnd-kit/utilities'
 import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react'
-import type { RideReport } from '#engine/report.ts'
-import type { KeyedCommand } from '#features/drafting/stage/dragCommand.ts'
+import type { DragGround, Dragged, KeyedCommand } from '#features/drafting/stage/dragCommand.ts'
 import { type NewId, rememberedIds } from '#plan/copies.ts'
-import type { Ride } from '#plan/model.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
-import type { DragKind } from './DragHandle.tsx'
-
-export interface Dragged {
-  kind: DragKind
-  id: string
-}
-
-/** The ride as it was when the drag began: what every place under the pointer is read from. */
-export interface DragGround {
-  ride: Ride
-  report: RideReport
-}
 
 /**
  * The one place that knows the drag library. It turns a drag into a stream of previews of real commands:

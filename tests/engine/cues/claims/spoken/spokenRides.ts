@@ -1,6 +1,6 @@
-import { gridOfTempo } from '#plan/beatGrid.ts'
 import type { Block, Resistance, Ride, Section } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
+import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSet, aSong } from '#tests/support/smallRide.ts'
 
 const change = (steps: number): { resistance: Resistance } => ({ resistance: { kind: 'change', mode: 'exact', steps } })

@@ -2,9 +2,9 @@ import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
 import { BeatTools } from '#features/drafting/panel/section/BeatTools.tsx'
 import { type Rehearsing, useRehearsal } from '#features/drafting/rehearsal/RehearsalContext.ts'
 import { createSlots } from '#features/drafting/rehearsal/slots.ts'
-import { beatOf, countAt, eightOf, secondAt } from '#plan/beatGrid.ts'
 import type { BeatGrid, Section, Song } from '#plan/model.ts'
-import { formatStart } from '#plan/songPlace.ts'
+import { beatOf, countAt, eightOf, secondAt } from '#plan/songs/beatGrid.ts'
+import { formatStart } from '#plan/songs/songPlace.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
@@ -61,7 +61,7 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
           </Button>
         )}
       </p>
-      <Place rehearsing={rehearsing} section={section} song={song} grid={grid} />
+      <PlaceInSong rehearsing={rehearsing} section={section} song={song} grid={grid} />
       {!isThere && (
         <>
           <p className="panel-note">
@@ -99,7 +99,7 @@ function startFrom({ hearing }: Rehearsing, { id }: Section, inPoint: Seconds): 
 }
 
 /** Where the song is, to be seen and to be set; moves with the sound, past React. */
-function Place({ rehearsing: { hearing }, section, song, grid }: HearBeatProps & { rehearsing: Rehearsing }) {
+function PlaceInSong({ rehearsing: { hearing }, section, song, grid }: HearBeatProps & { rehearsing: Rehearsing }) {
   const root = useRef<HTMLDivElement>(null)
   const slider = useRef<HTMLInputElement>(null)
   const [held, setHeld] = useState(false)

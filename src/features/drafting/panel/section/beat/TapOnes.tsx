@@ -2,12 +2,13 @@ import { useState } from 'react'
 import { FEWEST_ONES, SURE_ONES, tapOnes } from '#engine/alignment/tapOnes.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import type { Rehearsing } from '#features/drafting/rehearsal/RehearsalContext.ts'
-import { eightOf } from '#plan/beatGrid.ts'
 import { setBars } from '#plan/commands/setBars.ts'
 import type { BeatGrid } from '#plan/model.ts'
-import { sayOdd } from '#plan/oddText.ts'
+import { eightOf } from '#plan/songs/beatGrid.ts'
+import { sayOdd } from '#plan/songs/oddText.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { plural } from '#units/plural.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** The first beats of bars, tapped as they are heard: from a few on they say how the bars lie, and sixteen make it sure. */
@@ -51,8 +52,7 @@ function sayOnes(tapped: number, said: ReturnType<typeof tapOnes>, settled: bool
   const agreed = `${said.agree} of ${said.of} ones agree`
   if (settled) return `${agreed}: the bars are right as they are.`
   const { shift } = said
-  const moved =
-    shift === 0 ? '' : `, the one ${Math.abs(shift)} ${Math.abs(shift) === 1 ? 'beat' : 'beats'} ${shift > 0 ? 'later' : 'earlier'}`
+  const moved = shift === 0 ? '' : `, the one ${plural(Math.abs(shift), 'beat')} ${shift > 0 ? 'later' : 'earlier'}`
   const odd = said.odd?.map((place) => `, ${sayOdd(place, eightOf(said))}`).join('') ?? ''
   return `${agreed}: ${said.beatsPerBar} beats a bar${moved}${odd}.`
 }

@@ -1,0 +1,8 @@
+/** The value a text of JSON stands for; undefined where it is none. */
+export function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return undefined
+  }
+}
