@@ -42,7 +42,7 @@ export interface Action<On extends Ground> {
   do: (on: On, press: Press) => void
 }
 
-/** One line of the key map; keys pressed together are joined by "+". */
+/** Keys of a field or a drag, for the key map. */
 export interface KeyRow {
   keys: readonly string[]
   does: string
@@ -77,4 +77,4 @@ export function possible<On extends Ground>(action: Action<On>, on: On): Possibl
 }
 
 /** Its keys as they stand on the screen. */
-export const keyWords = ({ keys = [] }: { keys?: readonly Chord[] }): string[] => keys.flatMap(chordWords)
+export const keyWords = ({ keys = [] }: { keys?: readonly string[] }): string[] => keys.flatMap(chordWords)

@@ -29,7 +29,7 @@ interface Parts {
   key: string
 }
 
-function partsOf(chord: Chord): Parts {
+function partsOf(chord: string): Parts {
   const [modifiers = ''] = /^(?:(?:Mod|Ctrl|Alt|Shift)\+)*/.exec(chord) ?? []
   const has = (name: string) => modifiers.includes(`${name}+`)
   return { mod: has('Mod'), ctrl: has('Ctrl'), alt: has('Alt'), shift: has('Shift'), key: chord.slice(modifiers.length) }
@@ -64,8 +64,8 @@ const SIGNS: Readonly<Record<string, string>> = {
   '-': '−',
 }
 
-/** A chord as it stands on the screen: "Ctrl+Z" and "⌘+Z" for Mod, since nobody is asked for their machine. */
-export function chordWords(chord: Chord): string[] {
+/** A chord, or keys and what is done with them held (“Alt+drag”), as it stands on the screen: “Ctrl+Z” and “⌘+Z” for Mod, since nobody is asked for their machine. */
+export function chordWords(chord: string): string[] {
   const { mod, ctrl, alt, shift, key } = partsOf(chord)
   const rest = [alt && 'Alt', shift && 'Shift', SIGNS[key] ?? key].filter((part) => part !== false)
   const commands = mod ? ['Ctrl', '⌘'] : ctrl ? ['Ctrl'] : []

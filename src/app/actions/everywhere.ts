@@ -1,4 +1,6 @@
-import type { ActionPlace } from '#actions/action.ts'
+import type { ActionPlace, Ground } from '#actions/action.ts'
+import { EFFORT_KEYS } from '#ui/effortKeys.ts'
+import { FIELD_KEYS } from '#ui/fieldKeys.ts'
 import { ALL_RIDES, PLACES_OF_RIDE } from './goTo.ts'
 import { KEYS } from './keys.ts'
 import { OWN_BIKE } from './ownBike.ts'
@@ -14,5 +16,16 @@ export const EVERYWHERE: ActionPlace<ShellGround> = {
   groups: [
     { title: 'everywhere', actions: [UNDO, REDO, KEYS] },
     { title: 'places', actions: [ALL_RIDES.action, ...PLACES_OF_RIDE.map(({ action }) => action), RIDE_DETAILS, OWN_BIKE] },
+  ],
+}
+
+/** Fields have keys of their own, wherever they stand. */
+export const FIELDS: ActionPlace<Ground> = {
+  id: 'fields',
+  reach: 'focus',
+  repeats: true,
+  groups: [
+    { title: 'in a field', actions: [], also: FIELD_KEYS },
+    { title: 'on the scale of effort', actions: [], also: EFFORT_KEYS },
   ],
 }

@@ -12,7 +12,9 @@ export function keyGroups(places: readonly ActionPlace<never>[]): KeyGroup[] {
   for (const { title, actions, also = [] } of places.flatMap((place) => place.groups)) {
     const rows = groups.get(title) ?? []
     groups.set(title, rows)
-    for (const { keys, does } of [...actions.map((action) => ({ keys: keyWords(action), does: action.does })), ...also]) {
+    for (const row of [...actions, ...also]) {
+      const { does } = row
+      const keys = keyWords(row)
       const last = rows.at(-1)
       if (last?.does === does) rows[rows.length - 1] = { keys: [...last.keys, ...keys], does }
       else if (keys.length > 0) rows.push({ keys, does })

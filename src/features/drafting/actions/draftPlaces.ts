@@ -1,4 +1,7 @@
 import type { ActionPlace } from '#actions/action.ts'
+import { TAP_KEYS } from '#features/drafting/panel/section/tapping/tapKeys.ts'
+import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
+import { OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
 import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
 import { PATTERNS } from '#plan/patterns.ts'
 import { CUT_SECTION } from './changing/cutSection.ts'
@@ -67,7 +70,8 @@ export const STAGE: ActionPlace<DraftGround> = {
       actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
     },
     { title: 'changing', actions: CHANGES },
-    { title: 'the view', actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN], also: [ZOOM_WHEEL] },
+    { title: 'the view', actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN], also: [OVERVIEW_KEYS, ZOOM_WHEEL] },
+    { title: 'dragging', actions: [], also: DRAG_KEYS },
   ],
 }
 
@@ -77,7 +81,10 @@ export const DETAILS_PLACE: ActionPlace<DraftGround> = {
   reach: 'focus',
   repeats: true,
   inFields: true,
-  groups: [{ title: 'getting about', actions: [LEAVE_DETAILS] }],
+  groups: [
+    { title: 'getting about', actions: [LEAVE_DETAILS] },
+    { title: 'tapping a tempo', actions: [], also: TAP_KEYS },
+  ],
 }
 
 /** The ride as a whole. */

@@ -5,10 +5,8 @@ import { SheetPages } from '#features/sheet/view/SheetPages.tsx'
 import type { LaidSheet } from '#features/sheet/view/useSheetPlan.ts'
 import { Button } from '#ui/Button.tsx'
 import { useWakeLock } from '#ui/useWakeLock.ts'
+import { turnOf } from './scanKeys.ts'
 import './phone.css'
-
-const FORWARD = new Set(['ArrowRight', 'ArrowDown', 'PageDown', ' ', 'Enter'])
-const BACK = new Set(['ArrowLeft', 'ArrowUp', 'PageUp', 'Backspace'])
 
 /** The screens one at a time over the whole display: a tap, a key or a page-turner goes on, nothing scrolls or swipes. */
 export function PhoneScan({ plan, parts }: { plan: LaidSheet; parts: SheetParts }) {
@@ -31,9 +29,10 @@ function Scan({ plan, parts, onClose }: { plan: LaidSheet; parts: SheetParts; on
   const last = plan.pages.length - 1
   const turn = (by: number) => setScreen((now) => Math.min(last, Math.max(0, now + by)))
   const onKeyDown = (event: KeyboardEvent) => {
-    if (!FORWARD.has(event.key) && !BACK.has(event.key)) return
+    const by = turnOf(event.key)
+    if (by === null) return
     event.preventDefault()
-    turn(FORWARD.has(event.key) ? 1 : -1)
+    turn(by)
   }
   useEffect(() => dialog.current?.showModal(), [])
   return (

@@ -54,7 +54,7 @@ export const DETAILS: DraftAction = {
 export const SELECT_NOTHING: DraftAction = {
   id: 'stage.selectNothing',
   name: 'select nothing',
-  does: 'select nothing; let go of a drag',
+  does: 'select nothing',
   keys: ['Escape'],
   keyOnly: true,
   // In a drag the key lets go of what is dragged, and of nothing else.
