@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
 import { ActionBoardProvider, usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { BackupPart } from '#features/backup/BackupPart.tsx'
 import { RestoreDialog } from '#features/backup/RestoreDialog.tsx'
@@ -23,6 +23,7 @@ import { isoDay } from './isoDay.ts'
 import { Notices } from './Notices.tsx'
 import { ReadOnBar } from './ReadOnBike.tsx'
 import { useFileDrop } from './useFileDrop.ts'
+import { useKeyMap } from './useKeyMap.tsx'
 import './app.css'
 
 // Places are fetched when first gone to: the chart library alone is heavier than all the rest.
@@ -33,8 +34,6 @@ const LeadPlace = lazy(() => import('#features/leading/LeadPlace.tsx').then((mod
 const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').then((module) => ({ default: module.HandOverPlace })))
 const LogPlace = lazy(() => import('#features/log/LogPlace.tsx').then((module) => ({ default: module.LogPlace })))
 const SongsPlace = lazy(() => import('#features/songs/SongsPlace.tsx').then((module) => ({ default: module.SongsPlace })))
-// It names the actions of every place.
-const KeyMap = lazy(() => import('./KeyMap.tsx').then((module) => ({ default: module.KeyMap })))
 const MergePlace = lazy(() => import('#features/merging/MergePlace.tsx').then((module) => ({ default: module.MergePlace })))
 
 /** Fetched when a code is first shown. */
@@ -58,8 +57,7 @@ interface Props {
 export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFiles }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
-  /** Null before it was first asked for. */
-  const [keysOpen, setKeysOpen] = useState<boolean | null>(null)
+  const { keyMap, openKeys } = useKeyMap()
   const main = useRef<HTMLElement>(null)
   const whole = useRef<HTMLDivElement>(null)
   useFileDrop(onDropFiles)
@@ -68,7 +66,7 @@ export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFi
   useFocusOnArrival(place, main)
   useKeptFocus(whole)
 
-  const tools = useMemo(() => ({ openKeys: () => setKeysOpen(true) }), [])
+  const tools = useMemo(() => ({ openKeys }), [openKeys])
 
   return (
     <ActionBoardProvider>
@@ -119,7 +117,7 @@ export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFi
             </ErrorBoundary>
           </main>
           <RestoreDialog />
-          <Suspense fallback={null}>{keysOpen !== null && <KeyMap open={keysOpen} onClose={() => setKeysOpen(false)} />}</Suspense>
+          {keyMap}
           <Announcements />
         </div>
       </ShellToolsContext.Provider>
