@@ -6,8 +6,8 @@ import { demoRide } from '#tests/support/demoRides.ts'
 import { DRAFT_ROWS, OPEN_SONG_ROWS } from './actions/draftRows.ts'
 import { LEAD_ROWS, OTHER_CLASS_ROWS } from './actions/leadRows.ts'
 import { REHEARSAL_ROWS } from './actions/rehearsalRows.ts'
-import { blocks, button, drawn, link, type Row, type Rows } from './actions/row.ts'
-import { HAND_OVER_ROWS, RECEIVED_ROWS, SHEET_ROWS, SHELL_ROWS } from './actions/shellRows.ts'
+import { blocks, button, choose, drawn, link, type Row, type Rows } from './actions/row.ts'
+import { HAND_OVER_ROWS, LOG_ROWS, RECEIVED_ROWS, SHEET_ROWS, SHELF_ROWS, SHELL_ROWS, START_ROWS } from './actions/shellRows.ts'
 import { openRide } from './support/openRide.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { shownLink } from './support/shownLink.ts'
@@ -92,10 +92,30 @@ const SCENES: readonly Scene[] = [
     },
   },
   {
+    name: 'the songs',
+    rows: SHELF_ROWS,
+    open: async (page) => {
+      await openRidewright(page)
+      await link(page, 'songs').click()
+    },
+  },
+  {
+    name: 'the log',
+    rows: LOG_ROWS,
+    open: async (page) => {
+      await openSpark(page)
+      await link(page, 'log').click()
+    },
+  },
+  { name: 'the start', rows: START_ROWS, open: (page) => openRidewright(page) },
+  {
     name: 'a shared ride',
     rows: RECEIVED_ROWS,
     open: async (page) => {
       await openSpark(page)
+      // A demo ride is one's own once it is changed.
+      await choose('s1b2')(page)
+      await page.keyboard.press('+')
       await link(page, 'hand over').click()
       const sent = await shownLink(page)
       await expect(page.getByText('saved on this machine')).toBeVisible()

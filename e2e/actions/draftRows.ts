@@ -1,13 +1,16 @@
 import type { Page } from '@playwright/test'
 import { expect } from '#e2e/support/test.ts'
+import { computeRide } from '#engine/computeRide.ts'
+import { LINES } from '#features/drafting/actions/view/lines.ts'
 import { addBlock } from '#features/drafting/actions/whole/add.ts'
 import { PATTERNS } from '#plan/patterns.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
 import { blocks, button, choose, order, type Row, type Rows, sections, stop, total } from './row.ts'
 
 /** Blocks and sections of Twenty-Minute Spark. */
 const BLOCKS = 42
 const SECTIONS = 6
-const LENGTH = 1176
+const LENGTH = computeRide(demoRide('spark')).totals.total
 
 const focused = (id: string) => (page: Page) => expect(stop(page, id)).toBeFocused()
 const selected = (count: number) => (page: Page) => expect(page.locator('[role="option"][aria-selected="true"]')).toHaveCount(count)
@@ -35,6 +38,18 @@ function anotherStretch(before: (page: Page) => Promise<unknown>): Row {
 const wholeRide = async (page: Page) => {
   await button(page, 'stage.fitRide').click()
   await expect(stretch(page)).toHaveAttribute('aria-valuetext', /^0 to (?:19|2\d) minutes$/)
+}
+
+/** A line that is drawn or not; pressed again it is as before. */
+function switched(id: string): Row {
+  let was: string | null = null
+  return {
+    given: async (page) => {
+      was = await button(page, id).getAttribute('aria-pressed')
+    },
+    sees: (page) => expect(button(page, id)).toHaveAttribute('aria-pressed', was === 'true' ? 'false' : 'true'),
+    back: (page) => button(page, id).click(),
+  }
 }
 
 /** Something offered beside the stage; asked for again it is left. */
@@ -116,6 +131,7 @@ export const DRAFT_ROWS: Rows = {
     },
     sees: (page) => expect(stretch(page)).toHaveAttribute('aria-valuetext', /^0 to (?:19|2\d) minutes$/),
   },
+  ...Object.fromEntries(LINES.map(({ action }) => [action.id, switched(action.id)])),
   'offer.fitSlot': offered('offer.fitSlot', 'fit to the slot'),
   'offer.otherLength': offered('offer.otherLength', 'shorter or longer version'),
   ...Object.fromEntries(PATTERNS.map((pattern) => [addBlock(pattern).id, { given: choose('s1b2'), sees: counted(BLOCKS + 1) }])),

@@ -67,5 +67,10 @@ export const REHEARSAL_ROWS: Rows = {
     sees: name('flat'),
   },
   'rehearse.fromStart': { given: atSecondBlock, sees: name('settle') },
+  'rehearse.habits': {
+    given: ready,
+    sees: (page) => expect(page.getByRole('dialog', { name: 'sound and voice' })).toBeVisible(),
+    back: (page) => page.keyboard.press('Escape'),
+  },
   'rehearse.close': { given: ready, sees: (page) => expect(bar(page)).toHaveCount(0) },
 }

@@ -64,7 +64,24 @@ export const SHELL_ROWS: Rows = {
   }),
 }
 
+export const LOG_ROWS: Rows = {
+  'log.class': { sees: (page) => expect(page.getByRole('button', { name: 'leave it' })).toBeVisible() },
+}
+
+export const SHELF_ROWS: Rows = { 'songs.add': { sees: (page) => expect(page.getByRole('dialog')).toBeVisible() } }
+
+export const START_ROWS: Rows = {
+  'backup.save': {
+    sees: (page) => expect(page.getByRole('status').filter({ hasText: /^Saved ridewright-.*\.backup\.json/ })).toBeVisible(),
+  },
+}
+
 export const SHEET_ROWS: Rows = {
+  'sheet.scan': {
+    given: (page) => page.getByText('phone', { exact: true }).click(),
+    sees: (page) => expect(page.getByRole('dialog', { name: 'screens' })).toBeVisible(),
+    back: (page) => page.keyboard.press('Escape'),
+  },
   'sheet.print': { sees: (page) => expect(page.locator('body[data-printed]')).toHaveCount(1) },
 }
 

@@ -9,7 +9,7 @@ import { useApp } from '#store/useApp.ts'
 import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
-import { ALL_RIDES, type GoTo, OTHER_PLACES, PLACES_OF_RIDE } from './actions/goTo.ts'
+import { ALL_RIDES, type GoTo, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
 import { KEYS } from './actions/keys.ts'
 import { RIDE_DETAILS } from './actions/rideDetails.ts'
 import { useShellGround } from './actions/shellGround.ts'
@@ -105,10 +105,10 @@ function Tools() {
 /** How many files of music are still to be read, wherever one is; a press goes to where they stand one by one. */
 function Reading() {
   const left = useApp((state) => state.hearings.filter(({ hearing }) => isUnderWay(hearing)).length)
-  const setPlace = useApp((state) => state.setPlace)
+  const on = useShellGround()
   if (left === 0) return null
   return (
-    <Button tone="quiet" className="app-reading" title="to the songs" onClick={() => setPlace('songs')}>
+    <Button tone="quiet" className="app-reading" title="to the songs" onClick={(event) => TO_SONGS.do(on, event)}>
       reading {plural(left, 'song')}
     </Button>
   )

@@ -20,6 +20,9 @@ const goTo = (place: Place, words: string, does: string): GoTo => ({
 
 export const ALL_RIDES: GoTo = goTo('start', 'all rides', 'to all rides')
 
+const SONGS = goTo('songs', 'songs', 'to your songs')
+export const TO_SONGS = SONGS.action
+
 /** In the order in which they stand in the head. */
 export const PLACES_OF_RIDE: readonly GoTo[] = [
   goTo('draft', 'draft', 'to the stage, to draft the ride'),
@@ -27,7 +30,7 @@ export const PLACES_OF_RIDE: readonly GoTo[] = [
   goTo('lead', 'lead', 'to the screen to lead the class from'),
   goTo('handover', 'hand over', 'to the link, the code and the file of the ride'),
   goTo('setup', 'bikes & riders', 'to the bike, the riders and the house rules'),
-  goTo('songs', 'songs', 'to your songs'),
+  SONGS,
   goTo('log', 'log', 'to the classes taught'),
 ]
 

@@ -20,6 +20,7 @@ import { GO_DOWN, GO_UP } from './gettingAbout/goAcross.ts'
 import { GO_AFTER, GO_BEFORE, GO_FIRST, GO_LAST } from './gettingAbout/goAlong.ts'
 import { DETAILS, SELECT_AFTER, SELECT_BEFORE, SELECT_NOTHING, TOGGLE } from './gettingAbout/select.ts'
 import { LEAVE_DETAILS } from './leaveDetails.ts'
+import { HABITS } from './rehearsing/habits.ts'
 import { BACK_A_BLOCK, NEXT_BLOCK } from './rehearsing/jump.ts'
 import { MARK_SONG } from './rehearsing/markSong.ts'
 import { FROM_SELECTION, FROM_START, PLAY } from './rehearsing/play.ts'
@@ -28,6 +29,7 @@ import { CLOSE_REHEARSAL, REHEARSE } from './rehearsing/rehearse.ts'
 import { REPEAT } from './rehearsing/repeat.ts'
 import { MARK_SHAKY, REHEARSE_SHAKY } from './rehearsing/shaky.ts'
 import { FIT_RIDE, FIT_SECTION } from './view/fit.ts'
+import { LINES } from './view/lines.ts'
 import { ZOOM_IN, ZOOM_OUT } from './view/zoom.ts'
 import { ADD_SECTION, addBlock } from './whole/add.ts'
 import { FIT_SLOT, OTHER_LENGTH, ROUGH_IN } from './whole/offers.ts'
@@ -70,7 +72,11 @@ export const STAGE: ActionPlace<DraftGround> = {
       actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
     },
     { title: 'changing', actions: CHANGES },
-    { title: 'the view', actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN], also: [OVERVIEW_KEYS, ZOOM_WHEEL] },
+    {
+      title: 'the view',
+      actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],
+      also: [OVERVIEW_KEYS, ZOOM_WHEEL],
+    },
     { title: 'dragging', actions: [], also: DRAG_KEYS },
   ],
 }
@@ -120,4 +126,4 @@ export const REHEARSING: ActionPlace<RehearsalGround> = {
   ],
 }
 
-export const DRAFT_PLACES = [STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING] as const
+export const DRAFT_PLACES = [STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS] as const

@@ -1,9 +1,13 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { PHONE_SCREENS } from '#features/sheet/actions/sheetPlaces.ts'
+import { SHOW_ON_SCREEN } from '#features/sheet/actions/showOnScreen.ts'
 import { PHONE } from '#features/sheet/paging/paper.ts'
 import type { SheetParts } from '#features/sheet/view/PagedSheet.tsx'
 import { SheetPages } from '#features/sheet/view/SheetPages.tsx'
 import type { LaidSheet } from '#features/sheet/view/useSheetPlan.ts'
-import { Button } from '#ui/Button.tsx'
+import { useAppStore } from '#store/useApp.ts'
 import { useWakeLock } from '#ui/useWakeLock.ts'
 import { turnOf } from './scanKeys.ts'
 import './phone.css'
@@ -11,11 +15,11 @@ import './phone.css'
 /** The screens one at a time over the whole display: a tap, a key or a page-turner goes on, nothing scrolls or swipes. */
 export function PhoneScan({ plan, parts }: { plan: LaidSheet; parts: SheetParts }) {
   const [open, setOpen] = useState(false)
+  const on = { store: useAppStore(), open: () => setOpen(true) }
+  usePlaceActions(PHONE_SCREENS, () => on)
   return (
     <div className="sheet-scan-start">
-      <Button tone="action" onClick={() => setOpen(true)}>
-        show on this screen
-      </Button>
+      <ActionButton action={SHOW_ON_SCREEN} on={on} tone="action" />
       {open && <Scan plan={plan} parts={parts} onClose={() => setOpen(false)} />}
     </div>
   )
