@@ -7,7 +7,7 @@ import { DRAFT_ROWS, OPEN_SONG_ROWS } from './actions/draftRows.ts'
 import { LEAD_ROWS, OTHER_CLASS_ROWS } from './actions/leadRows.ts'
 import { REHEARSAL_ROWS } from './actions/rehearsalRows.ts'
 import { blocks, button, choose, drawn, link, type Row, type Rows } from './actions/row.ts'
-import { HAND_OVER_ROWS, LOG_ROWS, RECEIVED_ROWS, SHEET_ROWS, SHELF_ROWS, SHELL_ROWS, START_ROWS } from './actions/shellRows.ts'
+import { HAND_OVER_ROWS, LOG_ROWS, RECEIVED_ROWS, SHEET_ROWS, SHELF_ROWS, SHELL_ROWS, START_ROWS, shareOwn } from './actions/shellRows.ts'
 import { openRide } from './support/openRide.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { shownLink } from './support/shownLink.ts'
@@ -58,6 +58,7 @@ const SCENES: readonly Scene[] = [
     open: async (page) => {
       await openSpark(page)
       await link(page, 'lead').click()
+      await expect(button(page, 'beforeClass.start')).toBeVisible()
       await page.keyboard.press('Space')
       await expect(page.locator('.lead-face')).toBeVisible()
       await page.keyboard.press('Escape')
@@ -116,12 +117,8 @@ const SCENES: readonly Scene[] = [
       // A demo ride is one's own once it is changed.
       await choose('s1b2')(page)
       await page.keyboard.press('+')
-      await link(page, 'hand over').click()
-      const sent = await shownLink(page)
       await expect(page.getByText('saved on this machine')).toBeVisible()
-      await page.goto('about:blank')
-      await openRidewright(page, sent)
-      await expect(page.getByRole('region', { name: 'shared ride' })).toBeVisible()
+      await shareOwn(page)
     },
   },
 ]

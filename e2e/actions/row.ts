@@ -31,8 +31,6 @@ export const choose = (id: string) => async (page: Page) => {
 export const order = (page: Page): Promise<string[]> =>
   page.locator('[data-stage-stop="block"]').evaluateAll((stops) => stops.map((each) => (each as HTMLElement).dataset.id!))
 
-export const total = async (page: Page): Promise<number> => Number(await page.locator('[data-total]').getAttribute('data-total'))
-
 /** The ride as it is drawn: what every block is called and says, and the last step that can be undone. */
 export const drawn = (page: Page): Promise<string> =>
   page.evaluate(() => {

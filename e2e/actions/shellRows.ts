@@ -1,4 +1,6 @@
 import type { Page } from '@playwright/test'
+import { openRidewright } from '#e2e/support/openRidewright.ts'
+import { shownLink } from '#e2e/support/shownLink.ts'
 import { expect } from '#e2e/support/test.ts'
 import { blocks, button, choose, link, type Row, type Rows } from './row.ts'
 
@@ -52,6 +54,7 @@ export const SHELL_ROWS: Rows = {
   'go.songs': goes('songs'),
   'go.log': goes('log'),
   'go.lead': goes('lead', async (page) => {
+    await expect(button(page, 'screen.leave')).toBeVisible()
     await page.keyboard.press('Escape')
     await expect(button(page, 'screen.leave')).toHaveText(/press again to leave/)
     await page.keyboard.press('Escape')
@@ -93,22 +96,34 @@ export const HAND_OVER_ROWS: Rows = {
 
 const bar = (page: Page) => page.getByRole('region', { name: 'shared ride' })
 
+let sent = ''
+
+/** Opens the ride of one’s own that is open by its link, as somebody who was sent it. */
+export async function shareOwn(page: Page): Promise<void> {
+  await link(page, 'hand over').click()
+  sent = await shownLink(page)
+  await openShared(page)
+}
+
+async function openShared(page: Page): Promise<void> {
+  await page.goto('about:blank')
+  await openRidewright(page, sent)
+  await expect(bar(page)).toBeVisible()
+}
+
 /** A shared ride that is another version of one’s own. */
 export const RECEIVED_ROWS: Rows = {
   'received.changes': {
-    sees: (page) => expect(bar(page)).toHaveCount(0),
+    sees: (page) => expect(page.getByRole('button', { name: 'cancel' })).toBeVisible(),
     back: async (page) => {
-      await page.goBack()
+      await page.getByRole('button', { name: 'cancel' }).click()
       await expect(bar(page)).toBeVisible()
     },
   },
   'received.show': { given: (page) => link(page, 'all rides').click(), sees: counted(BLOCKS) },
   'received.close': {
     sees: (page) => expect(bar(page)).toHaveCount(0),
-    back: async (page) => {
-      await page.goBack()
-      await expect(bar(page)).toBeVisible()
-    },
+    back: openShared,
   },
   'received.keep': { sees: (page) => expect(bar(page)).toHaveCount(0) },
 }

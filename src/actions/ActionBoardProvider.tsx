@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useEffect, useEffectEvent, useState } from 'react'
+import { createContext, type ReactNode, useContext, useEffect, useEffectEvent, useLayoutEffect, useState } from 'react'
 import { useAppStore } from '#store/useApp.ts'
 import type { ActionPlace, Ground } from './action.ts'
 import { type ActionBoard, createActionBoard, type Focus } from './actionBoard.ts'
@@ -26,6 +26,6 @@ export function ActionBoardProvider({ children }: { children: ReactNode }) {
 export function usePlaceActions<On extends Ground>(place: ActionPlace<On>, groundAt: (focus: Focus) => On | null): void {
   const board = useContext(BoardContext)
   const latest = useEffectEvent(groundAt)
-  // Before the first paint: what is seen can be done.
-  useEffect(() => board?.post(place, (focus) => latest(focus)), [board, place])
+  // Before it is painted: what is seen can be done.
+  useLayoutEffect(() => board?.post(place, (focus) => latest(focus)), [board, place])
 }

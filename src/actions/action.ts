@@ -1,6 +1,6 @@
 import { isReadOnly } from '#store/placeSlice.ts'
 import type { AppStore } from '#store/state.ts'
-import { type Chord, chordWords } from './keys/chord.ts'
+import { ariaChord, type Chord, chordWords } from './keys/chord.ts'
 
 /** What every action is done on: the page's state; a place adds what only it can reach. */
 export interface Ground {
@@ -78,3 +78,7 @@ export function possible<On extends Ground>(action: Action<On>, on: On): Possibl
 
 /** Its keys as they stand on the screen. */
 export const keyWords = ({ keys = [] }: { keys?: readonly string[] }): string[] => keys.flatMap(chordWords)
+
+/** The keys of actions for `aria-keyshortcuts`; undefined where they have none. */
+export const ariaKeys = (...actions: readonly { keys?: readonly Chord[] }[]): string | undefined =>
+  actions.flatMap(({ keys = [] }) => keys.map(ariaChord)).join(' ') || undefined

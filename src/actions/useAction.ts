@@ -1,6 +1,5 @@
 import { useApp } from '#store/useApp.ts'
-import { type Action, type Ground, keyWords, type Possible, type Press, possible, READ_ONLY } from './action.ts'
-import { ariaChord } from './keys/chord.ts'
+import { type Action, ariaKeys, type Ground, keyWords, type Possible, type Press, possible, READ_ONLY } from './action.ts'
 
 /** A button of an action, whatever it looks like. */
 interface ActionAsButton {
@@ -35,7 +34,7 @@ export function useAction<On extends Ground>(action: Action<On>, on: On): Action
     drawn: answer !== false && answer !== READ_ONLY,
     props: {
       'data-action': action.id,
-      'aria-keyshortcuts': action.keys?.map(ariaChord).join(' '),
+      'aria-keyshortcuts': ariaKeys(action),
       title: key === undefined ? told : `${told} (${key})`,
       disabled: answer !== true,
       onClick: (press) => action.do(on, press),

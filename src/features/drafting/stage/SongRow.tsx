@@ -1,5 +1,7 @@
 import { memo } from 'react'
+import { ariaKeys } from '#actions/action.ts'
 import type { SectionReport } from '#engine/report.ts'
+import { MOVE_AFTER, MOVE_BEFORE } from '#features/drafting/actions/changing/move.ts'
 import { secondAt } from '#plan/beatGrid.ts'
 import type { Section } from '#plan/model.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -99,6 +101,9 @@ interface SongHeadProps {
   onFit: (sectionId: string) => void
 }
 
+/** The keys that move a whole song. */
+const MOVE_KEYS = ariaKeys(MOVE_BEFORE, MOVE_AFTER)
+
 const SongHead = memo(function SongHead({ id, number, name, artist, facts, selected, focusable, onSelect, onFit }: SongHeadProps) {
   return (
     <DragHandle kind="section" id={id}>
@@ -109,7 +114,7 @@ const SongHead = memo(function SongHead({ id, number, name, artist, facts, selec
         data-id={id}
         tabIndex={focusable ? 0 : -1}
         aria-pressed={selected}
-        aria-keyshortcuts="Alt+ArrowLeft Alt+ArrowRight"
+        aria-keyshortcuts={MOVE_KEYS}
         onClick={() => onSelect(id)}
         onDoubleClick={() => onFit(id)}
         title={`${name}${artist && `, ${artist}`}. Double-click fits it to the stage.`}
