@@ -21,7 +21,19 @@ const atSecondBlock = async (page: Page) => {
   await name('flat')(page)
 }
 
+/** A song is heard by itself from its details; the same button stops it. */
+const heard = {
+  given: choose('s1'),
+  sees: (page: Page) => expect(button(page, 'hear.beat')).toHaveText('stop'),
+  back: async (page: Page) => {
+    await button(page, 'hear.beat').click()
+    await expect(button(page, 'hear.beat')).toHaveText('hear the beat')
+  },
+}
+
 export const REHEARSAL_ROWS: Rows = {
+  'hear.beat': heard,
+  'hear.fromInPoint': heard,
   'rehearse.open': {
     sees: (page) => expect(bar(page)).toBeVisible(),
     back: async (page) => {

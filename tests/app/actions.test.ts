@@ -12,7 +12,7 @@ const TOGETHER = [
   ['details'],
   ['fields'],
   ['everywhere'],
-  ['received', 'wholeRide', 'rehearsing', 'habits'],
+  ['received', 'wholeRide', 'rehearsing', 'habits', 'hearing'],
   ['received', 'sheet', 'phoneScreens'],
   ['received', 'shelf'],
   ['received', 'log'],

@@ -21,6 +21,7 @@ import { GO_AFTER, GO_BEFORE, GO_FIRST, GO_LAST } from './gettingAbout/goAlong.t
 import { DETAILS, SELECT_AFTER, SELECT_BEFORE, SELECT_NOTHING, TOGGLE } from './gettingAbout/select.ts'
 import { LEAVE_DETAILS } from './leaveDetails.ts'
 import { HABITS } from './rehearsing/habits.ts'
+import { HEARING } from './rehearsing/hearBeat.ts'
 import { BACK_A_BLOCK, NEXT_BLOCK } from './rehearsing/jump.ts'
 import { MARK_SONG } from './rehearsing/markSong.ts'
 import { FROM_SELECTION, FROM_START, PLAY } from './rehearsing/play.ts'
@@ -126,4 +127,4 @@ export const REHEARSING: ActionPlace<RehearsalGround> = {
   ],
 }
 
-export const DRAFT_PLACES = [STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS] as const
+export const DRAFT_PLACES = [STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS, HEARING] as const
