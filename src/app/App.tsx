@@ -1,9 +1,8 @@
-import { lazy, Suspense, useEffect, useLayoutEffect, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
+import { ActionBoardProvider, usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { BackupPart } from '#features/backup/BackupPart.tsx'
 import { RestoreDialog } from '#features/backup/RestoreDialog.tsx'
-import { DRAFT_KEYS } from '#features/drafting/keyMap.ts'
 import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
-import { LEAD_KEYS } from '#features/leading/leadKeys.ts'
 import type { WriteTable } from '#features/log/songs/SongsUsed.tsx'
 import { VersionsPart } from '#features/merging/VersionsPart.tsx'
 import type { MakeExport } from '#features/sheet/exportKinds.ts'
@@ -15,15 +14,16 @@ import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { LiveRegion } from '#ui/LiveRegion.tsx'
 import { useKeptFocus } from '#ui/useKeptFocus.ts'
+import { EVERYWHERE } from './actions/everywhere.ts'
+import { ShellToolsContext, useShellGround } from './actions/shellGround.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { Header } from './Header.tsx'
 import { isoDay } from './isoDay.ts'
-import { KeyMap } from './KeyMap.tsx'
 import { Notices } from './Notices.tsx'
 import { ReadOnBar } from './ReadOnBike.tsx'
 import { useFileDrop } from './useFileDrop.ts'
-import { SHELL_KEYS, useShellKeys } from './useShellKeys.ts'
+import { useKeyMap } from './useKeyMap.tsx'
 import './app.css'
 
 // Places are fetched when first gone to: the chart library alone is heavier than all the rest.
@@ -57,63 +57,71 @@ interface Props {
 export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFiles }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
-  const [keysOpen, setKeysOpen] = useState(false)
+  const { keyMap, openKeys } = useKeyMap()
   const main = useRef<HTMLElement>(null)
   const whole = useRef<HTMLDivElement>(null)
-  useShellKeys(() => setKeysOpen(true))
   useFileDrop(onDropFiles)
   useTheme()
   useDocumentTitle()
   useFocusOnArrival(place, main)
   useKeptFocus(whole)
 
+  const tools = useMemo(() => ({ openKeys }), [openKeys])
+
   return (
-    <div className="app" ref={whole}>
-      {/* The leading screen covers all of this: there is nothing to tab into by mistake. */}
-      {place !== 'lead' && (
-        <>
-          {/* A button and no link: the fragment of the address is spoken for. */}
-          <Button className="app-skip" onClick={() => main.current?.focus()}>
-            skip to the page
-          </Button>
-          <Header onKeys={() => setKeysOpen(true)} />
-          <ReceivedBar />
-          <ReadOnBar />
-          <Notices />
-        </>
-      )}
-      <main ref={main} className="app-main" tabIndex={-1}>
-        <ErrorBoundary
-          key={place}
-          onDownload={() => downloadRide(store)}
-          onReload={onReload}
-          onLeave={() => store.getState().setPlace('start')}
-        >
-          <Suspense fallback={<p className="app-waiting">opening…</p>}>
-            {place === 'start' && (
-              <StartPlace
-                now={now}
-                readPlaylist={readSongList}
-                onOpenFile={onOpenFile}
-                onOpenLink={onOpenLink}
-                backup={<BackupPart today={() => isoDay(now())} onOpenFile={onOpenFile} />}
-              />
-            )}
-            {place === 'draft' && <DraftPlace />}
-            {place === 'sheet' && <SheetPlace today={dayWords(now())} day={isoDay(now())} makeExport={makeExportAt(now)} />}
-            {place === 'setup' && <SetupPlace />}
-            {place === 'lead' && <LeadPlace clock={leadClock} />}
-            {place === 'handover' && <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />}
-            {place === 'songs' && <SongsPlace readList={readSongList} />}
-            {place === 'log' && <LogPlace now={now} writeTable={writeTable} />}
-            {place === 'merge' && <MergePlace />}
-          </Suspense>
-        </ErrorBoundary>
-      </main>
-      <RestoreDialog />
-      <KeyMap open={keysOpen} groups={[...SHELL_KEYS, ...DRAFT_KEYS, ...LEAD_KEYS]} onClose={() => setKeysOpen(false)} />
-      <Announcements />
-    </div>
+    <ActionBoardProvider>
+      <ShellToolsContext.Provider value={tools}>
+        <ShellActions />
+        <div className="app" ref={whole}>
+          {/* The leading screen covers all of this: there is nothing to tab into by mistake. */}
+          {place !== 'lead' && (
+            <>
+              {/* A button and no link: the fragment of the address is spoken for. */}
+              <Button className="app-skip" onClick={() => main.current?.focus()}>
+                skip to the page
+              </Button>
+              <Header />
+              <ReceivedBar />
+              <ReadOnBar />
+              <Notices />
+            </>
+          )}
+          <main ref={main} className="app-main" tabIndex={-1}>
+            <ErrorBoundary
+              key={place}
+              onDownload={() => downloadRide(store)}
+              onReload={onReload}
+              onLeave={() => store.getState().setPlace('start')}
+            >
+              <Suspense fallback={<p className="app-waiting">opening…</p>}>
+                {place === 'start' && (
+                  <StartPlace
+                    now={now}
+                    readPlaylist={readSongList}
+                    onOpenFile={onOpenFile}
+                    onOpenLink={onOpenLink}
+                    backup={<BackupPart today={() => isoDay(now())} onOpenFile={onOpenFile} />}
+                  />
+                )}
+                {place === 'draft' && <DraftPlace />}
+                {place === 'sheet' && <SheetPlace today={dayWords(now())} day={isoDay(now())} makeExport={makeExportAt(now)} />}
+                {place === 'setup' && <SetupPlace />}
+                {place === 'lead' && <LeadPlace clock={leadClock} />}
+                {place === 'handover' && (
+                  <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />
+                )}
+                {place === 'songs' && <SongsPlace readList={readSongList} />}
+                {place === 'log' && <LogPlace now={now} writeTable={writeTable} />}
+                {place === 'merge' && <MergePlace />}
+              </Suspense>
+            </ErrorBoundary>
+          </main>
+          <RestoreDialog />
+          {keyMap}
+          <Announcements />
+        </div>
+      </ShellToolsContext.Provider>
+    </ActionBoardProvider>
   )
 }
 
@@ -128,6 +136,13 @@ const writeTable: WriteTable = async (rows) => (await import('#formats/csv/write
 
 /** "25 November 2026" */
 const dayWords = (instant: number): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(instant)
+
+/** What can be done in every place. */
+function ShellActions() {
+  const on = useShellGround()
+  usePlaceActions(EVERYWHERE, () => on)
+  return null
+}
 
 function Announcements() {
   const message = useApp((state) => state.announcement)

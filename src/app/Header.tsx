@@ -1,30 +1,21 @@
 import type { MouseEvent } from 'react'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { useAction } from '#actions/useAction.ts'
 import { isUnderWay } from '#plan/songs/heardSong.ts'
-import { isReadOnly, type Place } from '#store/placeSlice.ts'
+import { isReadOnly } from '#store/placeSlice.ts'
 import type { AppState } from '#store/state.ts'
-import { useApp, useAppStore } from '#store/useApp.ts'
+import { useApp } from '#store/useApp.ts'
 import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
 import { plural } from '#units/plural.ts'
+import { ALL_RIDES, type GoTo, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
+import { KEYS } from './actions/keys.ts'
+import { RIDE_DETAILS } from './actions/rideDetails.ts'
+import { useShellGround } from './actions/shellGround.ts'
+import { REDO, UNDO } from './actions/undo.ts'
 import { placeFragment } from './fragment.ts'
 import { ReadOnBike } from './ReadOnBike.tsx'
-
-const RIDE_PLACES: readonly { place: Place; label: string }[] = [
-  { place: 'draft', label: 'draft' },
-  { place: 'sheet', label: 'sheet' },
-  { place: 'lead', label: 'lead' },
-  { place: 'handover', label: 'hand over' },
-  { place: 'setup', label: 'bikes & riders' },
-  { place: 'songs', label: 'songs' },
-  { place: 'log', label: 'log' },
-]
-
-/** What can be gone to without a ride. */
-const OTHER_PLACES: typeof RIDE_PLACES = [
-  { place: 'songs', label: 'songs' },
-  { place: 'log', label: 'log' },
-]
 
 const THEMES: readonly { value: Theme; label: string }[] = [
   { value: 'auto', label: 'system' },
@@ -36,12 +27,9 @@ const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', faile
 /** All of them, from which the room for the longest is taken. */
 const ALL_SAVED_WORDS = Object.values(SAVED_WORDS).join('\n')
 
-interface Props {
-  onKeys: () => void
-}
-
 /** The head of every page: which ride, where in it, the way back, and what is kept. */
-export function Header({ onKeys }: Props) {
+export function Header() {
+  const on = useShellGround()
   const place = useApp((state) => state.place)
   const hasRide = useApp((state) => state.shown !== null)
   const theme = useApp((state) => state.theme)
@@ -49,23 +37,21 @@ export function Header({ onKeys }: Props) {
   const inRide = hasRide && place !== 'start'
   return (
     <header className="app-head">
-      <PlaceLink place="start" className="app-name" current={place === 'start'}>
-        {place === 'start' ? 'Ridewright' : 'all rides'}
+      <PlaceLink to={ALL_RIDES} className="app-name" current={place === 'start'}>
+        {place === 'start' ? 'Ridewright' : ALL_RIDES.action.name}
       </PlaceLink>
       {inRide && <Title />}
       {inRide && <Tools />}
       <nav className="app-places" aria-label="places" data-push={!inRide}>
-        {(inRide ? RIDE_PLACES : OTHER_PLACES).map(({ place: target, label }) => (
-          <PlaceLink key={target} place={target} className="app-place" current={place === target}>
-            {label}
+        {(inRide ? PLACES_OF_RIDE : OTHER_PLACES).map((to) => (
+          <PlaceLink key={to.place} to={to} className="app-place" current={place === to.place}>
+            {to.action.name}
           </PlaceLink>
         ))}
       </nav>
       <div className="app-tools app-shell">
         <Reading />
-        <Button tone="quiet" className="app-keys-button" onClick={onKeys} title="keys (?)">
-          keys
-        </Button>
+        <ActionButton action={KEYS} on={on} tone="quiet" className="app-keys-button" />
         <svg className="app-theme-figure" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
           <circle cx="8" cy="8" r="6.25" fill="none" stroke="currentColor" strokeWidth="1.5" />
           <path d="M8 2v12a6 6 0 0 0 0-12z" fill="currentColor" />
@@ -78,19 +64,13 @@ export function Header({ onKeys }: Props) {
 
 /** What is open; a press leads to its details, from wherever one is. */
 function Title() {
-  const store = useAppStore()
   const title = useApp((state) => state.shown?.title)
   const meta = useApp(metaLine)
-  const open = () => {
-    const { clearSelection, setPlace, askRideDetails } = store.getState()
-    clearSelection()
-    setPlace('draft')
-    askRideDetails()
-  }
+  const { props } = useAction(RIDE_DETAILS, useShellGround())
   return (
     <div className="app-title">
       <h1>
-        <button type="button" className="app-title-button" title="title, class length, room, riders" onClick={open}>
+        <button type="button" className="app-title-button" {...props}>
           {title || 'untitled ride'}
         </button>
       </h1>
@@ -108,10 +88,7 @@ const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${
 /** Undo, redo and the state of saving; none of them means anything for a shared ride. */
 function Tools() {
   const readOnly = useApp(isReadOnly)
-  const undoLabel = useApp((state) => state.past.at(-1)?.label)
-  const redoLabel = useApp((state) => state.future.at(-1)?.label)
-  const undo = useApp((state) => state.undo)
-  const redo = useApp((state) => state.redo)
+  const on = useShellGround()
   const saved = useApp((state) => (state.isDemo && state.saved !== 'failed' ? 'demo' : state.saved))
   if (readOnly) return <span className="app-saved">read-only</span>
   return (
@@ -119,12 +96,8 @@ function Tools() {
       <span className="app-saved" data-urgent={saved === 'failed'} data-words={ALL_SAVED_WORDS}>
         {SAVED_WORDS[saved]}
       </span>
-      <Button tone="quiet" onClick={undo} disabled={undoLabel === undefined} title={undoLabel && `undo: ${undoLabel}`}>
-        undo
-      </Button>
-      <Button tone="quiet" onClick={redo} disabled={redoLabel === undefined} title={redoLabel && `redo: ${redoLabel}`}>
-        redo
-      </Button>
+      <ActionButton action={UNDO} on={on} tone="quiet" />
+      <ActionButton action={REDO} on={on} tone="quiet" />
     </div>
   )
 }
@@ -132,33 +105,39 @@ function Tools() {
 /** How many files of music are still to be read, wherever one is; a press goes to where they stand one by one. */
 function Reading() {
   const left = useApp((state) => state.hearings.filter(({ hearing }) => isUnderWay(hearing)).length)
-  const setPlace = useApp((state) => state.setPlace)
+  const on = useShellGround()
   if (left === 0) return null
   return (
-    <Button tone="quiet" className="app-reading" title="to the songs" onClick={() => setPlace('songs')}>
+    <Button tone="quiet" className="app-reading" title="to the songs" onClick={(event) => TO_SONGS.do(on, event)}>
       reading {plural(left, 'song')}
     </Button>
   )
 }
 
 interface PlaceLinkProps {
-  place: Place
+  to: GoTo
   className: string
   current?: boolean
   children: string
 }
 
 /** A real link to a place: it can be kept and opened in another tab; a plain press stays on the page. */
-function PlaceLink({ place, className, current, children }: PlaceLinkProps) {
+function PlaceLink({ to: { place, action }, className, current, children }: PlaceLinkProps) {
+  const on = useShellGround()
   const rideId = useApp((state) => (place === 'start' ? undefined : state.ride?.id))
-  const setPlace = useApp((state) => state.setPlace)
   const go = (event: MouseEvent) => {
     if (event.metaKey || event.ctrlKey || event.shiftKey) return
     event.preventDefault()
-    setPlace(place)
+    action.do(on, event)
   }
   return (
-    <a className={className} href={placeFragment(place, rideId)} aria-current={current ? 'page' : undefined} onClick={go}>
+    <a
+      className={className}
+      href={placeFragment(place, rideId)}
+      aria-current={current ? 'page' : undefined}
+      data-action={action.id}
+      onClick={go}
+    >
       {children}
     </a>
   )

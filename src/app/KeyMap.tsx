@@ -1,30 +1,14 @@
 import { Dialog } from '#ui/Dialog.tsx'
+import { ALL_PLACES } from './actions/allPlaces.ts'
+import { keyGroups } from './actions/keyGroups.ts'
 import './KeyMap.css'
 
-/** One line of the key map. */
-interface KeyRow {
-  /** Keys pressed together joined by "+", ways to the same end one after another. */
-  keys: readonly string[]
-  does: string
-}
-
-export interface KeyGroup {
-  title: string
-  rows: readonly KeyRow[]
-}
-
-interface Props {
-  open: boolean
-  groups: readonly KeyGroup[]
-  onClose: () => void
-}
-
 /** Every key of the program on one page. */
-export function KeyMap({ open, groups, onClose }: Props) {
+export function KeyMap({ open, onClose }: { open: boolean; onClose: () => void }) {
   return (
     <Dialog open={open} title="keys" onClose={onClose} wide>
       <div className="app-keys">
-        {groups.map((group) => (
+        {keyGroups(ALL_PLACES).map((group) => (
           <section key={group.title}>
             <h3>{group.title}</h3>
             <dl>

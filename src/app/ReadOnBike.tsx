@@ -1,12 +1,14 @@
 import { useMemo } from 'react'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import { TYPICAL_BIKES } from '#plan/defaults.ts'
 import type { Profile } from '#plan/kept/profile.ts'
 import type { Bike } from '#plan/model.ts'
 import { sameScale } from '#plan/scale/sameScale.ts'
 import { useApp } from '#store/useApp.ts'
 import { Bar } from '#ui/Bar.tsx'
-import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
+import { OWN_BIKE } from './actions/ownBike.ts'
+import { useShellGround } from './actions/shellGround.ts'
 
 /** The ride's own bike among the choices. */
 const OWN = 'own'
@@ -36,10 +38,10 @@ export function ReadOnBike() {
 export function ReadOnBar() {
   const readOn = useApp((state) => state.shownReport?.shownOn?.bike)
   const own = useApp((state) => state.shown?.bike.name)
-  const showOn = useApp((state) => state.showOn)
+  const on = useShellGround()
   if (!readOn) return null
   return (
-    <Bar label="another bike" quiet actions={<Button onClick={() => showOn(null)}>back to its own bike</Button>}>
+    <Bar label="another bike" quiet actions={<ActionButton action={OWN_BIKE} on={on} />}>
       <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence, and findings about
       the knob say where it stands there. What you change, repairs and the words of cues stay with the ride’s own bike, “{own}”.
     </Bar>

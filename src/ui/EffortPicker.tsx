@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from 'react'
 import { EFFORT_LEVELS, effortPair } from './effort.ts'
+import { levelForKey } from './effortKeys.ts'
 import './EffortPicker.css'
 
 interface EffortPickerProps {
@@ -107,21 +108,4 @@ export function EffortPicker({ label, value, onChange, onPreview, hideLabel, say
       </div>
     </div>
   )
-}
-
-function levelForKey(event: KeyboardEvent, value: number): number | null {
-  if (event.altKey || event.ctrlKey || event.metaKey) return null
-  const small = event.shiftKey ? 0.5 : 1
-  const steps: Record<string, number> = {
-    ArrowUp: value + small,
-    ArrowRight: value + small,
-    ArrowDown: value - small,
-    ArrowLeft: value - small,
-    PageUp: value + 2,
-    PageDown: value - 2,
-    Home: 0,
-    End: EFFORT_LEVELS,
-  }
-  if (event.key in steps) return steps[event.key]!
-  return /^\d$/.test(event.key) ? Number(event.key) : null
 }

@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react'
 import { Field, type FieldProps } from './Field.tsx'
+import { STEPS_DOWN, STEPS_UP } from './fieldKeys.ts'
 
 /** A parsed quantity, or one sentence that says why the text is none. */
 type Parsed<T> = { ok: true; value: T } | { ok: false; problem: string }
@@ -23,7 +24,7 @@ export function NumberField<T>({ value, format, parse, onCommit, step, ...field 
     return parsed.ok ? (onCommit(parsed.value) ?? null) : parsed.problem
   }
   const stepByArrow = (event: KeyboardEvent) => {
-    const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null
+    const direction = event.key === STEPS_UP ? 1 : event.key === STEPS_DOWN ? -1 : null
     if (direction === null || step === undefined || event.altKey || event.ctrlKey || event.metaKey) return
     event.preventDefault()
     onCommit(step(value, direction, event.shiftKey))

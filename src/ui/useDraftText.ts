@@ -1,4 +1,5 @@
 import { type FocusEvent, type KeyboardEvent, useRef, useState } from 'react'
+import { DROPS_TEXT, TAKES_TEXT } from './fieldKeys.ts'
 
 type Editable = HTMLInputElement | HTMLTextAreaElement
 
@@ -53,11 +54,11 @@ export function useDraftText(value: string, commit: (text: string) => Problem, m
       },
       onKeyDown: (event: KeyboardEvent<Editable>) => {
         if (event.nativeEvent.isComposing) return
-        if (event.key === 'Enter' && !multiline) {
+        if (event.key === TAKES_TEXT && !multiline) {
           event.preventDefault()
           tryCommit()
         }
-        if (event.key === 'Escape' && draft !== null) {
+        if (event.key === DROPS_TEXT && draft !== null) {
           // The field's own Escape; it must not also close the panel around it.
           event.stopPropagation()
           escaped.current = true

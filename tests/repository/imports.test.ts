@@ -15,6 +15,8 @@ const ALLOWED: Record<string, string[]> = {
   formats: ['units', 'plan', 'formats'],
   storage: ['units', 'plan', 'storage', 'idb'],
   store: ['units', 'plan', 'engine', 'store', 'zustand', 'zustand/vanilla', 'react', 'react/jsx-runtime'],
+  actions: ['actions', 'store', 'ui', 'react', 'react/jsx-runtime'],
+  'actions/keys': [],
   ui: ['ui', 'react', 'react/jsx-runtime', '@fontsource-variable/atkinson-hyperlegible-next'],
   ...Object.fromEntries(
     featureNames().map((feature) => [
@@ -25,6 +27,7 @@ const ALLOWED: Record<string, string[]> = {
         'engine',
         'store',
         'ui',
+        'actions',
         `features/${feature}`,
         'react',
         'react/jsx-runtime',
@@ -45,6 +48,7 @@ const FOLDERS = [
   'storage',
   'store',
   'ui',
+  'actions',
   'app',
   ...featureNames().map((name) => `features/${name}`),
 ]
@@ -72,7 +76,7 @@ const UPWARDS = ['../far.ts', './../far.ts', './deeper/../../far.ts']
 
 /** Every address a file could import, told apart from what is written in it. */
 const ADDRESSES = [...FOLDERS.map((folder) => `#${folder}/thing.ts`), ...PACKAGES, ...MORE_PACKAGES, ...OWN, ...UPWARDS]
-const PURE = ['units', 'plan', 'engine', 'audio/dsp', 'formats']
+const PURE = ['units', 'plan', 'engine', 'audio/dsp', 'formats', 'actions/keys']
 
 const clones: string[] = []
 afterAll(() => {

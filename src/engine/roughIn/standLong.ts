@@ -1,4 +1,4 @@
-import { PATTERNS } from '#plan/patterns.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { type Chunk, isRounds, type Planned } from './chunks.ts'
 import { standingOf } from './standingOf.ts'

@@ -1,9 +1,10 @@
 import { useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
-import { saveTextFile } from '#ui/saveTextFile.ts'
 import { plural } from '#units/plural.ts'
+import { BACKUP, SAVE_BACKUP } from './actions/saveBackup.ts'
 import './backup.css'
 
 interface Props {
@@ -17,13 +18,8 @@ export function BackupPart({ today, onOpenFile }: Props) {
   const store = useAppStore()
   const [told, setTold] = useState('')
   const files = useApp((state) => state.keptSoundFiles.size)
-  const make = async () => {
-    const made = await store.getState().makeBackup()
-    if (!made) return
-    const name = `ridewright-${today()}.backup.json`
-    saveTextFile(name, `${JSON.stringify(made.file)}\n`)
-    setTold(`Saved ${name}: ${made.holds}`)
-  }
+  const on = { store, today, tell: setTold }
+  usePlaceActions(BACKUP, () => on)
   return (
     <section className="backup" aria-labelledby="backup-head">
       <h2 id="backup-head">a backup of everything</h2>
@@ -38,7 +34,7 @@ export function BackupPart({ today, onOpenFile }: Props) {
         </p>
       )}
       <div className="backup-actions">
-        <Button onClick={() => void make()}>save a backup</Button>
+        <ActionButton action={SAVE_BACKUP} on={on} />
         <FileButton accept=".json,application/json" onFile={onOpenFile}>
           put a backup back…
         </FileButton>

@@ -1,12 +1,15 @@
-import { type KeyboardEvent, useCallback, useRef, useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Finding } from '#engine/report.ts'
-import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'
-import { Button } from '#ui/Button.tsx'
 import { useMedia } from '#ui/useMedia.ts'
-import { addPattern, addSection } from './draftActions.ts'
+import { type DraftTools, DraftToolsContext, focusedGround, selectedGround } from './actions/draftGround.ts'
+import { DETAILS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
+import { FIT_RIDE } from './actions/view/fit.ts'
+import { ZOOM_IN, ZOOM_OUT } from './actions/view/zoom.ts'
 import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
 import { SelectionPanel } from './panel/SelectionPanel.tsx'
@@ -18,14 +21,12 @@ import { useOffer } from './proposals/useOffer.ts'
 import { RehearsalBar } from './rehearsal/RehearsalBar.tsx'
 import { RehearsalContext } from './rehearsal/RehearsalContext.ts'
 import { RehearseButton, useIsRehearsed } from './rehearsal/RehearseButton.tsx'
-import { useRehearsalKeys } from './rehearsal/useRehearsalKeys.ts'
 import { useRehearsing } from './rehearsal/useRehearsing.ts'
 import { Summary } from './Summary.tsx'
 import { DraggedName } from './stage/drag/DraggedName.tsx'
 import { StageDrag } from './stage/drag/StageDrag.tsx'
 import { dragCommand, type KeyedCommand } from './stage/dragCommand.ts'
 import { OPENING_SCALE, Stage, type StageView } from './stage/Stage.tsx'
-import { stageKey } from './stageKeys.ts'
 import { Tray } from './Tray.tsx'
 import { useNoteOnRide } from './useNoteOnRide.ts'
 import './draft.css'
@@ -44,7 +45,6 @@ export function DraftPlace() {
   const { offer, makeOffer, closeOffer } = useOffer()
   const [note, setNote] = useNoteOnRide()
   const playing = useRehearsing()
-  useRehearsalKeys(playing?.rehearsing ?? null)
   const drawn = useRef<(task: () => void) => void>(null)
   const afterDrawing = useCallback((task: () => void) => drawn.current?.(task), [])
   const root = useRef<HTMLDivElement>(null)
@@ -86,13 +86,6 @@ export function DraftPlace() {
   )
   const selectSection = useCallback((id: string) => store.getState().selectSection(id), [store])
 
-  const add = (pattern: BlockPattern) => {
-    const added = addPattern(store, pattern)
-    if (!added) return
-    store.getState().selectItem(added.id)
-    afterDrawing(() => reveal(added.id))
-    setNote(added.note)
-  }
   const dropped = ({ id, note }: KeyedCommand) => {
     const { ride, report } = store.getState()
     if (ride && findSection(ride, id)) selectSection(id)
@@ -100,13 +93,6 @@ export function DraftPlace() {
     focus(id)
     setNote(note ?? null)
   }
-  const addEmptySection = () => {
-    const id = addSection(store)
-    if (!id) return
-    selectSection(id)
-    afterDrawing(() => reveal(id))
-  }
-
   const show = (blockId: string) => {
     store.getState().selectItem(blockId)
     focus(blockId)
@@ -124,138 +110,114 @@ export function DraftPlace() {
   const rehearsed = useIsRehearsed(playing?.rehearsing.rehearsal)
   const seek = rehearsed ? playing?.rehearsing.rehearsal.seek : undefined
 
-  const keys = (event: KeyboardEvent) => {
-    const handled = stageKey(event, {
-      store,
-      readOnly,
-      openDetails: () => afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus()),
+  const openDetails = useCallback(() => afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus()), [afterDrawing])
+  const tools = useMemo<DraftTools>(
+    () => ({
+      focus,
+      reveal: (id) => afterDrawing(() => reveal(id)),
+      openDetails,
       fitRide: () => stage.current?.fitRide(),
       fitSection: (id) => stage.current?.fitSection(id),
-      focus,
-    })
-    if (handled) event.preventDefault()
-  }
-
-  /** Escape leads from a field or a list back to what it is about, once the field has no text of its own to drop. */
-  const leaveDetails = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape' || event.defaultPrevented || store.getState().previewing !== null) return
-    const { ids, sectionId } = store.getState().selection
-    const id = ids.at(-1) ?? sectionId
-    if (id === null || offer !== null) return
-    event.preventDefault()
-    focus(id)
-  }
+      zoomBy: (factor) => stage.current?.zoomBy(factor),
+      makeOffer,
+      offer,
+      note: setNote,
+    }),
+    [focus, reveal, openDetails, makeOffer, offer, setNote, afterDrawing],
+  )
+  const rehearsal = useMemo(() => playing && { store, rehearsing: playing.rehearsing }, [store, playing])
+  const selected = () => selectedGround(store, tools)
+  usePlaceActions(STAGE, (at) => (at === null ? selected() : focusedGround(store, tools, at)))
+  usePlaceActions(DETAILS_PLACE, (at) => (at?.closest('.draft-side') ? selected() : null))
+  usePlaceActions(WHOLE_RIDE, selected)
+  usePlaceActions(REHEARSING, () => rehearsal)
 
   useRideDetails(() => {
     closeOffer()
-    afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus())
+    openDetails()
   })
 
   return (
-    <RehearsalContext.Provider value={playing?.rehearsing ?? null}>
-      <StageDrag
-        lane={lane}
-        pixelsPerSecond={scale.pixelsPerSecond}
-        commandAt={dragCommand}
-        describe={(dragged) => <DraggedName dragged={dragged} />}
-        onStart={({ kind, id }) => {
-          setDraggedId(id)
-          if (kind === 'section') selectSection(id)
-          else if (kind !== 'pattern') store.getState().selectItem(id)
-        }}
-        onFinish={(kept) => {
-          setDraggedId(null)
-          if (kept) dropped(kept)
-        }}
-      >
-        <div className="draft" ref={root}>
-          {/* biome-ignore lint/a11y/noStaticElementInteractions: keys pressed on the stops inside it */}
-          <div className="draft-main" onKeyDown={keys}>
-            <div className="draft-top">
-              <Summary
-                offer={offer}
-                onFit={readOnly ? undefined : () => makeOffer('slot')}
-                onRoughIn={
-                  readOnly
-                    ? undefined
-                    : () => {
-                        stage.current?.fitRide()
-                        makeOffer('draft')
-                      }
-                }
-                onOtherLength={
-                  readOnly
-                    ? undefined
-                    : () => {
-                        stage.current?.fitRide()
-                        makeOffer('length')
-                      }
-                }
-              />
-              <div className="zoom">
-                <Legend />
-                {playing && <RehearseButton rehearsal={playing.rehearsing.rehearsal} />}
-                <Button tone="quiet" onClick={() => stage.current?.fitRide()}>
-                  whole ride
-                </Button>
-                <Button tone="quiet" aria-label="zoom out" onClick={() => stage.current?.zoomBy(1 / 1.5)}>
-                  −
-                </Button>
-                <Button tone="quiet" aria-label="zoom in" onClick={() => stage.current?.zoomBy(1.5)}>
-                  +
-                </Button>
+    <DraftToolsContext.Provider value={tools}>
+      <RehearsalContext.Provider value={playing?.rehearsing ?? null}>
+        <StageDrag
+          lane={lane}
+          pixelsPerSecond={scale.pixelsPerSecond}
+          commandAt={dragCommand}
+          describe={(dragged) => <DraggedName dragged={dragged} />}
+          onStart={({ kind, id }) => {
+            setDraggedId(id)
+            if (kind === 'section') selectSection(id)
+            else if (kind !== 'pattern') store.getState().selectItem(id)
+          }}
+          onFinish={(kept) => {
+            setDraggedId(null)
+            if (kept) dropped(kept)
+          }}
+        >
+          <div className="draft" ref={root}>
+            <div className="draft-main">
+              <div className="draft-top">
+                <Summary />
+                <div className="zoom">
+                  <Legend />
+                  {rehearsal && <RehearseButton on={rehearsal} />}
+                  <ActionButton action={FIT_RIDE} on={selected()} tone="quiet" />
+                  <ActionButton action={ZOOM_OUT} on={selected()} tone="quiet" aria-label={ZOOM_OUT.name} />
+                  <ActionButton action={ZOOM_IN} on={selected()} tone="quiet" aria-label={ZOOM_IN.name} />
+                </div>
               </div>
+              <Stage
+                ref={stage}
+                readOnly={readOnly}
+                draggedId={draggedId}
+                onSelectItem={selectItem}
+                onSelectSection={selectSection}
+                scale={scale}
+                onScale={setScale}
+                lane={lane}
+                onSelectRide={() => store.getState().clearSelection()}
+                playhead={playing?.playhead}
+                onSeek={seek}
+              />
+              {!readOnly && <Tray note={note} />}
+              {!narrow && <Findings readOnly={readOnly} onGo={go} />}
+              {rehearsal && <RehearsalBar on={rehearsal} />}
             </div>
-            <Stage
-              ref={stage}
-              readOnly={readOnly}
-              draggedId={draggedId}
-              onSelectItem={selectItem}
-              onSelectSection={selectSection}
-              scale={scale}
-              onScale={setScale}
-              lane={lane}
-              onSelectRide={() => store.getState().clearSelection()}
-              playhead={playing?.playhead}
-              onSeek={seek}
-            />
-            {!readOnly && <Tray onAdd={add} onAddSection={addEmptySection} note={note} />}
-            {!narrow && <Findings readOnly={readOnly} onGo={go} />}
-            {playing && <RehearsalBar rehearsal={playing.rehearsing.rehearsal} />}
-          </div>
-          <aside className="draft-side" aria-label="details" onKeyDown={leaveDetails}>
-            {offer === 'slot' && !readOnly ? (
-              <SlotFit
-                onShow={(sectionId) => {
-                  selectSection(sectionId)
-                  reveal(sectionId)
-                }}
-                onClose={closeOffer}
-              />
-            ) : offer === 'draft' && !readOnly ? (
-              <RoughIn
-                onShow={(sectionId) => {
-                  selectSection(sectionId)
-                  reveal(sectionId)
-                }}
-                onClose={closeOffer}
-              />
-            ) : offer === 'length' && !readOnly ? (
-              <OtherLength onClose={closeOffer} />
-            ) : (
-              <SelectionPanel onShow={show} onFocus={focus} />
+            <aside className="draft-side" aria-label="details">
+              {offer === 'slot' && !readOnly ? (
+                <SlotFit
+                  onShow={(sectionId) => {
+                    selectSection(sectionId)
+                    reveal(sectionId)
+                  }}
+                  onClose={closeOffer}
+                />
+              ) : offer === 'draft' && !readOnly ? (
+                <RoughIn
+                  onShow={(sectionId) => {
+                    selectSection(sectionId)
+                    reveal(sectionId)
+                  }}
+                  onClose={closeOffer}
+                />
+              ) : offer === 'length' && !readOnly ? (
+                <OtherLength onClose={closeOffer} />
+              ) : (
+                <SelectionPanel onShow={show} />
+              )}
+            </aside>
+            {/* In one column the details of what is chosen stand right under it, before what may be a long list. */}
+            {narrow && (
+              <div className="draft-after">
+                <Findings readOnly={readOnly} onGo={go} />
+              </div>
             )}
-          </aside>
-          {/* In one column the details of what is chosen stand right under it, before what may be a long list. */}
-          {narrow && (
-            <div className="draft-after">
-              <Findings readOnly={readOnly} onGo={go} />
-            </div>
-          )}
-          {/* Behind everything else, which is then in its place. */}
-          <AfterDrawing ref={drawn} />
-        </div>
-      </StageDrag>
-    </RehearsalContext.Provider>
+            {/* Behind everything else, which is then in its place. */}
+            <AfterDrawing ref={drawn} />
+          </div>
+        </StageDrag>
+      </RehearsalContext.Provider>
+    </DraftToolsContext.Provider>
   )
 }

@@ -1,26 +1,13 @@
+import { useAction } from '#actions/useAction.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { CHART_LINES, type ChartLine } from '#store/viewSlice.ts'
-
-const LINES: Record<ChartLine, { name: string; says: string }> = {
-  demand: {
-    name: 'demand',
-    says: 'the effort that resistance, cadence and posture ask of this rider: an estimate, in a band that holds nine of ten such riders',
-  },
-  heart: {
-    name: 'heart',
-    says: 'predicted heart rate as a share of the reserve: an estimate for a modelled rider, not a measurement, in a band for nine of ten',
-  },
-  reserve: {
-    name: 'reserve',
-    says: 'what is left of the work capacity above threshold: an estimate, in a band that holds three published recoveries',
-  },
-  strain: { name: 'strain', says: 'the asked effort, smoothed: how the class builds, not a heart rate' },
-}
+import type { ChartLine } from '#store/viewSlice.ts'
+import type { DraftAction } from './actions/draftAction.ts'
+import { useSelectedGround } from './actions/draftGround.ts'
+import { LINES } from './actions/view/lines.ts'
 
 /** What the lines of the chart stand for, which of them are drawn, and whose they are. They differ without their colours. */
 export function Legend() {
   const store = useAppStore()
-  const lines = useApp((state) => state.lines)
   const shown = useApp((state) => state.shownRider)
   const riders = useApp((state) => state.shownReport?.riders)
   return (
@@ -29,17 +16,8 @@ export function Legend() {
       <span className="legend-line">
         <Sample className="curve-asked" /> asked
       </span>
-      {CHART_LINES.map((line) => (
-        <button
-          key={line}
-          type="button"
-          className="legend-line"
-          aria-pressed={lines[line]}
-          title={LINES[line].says}
-          onClick={() => store.getState().toggleLine(line)}
-        >
-          <Sample className={`curve-${line}`} /> {LINES[line].name}
-        </button>
+      {LINES.map(({ line, action }) => (
+        <LineButton key={line} line={line} action={action} />
       ))}
       <select aria-label="whose lines" value={shown} onChange={(event) => store.getState().showRider(event.target.value)}>
         {shown === 'reference' && (
@@ -55,6 +33,15 @@ export function Legend() {
         <option value="all">all riders</option>
       </select>
     </fieldset>
+  )
+}
+
+function LineButton({ line, action }: { line: ChartLine; action: DraftAction }) {
+  const { words, pressed, props } = useAction(action, useSelectedGround())
+  return (
+    <button type="button" className="legend-line" aria-pressed={pressed} {...props}>
+      <Sample className={`curve-${line}`} /> {words}
+    </button>
   )
 }
 

@@ -1,25 +1,16 @@
-import { canRoughIn } from '#engine/roughIn/roughIn.ts'
-import type { Offer } from '#features/drafting/proposals/useOffer.ts'
+import { useAction } from '#actions/useAction.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatNumber } from '#units/formatNumber.ts'
-
-interface SummaryProps {
-  /** What of these is open. */
-  offer: Offer | null
-  /** Asked to fit the ride to its slot, and for a version of another length; all absent where nothing may be changed. */
-  onFit?: (() => void) | undefined
-  onOtherLength?: (() => void) | undefined
-  /** Asked for a first draft of the songs nothing is planned for. */
-  onRoughIn?: (() => void) | undefined
-}
+import type { DraftAction } from './actions/draftAction.ts'
+import { type DraftGround, useSelectedGround } from './actions/draftGround.ts'
+import { OFFERS } from './actions/draftPlaces.ts'
 
 /** The slot, the total and the slack, always in sight, and what the effort adds up to. */
-export function Summary({ offer, onFit, onOtherLength, onRoughIn }: SummaryProps) {
+export function Summary() {
   const overall = useApp((state) => state.shownReport?.overall)
-  const empty = useApp((state) => state.shown?.sections.length === 0)
-  const open = useApp((state) => state.ride !== null && canRoughIn(state.ride))
+  const on = useSelectedGround()
   if (!overall) return null
   const over = overall.slack < 0
   return (
@@ -56,21 +47,19 @@ export function Summary({ offer, onFit, onOtherLength, onRoughIn }: SummaryProps
           <dd>{formatNumber(overall.sessionLoad, 0)}</dd>
         </div>
       </dl>
-      {onRoughIn && open && (
-        <button type="button" className="draft-link" aria-expanded={offer === 'draft'} onClick={onRoughIn}>
-          rough in
-        </button>
-      )}
-      {onFit && !empty && (
-        <button type="button" className="draft-link" aria-expanded={offer === 'slot'} onClick={onFit}>
-          fit to the slot
-        </button>
-      )}
-      {onOtherLength && !empty && (
-        <button type="button" className="draft-link" aria-expanded={offer === 'length'} onClick={onOtherLength}>
-          shorter or longer version
-        </button>
-      )}
+      {OFFERS.map((action) => (
+        <OfferButton key={action.id} action={action} on={on} />
+      ))}
     </div>
+  )
+}
+
+function OfferButton({ action, on }: { action: DraftAction; on: DraftGround }) {
+  const { words, pressed, drawn, props } = useAction(action, on)
+  if (!drawn) return null
+  return (
+    <button type="button" className="draft-link" aria-expanded={pressed} {...props}>
+      {words}
+    </button>
   )
 }

@@ -1,38 +1,35 @@
-import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
-import { PATTERNS } from '#plan/patterns/patterns.ts'
-import { Figure } from '#ui/figures/Figure.tsx'
+import { useAction } from '#actions/useAction.ts'
+import { Figure, type FigureName } from '#ui/figures/Figure.tsx'
+import type { DraftAction } from './actions/draftAction.ts'
+import { type DraftGround, useSelectedGround } from './actions/draftGround.ts'
+import { ADD_BLOCKS } from './actions/draftPlaces.ts'
+import { ADD_SECTION } from './actions/whole/add.ts'
 import { blockFigure } from './blockFigure.ts'
 import { DragHandle } from './stage/drag/DragHandle.tsx'
 
-interface Props {
-  onAdd: (pattern: BlockPattern) => void
-  onAddSection: () => void
-  /** What there is to say of what was just added. */
-  note: string | null
-}
-
-/** Patterns to draft with: dragged onto the stage, or pressed to go in after the selection. */
-export function Tray({ onAdd, onAddSection, note }: Props) {
+/** Patterns to draft with: dragged onto the stage, or pressed to go in after the selection. `note` is what there is to say of what was just added. */
+export function Tray({ note }: { note: string | null }) {
+  const on = useSelectedGround()
   return (
     <fieldset className="tray">
       <legend className="ui-hidden">blocks to add</legend>
-      {PATTERNS.map((pattern) => (
+      {ADD_BLOCKS.map(({ pattern, action }) => (
         <DragHandle key={pattern.id} kind="pattern" id={pattern.id}>
-          <button
-            type="button"
-            className="tray-pattern"
-            onClick={() => onAdd(pattern)}
-            title={`Add ${pattern.name} after the selection, or drag it onto the stage.`}
-          >
-            <Figure name={blockFigure(pattern)} />
-            {pattern.name}
-          </button>
+          <TrayButton action={action} on={on} figure={blockFigure(pattern)} />
         </DragHandle>
       ))}
-      <button type="button" className="tray-pattern tray-section" onClick={onAddSection}>
-        + section
-      </button>
+      <TrayButton action={ADD_SECTION} on={on} />
       {note && <p className="tray-note">{note}</p>}
     </fieldset>
+  )
+}
+
+function TrayButton({ action, on, figure }: { action: DraftAction; on: DraftGround; figure?: FigureName }) {
+  const { words, props } = useAction(action, on)
+  return (
+    <button type="button" className={figure ? 'tray-pattern' : 'tray-pattern tray-section'} {...props}>
+      {figure && <Figure name={figure} />}
+      {words}
+    </button>
   )
 }

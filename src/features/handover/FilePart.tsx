@@ -1,34 +1,29 @@
-import { shareable } from '#plan/link/shareable.ts'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Ride } from '#plan/model.ts'
-import { Button } from '#ui/Button.tsx'
+import { useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
-import { saveTextFile } from '#ui/saveTextFile.ts'
+import { FILE, SAVE_FILE } from './actions/send.ts'
 import { fileName } from './fileName.ts'
 
 interface Props {
   ride: Ride
   onOpenFile: (file: File) => void
-  onAnnounce: (sentence: string) => void
   /** The file left this page. */
   onSent: () => void
 }
 
 /** The same ride as a file to attach, and the way in for a file someone sent. */
-export function FilePart({ ride, onOpenFile, onAnnounce, onSent }: Props) {
+export function FilePart({ ride, onOpenFile, onSent }: Props) {
   const name = fileName(ride.title)
-  const save = () => {
-    saveTextFile(name, `${JSON.stringify(shareable(ride), null, 2)}\n`)
-    onAnnounce(`Saved ${name}`)
-    onSent()
-  }
+  const on = { store: useAppStore(), onSent }
+  usePlaceActions(FILE, () => on)
   return (
     <section className="handover-part" aria-labelledby="handover-file">
       <h2 id="handover-file">a file</h2>
       <p>Holds the same as the link, at any length. The receiver opens it from the start page, or drops it on the page.</p>
       <div className="handover-actions">
-        <Button tone="action" onClick={save}>
-          save as file
-        </Button>
+        <ActionButton action={SAVE_FILE} on={on} tone="action" />
         <FileButton accept=".json,application/json" onFile={onOpenFile}>
           open a file…
         </FileButton>

@@ -39,7 +39,7 @@ export function HandOverPlace({ page, onOpenFile, qrOf, versions }: Props) {
       <div className="handover-main">
         <LinkPart title={ride.title || 'untitled ride'} link={linkAddress(page, text)} onAnnounce={announce} onSent={note} />
         <QrPart link={linkAddress(page, text)} qrOf={qrOf} onShown={note} />
-        <FilePart ride={ride} onOpenFile={onOpenFile} onAnnounce={announce} onSent={note} />
+        <FilePart ride={ride} onOpenFile={onOpenFile} onSent={note} />
         {versions}
       </div>
       <aside className="handover-holds" aria-labelledby="handover-holds">

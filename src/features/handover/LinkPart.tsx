@@ -1,5 +1,8 @@
 import { useRef, useState } from 'react'
-import { Button } from '#ui/Button.tsx'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { useAppStore } from '#store/useApp.ts'
+import { COPY_LINK, LINK, type LinkGround, SHARE_LINK } from './actions/send.ts'
 import { COMFORTABLE_LINK, isLongLink, mailFor } from './linkComfort.ts'
 
 interface Props {
@@ -22,28 +25,18 @@ export function LinkPart({ title, link, onAnnounce, onSent }: Props) {
     onAnnounce(sentence)
   }
 
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(link)
-      tell('The link is copied.')
-      onSent()
-    } catch {
-      // No clipboard here (an insecure address, a refused permission): the keyboard's copy still works.
+  const on: LinkGround = {
+    store: useAppStore(),
+    link,
+    title,
+    tell,
+    onSent,
+    selectLink: () => {
       field.current?.focus()
       field.current?.select()
-      tell('This browser does not let the page copy. The link is selected: copy it with Ctrl+C or ⌘C.')
-    }
+    },
   }
-
-  const share = async () => {
-    try {
-      await navigator.share({ title, url: link })
-      onSent()
-    } catch (error) {
-      if (error instanceof DOMException && error.name === 'AbortError') return
-      tell('The share sheet did not open. Copy the link instead.')
-    }
-  }
+  usePlaceActions(LINK, () => on)
 
   return (
     <section className="handover-part" aria-labelledby="handover-link">
@@ -74,13 +67,16 @@ export function LinkPart({ title, link, onAnnounce, onSent }: Props) {
         </p>
       )}
       <div className="handover-actions">
-        <Button tone="solid" onClick={copy}>
-          copy link
-        </Button>
-        <a className="ui-button" data-tone="plain" href={mail.address} onClick={mail.holdsLink ? onSent : () => void copy()}>
+        <ActionButton action={COPY_LINK} on={on} tone="solid" />
+        <a
+          className="ui-button"
+          data-tone="plain"
+          href={mail.address}
+          onClick={(event) => (mail.holdsLink ? onSent() : COPY_LINK.do(on, event))}
+        >
           {mail.holdsLink ? 'send by mail' : 'copy, then write a mail'}
         </a>
-        {'share' in navigator && <Button onClick={share}>share…</Button>}
+        <ActionButton action={SHARE_LINK} on={on} />
         <span role="status">{told}</span>
       </div>
     </section>

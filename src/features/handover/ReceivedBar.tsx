@@ -1,7 +1,9 @@
 import { useEffect } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Bar } from '#ui/Bar.tsx'
-import { Button } from '#ui/Button.tsx'
+import { CLOSE_RECEIVED, KEEP_COPY, RECEIVED, SEE_CHANGES, SHOW_RECEIVED } from './actions/received.ts'
 
 /** Says that the ride shown came from elsewhere, and offers the two ways on. Draws nothing while the ride is one's own. */
 export function ReceivedBar() {
@@ -9,37 +11,22 @@ export function ReceivedBar() {
   const received = useApp((state) => state.received)
   const ownRide = useApp((state) => state.ownRide)
   const place = useApp((state) => state.place)
-  const setPlace = useApp((state) => state.setPlace)
-  const hasOwn = useApp((state) => state.ride !== null)
-  const keepCopy = useApp((state) => state.keepCopy)
-  const dismiss = useApp((state) => state.dismissReceived)
-  const announce = useApp((state) => state.announce)
+  const on = { store }
+  usePlaceActions(RECEIVED, () => on)
   useEffect(() => {
     if (received) void store.getState().findOwnRide()
   }, [store, received])
   if (received === null || place === 'merge') return null
   const { title } = received.ride
-
-  const keep = () => {
-    keepCopy()
-    if (place === 'start') setPlace('draft')
-    announce(`“${title || 'untitled ride'}” is now a ride of your own.`)
-  }
   return (
     <Bar
       label="shared ride"
       actions={
         <>
-          {ownRide && (
-            <Button tone="solid" onClick={() => void store.getState().startMerge()}>
-              see what changed
-            </Button>
-          )}
-          <Button tone={ownRide ? 'plain' : 'solid'} onClick={keep}>
-            keep a copy
-          </Button>
-          {place === 'start' && <Button onClick={() => setPlace('draft')}>show it</Button>}
-          <Button onClick={dismiss}>{hasOwn ? 'close, back to my ride' : 'close'}</Button>
+          <ActionButton action={SEE_CHANGES} on={on} tone="solid" />
+          <ActionButton action={KEEP_COPY} on={on} tone={ownRide ? 'plain' : 'solid'} />
+          <ActionButton action={SHOW_RECEIVED} on={on} />
+          <ActionButton action={CLOSE_RECEIVED} on={on} />
         </>
       }
     >

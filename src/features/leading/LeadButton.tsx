@@ -1,17 +1,7 @@
-import { type PointerEvent, type ReactNode, useRef } from 'react'
+import { type PointerEvent, useRef } from 'react'
+import { useAction } from '#actions/useAction.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
-import { useFullScreen } from './useFullScreen.ts'
-
-interface LeadButtonProps {
-  children: ReactNode
-  /** Drawn small: the key that does the same. */
-  keys?: string
-  tone?: 'main' | 'plain'
-  pressed?: boolean
-  armed?: boolean
-  /** Gets the timestamp at which the finger came down: when it was meant, not when it was lifted. */
-  onPress: (timeStamp: number) => void
-}
+import type { LeadAction, ScreenGround } from './actions/leadGround.ts'
 
 /** A finger that moves further is wiping, not pressing. */
 const WIPE_PX = 16
@@ -21,7 +11,8 @@ const WIPE_PX = 16
  * over the glass presses nothing; the browser's own click would be lost for a moment after a wipe.
  * It keeps no focus after a finger or a mouse, so that space stays the one on the music.
  */
-export function LeadButton({ children, keys, tone = 'plain', pressed, armed, onPress }: LeadButtonProps) {
+export function LeadButton<On extends ScreenGround>({ action, on }: { action: LeadAction<On>; on: On }) {
+  const { words, key, drawn, pressed, props } = useAction(action, on)
   const down = useRef<{ pointer: number; x: number; y: number; timeStamp: number } | null>(null)
   const press = ({ button, pointerId, clientX, clientY, timeStamp }: PointerEvent) => {
     down.current = button === 0 ? { pointer: pointerId, x: clientX, y: clientY, timeStamp } : null
@@ -30,48 +21,33 @@ export function LeadButton({ children, keys, tone = 'plain', pressed, armed, onP
     const began = down.current
     down.current = null
     currentTarget.blur()
-    if (began?.pointer === pointerId && Math.hypot(clientX - began.x, clientY - began.y) < WIPE_PX) onPress(began.timeStamp)
+    if (began?.pointer === pointerId && Math.hypot(clientX - began.x, clientY - began.y) < WIPE_PX) props.onClick(began)
   }
+  if (!drawn || action.stands?.(on) === false) return null
   return (
     <button
       type="button"
       className="lead-button"
-      data-tone={tone}
-      data-armed={armed}
+      data-action={props['data-action']}
+      data-tone={action.isMain ? 'main' : 'plain'}
+      data-armed={action.armed?.(on)}
       aria-pressed={pressed}
+      aria-keyshortcuts={props['aria-keyshortcuts']}
       onPointerDown={press}
       onPointerUp={lift}
       onPointerCancel={() => {
         down.current = null
       }}
       // A click of no pointer: the keyboard's on a button it has reached, or a screen reader's.
-      onClick={({ detail, timeStamp }) => detail === 0 && onPress(timeStamp)}
+      onClick={(event) => event.detail === 0 && props.onClick(event)}
     >
-      <span>{children}</span>
-      {keys && (
+      <span>{words}</span>
+      {key && (
         <span className="lead-key" aria-hidden="true">
-          {keys}
+          {key}
         </span>
       )}
     </button>
-  )
-}
-
-export function FullScreenButton() {
-  const { full, toggle } = useFullScreen()
-  if (!toggle) return null
-  return (
-    <LeadButton keys="F" onPress={toggle}>
-      {full ? 'leave full screen' : 'full screen'}
-    </LeadButton>
-  )
-}
-
-export function LeaveButton({ armed, onPress }: { armed: boolean; onPress: () => void }) {
-  return (
-    <LeadButton keys="Esc" armed={armed} onPress={onPress}>
-      {armed ? 'press again to leave' : 'leave'}
-    </LeadButton>
   )
 }
 

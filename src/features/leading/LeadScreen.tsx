@@ -1,19 +1,20 @@
-import { useEffect, useMemo, useRef, useState } from 'react'
-import { classTime, type LeadAct, type LeadLog } from '#engine/leading/leadLog.ts'
+import { useEffect, useRef, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { classTime, type LeadLog } from '#engine/leading/leadLog.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import { stateOf } from '#engine/leading/stateOf.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
 import type { Seconds } from '#units/units.ts'
+import type { LeadGround } from './actions/leadGround.ts'
+import { LEAD_BAR, LEADING } from './actions/leadPlaces.ts'
+import { LeadBar } from './LeadBar.tsx'
 import { AwakeNote } from './LeadButton.tsx'
-import { LeadControls } from './LeadControls.tsx'
 import { ProposalBar } from './ProposalBar.tsx'
-import { useConfirm } from './useConfirm.ts'
 import { useFrames } from './useFrames.ts'
-import { useFullScreen } from './useFullScreen.ts'
-import { useLeadKeys } from './useLeadKeys.ts'
 import { useProposals } from './useProposals.ts'
+import { useScreenGround } from './useScreenGround.ts'
 import { LeadFace } from './view/LeadFace.tsx'
 import { leadView } from './view/leadView.ts'
 import { createPainter, type Painter } from './view/painter.ts'
@@ -51,58 +52,34 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   })
 
   const proposals = useProposals(led, place.at, () => timeAt(clock.now()))
-  const confirm = useConfirm()
-  const { toggle } = useFullScreen()
   const said = useSaid(led)
-  const act = (what: LeadAct, timeStamp: number) => {
-    confirm.disarm()
-    store.getState().lead(what, clock.instantOf(timeStamp))
-    store.getState().announce(store.getState().leading?.led?.said ?? '')
-  }
-  const actions = useMemo(() => ({ leave: () => store.getState().setPlace('draft'), end: () => endClass(store) }), [store])
-  const press = {
-    act,
-    skipSong: (timeStamp: number) => confirm.press('skipSong', () => act({ kind: 'skipSong' }, timeStamp)),
-    breakOff: (timeStamp: number) => act({ kind: 'breakOff' }, timeStamp),
-    leave: () => confirm.press('leave', actions.leave),
-    end: () => confirm.press('end', actions.end),
-    undo: () => {
-      if (store.getState().takeBack()) store.getState().announce('Undone.')
-      else confirm.press('restart', () => store.getState().restartClass())
+  const on: LeadGround = {
+    ...useScreenGround(),
+    act: (what, timeStamp) => {
+      on.confirm.disarm()
+      store.getState().lead(what, clock.instantOf(timeStamp))
+      store.getState().announce(store.getState().leading?.led?.said ?? '')
     },
-    cut: (timeStamp: number) => {
-      const proposal = proposals.shown
-      if (proposal) act({ kind: 'cut', cuts: proposal.cuts }, timeStamp)
-    },
+    end: () => endClass(store),
+    held: led.led.hold !== undefined,
+    acts: log.events.length,
+    finished: place.finished,
+    proposal: proposals.shown,
+    more: proposals.more,
+    other: proposals.other,
   }
-  useLeadKeys((key, timeStamp) => {
-    if (key === 'one' || key === 'next' || key === 'back' || key === 'again' || key === 'hold') act({ kind: key }, timeStamp)
-    else if (key === 'skipSong') press.skipSong(timeStamp)
-    else if (key === 'breakOff') {
-      if (confirm.armed === 'leave') press.breakOff(timeStamp)
-      else confirm.press('breakOff', () => press.breakOff(timeStamp))
-    } else if (key === 'cut') press.cut(timeStamp)
-    else if (key === 'other') proposals.other()
-    else if (key === 'undo') press.undo()
-    else if (key === 'screen') toggle?.()
-    else if (key === 'leave') press.leave()
-  })
+  usePlaceActions(LEADING, () => on)
 
   return (
     <>
       <LeadFace ref={face} />
       {proposals.shown ? (
-        <ProposalBar proposal={proposals.shown} said={said} more={proposals.more} onTake={press.cut} onOther={proposals.other} />
+        <ProposalBar text={proposals.shown.text} said={said} on={on} />
       ) : (
         <p className="lead-said">{said || (place.finished ? '' : proposals.none)}</p>
       )}
-      <LeadControls
-        held={led.led.hold !== undefined}
-        acts={log.events.length}
-        finished={place.finished}
-        armed={confirm.armed}
-        press={press}
-      />
+      {/* A class that is left alone needs none of them. */}
+      <LeadBar actions={LEAD_BAR} on={on} />
       <AwakeNote awake={awake} />
     </>
   )

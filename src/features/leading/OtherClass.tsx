@@ -1,7 +1,8 @@
-import { useAppStore } from '#store/useApp.ts'
-import { LeadButton, LeaveButton } from './LeadButton.tsx'
-import { useConfirm } from './useConfirm.ts'
-import { useLeadKeys } from './useLeadKeys.ts'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import type { OtherGround } from './actions/leadGround.ts'
+import { OTHER_BAR, OTHER_CLASS } from './actions/leadPlaces.ts'
+import { LeadBar } from './LeadBar.tsx'
+import { useScreenGround } from './useScreenGround.ts'
 
 interface Props {
   /** Titles of the ride that is being led and of the one that was opened. */
@@ -14,28 +15,15 @@ interface Props {
 
 /** A class of another ride is under way: it is not lost by opening the wrong one. */
 export function OtherClass({ led, opened, onGoOn, onEnd }: Props) {
-  const store = useAppStore()
-  const confirm = useConfirm()
-  const leave = () => confirm.press('leave', () => store.getState().setPlace('draft'))
-  useLeadKeys((key) => {
-    if (key === 'one') onGoOn()
-    else if (key === 'leave') leave()
-  })
+  const on: OtherGround = { ...useScreenGround(), goOn: onGoOn, endOther: onEnd }
+  usePlaceActions(OTHER_CLASS, () => on)
   return (
     <div className="lead-card">
       <header>
         <h1>“{led}” is still being led.</h1>
         <p className="lead-quiet">You opened “{opened}”. One class is led at a time.</p>
       </header>
-      <div className="lead-bar">
-        <LeadButton tone="main" keys="space" onPress={onGoOn}>
-          go on with it
-        </LeadButton>
-        <LeadButton armed={confirm.armed === 'end'} onPress={() => confirm.press('end', onEnd)}>
-          {confirm.armed === 'end' ? 'press again to end it' : 'end it'}
-        </LeadButton>
-        <LeaveButton armed={confirm.armed === 'leave'} onPress={leave} />
-      </div>
+      <LeadBar actions={OTHER_BAR} on={on} />
     </div>
   )
 }

@@ -1,31 +1,24 @@
-import type { Proposal } from '#engine/leading/cuts/weighCuts.ts'
+import { CUT, OTHER_CUT } from './actions/cuts.ts'
+import type { LeadGround } from './actions/leadGround.ts'
 import { LeadButton } from './LeadButton.tsx'
 
 interface Props {
-  proposal: Proposal
+  text: string
   /** What the last press did. */
   said: string
-  more: boolean
-  onTake: (timeStamp: number) => void
-  onOther: () => void
+  on: LeadGround
 }
 
 /** What to leave out to end on time, and the one press that does it. */
-export function ProposalBar({ proposal, said, more, onTake, onOther }: Props) {
+export function ProposalBar({ text, said, on }: Props) {
   return (
     <div className="lead-proposal">
       <p>
         {said && <span className="lead-quiet">{said} </span>}
-        {proposal.text}
+        {text}
       </p>
-      <LeadButton tone="main" keys="C" onPress={onTake}>
-        cut it
-      </LeadButton>
-      {more && (
-        <LeadButton keys="X" onPress={onOther}>
-          another way
-        </LeadButton>
-      )}
+      <LeadButton action={CUT} on={on} />
+      <LeadButton action={OTHER_CUT} on={on} />
     </div>
   )
 }

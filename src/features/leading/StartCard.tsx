@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { openingCard } from '#engine/words/openingCard.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { LeadClock } from '#store/leadClock.ts'
@@ -6,13 +7,14 @@ import type { Leading } from '#store/leadSlice.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
+import type { StartGround } from './actions/leadGround.ts'
+import { BEFORE_CLASS, START_BAR } from './actions/leadPlaces.ts'
 import { bookedSlot } from './bookedSlot.ts'
 import { dueWords } from './dueWords.ts'
-import { AwakeNote, FullScreenButton, LeadButton, LeaveButton } from './LeadButton.tsx'
-import { useConfirm } from './useConfirm.ts'
+import { LeadBar } from './LeadBar.tsx'
+import { AwakeNote } from './LeadButton.tsx'
 import { useFrames } from './useFrames.ts'
-import { useFullScreen } from './useFullScreen.ts'
-import { useLeadKeys } from './useLeadKeys.ts'
+import { useScreenGround } from './useScreenGround.ts'
 
 interface Props {
   clock: LeadClock
@@ -30,22 +32,19 @@ export function StartCard({ clock, leading, awake }: Props) {
     const now = clock.instantOf(timestamp)
     if (Math.floor(now / 1000) !== Math.floor(instant / 1000)) setInstant(now)
   })
-  const { toggle } = useFullScreen()
-  const confirm = useConfirm()
-  const leave = () => confirm.press('leave', () => store.getState().setPlace('draft'))
-  const start = (timeStamp: number) => {
-    const pressed = clock.instantOf(timeStamp)
-    store.getState().startClass(pressed, bookedSlot(ride.startsAt, ride.slotMinutes, pressed))
-  }
-  const brief = (timeStamp: number) => store.getState().beginSlot(clock.instantOf(timeStamp))
-  const begun = leading.slotFrom !== null
-  useLeadKeys((key, timeStamp) => {
-    if (key === 'one' || key === 'next') start(timeStamp)
-    else if (key === 'brief' && ride.briefingSeconds > 0) brief(timeStamp)
-    else if (key === 'screen') toggle?.()
-    else if (key === 'leave') leave()
-  })
   const first = report.blocks[0]
+  const on: StartGround = {
+    ...useScreenGround(),
+    start: (timeStamp) => {
+      const pressed = clock.instantOf(timeStamp)
+      store.getState().startClass(pressed, bookedSlot(ride.startsAt, ride.slotMinutes, pressed))
+    },
+    brief: (timeStamp) => store.getState().beginSlot(clock.instantOf(timeStamp)),
+    hasBlocks: first !== undefined,
+    hasBriefing: ride.briefingSeconds > 0,
+    begun: leading.slotFrom !== null,
+  }
+  usePlaceActions(BEFORE_CLASS, () => on)
   const firstSection = ride.sections[0]
   const due = dueWords(
     ride,
@@ -72,18 +71,7 @@ export function StartCard({ clock, leading, awake }: Props) {
           {first.ledger.total === '0' && ride.datum === 'base' ? 'at base' : `to ${first.ledger.total}`}.
         </p>
       )}
-      <div className="lead-bar">
-        <LeadButton tone="main" keys="space" onPress={start}>
-          {first ? 'the first one is now' : 'begin'}
-        </LeadButton>
-        {ride.briefingSeconds > 0 && (
-          <LeadButton keys="B" onPress={brief}>
-            {begun ? 'briefing from now again' : 'begin the briefing'}
-          </LeadButton>
-        )}
-        <FullScreenButton />
-        <LeaveButton armed={confirm.armed === 'leave'} onPress={leave} />
-      </div>
+      <LeadBar actions={START_BAR} on={on} />
       <AwakeNote awake={awake} />
     </div>
   )

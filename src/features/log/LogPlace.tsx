@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { LOG, LOG_CLASS } from '#features/log/actions/logClass.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
 import { dayAt } from './clock.ts'
 import { DayField } from './DayField.tsx'
 import { EntryForm } from './entry/EntryForm.tsx'
@@ -37,6 +39,9 @@ export function LogPlace({ now, writeTable }: Props) {
     state.entryOpened()
   }, [asked, store, now])
 
+  const on = { store, enter: () => setEditing(freshEntry(store.getState(), now())) }
+  usePlaceActions(LOG, () => (editing ? null : on))
+
   const keep = async (entry: TaughtClass) => {
     if (await store.getState().keepTaught(entry)) setEditing(null)
   }
@@ -55,11 +60,7 @@ export function LogPlace({ now, writeTable }: Props) {
       <header className="log-head">
         <h1>log</h1>
         {!keepsLog && <p>Nothing can be kept in this window, so no log either.</p>}
-        {shown && report && keepsLog && (
-          <Button tone="solid" onClick={() => setEditing(freshEntry(store.getState(), now()))}>
-            {`log “${shown.title || 'untitled ride'}” as taught…`}
-          </Button>
-        )}
+        <ActionButton action={LOG_CLASS} on={on} tone="solid" />
       </header>
       <div className="log-columns">
         <div className="log-column">

@@ -1,6 +1,9 @@
 import { useState } from 'react'
-import { useApp } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { PRINT } from '#features/sheet/actions/print.ts'
+import { SHEET } from '#features/sheet/actions/sheetPlaces.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { Segmented } from '#ui/Segmented.tsx'
 import { ChosenSheet } from './ChosenSheet.tsx'
 import type { SongClock } from './contents/contents.ts'
@@ -39,6 +42,8 @@ const BOTH = 'both'
 
 /** The printable sheets of the ride on the screen. */
 export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
+  const on = { store: useAppStore() }
+  usePlaceActions(SHEET, () => on)
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
   const [kind, setKind] = useKeptChoice('sheet', SHEET_KINDS, () => 'compact')
@@ -61,9 +66,7 @@ export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
         {kind === 'cards' && <Segmented label="cards" value={cards} choices={CARD_CHOICES} onChange={setCards} />}
         {cue && <Segmented label="song clock" value={songClock} choices={CLOCK_CHOICES} onChange={setSongClock} />}
         {cue && ride.leaders.length > 1 && <Segmented label="made for" value={known} choices={readers} onChange={setReader} />}
-        <Button tone="solid" onClick={() => window.print()}>
-          print
-        </Button>
+        <ActionButton action={PRINT} on={on} tone="solid" />
       </div>
       <p className="sheet-hint">{SHEETS.find(({ value }) => value === kind)!.hint}</p>
       {cue && <ShorthandField {...shorthand} />}

@@ -1,7 +1,9 @@
 import { useEffect, useMemo, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { ADD_SONG, SHELF } from '#features/songs/actions/addSong.ts'
 import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/songs/shelfSong.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
 import { SearchField } from '#ui/SearchField.tsx'
 import { Select } from '#ui/Select.tsx'
 import { plural } from '#units/plural.ts'
@@ -34,6 +36,9 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
     const { refreshSongs, refreshSongRides, refreshTaught } = store.getState()
     void Promise.all([refreshSongs(), refreshSongRides(), refreshTaught()])
   }, [store])
+
+  const on = { store, add: () => setEditing(blankSong(store.getState().newId())) }
+  usePlaceActions(SHELF, () => on)
 
   const choose = (id: string, taken: boolean) => setChosen((before) => [...before.filter((other) => other !== id), ...(taken ? [id] : [])])
   const keep = async (song: ShelfSong) => {
@@ -68,7 +73,7 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
         {keepsSongs && (
           <aside className="shelf-add" aria-label="bring songs in">
             <BringIn readList={readList} />
-            <Button onClick={() => setEditing(blankSong(store.getState().newId()))}>add one by hand</Button>
+            <ActionButton action={ADD_SONG} on={on} />
           </aside>
         )}
       </div>

@@ -6,7 +6,6 @@ import { ledClass } from '#engine/leading/ledClass.ts'
 import { stateOf } from '#engine/leading/stateOf.ts'
 import { bookedSlot } from '#features/leading/bookedSlot.ts'
 import { dueWords } from '#features/leading/dueWords.ts'
-import { LEAD_KEYS, leadKeyOf } from '#features/leading/leadKeys.ts'
 import { leadView } from '#features/leading/view/leadView.ts'
 import type { Block } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
@@ -227,27 +226,5 @@ describe('the slot', () => {
     expect(dueWords(ride, slot, 0, slot)).toBe('Slot 18:30 to 19:15: the first one is due now.')
     expect(dueWords(ride, slot, 0, slot + 240_000)).toBe('Slot 18:30 to 19:15: the first one is 4:00 late.')
     expect(dueWords(ride, null, 0, slot)).toBe('45 minutes, counted from the first one.')
-  })
-})
-
-describe('keys', () => {
-  const press = (key: string, change = {}) => leadKeyOf({ key, ctrlKey: false, metaKey: false, altKey: false, repeat: false, ...change })
-
-  it('hear every key a page-turner pedal sends', () => {
-    expect(['PageDown', 'ArrowRight', 'ArrowDown'].map((key) => press(key))).toEqual(['next', 'next', 'next'])
-    expect(['PageUp', 'ArrowLeft', 'ArrowUp'].map((key) => press(key))).toEqual(['back', 'back', 'back'])
-    expect([' ', 'Enter'].map((key) => press(key))).toEqual(['one', 'one'])
-  })
-
-  it('leave a key held down and the browser’s own alone', () => {
-    expect(press(' ', { repeat: true })).toBeNull()
-    expect(press('r', { ctrlKey: true })).toBeNull()
-    expect(press('ArrowLeft', { altKey: true })).toBeNull()
-    expect(press('z', { metaKey: true })).toBe('undo')
-  })
-
-  it('each have a line in the key map', () => {
-    const named = LEAD_KEYS[0].rows.flatMap(({ keys }) => keys.map((key) => key.toLowerCase()))
-    for (const key of ['space', 'page down', 'r', 'h', 'n', 'c', 'x', 'b', 'f', 'backspace', 'escape']) expect(named).toContain(key)
   })
 })

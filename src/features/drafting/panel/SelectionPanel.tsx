@@ -12,15 +12,13 @@ import './panel.css'
 interface Props {
   /** Goes to a block. */
   onShow?: (blockId: string) => void
-  /** Moves the focus to a stop of the stage: where it goes when the button under it is gone. */
-  onFocus?: (id: string) => void
 }
 
 /**
  * Details of what is chosen: the ride when nothing is, a section, a block, a set, or several
  * blocks at once, and what can be done to it. Fields commit on Enter or on leaving them, each as one undo step.
  */
-export function SelectionPanel({ onShow, onFocus }: Props) {
+export function SelectionPanel({ onShow }: Props) {
   const open = useApp((state) => state.shown !== null)
   const readOnly = useApp((state) => state.received !== null)
   if (!open) return null
@@ -29,7 +27,7 @@ export function SelectionPanel({ onShow, onFocus }: Props) {
       <PanelPath />
       <fieldset className="panel-body" disabled={readOnly}>
         <legend className="ui-hidden">details</legend>
-        <ActionRow onFocus={onFocus} />
+        <ActionRow />
         <Chosen onShow={onShow} />
       </fieldset>
     </aside>

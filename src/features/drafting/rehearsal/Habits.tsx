@@ -1,9 +1,11 @@
 import { useId, useRef, useState, useSyncExternalStore } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { HABITS, OPEN_HABITS } from '#features/drafting/actions/rehearsing/habits.ts'
 import type { VoiceName } from '#plan/sound/voice.ts'
 import type { RehearsalHabits } from '#store/rehearsalSlice.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
 import { Select } from '#ui/Select.tsx'
 
@@ -17,6 +19,8 @@ export function Habits() {
   const store = useAppStore()
   const habits = useApp((state) => state.rehearsalHabits)
   const [open, setOpen] = useState(false)
+  const on = { store, open: () => setOpen(true) }
+  usePlaceActions(HABITS, () => on)
   const set = (next: Partial<RehearsalHabits>) => store.getState().setRehearsalHabits(next)
   return (
     <>
@@ -27,9 +31,7 @@ export function Habits() {
         choices={SPEEDS}
         onChange={(speed) => set({ speed: Number(speed) })}
       />
-      <Button tone="quiet" onClick={() => setOpen(true)}>
-        sound and voice
-      </Button>
+      <ActionButton action={OPEN_HABITS} on={on} tone="quiet" />
       <Dialog open={open} title="sound and voice" onClose={() => setOpen(false)}>
         <div className="rehearsal-habits">
           <Volume label="songs" value={habits.songVolume} onChange={(songVolume) => set({ songVolume })} />

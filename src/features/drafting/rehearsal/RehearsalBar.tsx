@@ -1,31 +1,37 @@
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { BACK_A_BLOCK, NEXT_BLOCK } from '#features/drafting/actions/rehearsing/jump.ts'
+import { FROM_SELECTION, FROM_START, PLAY } from '#features/drafting/actions/rehearsing/play.ts'
+import type { RehearsalGround } from '#features/drafting/actions/rehearsing/rehearsalGround.ts'
+import { CLOSE_REHEARSAL, isOpenerFocused } from '#features/drafting/actions/rehearsing/rehearse.ts'
+import { REPEAT } from '#features/drafting/actions/rehearsing/repeat.ts'
+import { MARK_SHAKY } from '#features/drafting/actions/rehearsing/shaky.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Face } from './Face.tsx'
 import { Habits } from './Habits.tsx'
-import type { Rehearsal, RehearsalState } from './rehearsal.ts'
+import type { RehearsalState } from './rehearsal.ts'
 import { ShakyList } from './ShakyList.tsx'
-import { startOfSelection } from './startOf.ts'
 import './rehearsal.css'
 
 /** Plays the ride and shows what is ridden, said and counted; stands at the foot of the place, and only while it is wanted. */
-export function RehearsalBar({ rehearsal }: { rehearsal: Rehearsal }) {
+export function RehearsalBar({ on }: { on: RehearsalGround }) {
+  const { rehearsal } = on.rehearsing
   const state = useSyncExternalStore(rehearsal.subscribe, rehearsal.snapshot)
-  return state.open ? <OpenBar rehearsal={rehearsal} state={state} /> : null
+  return state.open ? <OpenBar on={on} state={state} /> : null
 }
 
-function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalState }) {
+function OpenBar({ on, state }: { on: RehearsalGround; state: RehearsalState }) {
+  const { rehearsal } = on.rehearsing
   const store = useAppStore()
   const readOnly = useApp(({ received }) => received !== null)
   const cautioned = useApp(({ rehearsalHabits }) => rehearsalHabits.cautioned)
-  const selected = useApp((app) => startOfSelection(app))
-  const [blockId, setBlockId] = useState<string | null>(null)
-  const isShaky = useApp(({ shown }) => blockId !== null && (shown?.shaky?.includes(blockId) ?? false))
-  const { phase, way } = state
-  const runs = phase === 'playing' || phase === 'opening'
-  const { buttons, close } = useFocusInBar(rehearsal)
+  // Drawn anew with every block: what can be done is about the one that is ridden.
+  const [, setBlockId] = useState<string | null>(null)
+  const { phase } = state
+  const buttons = useFocusInBar()
   return (
     <section className="rehearsal" aria-label="rehearse" data-phase={phase}>
       {!cautioned && (
@@ -38,19 +44,11 @@ function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalS
       )}
       <div className="rehearsal-row">
         <div className="rehearsal-buttons" ref={buttons}>
-          <Button tone="solid" onClick={rehearsal.toggle}>
-            {runs ? 'pause' : phase === 'waiting' ? 'go on' : phase === 'ended' ? 'play again' : 'play'}
-          </Button>
-          <Button onClick={rehearsal.back}>back</Button>
-          <Button onClick={rehearsal.next}>next</Button>
-          <Button pressed={way.kind === 'block'} disabled={way.kind !== 'block' && blockId === null} onClick={rehearsal.toggleRepeat}>
-            repeat
-          </Button>
-          {!readOnly && (
-            <Button pressed={isShaky} disabled={blockId === null} onClick={(event) => rehearsal.toggleShaky(event.timeStamp)}>
-              shaky
-            </Button>
-          )}
+          <ActionButton action={PLAY} on={on} tone="solid" />
+          <ActionButton action={BACK_A_BLOCK} on={on} />
+          <ActionButton action={NEXT_BLOCK} on={on} />
+          <ActionButton action={REPEAT} on={on} />
+          <ActionButton action={MARK_SHAKY} on={on} />
         </div>
         <Face rehearsal={rehearsal} onBlock={setBlockId} />
       </div>
@@ -58,36 +56,24 @@ function OpenBar({ rehearsal, state }: { rehearsal: Rehearsal; state: RehearsalS
         <p className="rehearsal-state" role="status">
           {useStateWords(state)}
         </p>
-        <Button tone="quiet" disabled={selected === null} onClick={() => selected !== null && rehearsal.seek(selected)}>
-          from the selection
-        </Button>
-        <Button tone="quiet" onClick={() => rehearsal.seek(0)}>
-          from the start
-        </Button>
+        <ActionButton action={FROM_SELECTION} on={on} tone="quiet" />
+        <ActionButton action={FROM_START} on={on} tone="quiet" />
         <Habits />
-        <Button tone="quiet" onClick={close}>
-          close
-        </Button>
+        <ActionButton action={CLOSE_REHEARSAL} on={on} tone="quiet" />
       </div>
-      <ShakyList rehearsal={rehearsal} isOn={way.kind === 'shaky'} readOnly={readOnly} />
+      <ShakyList on={on} readOnly={readOnly} />
     </section>
   )
 }
 
-/** The focus goes from the button that opens the bar to what plays, and back again when the bar is closed. */
-function useFocusInBar(rehearsal: Rehearsal) {
+/** The focus goes from the button that opens the bar to what plays. */
+function useFocusInBar() {
   const buttons = useRef<HTMLDivElement>(null)
   useEffect(() => {
-    if (document.activeElement?.matches(OPENER)) buttons.current?.querySelector('button')?.focus({ preventScroll: true })
+    if (isOpenerFocused()) buttons.current?.querySelector('button')?.focus({ preventScroll: true })
   }, [])
-  const close = () => {
-    rehearsal.close()
-    document.querySelector<HTMLElement>(OPENER)?.focus({ preventScroll: true })
-  }
-  return { buttons, close }
+  return buttons
 }
-
-const OPENER = '[data-rehearse]'
 
 /** What is going on, in words. */
 function useStateWords({ phase, way }: RehearsalState): string {

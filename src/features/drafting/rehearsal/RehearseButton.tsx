@@ -1,20 +1,13 @@
 import { useSyncExternalStore } from 'react'
-import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import type { RehearsalGround } from '#features/drafting/actions/rehearsing/rehearsalGround.ts'
+import { REHEARSE } from '#features/drafting/actions/rehearsing/rehearse.ts'
 import type { Rehearsal } from './rehearsal.ts'
-import { startOfSelection } from './startOf.ts'
 
 /** Opens the bar to rehearse from the selection, or from the start; closes it again. */
-export function RehearseButton({ rehearsal }: { rehearsal: Rehearsal }) {
-  const store = useAppStore()
-  const isEmpty = useApp(({ shownReport }) => (shownReport?.overall.total ?? 0) === 0)
-  const isOpen = useIsRehearsed(rehearsal)
-  const press = () => (isOpen ? rehearsal.close() : rehearsal.open(startOfSelection(store.getState()) ?? 0))
-  return (
-    <Button tone="quiet" data-rehearse="" pressed={isOpen} disabled={isEmpty && !isOpen} onClick={press}>
-      rehearse
-    </Button>
-  )
+export function RehearseButton({ on }: { on: RehearsalGround }) {
+  useIsRehearsed(on.rehearsing.rehearsal)
+  return <ActionButton action={REHEARSE} on={on} tone="quiet" />
 }
 
 /** Whether the ride is being rehearsed. */

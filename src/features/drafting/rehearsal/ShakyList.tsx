@@ -1,14 +1,17 @@
 import { useMemo } from 'react'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import { shakyLegs } from '#engine/rehearsal/courses.ts'
+import type { RehearsalGround } from '#features/drafting/actions/rehearsing/rehearsalGround.ts'
+import { REHEARSE_SHAKY } from '#features/drafting/actions/rehearsing/shaky.ts'
 import { unmarkShaky } from '#plan/commands/markShaky.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
-import type { Rehearsal } from './rehearsal.ts'
 
 /** The blocks marked as shaky, in the order of the ride: each to go to and to let go, and all of them to rehearse. */
-export function ShakyList({ rehearsal, isOn, readOnly }: { rehearsal: Rehearsal; isOn: boolean; readOnly: boolean }) {
+export function ShakyList({ on, readOnly }: { on: RehearsalGround; readOnly: boolean }) {
+  const { rehearsal } = on.rehearsing
   const store = useAppStore()
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
@@ -17,9 +20,7 @@ export function ShakyList({ rehearsal, isOn, readOnly }: { rehearsal: Rehearsal;
   const unmark = (blockId: string) => store.getState().run(unmarkShaky(store.getState().ride!, { blockId }))
   return (
     <div className="rehearsal-row rehearsal-shaky">
-      <Button tone="action" pressed={isOn || undefined} onClick={rehearsal.playShaky}>
-        rehearse the shaky ones
-      </Button>
+      <ActionButton action={REHEARSE_SHAKY} on={on} tone="action" />
       <ul aria-label="shaky blocks">
         {legs.map(({ blockId, block }) => {
           const played = report.blocks[block]!

@@ -181,6 +181,8 @@ export function createRehearsal(store: AppStore, deck: Deck) {
     /** The moment of the ride clock that is heard at a timestamp of the page, or now; where it stands while nothing plays. */
     timeAt,
     plan: () => plan,
+    /** The block that is ridden now; null between blocks. */
+    blockNow: (): string | null => (plan && blockAt(plan, timeAt())?.block.id) ?? null,
     /** Opens the bar at a moment, without playing. */
     open: (at: Seconds) => {
       plan = planOf(store.getState())

@@ -2,6 +2,7 @@ import { type PointerEvent, useMemo, useRef } from 'react'
 import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
 import { areaPath, linePath, type Projection } from './curvePath.ts'
+import { strideOf } from './overviewKeys.ts'
 import { heartRuns, shownRiders } from './riderLines.ts'
 
 const HEIGHT = 56
@@ -72,11 +73,10 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
         className="overview-window"
         style={{ left: share(from), right: `calc(100% - ${share(to)})` }}
         onKeyDown={(event) => {
-          const stride = (to - from) / 4
-          if (event.key === 'ArrowLeft') onGo((from + to) / 2 - stride)
-          else if (event.key === 'ArrowRight') onGo((from + to) / 2 + stride)
-          else return
+          const stride = strideOf(event.key)
+          if (stride === null) return
           event.preventDefault()
+          onGo((from + to) / 2 + (stride * (to - from)) / 4)
         }}
       />
     </div>

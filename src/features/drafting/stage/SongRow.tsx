@@ -1,5 +1,7 @@
 import { memo } from 'react'
+import { ariaKeys } from '#actions/action.ts'
 import type { SectionReport } from '#engine/played.ts'
+import { MOVE_AFTER, MOVE_BEFORE } from '#features/drafting/actions/changing/move.ts'
 import type { Section } from '#plan/model.ts'
 import { secondAt } from '#plan/songs/beatGrid.ts'
 import { formatDuration } from '#units/formatDuration.ts'
@@ -100,6 +102,9 @@ interface SongHeadProps {
   onFit: (sectionId: string) => void
 }
 
+/** The keys that move a whole song. */
+const MOVE_KEYS = ariaKeys(MOVE_BEFORE, MOVE_AFTER)
+
 const SongHead = memo(function SongHead({ id, number, name, artist, facts, selected, focusable, onSelect, onFit }: SongHeadProps) {
   return (
     <DragHandle kind="section" id={id}>
@@ -110,7 +115,7 @@ const SongHead = memo(function SongHead({ id, number, name, artist, facts, selec
         data-id={id}
         tabIndex={focusable ? 0 : -1}
         aria-pressed={selected}
-        aria-keyshortcuts="Alt+ArrowLeft Alt+ArrowRight"
+        aria-keyshortcuts={MOVE_KEYS}
         onClick={() => onSelect(id)}
         onDoubleClick={() => onFit(id)}
         title={`${name}${artist && `, ${artist}`}. Double-click fits it to the stage.`}

@@ -24,6 +24,7 @@ import { StageContext } from './StageContext.ts'
 import { TalkLane } from './TalkLane.tsx'
 import { clampZoom, stageReach, type TimeScale, toSeconds, toX, ZOOM, zoomToFit } from './timeScale.ts'
 import { useKeptView } from './useKeptView.ts'
+import { zoomOfWheel } from './zoomWheel.ts'
 import './stage.css'
 
 // The chart library is large and the blocks are what one starts with: it comes after the first paint.
@@ -121,11 +122,12 @@ export function Stage(props: StageProps) {
     const box = scroller.current
     if (!box) return
     const wheel = (event: WheelEvent) => {
-      if (!event.ctrlKey && !event.metaKey) return
+      const factor = zoomOfWheel(event)
+      if (factor === null) return
       event.preventDefault()
       const x = event.clientX - box.getBoundingClientRect().left
       const { scale: now } = latest.current
-      zoomTo(now.pixelsPerSecond * Math.exp(-event.deltaY / 300), toSeconds(now, box.scrollLeft + x), x)
+      zoomTo(now.pixelsPerSecond * factor, toSeconds(now, box.scrollLeft + x), x)
     }
     box.addEventListener('wheel', wheel, { passive: false })
     return () => box.removeEventListener('wheel', wheel)

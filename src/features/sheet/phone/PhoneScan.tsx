@@ -1,23 +1,25 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { PHONE_SCREENS } from '#features/sheet/actions/sheetPlaces.ts'
+import { SHOW_ON_SCREEN } from '#features/sheet/actions/showOnScreen.ts'
 import { PHONE } from '#features/sheet/paging/paper.ts'
 import { SheetPages } from '#features/sheet/view/SheetPages.tsx'
 import type { SheetParts } from '#features/sheet/view/sheetParts.ts'
 import type { LaidSheet } from '#features/sheet/view/useSheetPlan.ts'
-import { Button } from '#ui/Button.tsx'
+import { useAppStore } from '#store/useApp.ts'
 import { useWakeLock } from '#ui/useWakeLock.ts'
+import { turnOf } from './scanKeys.ts'
 import './phone.css'
-
-const FORWARD = new Set(['ArrowRight', 'ArrowDown', 'PageDown', ' ', 'Enter'])
-const BACK = new Set(['ArrowLeft', 'ArrowUp', 'PageUp', 'Backspace'])
 
 /** The screens one at a time over the whole display: a tap, a key or a page-turner goes on, nothing scrolls or swipes. */
 export function PhoneScan({ plan, parts }: { plan: LaidSheet; parts: SheetParts }) {
   const [open, setOpen] = useState(false)
+  const on = { store: useAppStore(), open: () => setOpen(true) }
+  usePlaceActions(PHONE_SCREENS, () => on)
   return (
     <div className="sheet-scan-start">
-      <Button tone="action" onClick={() => setOpen(true)}>
-        show on this screen
-      </Button>
+      <ActionButton action={SHOW_ON_SCREEN} on={on} tone="action" />
       {open && <Scan plan={plan} parts={parts} onClose={() => setOpen(false)} />}
     </div>
   )
@@ -31,9 +33,10 @@ function Scan({ plan, parts, onClose }: { plan: LaidSheet; parts: SheetParts; on
   const last = plan.pages.length - 1
   const turn = (by: number) => setScreen((now) => Math.min(last, Math.max(0, now + by)))
   const onKeyDown = (event: KeyboardEvent) => {
-    if (!FORWARD.has(event.key) && !BACK.has(event.key)) return
+    const by = turnOf(event.key)
+    if (by === null) return
     event.preventDefault()
-    turn(FORWARD.has(event.key) ? 1 : -1)
+    turn(by)
   }
   useEffect(() => dialog.current?.showModal(), [])
   return (

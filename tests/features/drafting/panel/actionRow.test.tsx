@@ -1,10 +1,24 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest'
+import { type DraftTools, DraftToolsContext } from '#features/drafting/actions/draftGround.ts'
 import { SelectionPanel } from '#features/drafting/panel/SelectionPanel.tsx'
 import type { Ride } from '#plan/model.ts'
 import type { AppStore } from '#store/state.ts'
 import { aBlock, aSection, layout, smallRide } from '#tests/support/smallRide.ts'
 import { openPanel, type Panel } from './openPanel.tsx'
+
+const nothing = () => {}
+const NO_TOOLS: DraftTools = {
+  focus: nothing,
+  reveal: nothing,
+  openDetails: nothing,
+  fitRide: nothing,
+  fitSection: nothing,
+  zoomBy: nothing,
+  makeOffer: nothing,
+  offer: null,
+  note: nothing,
+}
 
 let panel: Panel
 let focused: string[]
@@ -12,7 +26,13 @@ afterEach(() => panel.close())
 
 function open(select: (store: AppStore) => void, ride: Ride = smallRide()) {
   focused = []
-  panel = openPanel(ride, select, <SelectionPanel onFocus={(id) => focused.push(id)} />)
+  panel = openPanel(
+    ride,
+    select,
+    <DraftToolsContext.Provider value={{ ...NO_TOOLS, focus: (id) => focused.push(id) }}>
+      <SelectionPanel />
+    </DraftToolsContext.Provider>,
+  )
 }
 
 const item = (id: string) => (store: AppStore) => store.getState().selectItem(id)

@@ -1,4 +1,8 @@
-import { useMemo, useState } from 'react'
+import { useMemo } from 'react'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { useAction } from '#actions/useAction.ts'
+import { GROUP } from '#features/drafting/actions/changing/group.ts'
+import { useSelectedGround } from '#features/drafting/actions/draftGround.ts'
 import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
 import { ShiftRow } from '#features/drafting/panel/blocks/ShiftRow.tsx'
 import { sharedOf } from '#features/drafting/panel/blocks/sharedOf.ts'
@@ -6,12 +10,10 @@ import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/draft
 import { LeaderRows } from '#features/drafting/panel/LeaderRows.tsx'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
-import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
 import { type BlockPatch, patchBlocks } from '#plan/commands/patchBlocks.ts'
 import { shiftTotals } from '#plan/commands/shiftTotals.ts'
 import { type Block, isSet, type Ride } from '#plan/model.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
 import { formatDuration } from '#units/formatDuration.ts'
 
 /** What several blocks share, changed for all of them at once. Blocks of a chosen set count one by one. */
@@ -59,28 +61,19 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
         />
         <LeaderRows blocks={blocks} />
       </div>
-      <Grouping ids={ids} />
+      <Grouping />
     </>
   )
 }
 
 /** Makes a set of the chosen blocks, or says why it cannot. */
-function Grouping({ ids }: { ids: readonly string[] }) {
-  const store = useAppStore()
-  const [problem, setProblem] = useState('')
-  const group = () => {
-    const { ride, run, newId, selectItem } = store.getState()
-    const setId = newId()
-    const made = run(groupIntoSet(ride!, { ids, rounds: 2, newId: () => setId }))
-    if (made) selectItem(setId)
-    setProblem(made ? '' : 'A set is made of single blocks that stand side by side in one section.')
-  }
+function Grouping() {
+  const on = useSelectedGround()
+  const { possible } = useAction(GROUP, on)
   return (
     <section className="panel-group panel-edit-only" aria-label="set">
-      <Button onClick={group}>make a set of two rounds</Button>
-      <p className="panel-note" role="alert">
-        {problem}
-      </p>
+      <ActionButton action={GROUP} on={on} />
+      {typeof possible === 'string' && <p className="panel-note">{possible}</p>}
     </section>
   )
 }

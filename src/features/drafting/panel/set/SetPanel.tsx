@@ -1,16 +1,17 @@
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { UNGROUP } from '#features/drafting/actions/changing/ungroup.ts'
+import { useSelectedGround } from '#features/drafting/actions/draftGround.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { SetHeader } from '#features/drafting/panel/set/SetHeader.tsx'
 import { patchSet, type SetPatch } from '#plan/commands/patchSet.ts'
-import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import type { Block, SetBlock } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { Button } from '#ui/Button.tsx'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
@@ -31,6 +32,7 @@ export function SetPanel({ setId }: { setId: string }) {
 
 function SetFields({ set }: { set: SetBlock }) {
   const store = useAppStore()
+  const on = useSelectedGround()
   const bike = useApp((state) => state.shown!.bike)
   const eight = useApp((state) => state.shown && eightOf(findSet(state.shown, set.id)?.section.song?.grid))
   // How many are to go, as each round begins: in the report, so that it follows the rounds.
@@ -86,9 +88,7 @@ function SetFields({ set }: { set: SetBlock }) {
             </li>
           ))}
         </ol>
-        <Button className="panel-edit-only" onClick={() => now().run(ungroupSet(now().ride!, { setId: set.id, newId: now().newId }))}>
-          play the rounds out
-        </Button>
+        <ActionButton action={UNGROUP} on={on} className="panel-edit-only" />
         <p className="panel-note panel-edit-only">Writes every round as blocks of its own; the ride stays the same.</p>
       </section>
     </>

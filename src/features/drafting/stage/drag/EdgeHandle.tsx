@@ -2,6 +2,7 @@ import { memo, type PointerEvent, useEffect, useRef, useState } from 'react'
 import type { DragGround } from '#features/drafting/stage/dragCommand.ts'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
+import { LETS_GO } from './dragKeys.ts'
 import { edgeCommand } from './edgeCommand.ts'
 import './edge.css'
 
@@ -32,7 +33,7 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     if (pulled) store.getState().selectItem(pulled.block.id)
     event.currentTarget.setPointerCapture(event.pointerId)
     const onKey = (key: KeyboardEvent) => {
-      if (key.key === 'Escape') letGo(false)
+      if (key.key === LETS_GO) letGo(false)
     }
     window.addEventListener('keydown', onKey)
     held.current = { ground: { ride, report }, release: () => window.removeEventListener('keydown', onKey) }

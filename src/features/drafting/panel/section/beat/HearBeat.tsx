@@ -1,4 +1,7 @@
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
+import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { ActionButton } from '#actions/ActionButton.tsx'
+import { HEAR_BEAT, HEAR_FROM_IN_POINT, HEARING } from '#features/drafting/actions/rehearsing/hearBeat.ts'
 import { BeatTools } from '#features/drafting/panel/section/BeatTools.tsx'
 import { type Rehearsing, useRehearsal } from '#features/drafting/rehearsal/RehearsalContext.ts'
 import { createSlots } from '#features/drafting/rehearsal/slots.ts'
@@ -35,6 +38,8 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
   const isMine = state.sectionId === section.id
   const plays = isMine && state.phase !== 'still'
   const inPoint = Math.max(0, secondAt(grid, section.inCount ?? 0))
+  const on = { store, rehearsing, sectionId: section.id, inPoint }
+  usePlaceActions(HEARING, () => on)
   // What is heard here is stopped here: it ends with its panel.
   useEffect(
     () => () => {
@@ -46,15 +51,8 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
   return (
     <section className="panel-group hear-beat" aria-label="hear the beat">
       <p className="hear-beat-row">
-        <Button
-          tone="action"
-          onClick={() => (plays ? hearing.stop() : void hearing.play(section.id, startFrom(rehearsing, section, inPoint)))}
-        >
-          {plays ? 'stop' : 'hear the beat'}
-        </Button>
-        <Button tone="quiet" onClick={() => void hearing.play(section.id, inPoint)}>
-          from the in-point
-        </Button>
+        <ActionButton action={HEAR_BEAT} on={on} tone="action" />
+        <ActionButton action={HEAR_FROM_IN_POINT} on={on} tone="quiet" />
         {isThere && (
           <Button tone="quiet" pressed={click} onClick={() => store.getState().setRehearsalHabits({ click: !click })}>
             click
@@ -91,12 +89,6 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
 
 /** The clock that events and frames are stamped by. */
 const now = () => performance.now()
-
-/** On from where the song stands, if it is this one and has been begun. */
-function startFrom({ hearing }: Rehearsing, { id }: Section, inPoint: Seconds): Seconds {
-  const at = hearing.snapshot().sectionId === id ? hearing.secondAt() : 0
-  return at > 0 ? at : inPoint
-}
 
 /** Where the song is, to be seen and to be set; moves with the sound, past React. */
 function PlaceInSong({ rehearsing: { hearing }, section, song, grid }: HearBeatProps & { rehearsing: Rehearsing }) {

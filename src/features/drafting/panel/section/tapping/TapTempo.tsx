@@ -13,6 +13,7 @@ import { Dialog } from '#ui/Dialog.tsx'
 import { formatNumber } from '#units/formatNumber.ts'
 import { plural } from '#units/plural.ts'
 import type { Bpm } from '#units/units.ts'
+import { tapOf } from './tapKeys.ts'
 import { type Tap, useTaps } from './useTaps.ts'
 import './tapTempo.css'
 
@@ -36,9 +37,6 @@ export function TapTempo(props: TapTempoProps) {
   )
 }
 
-/** Keys that are not for tapping: they move about, or belong to the browser. */
-const NO_TAPS = /^(?:Tab|Enter|Escape|Shift|Control|Alt|AltGraph|Meta|CapsLock|Arrow\w+|F\d+|Page\w+|Home|End)$/
-
 function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & { onClose: () => void }) {
   const { taps, tap, clear } = useTaps()
   const [factor, setFactor] = useState(1)
@@ -50,10 +48,11 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
   const bpm = tapped && tapped.bpm * factor
 
   const press = (event: KeyboardEvent) => {
-    if (event.repeat || event.ctrlKey || event.metaKey || event.altKey || NO_TAPS.test(event.key)) return
+    const meant = tapOf(event.key)
+    if (meant === null || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return
     event.preventDefault()
-    if (event.key === 'Backspace' || event.key === 'Delete') return clear()
-    tap(kindOf(event.key), event.timeStamp)
+    if (meant === 'clear') clear()
+    else tap(meant, event.timeStamp)
   }
   const take = () => {
     if (bpm === null) return
@@ -134,8 +133,6 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
     </Dialog>
   )
 }
-
-const kindOf = (key: string): Tap => (key === '0' ? 'start' : key === '1' ? 'one' : 'beat')
 
 interface TapButtonProps {
   kind: Tap

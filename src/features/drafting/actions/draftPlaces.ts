@@ -1,0 +1,130 @@
+import type { ActionPlace } from '#actions/action.ts'
+import { TAP_KEYS } from '#features/drafting/panel/section/tapping/tapKeys.ts'
+import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
+import { OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
+import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
+import { PATTERNS } from '#plan/patterns/patterns.ts'
+import { CUT_SECTION } from './changing/cutSection.ts'
+import { DELETE } from './changing/deleteIt.ts'
+import { DUPLICATE } from './changing/duplicate.ts'
+import { LESS_EFFORT, MORE_EFFORT } from './changing/effort.ts'
+import { GROUP } from './changing/group.ts'
+import { JOIN } from './changing/join.ts'
+import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from './changing/move.ts'
+import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
+import { SPLIT } from './changing/split.ts'
+import { UNGROUP } from './changing/ungroup.ts'
+import type { DraftAction } from './draftAction.ts'
+import type { DraftGround } from './draftGround.ts'
+import { GO_DOWN, GO_UP } from './gettingAbout/goAcross.ts'
+import { GO_AFTER, GO_BEFORE, GO_FIRST, GO_LAST } from './gettingAbout/goAlong.ts'
+import { DETAILS, SELECT_AFTER, SELECT_BEFORE, SELECT_NOTHING, TOGGLE } from './gettingAbout/select.ts'
+import { LEAVE_DETAILS } from './leaveDetails.ts'
+import { HABITS } from './rehearsing/habits.ts'
+import { HEARING } from './rehearsing/hearBeat.ts'
+import { BACK_A_BLOCK, NEXT_BLOCK } from './rehearsing/jump.ts'
+import { MARK_SONG } from './rehearsing/markSong.ts'
+import { FROM_SELECTION, FROM_START, PLAY } from './rehearsing/play.ts'
+import type { RehearsalGround } from './rehearsing/rehearsalGround.ts'
+import { CLOSE_REHEARSAL, REHEARSE } from './rehearsing/rehearse.ts'
+import { REPEAT } from './rehearsing/repeat.ts'
+import { MARK_SHAKY, REHEARSE_SHAKY } from './rehearsing/shaky.ts'
+import { FIT_RIDE, FIT_SECTION } from './view/fit.ts'
+import { LINES } from './view/lines.ts'
+import { ZOOM_IN, ZOOM_OUT } from './view/zoom.ts'
+import { ADD_SECTION, addBlock } from './whole/add.ts'
+import { FIT_SLOT, OTHER_LENGTH, ROUGH_IN } from './whole/offers.ts'
+
+/** What is done to blocks, sets and songs; the row of buttons over the details has them in this order. */
+export const CHANGES: readonly DraftAction[] = [
+  MOVE_BEFORE,
+  MOVE_AFTER,
+  MOVE_TO_SONG_BEFORE,
+  MOVE_TO_SONG_AFTER,
+  LONGER,
+  SHORTER,
+  LITTLE_LONGER,
+  LITTLE_SHORTER,
+  MORE_EFFORT,
+  LESS_EFFORT,
+  DUPLICATE,
+  SPLIT,
+  JOIN,
+  GROUP,
+  UNGROUP,
+  CUT_SECTION,
+  DELETE,
+]
+
+/** What is offered for the whole ride, beside its figures. */
+export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH]
+
+/** The tray. */
+export const ADD_BLOCKS = PATTERNS.map((pattern) => ({ pattern, action: addBlock(pattern) }))
+
+/** The stage: its keys are about the block, the set or the song that has the focus. */
+export const STAGE: ActionPlace<DraftGround> = {
+  id: 'stage',
+  reach: 'focus',
+  repeats: true,
+  groups: [
+    {
+      title: 'getting about',
+      actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
+    },
+    { title: 'changing', actions: CHANGES },
+    {
+      title: 'the view',
+      actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],
+      also: [OVERVIEW_KEYS, ZOOM_WHEEL],
+    },
+    { title: 'dragging', actions: [], also: DRAG_KEYS },
+  ],
+}
+
+/** The details beside it. */
+export const DETAILS_PLACE: ActionPlace<DraftGround> = {
+  id: 'details',
+  reach: 'focus',
+  repeats: true,
+  inFields: true,
+  groups: [
+    { title: 'getting about', actions: [LEAVE_DETAILS] },
+    { title: 'tapping a tempo', actions: [], also: TAP_KEYS },
+  ],
+}
+
+/** The ride as a whole. */
+export const WHOLE_RIDE: ActionPlace<DraftGround> = {
+  id: 'wholeRide',
+  reach: 'page',
+  repeats: false,
+  groups: [{ title: 'the ride', actions: [...OFFERS, ...ADD_BLOCKS.map(({ action }) => action), ADD_SECTION] }],
+}
+
+/** A rehearsal, wherever the focus is but in a text. */
+export const REHEARSING: ActionPlace<RehearsalGround> = {
+  id: 'rehearsing',
+  reach: 'page',
+  repeats: false,
+  groups: [
+    {
+      title: 'rehearsing',
+      actions: [
+        REHEARSE,
+        PLAY,
+        NEXT_BLOCK,
+        BACK_A_BLOCK,
+        REPEAT,
+        MARK_SHAKY,
+        MARK_SONG,
+        REHEARSE_SHAKY,
+        FROM_SELECTION,
+        FROM_START,
+        CLOSE_REHEARSAL,
+      ],
+    },
+  ],
+}
+
+export const DRAFT_PLACES = [STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS, HEARING] as const

@@ -1,0 +1,50 @@
+import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
+import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { isSet } from '#plan/model.ts'
+import { findBlock, findSet } from '#plan/places.ts'
+import { isOnStage } from './stops.ts'
+
+const BETWEEN = 'from blocks to their song, and back'
+
+/** From a round’s block to its set, from everything else to the song. */
+export const GO_UP: DraftAction = {
+  id: 'stage.goUp',
+  name: 'to the song',
+  does: BETWEEN,
+  keys: ['ArrowUp'],
+  keyOnly: true,
+  can: (on) => isOnStage(on) && on.target.kind !== 'section',
+  do: ({ store, tools, target }) => {
+    const { shown, selection, selectItem, selectSection } = store.getState()
+    const set = shown && target.kind === 'block' ? findBlock(shown, target.id)?.set : undefined
+    const up = set?.id ?? selection.sectionId
+    if (up === null) return
+    if (set) selectItem(up)
+    else selectSection(up)
+    tools.focus(up)
+  },
+}
+
+/** From a song to its first block, from a set to its first part. */
+export const GO_DOWN: DraftAction = {
+  id: 'stage.goDown',
+  name: 'to the first block',
+  does: BETWEEN,
+  keys: ['ArrowDown'],
+  keyOnly: true,
+  can: isOnStage,
+  do: (on) => {
+    const first = firstInside(on)
+    if (first === undefined) return
+    on.store.getState().selectItem(first)
+    on.tools.focus(first)
+  },
+}
+
+function firstInside({ store, target }: DraftGround): string | undefined {
+  const { shown } = store.getState()
+  if (!shown || target.kind === 'ride') return undefined
+  if (target.kind !== 'section') return findSet(shown, target.id)?.set.parts[0]?.id
+  const first = shown.sections.find((section) => section.id === target.id)?.blocks[0]
+  return first && isSet(first) ? first.parts[0]?.id : first?.id
+}

@@ -1,0 +1,41 @@
+import type { ActionPlace } from '#actions/action.ts'
+import { AGAIN, BACK, HOLD, NEXT, ONE } from './act.ts'
+import { CUT, OTHER_CUT } from './cuts.ts'
+import { BREAK_OFF, END, SKIP_SONG } from './endings.ts'
+import type { LeadAction, LeadGround, OtherGround, ScreenGround, StartGround } from './leadGround.ts'
+import { END_OTHER, GO_ON } from './otherClass.ts'
+import { FULL_SCREEN, LEAVE } from './screen.ts'
+import { BRIEF, START } from './start.ts'
+import { UNDO_PRESS } from './undoPress.ts'
+
+/** The buttons under each screen, in this order; the screen’s own stand at the end of each. */
+export const START_BAR: readonly LeadAction<StartGround>[] = [START, BRIEF]
+export const LEAD_BAR: readonly LeadAction<LeadGround>[] = [END, ONE, HOLD, BACK, NEXT, AGAIN, BREAK_OFF, SKIP_SONG, UNDO_PRESS]
+export const OTHER_BAR: readonly LeadAction<OtherGround>[] = [GO_ON, END_OTHER]
+export const SCREEN_BAR: readonly LeadAction<ScreenGround>[] = [FULL_SCREEN, LEAVE]
+
+/** A key that is held down counts as one press, so that nothing is skipped by a thing laid on the keyboard. */
+const onScreen = { reach: 'page', repeats: false } as const
+
+export const BEFORE_CLASS: ActionPlace<StartGround> = {
+  id: 'beforeClass',
+  ...onScreen,
+  groups: [{ title: 'before class', actions: START_BAR }],
+}
+
+export const LEADING: ActionPlace<LeadGround> = {
+  id: 'leading',
+  ...onScreen,
+  groups: [{ title: 'leading', actions: [...LEAD_BAR, CUT, OTHER_CUT] }],
+}
+
+export const OTHER_CLASS: ActionPlace<OtherGround> = {
+  id: 'otherClass',
+  ...onScreen,
+  groups: [{ title: 'while another class is led', actions: OTHER_BAR }],
+}
+
+/** Each of them, whichever stands. */
+export const SCREEN: ActionPlace<ScreenGround> = { id: 'screen', ...onScreen, groups: [{ title: 'leading', actions: SCREEN_BAR }] }
+
+export const LEAD_PLACES = [BEFORE_CLASS, LEADING, OTHER_CLASS, SCREEN] as const

@@ -1,0 +1,30 @@
+import type { KeyboardEvent } from 'react'
+import { EFFORT_LEVELS } from './effort.ts'
+
+const LEVEL = 'a level up, down; half a level with Shift'
+const TWO_LEVELS = 'two levels up, down'
+const ENDS = 'the least, the most effort'
+
+/** The keys on the scale of effort, and the value each leads to; `small` is a level, or half of one with Shift. */
+const KEYS: readonly { keys: readonly string[]; does: string; to: (value: number, small: number) => number }[] = [
+  { keys: ['ArrowUp', 'ArrowRight'], does: LEVEL, to: (value, small) => value + small },
+  { keys: ['ArrowDown', 'ArrowLeft'], does: LEVEL, to: (value, small) => value - small },
+  { keys: ['PageUp'], does: TWO_LEVELS, to: (value) => value + 2 },
+  { keys: ['PageDown'], does: TWO_LEVELS, to: (value) => value - 2 },
+  { keys: ['Home'], does: ENDS, to: () => 0 },
+  { keys: ['End'], does: ENDS, to: () => EFFORT_LEVELS },
+]
+
+/** For a map of keys. */
+export const EFFORT_KEYS: readonly { keys: readonly string[]; does: string }[] = [
+  ...KEYS,
+  { keys: ['0–9'], does: 'straight to that level' },
+]
+
+/** The value that a key leads to; null for a key of something else. */
+export function levelForKey(event: KeyboardEvent, value: number): number | null {
+  if (event.altKey || event.ctrlKey || event.metaKey) return null
+  const found = KEYS.find(({ keys }) => keys.includes(event.key))
+  if (found) return found.to(value, event.shiftKey ? 0.5 : 1)
+  return /^\d$/.test(event.key) ? Number(event.key) : null
+}
