@@ -15,6 +15,8 @@ export interface ShelfSlice {
   oneCopy: boolean
   /** Words stand in a field that are not taken yet. */
   typing: boolean
+  /** Whether the browser has promised not to clear what is kept by itself; null where it does not say. */
+  keeping: 'promised' | 'unpromised' | null
   /** Newest first. */
   savedRides: readonly SavedRide[]
 
@@ -69,6 +71,7 @@ export function createShelfSlice(
     saved: 'saved',
     oneCopy: false,
     typing: false,
+    keeping: null,
     savedRides: [],
     setSaved: (saved) => {
       if (get().saved !== saved) set({ saved })
