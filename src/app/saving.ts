@@ -1,7 +1,7 @@
 import type { Ride } from '#plan/model.ts'
 import { SAYS, saySaveFailed } from '#storage/messages.ts'
 import { COPIES, type RideStorage, type SaveOutcome } from '#storage/openStorage.ts'
-import type { AppStore } from '#store/state.ts'
+import type { AppState, AppStore } from '#store/state.ts'
 
 /** Milliseconds of rest after a change before it is saved: writing at every key would only hold up the next. */
 export const PAUSE = 200
@@ -31,7 +31,7 @@ type Storage = Pick<RideStorage, 'save' | 'countCopies' | 'markOpened' | 'onSave
  * @returns ends the saving; what is waiting is saved first
  */
 export function startSaving(store: AppStore, storage: Storage, world: SavingWorld = browserWorld): () => void {
-  let waiting: Ride | null = null
+  let isWaiting = false
   let callOffPause = () => {}
   let callOffLongest: (() => void) | null = null
   let callOffLook = () => {}
@@ -39,15 +39,15 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
   let isDue = false
   let isOver = false
 
-  /** @param base what the ride was made from; it may be another one by the time a save is over */
-  const flush = (base = store.getState().base) => {
+  /** Saves what is open, or was until now; always as it stands at that moment, since what another window saved may have come in. */
+  const flush = ({ ride, base }: Pick<AppState, 'ride' | 'base'> = store.getState()) => {
     callOffPause()
     callOffLongest?.()
     callOffLongest = null
     isDue = false
-    const ride = waiting
-    waiting = null
-    if (ride) void save(ride, base)
+    const isToSave = isWaiting
+    isWaiting = false
+    if (ride && isToSave) void save(ride, base)
   }
 
   /** One save at a time: a change during one waits for its end, since what comes of it is what the next is made from. */
@@ -56,8 +56,8 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     else isDue = true
   }
 
-  const saveAfter = (ride: Ride, milliseconds: number) => {
-    waiting = ride
+  const saveAfter = (milliseconds: number) => {
+    isWaiting = true
     callOffPause()
     callOffPause = world.later(flushInTurn, milliseconds)
     callOffLongest ??= world.later(flushInTurn, Math.max(milliseconds, LONGEST))
@@ -83,7 +83,7 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     noteSaved({ id: ride.id, title: stored.title, level: stored.level, slotMinutes: stored.slotMinutes, updated })
     if (wasCleared) notify({ kind: 'warning', sentence: SAYS.cleared })
     follow(ride, stored)
-    if (!waiting && underWay === 0) setSaved('saved')
+    if (!isWaiting && underWay === 0) setSaved('saved')
     if (open?.id !== ride.id) return
     if (merged && merged.merge.conflicts.length > 0) offerWindows(merged.base, ride, merged.theirs)
     setOneCopy(copies < COPIES)
@@ -93,7 +93,7 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
   function deleted(ride: Ride): void {
     const { ride: open, setSaved, notify } = store.getState()
     if (open?.id !== ride.id) return
-    waiting = null
+    isWaiting = false
     callOffLook()
     setSaved('deleted')
     notify({ kind: 'problem', sentence: SAYS.deletedElsewhere, offer: { label: 'keep it', keep: true } })
@@ -105,14 +105,14 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     if (saved !== 'failed')
       notify({ kind: 'problem', sentence: saySaveFailed(error), details: error instanceof Error ? [error.message] : [] })
     setSaved('failed')
-    if (!waiting && store.getState().ride === ride) saveAfter(ride, RETRY)
+    if (!isWaiting && store.getState().ride === ride) saveAfter(RETRY)
   }
 
   /** Brings this window and storage together now: what is newer there comes here, what is missing there is written. */
   const together = () => {
     const { ride, isDemo, saved } = store.getState()
     if (!ride || isDemo || saved === 'deleted') return
-    waiting = ride
+    isWaiting = true
     flushInTurn()
   }
 
@@ -136,7 +136,7 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     const isKeptAgain = before.saved === 'deleted' && saved === 'saving'
     if (ride === before.ride && isDemo === before.isDemo && !isKeptAgain) return
     if (ride?.id !== before.ride?.id) {
-      flush(before.base)
+      flush(before)
       callOffLook()
       if (saved === 'deleted') store.getState().setSaved('saved')
       storage.markOpened(ride?.id ?? null).catch(() => undefined)
@@ -145,7 +145,7 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     // What came in from storage is there already.
     if (ride === base && base !== before.base && ride.id === before.ride?.id) return
     if (store.getState().saved !== 'failed') store.getState().setSaved('saving')
-    saveAfter(ride, PAUSE)
+    saveAfter(PAUSE)
   })
   const stopHearing = storage.onSavedElsewhere((id) => {
     const { ride, place, refreshSavedRides } = store.getState()

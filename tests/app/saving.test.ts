@@ -269,6 +269,26 @@ describe('saving', () => {
     expect(waitingFor()).toBe(1)
   })
 
+  it('takes nothing back of what came in while it waited for its turn', async () => {
+    const { state, storage, outcome, pass, hear } = saving()
+    state().openRide(ride)
+    await pass(PAUSE)
+    const theirs = { ...ride, aim: 'theirs' }
+    let finish = () => {}
+    storage.save.mockImplementationOnce(
+      (kept) =>
+        new Promise((resolve) => {
+          finish = () => resolve(outcome(theirs, { merged: { base: ride, theirs, merge: mergeWindows(ride, kept, theirs) } }))
+        }),
+    )
+    hear(ride.id)
+    hear(ride.id)
+    finish()
+    await settled()
+    expect(storage.save).toHaveBeenCalledTimes(3)
+    expect(storage.save.mock.lastCall).toEqual([theirs, theirs])
+  })
+
   it('offers to decide what both windows changed', async () => {
     const { state, storage, outcome, pass } = saving()
     state().openRide(ride)
