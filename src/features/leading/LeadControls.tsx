@@ -16,13 +16,23 @@ interface Props {
   /** How much there is to undo. */
   acts: number
   finished: boolean
+  /** Another window leads: nothing of the class is to be pressed here. */
+  follows: boolean
   armed: string | null
   press: Presses
 }
 
 /** Large targets for what keys do too. A class that is left alone needs none of them. */
-export function LeadControls({ held, acts, finished, armed, press }: Props) {
+export function LeadControls({ held, acts, finished, follows, armed, press }: Props) {
   const does = (kind: 'one' | 'next' | 'back' | 'again' | 'hold') => (timeStamp: number) => press.act({ kind }, timeStamp)
+  if (follows) {
+    return (
+      <div className="lead-bar">
+        <FullScreenButton />
+        <LeaveButton armed={armed === 'leave'} onPress={press.leave} />
+      </div>
+    )
+  }
   if (finished) {
     return (
       <div className="lead-bar">

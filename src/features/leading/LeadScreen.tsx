@@ -3,7 +3,7 @@ import { classTime, type LeadAct, type LeadLog } from '#engine/leading/leadLog.t
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import { stateOf } from '#engine/leading/stateOf.ts'
 import type { LeadClock } from '#store/leadClock.ts'
-import { useAppStore } from '#store/useApp.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
 import type { Seconds } from '#units/units.ts'
 import { AwakeNote } from './LeadButton.tsx'
@@ -31,6 +31,7 @@ interface Props {
  */
 export function LeadScreen({ clock, led, log, awake }: Props) {
   const store = useAppStore()
+  const follows = useApp((state) => state.ledElsewhere)
   const face = useRef<HTMLDivElement>(null)
   const painter = useRef<Painter | null>(null)
   useEffect(() => {
@@ -91,7 +92,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   return (
     <>
       <LeadFace ref={face} />
-      {proposals.shown ? (
+      {proposals.shown && !follows ? (
         <ProposalBar proposal={proposals.shown} said={said} more={proposals.more} onTake={press.cut} onOther={proposals.other} />
       ) : (
         <p className="lead-said">{said || (place.finished ? '' : proposals.none)}</p>
@@ -100,6 +101,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
         held={led.led.hold !== undefined}
         acts={log.events.length}
         finished={place.finished}
+        follows={follows}
         armed={confirm.armed}
         press={press}
       />

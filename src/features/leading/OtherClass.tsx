@@ -1,4 +1,4 @@
-import { useAppStore } from '#store/useApp.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import { LeadButton, LeaveButton } from './LeadButton.tsx'
 import { useConfirm } from './useConfirm.ts'
 import { useLeadKeys } from './useLeadKeys.ts'
@@ -15,6 +15,7 @@ interface Props {
 /** A class of another ride is under way: it is not lost by opening the wrong one. */
 export function OtherClass({ led, opened, onGoOn, onEnd }: Props) {
   const store = useAppStore()
+  const follows = useApp((state) => state.ledElsewhere)
   const confirm = useConfirm()
   const leave = () => confirm.press('leave', () => store.getState().setPlace('draft'))
   useLeadKeys((key) => {
@@ -31,9 +32,11 @@ export function OtherClass({ led, opened, onGoOn, onEnd }: Props) {
         <LeadButton tone="main" keys="space" onPress={onGoOn}>
           go on with it
         </LeadButton>
-        <LeadButton armed={confirm.armed === 'end'} onPress={() => confirm.press('end', onEnd)}>
-          {confirm.armed === 'end' ? 'press again to end it' : 'end it'}
-        </LeadButton>
+        {!follows && (
+          <LeadButton armed={confirm.armed === 'end'} onPress={() => confirm.press('end', onEnd)}>
+            {confirm.armed === 'end' ? 'press again to end it' : 'end it'}
+          </LeadButton>
+        )}
         <LeaveButton armed={confirm.armed === 'leave'} onPress={leave} />
       </div>
     </div>

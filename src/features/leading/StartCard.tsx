@@ -3,7 +3,7 @@ import { openingCard } from '#engine/words/openingCard.ts'
 import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import type { Leading } from '#store/leadSlice.ts'
-import { useAppStore } from '#store/useApp.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { bookedSlot } from './bookedSlot.ts'
@@ -23,6 +23,7 @@ interface Props {
 /** What stands on the screen while the room fills: the words to open with, what comes first, and the one thing to press. */
 export function StartCard({ clock, leading, awake }: Props) {
   const store = useAppStore()
+  const follows = useApp((state) => state.ledElsewhere)
   const { ride, report } = leading.plan
   const card = useMemo(() => openingCard(ride, report), [ride, report])
   const [instant, setInstant] = useState(() => clock.instantOf(clock.now()))
@@ -73,10 +74,12 @@ export function StartCard({ clock, leading, awake }: Props) {
         </p>
       )}
       <div className="lead-bar">
-        <LeadButton tone="main" keys="space" onPress={start}>
-          {first ? 'the first one is now' : 'begin'}
-        </LeadButton>
-        {ride.briefingSeconds > 0 && (
+        {!follows && (
+          <LeadButton tone="main" keys="space" onPress={start}>
+            {first ? 'the first one is now' : 'begin'}
+          </LeadButton>
+        )}
+        {!follows && ride.briefingSeconds > 0 && (
           <LeadButton keys="B" onPress={brief}>
             {begun ? 'briefing from now again' : 'begin the briefing'}
           </LeadButton>
