@@ -2,7 +2,7 @@ import type { AppStore } from '#store/state.ts'
 import type { Notes } from './leavingNotes.ts'
 
 /** So many rides changed since the last backup are worth a word. */
-export const MANY = 8
+const MANY = 8
 const NAME = 'ridewright.backup'
 
 interface BackupNote {

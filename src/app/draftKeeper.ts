@@ -6,7 +6,7 @@ import type { Notes } from './leavingNotes.ts'
 import type { SavingWorld } from './saving.ts'
 
 /** Text in a field, what it was typed over, and where that was. */
-export interface DraftNote {
+interface DraftNote {
   field: string
   over: string
   text: string

@@ -4,7 +4,7 @@ import { LEFT } from './leavingNotes.ts'
 import type { SavingWorld } from './saving.ts'
 
 /** Milliseconds between two notes at least. */
-export const BETWEEN_NOTES = 250
+const BETWEEN_NOTES = 250
 
 /** Where notes are written so that a killed browser keeps them. */
 export interface NotePad {

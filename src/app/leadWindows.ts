@@ -3,7 +3,7 @@ import type { AppStore } from '#store/state.ts'
 import { parseClass } from './classKeeping.ts'
 
 /** What the windows of one browser need to agree who leads. */
-export interface LeadWorld {
+interface LeadWorld {
   /** Takes the lead where nobody has it, or by force; calls back when another window takes it. False where it is taken. */
   takeLead: (byForce: boolean, onLost: () => void) => Promise<boolean>
   giveLead: () => void

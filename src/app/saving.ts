@@ -6,7 +6,7 @@ import type { AppState, AppStore } from '#store/state.ts'
 /** Milliseconds of rest after a change before it is saved: writing at every key would only hold up the next. */
 export const PAUSE = 200
 /** Milliseconds that a change waits at most, however busily others follow it. */
-export const LONGEST = 500
+const LONGEST = 500
 /** Milliseconds before another try after a save failed, or the second copy did. */
 const RETRY = 5000
 /** Milliseconds between two looks at whether what was saved is still there. */

@@ -6,7 +6,8 @@ export interface KeyedDatabase extends RideCopy {
   /** Ids of all values, none of which is read. */
   keys: () => Promise<string[]>
   readMark: (name: string) => Promise<string | undefined>
-  writeMark: (name: string, value: string) => Promise<void>
+  /** @param isSwift without waiting for the disk itself: a killed browser keeps it, a machine that loses its power may not */
+  writeMark: (name: string, value: string, isSwift?: boolean) => Promise<void>
   removeMark: (name: string) => Promise<void>
   /** All whose name begins so. */
   marksUnder: (prefix: string) => Promise<{ name: string; value: string }[]>
@@ -61,9 +62,9 @@ export async function openKeyedDatabase(name: string, things: string): Promise<K
     remove: (id) => withDatabase((db) => db.delete(things, id)),
     keys: () => withDatabase(async (db) => (await db.getAllKeys(things)).map(String)),
     readMark: (name) => withDatabase((db) => db.get('marks', name)),
-    writeMark: (name, value) =>
+    writeMark: (name, value, isSwift) =>
       withDatabase(async (db) => {
-        const transaction = db.transaction('marks', 'readwrite', { durability: 'strict' })
+        const transaction = db.transaction('marks', 'readwrite', { durability: isSwift ? 'relaxed' : 'strict' })
         await Promise.all([transaction.store.put(value, name), transaction.done])
       }),
     removeMark: (name) => withDatabase((db) => db.delete('marks', name)),

@@ -201,7 +201,7 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
       }),
     markOpened: (id) => inTurn(async () => database?.writeMark(LAST_OPENED, id ?? '')),
     noteDown: async (name, text) => {
-      await (text === null ? database?.removeMark(NOTE + name) : database?.writeMark(NOTE + name, text))
+      await (text === null ? database?.removeMark(NOTE + name) : database?.writeMark(NOTE + name, text, true))
     },
     notesUnder: async (prefix) => {
       const marks = (await database?.marksUnder(NOTE + prefix).catch(() => [])) ?? []

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { backToDraft, createDraftKeeper, type DraftNote, takeLeftDrafts } from '#app/draftKeeper.ts'
+import { backToDraft, createDraftKeeper, takeLeftDrafts } from '#app/draftKeeper.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { memoryNotes } from '#tests/support/memoryNotes.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+
+type DraftNote = Parameters<typeof backToDraft>[1][number]
 
 const ride = smallRide()
 const settled = () => new Promise((resolve) => setImmediate(resolve))

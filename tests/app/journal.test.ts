@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { BETWEEN_NOTES, keepJournal } from '#app/journal.ts'
+import { keepJournal } from '#app/journal.ts'
 import { saveNoted } from '#app/leavingNotes.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import type { Ride } from '#plan/model.ts'
@@ -8,6 +8,8 @@ import { aStore } from '#tests/support/aStore.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
 
 const ride = smallRide()
+/** Milliseconds between two notes at least. */
+const BETWEEN_NOTES = 250
 const retitle = (title: string) => patchRide({ title })
 
 function journal() {

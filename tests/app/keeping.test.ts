@@ -1,11 +1,13 @@
 import { describe, expect, it, vi } from 'vitest'
-import { MANY, remindOfBackups } from '#app/backupReminder.ts'
+import { remindOfBackups } from '#app/backupReminder.ts'
 import { askForKeeping } from '#app/keepingPromise.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { memoryNotes } from '#tests/support/memoryNotes.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
 
 const ride = smallRide()
+/** So many changed rides are worth a word. */
+const MANY = 8
 const settled = () => new Promise((resolve) => setImmediate(resolve))
 const saveOnce = (state: ReturnType<typeof aStore>['state']) => {
   state().setSaved('saving')

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { type LeadWorld, shareLead } from '#app/leadWindows.ts'
+import { shareLead } from '#app/leadWindows.ts'
 import { computeRide } from '#engine/computeRide.ts'
 import type { RideReport } from '#engine/report.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
+
+type LeadWorld = NonNullable<Parameters<typeof shareLead>[1]>
 
 const settled = () => new Promise((resolve) => setImmediate(resolve))
 

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
-import { LONGEST, PAUSE, startSaving } from '#app/saving.ts'
+import { PAUSE, startSaving } from '#app/saving.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { mergeWindows } from '#plan/merge/mergeWindows.ts'
@@ -11,6 +11,8 @@ import { smallRide } from '#tests/support/smallRide.ts'
 
 type Kept = Extract<SaveOutcome, { deleted: false }>
 
+/** No change waits longer. */
+const LONGEST = 500
 /** A save that failed is tried again after so long. */
 const FIVE_SECONDS = 5000
 
