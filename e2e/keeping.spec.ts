@@ -131,7 +131,10 @@ test('a ride that one window deletes is not called saved in the other, and can b
 
 test('one window leads a class; the other follows it, and takes over by a press', async ({ page, context }) => {
   const other = await openInTwo(page, context)
-  for (const each of [page, other]) await each.getByRole('link', { name: 'lead', exact: true }).click()
+  for (const each of [page, other]) {
+    await each.getByRole('link', { name: 'lead', exact: true }).click()
+    await expect(each.getByRole('button', { name: 'the first one is now' })).toBeVisible()
+  }
   await page.keyboard.press('Space')
   await expect(other.getByText('Another window leads this class.')).toBeVisible()
   await expect(page.getByText('Another window leads this class.')).toHaveCount(0)
