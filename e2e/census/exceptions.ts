@@ -39,5 +39,6 @@ export const reasonFor = ({ role, name, where }: Control, hand: Hand): string | 
 /** Files whose controls no scene can bring to the screen, and why. */
 export const NOT_DRAWN: readonly { file: string; reason: string }[] = [
   { file: 'src/app/ErrorBoundary.tsx', reason: 'Nothing a hand can do breaks the page; a test of its own breaks it.' },
+  { file: 'src/features/leading/FollowBar.tsx', reason: 'It takes two windows; e2e/keeping.spec.ts operates it.' },
   { file: 'src/features/drafting/rehearsal/Habits.tsx', reason: 'The browser of the tests has no voices to choose from.' },
 ]

@@ -44,6 +44,8 @@ interface Props {
   now: () => number
   /** The clock classes are led by. */
   leadClock: LeadClock
+  /** Leads the class here that another window leads. */
+  onTakeOver: () => void
   /** Loads the page anew. */
   onReload: () => void
   onOpenFile: (file: File) => void
@@ -54,7 +56,7 @@ interface Props {
 }
 
 /** The shell: a head, what must be known, and the place one is in. */
-export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFiles }: Props) {
+export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLink, onDropFiles }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
   const { keyMap, openKeys } = useKeyMap()
@@ -106,7 +108,7 @@ export function App({ now, leadClock, onReload, onOpenFile, onOpenLink, onDropFi
                 {place === 'draft' && <DraftPlace />}
                 {place === 'sheet' && <SheetPlace today={dayWords(now())} day={isoDay(now())} makeExport={makeExportAt(now)} />}
                 {place === 'setup' && <SetupPlace />}
-                {place === 'lead' && <LeadPlace clock={leadClock} />}
+                {place === 'lead' && <LeadPlace clock={leadClock} onTakeOver={onTakeOver} />}
                 {place === 'handover' && (
                   <HandOverPlace page={location.href} onOpenFile={onOpenFile} qrOf={qrOf} versions={<VersionsPart />} />
                 )}

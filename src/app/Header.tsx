@@ -23,9 +23,32 @@ const THEMES: readonly { value: Theme; label: string }[] = [
   { value: 'dark', label: 'dark' },
 ]
 
-const SAVED_WORDS = { saved: 'saved on this machine', saving: 'saving…', failed: 'not saved', demo: 'demo, not saved yet' } as const
+const SAVED_WORDS = {
+  saved: 'saved on this machine',
+  oneCopy: 'saved, one copy only',
+  saving: 'saving…',
+  typing: 'typing, not saved yet',
+  failed: 'not saved',
+  deleted: 'deleted elsewhere',
+  demo: 'demo, not saved yet',
+} as const
 /** All of them, from which the room for the longest is taken. */
 const ALL_SAVED_WORDS = Object.values(SAVED_WORDS).join('\n')
+
+/** What those words mean, where they need telling. */
+const SAVED_MEANS: Partial<Record<keyof typeof SAVED_WORDS, string>> = {
+  oneCopy: 'Rides are kept twice in this browser, and one of the two places takes nothing now. It is tried again every few seconds.',
+  typing: 'What stands in the field counts once you leave it or press Enter; until then it is kept as it is typed.',
+  deleted: 'Another window deleted this ride. It is open here, and saved nowhere.',
+}
+
+/** What can be said of the open ride; never that it is saved while some of it is not. */
+function savedState({ isDemo, saved, oneCopy, typing }: AppState): keyof typeof SAVED_WORDS {
+  if (saved === 'failed' || saved === 'deleted') return saved
+  if (typing) return 'typing'
+  if (isDemo) return 'demo'
+  return saved === 'saved' && oneCopy ? 'oneCopy' : saved
+}
 
 /** The head of every page: which ride, where in it, the way back, and what is kept. */
 export function Header() {
@@ -89,11 +112,16 @@ const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${
 function Tools() {
   const readOnly = useApp(isReadOnly)
   const on = useShellGround()
-  const saved = useApp((state) => (state.isDemo && state.saved !== 'failed' ? 'demo' : state.saved))
+  const saved = useApp(savedState)
   if (readOnly) return <span className="app-saved">read-only</span>
   return (
     <div className="app-tools">
-      <span className="app-saved" data-urgent={saved === 'failed'} data-words={ALL_SAVED_WORDS}>
+      <span
+        className="app-saved"
+        data-urgent={saved === 'failed' || saved === 'deleted'}
+        data-words={ALL_SAVED_WORDS}
+        title={SAVED_MEANS[saved]}
+      >
         {SAVED_WORDS[saved]}
       </span>
       <ActionButton action={UNDO} on={on} tone="quiet" />

@@ -11,7 +11,7 @@ export function Notices() {
   return (
     <div className="app-notices">
       {notice && (
-        <Notice urgent={notice.kind === 'problem'} onDismiss={dismiss} actions={notice.offer && <Offer {...notice.offer} />}>
+        <Notice urgent={notice.kind === 'problem'} onDismiss={dismiss} actions={notice.offer && <Offer offer={notice.offer} />}>
           {notice.sentence}
           {notice.details && notice.details.length > 0 && <Details details={notice.details} />}
         </Notice>
@@ -21,18 +21,20 @@ export function Notices() {
   )
 }
 
-function Offer({ label, place, entry }: NonNullable<NoticeOf['offer']>) {
+function Offer({ offer }: { offer: NonNullable<NoticeOf['offer']> }) {
   const setPlace = useApp((state) => state.setPlace)
   const askForEntry = useApp((state) => state.askForEntry)
+  const keepDeleted = useApp((state) => state.keepDeleted)
   const dismiss = useApp((state) => state.dismissNotice)
   const go = () => {
     dismiss()
-    if (entry) askForEntry()
-    else setPlace(place)
+    if ('keep' in offer) keepDeleted()
+    else if (offer.entry) askForEntry()
+    else setPlace(offer.place)
   }
   return (
     <Button tone="action" onClick={go}>
-      {label}
+      {offer.label}
     </Button>
   )
 }

@@ -30,7 +30,9 @@ const NAME = 'ridewright.class'
  * @param now milliseconds since 1970; tells the newer of the two copies
  */
 export function keepClass(store: AppStore, notes: Pick<Notes, 'setItem'> | null, shelf: ClassShelf | null, now: () => number): void {
-  store.subscribe(({ leading, lastLed, place }, before) => {
+  store.subscribe(({ leading, lastLed, place, ledElsewhere }, before) => {
+    // The window that leads it keeps it.
+    if (ledElsewhere || before.ledElsewhere) return
     const same = leading === before.leading && lastLed === before.lastLed
     if (same && (place === before.place || !leading)) return
     const text = JSON.stringify({ at: now(), onScreen: place === 'lead', class: keptOf(leading), last: keptOf(lastLed) })
@@ -86,7 +88,7 @@ function recordOf(text: string | null): { at: number; onScreen: unknown; class: 
   }
 }
 
-function parseClass(value: unknown): KeptClass | null {
+export function parseClass(value: unknown): KeptClass | null {
   const { ride, slotFrom, log } = Object(value) as Record<string, unknown>
   const parsed = parseRide(ride)
   if (!parsed.ok) return null

@@ -7,6 +7,8 @@ import type { SavingWorld } from './saving.ts'
 export type Notes = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>
 
 const PREFIX = 'ridewright.left.'
+/** What notes in the database are called, before the window and the ride. */
+export const LEFT = 'left.'
 
 /**
  * Notes the open ride when the page is left before its last change is saved: a write to
@@ -15,10 +17,12 @@ const PREFIX = 'ridewright.left.'
 export function noteOnLeaving(store: AppStore, notes: Notes, now: () => number, world: Pick<SavingWorld, 'onLeaving'>): void {
   let noted: string | null = null
   world.onLeaving(() => {
-    const { ride, saved, isDemo } = store.getState()
+    const { ride, base, saved, isDemo } = store.getState()
     if (!ride || isDemo || saved === 'saved') return
+    // Deleted elsewhere and not worked on since: it stays deleted.
+    if (saved === 'deleted' && ride === base) return
     try {
-      notes.setItem(PREFIX + ride.id, JSON.stringify({ at: now(), ride }))
+      notes.setItem(PREFIX + ride.id, JSON.stringify({ at: now(), ride, ...(base && base !== ride && { base }) }))
       noted = ride.id
     } catch {
       // Full or refused: the save begun is all that can be done.
@@ -39,28 +43,55 @@ export function askOnLeaving(store: AppStore, page: Pick<Window, 'addEventListen
   })
 }
 
-/** Saves what was noted on leaving, unless the ride was saved again after it, and clears the notes. Resolves in any case. */
-export async function saveNoted(notes: Notes, storage: Pick<RideStorage, 'list' | 'save'>): Promise<void> {
-  const keys = Array.from({ length: notes.length }, (_, index) => notes.key(index)).filter((key) => key?.startsWith(PREFIX))
-  if (keys.length === 0) return
+/** A note found, and how it is struck out. */
+interface Found {
+  text: string | null
+  strike: () => void | Promise<void>
+}
+
+/**
+ * Saves what was noted, on leaving and before a kill, oldest first, and strikes the notes out. It is
+ * brought together with what was saved since; a note that does not say what it was made from gives way
+ * to that. Resolves in any case.
+ *
+ * @param pad the notes that a killed browser keeps
+ */
+export async function saveNoted(
+  notes: Notes | null,
+  storage: Pick<RideStorage, 'list' | 'save'>,
+  pad: Pick<RideStorage, 'noteDown' | 'notesUnder'> | null = null,
+): Promise<void> {
+  const found = [...foundIn(notes), ...(await foundOn(pad))]
+  if (found.length === 0) return
   const saved = await storage.list().catch(() => [])
-  for (const key of keys) {
-    const note = readNote(notes.getItem(key!))
-    const later = saved.some(({ id, updated }) => id === note?.ride.id && updated > note.at)
+  const left = found.map(({ text, strike }) => ({ note: readNote(text), strike })).sort((a, b) => (a.note?.at ?? 0) - (b.note?.at ?? 0))
+  for (const { note, strike } of left) {
+    const isOutdated = !note?.base && saved.some(({ id, updated }) => note && id === note.ride.id && updated > note.at)
     try {
-      if (note && !later) await storage.save(note.ride)
-      notes.removeItem(key!)
+      if (note && !isOutdated) await storage.save(note.ride, note.base)
+      await strike()
     } catch {
       // It stays for the next time.
     }
   }
 }
 
+function foundIn(notes: Notes | null): Found[] {
+  if (!notes) return []
+  const keys = Array.from({ length: notes.length }, (_, index) => notes.key(index)).filter((key) => key?.startsWith(PREFIX))
+  return keys.map((key) => ({ text: notes.getItem(key!), strike: () => notes.removeItem(key!) }))
+}
+
+async function foundOn(pad: Pick<RideStorage, 'noteDown' | 'notesUnder'> | null): Promise<Found[]> {
+  const found = (await pad?.notesUnder(LEFT).catch(() => [])) ?? []
+  return found.map(({ name, text }) => ({ text, strike: () => pad?.noteDown(name, null) }))
+}
+
 function readNote(text: string | null) {
   try {
-    const { at, ride } = JSON.parse(text ?? 'null') as { at: unknown; ride: unknown }
-    const parsed = parseRide(ride)
-    return parsed.ok && typeof at === 'number' ? { at, ride: parsed.ride } : null
+    const { at, ride, base } = JSON.parse(text ?? 'null') as { at: unknown; ride: unknown; base?: unknown }
+    const [parsed, from] = [parseRide(ride), base === undefined ? null : parseRide(base)]
+    return parsed.ok && typeof at === 'number' ? { at, ride: parsed.ride, ...(from?.ok && { base: from.ride }) } : null
   } catch {
     return null
   }

@@ -14,23 +14,33 @@ import type { Ports } from '#store/ports.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
 import { App } from './App.tsx'
 import { openLink, tieAddress } from './addressSync.ts'
+import { remindOfBackups } from './backupReminder.ts'
 import { backToClass, keepClass, readClass } from './classKeeping.ts'
 import { createIds } from './createIds.ts'
+import { DraftScopes } from './DraftScopes.tsx'
 import { downloadRide } from './downloadRide.ts'
+import { backToDraft, createDraftKeeper, takeLeftDrafts, takeWordsOnLeaving } from './draftKeeper.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { fragmentOfAddress } from './fragment.ts'
+import { keepJournal } from './journal.ts'
+import { askForKeeping } from './keepingPromise.ts'
 import { keepHabits } from './keptHabits.ts'
 import { keepReadOn } from './keptReadOn.ts'
 import { keepRehearsing } from './keptRehearsing.ts'
-import { keepSession, readSession } from './lastSession.ts'
+import { keepSession, readSession, SESSION_NOTE } from './lastSession.ts'
 import { createLeadClock } from './leadClock.ts'
+import { browserLead, shareLead } from './leadWindows.ts'
 import { askOnLeaving, noteOnLeaving, saveNoted } from './leavingNotes.ts'
 import { openRideFile } from './openRideFile.ts'
+import { openWindows, showOpen } from './openWindows.ts'
 import { registerServiceWorker } from './registerServiceWorker.ts'
 import { reopen } from './reopen.ts'
 import { browserWorld, startSaving } from './saving.ts'
 import { takeFiles } from './takeFiles.ts'
 import '#ui/base.css'
+
+/** Milliseconds after the start at which second copies that are missing are made again. */
+const MEND_AFTER = 3000
 
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
@@ -62,12 +72,17 @@ export async function start(root: HTMLElement): Promise<void> {
   void store.getState().refreshSoundFiles()
   const notes = localNotes()
 
+  const windowId = store.getState().newId()
+  showOpen(windowId)
+  takeWordsOnLeaving(window)
+
   if (shelf) {
-    if (notes) {
-      await saveNoted(notes, storage)
-      noteOnLeaving(store, notes, Date.now, browserWorld)
-    }
+    await saveNoted(notes, storage, storage)
+    if (notes) noteOnLeaving(store, notes, Date.now, browserWorld)
     startSaving(store, storage)
+    askForKeeping(store, navigator.storage, notes)
+    remindOfBackups(store, notes, Date.now)
+    keepJournal(store, storage, windowId, { ...browserWorld, now: Date.now })
   } else {
     store.getState().setSaved('failed')
     store.getState().notify({ kind: 'warning', sentence: storage.warning! })
@@ -76,29 +91,38 @@ export async function start(root: HTMLElement): Promise<void> {
   const asked = fragmentOfAddress(location)
   // A link that stood in path or query goes on as a fragment, and is not left where servers see it.
   if (asked !== location.hash) history.replaceState(null, '', './')
-  await reopen(store, asked, readSession(notes), storage.lastOpened)
+  const [session] = await storage.notesUnder(SESSION_NOTE)
+  await reopen(store, asked, readSession(notes, session?.text), storage.lastOpened)
   const left = await readClass(notes, storage)
   if (left) backToClass(store, left)
+  const words = await takeLeftDrafts(notes, storage, await openWindows())
+  const draftKeeper = createDraftKeeper(store, words, { ...browserWorld, notes, pad: storage, window: windowId })
+  backToDraft(store, words)
   keepClass(store, notes, storage, Date.now)
+  const takeOver = await shareLead(store, browserLead())
   tieAddress(store, window)
-  keepSession(store, notes, browserWorld)
+  keepSession(store, notes, browserWorld, storage)
   keepReadOn(store, notes)
   keepHabits(store, notes)
   keepRehearsing(store, notes)
 
   const openFile = (file: File) => openRideFile(file, store, shelf)
+  setTimeout(() => void storage.mend(), MEND_AFTER)
   createRoot(root).render(
     <AppStoreProvider value={store}>
       {/* The places have a boundary of their own; this one stands behind the shell itself. */}
       <ErrorBoundary onDownload={() => downloadRide(store)} onReload={reload} onLeave={reload}>
-        <App
-          now={Date.now}
-          leadClock={createLeadClock()}
-          onReload={reload}
-          onOpenFile={(file) => void openFile(file)}
-          onOpenLink={(text) => openLink(text, store)}
-          onDropFiles={(files) => void takeFiles(files, store, openFile)}
-        />
+        <DraftScopes keeper={draftKeeper}>
+          <App
+            now={Date.now}
+            leadClock={createLeadClock()}
+            onTakeOver={() => void takeOver()}
+            onReload={reload}
+            onOpenFile={(file) => void openFile(file)}
+            onOpenLink={(text) => openLink(text, store)}
+            onDropFiles={(files) => void takeFiles(files, store, openFile)}
+          />
+        </DraftScopes>
       </ErrorBoundary>
     </AppStoreProvider>,
   )

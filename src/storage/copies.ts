@@ -15,11 +15,22 @@ export async function allIn(copies: readonly RideCopy[]): Promise<Map<string, un
   return byId
 }
 
-/** One whole copy is enough; only when none could be written did the save fail. */
-export async function writeTo(copies: readonly RideCopy[], id: string, value: unknown): Promise<void> {
+/**
+ * One whole copy is enough; only when none could be written did the save fail.
+ *
+ * @returns how many copies were written
+ */
+export async function writeTo(copies: readonly RideCopy[], id: string, value: unknown): Promise<number> {
   const failures: unknown[] = []
   for (const copy of copies) await copy.write(id, value).catch((error: unknown) => failures.push(error))
   if (failures.length === copies.length) throw failures[0]
+  return copies.length - failures.length
+}
+
+/** How many of the copies hold anything under an id. */
+export async function countHolding(copies: readonly RideCopy[], id: string): Promise<number> {
+  const held = await Promise.all(copies.map((copy) => copy.has(id).catch(() => false)))
+  return held.filter(Boolean).length
 }
 
 /** What cannot be read is never written over: it moves to an id of its own and stays there. */

@@ -6,7 +6,11 @@ export interface KeyedDatabase extends RideCopy {
   /** Ids of all values, none of which is read. */
   keys: () => Promise<string[]>
   readMark: (name: string) => Promise<string | undefined>
-  writeMark: (name: string, value: string) => Promise<void>
+  /** @param isSwift without waiting for the disk itself: a killed browser keeps it, a machine that loses its power may not */
+  writeMark: (name: string, value: string, isSwift?: boolean) => Promise<void>
+  removeMark: (name: string) => Promise<void>
+  /** All whose name begins so. */
+  marksUnder: (prefix: string) => Promise<{ name: string; value: string }[]>
   close: () => void
 }
 
@@ -41,6 +45,7 @@ export async function openKeyedDatabase(name: string, things: string): Promise<K
 
   return {
     read: (id) => withDatabase((db) => db.get(things, id)),
+    has: (id) => withDatabase(async (db) => (await db.getKey(things, id)) !== undefined),
     readAll: () =>
       withDatabase(async (db) => {
         const found: { id: string; value: unknown }[] = []
@@ -57,9 +62,19 @@ export async function openKeyedDatabase(name: string, things: string): Promise<K
     remove: (id) => withDatabase((db) => db.delete(things, id)),
     keys: () => withDatabase(async (db) => (await db.getAllKeys(things)).map(String)),
     readMark: (name) => withDatabase((db) => db.get('marks', name)),
-    writeMark: async (name, value) => {
-      await withDatabase((db) => db.put('marks', value, name))
-    },
+    writeMark: (name, value, isSwift) =>
+      withDatabase(async (db) => {
+        const transaction = db.transaction('marks', 'readwrite', { durability: isSwift ? 'relaxed' : 'strict' })
+        await Promise.all([transaction.store.put(value, name), transaction.done])
+      }),
+    removeMark: (name) => withDatabase((db) => db.delete('marks', name)),
+    marksUnder: (prefix) =>
+      withDatabase(async (db) => {
+        const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`)
+        const store = db.transaction('marks').store
+        const [names, values] = await Promise.all([store.getAllKeys(range), store.getAll(range)])
+        return names.map((name, index) => ({ name: String(name), value: String(values[index]) }))
+      }),
     close: () => database.close(),
   }
 }

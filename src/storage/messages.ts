@@ -7,7 +7,9 @@ export const SAYS = {
   damaged: 'What was stored is not whole.',
   full: 'The ride could not be saved: the storage of this browser is full. Keep it as a file or a link.',
   notSaved: 'The ride could not be saved. Keep it as a file or a link.',
-  otherWindow: 'This ride was changed in another window too. What is saved last stays.',
+  cleared:
+    'What this site keeps in this browser was cleared while the page was open. The open ride is saved again; what else was kept is gone from here. A backup brings it back.',
+  deletedElsewhere: 'This ride was deleted in another window. It is open here, and saved nowhere.',
 } as const
 
 /** The sentence for a save that failed. */

@@ -2,6 +2,8 @@
 export interface RideCopy {
   /** Undefined when there is none. */
   read: (id: string) => Promise<unknown>
+  /** Whether there is one, without reading it. */
+  has: (id: string) => Promise<boolean>
   readAll: () => Promise<{ id: string; value: unknown }[]>
   /** Replaces the value as a whole or not at all. */
   write: (id: string, value: unknown) => Promise<void>

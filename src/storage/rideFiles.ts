@@ -11,9 +11,10 @@ const ENDING = '.json'
  * @param things what is kept, as the name of the folder
  */
 export async function openRideFiles(root: () => Promise<FileSystemDirectoryHandle>, things = 'rides'): Promise<RideCopy | null> {
+  const open = async () => (await root()).getDirectoryHandle(things, { create: true })
   let folder: FileSystemDirectoryHandle
   try {
-    folder = await (await root()).getDirectoryHandle(things, { create: true })
+    folder = await open()
     if (!('createWritable' in FileSystemFileHandle.prototype)) return null
   } catch {
     return null
@@ -39,10 +40,24 @@ export async function openRideFiles(root: () => Promise<FileSystemDirectoryHandl
       }
       return found
     },
+    has: async (id) => {
+      try {
+        await folder.getFileHandle(fileName(id))
+        return true
+      } catch {
+        return false
+      }
+    },
     write: async (id, value) => {
-      const writable = await (await folder.getFileHandle(fileName(id), { create: true })).createWritable()
-      await writable.write(JSON.stringify(value))
-      await writable.close()
+      const text = JSON.stringify(value)
+      try {
+        await writeFile(folder, fileName(id), text)
+      } catch (error) {
+        if (!isMissing(error)) throw error
+        // The folder itself is gone: somebody cleared this site's data. It is made anew, once.
+        folder = await open()
+        await writeFile(folder, fileName(id), text)
+      }
     },
     remove: async (id) => {
       try {
@@ -52,6 +67,12 @@ export async function openRideFiles(root: () => Promise<FileSystemDirectoryHandl
       }
     },
   }
+}
+
+async function writeFile(folder: FileSystemDirectoryHandle, name: string, text: string): Promise<void> {
+  const writable = await (await folder.getFileHandle(name, { create: true })).createWritable()
+  await writable.write(text)
+  await writable.close()
 }
 
 const fileName = (id: string): string => encodeURIComponent(id) + ENDING

@@ -1,4 +1,4 @@
-/** Tells other windows of this origin which ride was saved. A window does not hear itself. */
+/** Tells other windows of this origin which ride was saved or deleted. A window does not hear itself. */
 export interface WindowChannel {
   tell: (rideId: string) => void
   /** The result ends the listening. */

@@ -22,6 +22,8 @@ export interface Restoring {
 
 export interface BackupSlice {
   restoring: Restoring | null
+  /** Rises with every backup made. */
+  backupsMade: number
 
   /** All that is kept on this machine, as a value to write into a file, and what it holds in words; null, and said so, where it cannot be gathered. */
   makeBackup: () => Promise<{ file: object; holds: string } | null>
@@ -84,6 +86,7 @@ export function createBackupSlice(
 
   return {
     restoring: null,
+    backupsMade: 0,
 
     makeBackup: async () => {
       try {
@@ -108,6 +111,7 @@ export function createBackupSlice(
         const files = get().keptSoundFiles.size
         const without = files === 0 ? '' : ` ${plural(files, 'sound file')} kept here ${files === 1 ? 'is' : 'are'} not in it.`
         const holds = `${joinWords(parts.filter((part) => part !== false))}.${left}${without}`
+        set(({ backupsMade }) => ({ backupsMade: backupsMade + 1 }))
         return {
           file: writeBackup({
             rides,

@@ -33,6 +33,8 @@ export interface LeadSlice {
   leading: Leading | null
   /** The class that was ended last, until it is in the log. */
   lastLed: Leading | null
+  /** Another window leads the class; this one shows it and changes nothing of it. */
+  ledElsewhere: boolean
 
   /** Makes the ride that is shown ready to lead. A class that is under way goes on, also of another ride; one long over does not. */
   readyClass: (instant: number) => void
@@ -47,6 +49,10 @@ export interface LeadSlice {
   /** Back to waiting for the first one. */
   restartClass: () => void
   endClass: () => void
+  /** Shows the class as the window that leads it has it now; null once it is over there. */
+  followClass: (kept: KeptClass | null) => void
+  /** This window leads the class from here on. */
+  leadHere: () => void
   /** Puts a class back that was kept. */
   restoreClass: (kept: KeptClass) => void
   /** Puts the class back that was ended last and waits for the log. */
@@ -66,10 +72,11 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
   return {
     leading: null,
     lastLed: null,
+    ledElsewhere: false,
 
     readyClass: (instant) => {
-      const { shown, shownReport, leading } = get()
-      if (!shown || !shownReport) return
+      const { shown, shownReport, leading, ledElsewhere } = get()
+      if (!shown || !shownReport || ledElsewhere) return
       if (leading?.log && !isLongOver(leading, instant)) return
       const own = leading?.plan.ride.id === shown.id
       const slotFrom = own && !leading.log ? leading.slotFrom : null
@@ -77,21 +84,21 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
     },
 
     beginSlot: (instant) => {
-      const { leading } = get()
-      if (leading && !leading.log) set({ leading: { ...leading, slotFrom: instant } })
+      const { leading, ledElsewhere } = get()
+      if (leading && !leading.log && !ledElsewhere) set({ leading: { ...leading, slotFrom: instant } })
     },
 
     startClass: (instant, booked) => {
-      const { leading } = get()
-      if (!leading || leading.log) return
+      const { leading, ledElsewhere } = get()
+      if (!leading || leading.log || ledElsewhere) return
       const one = leading.plan.report.sections[0]?.one ?? 0
       const startedAt = instant - one * 1000
       update(leading, { slotFrom: leading.slotFrom ?? booked ?? startedAt, startedAt, events: [] })
     },
 
     lead: (act, instant) => {
-      const { leading } = get()
-      if (!leading?.log) return
+      const { leading, ledElsewhere } = get()
+      if (!leading?.log || ledElsewhere) return
       const { log } = leading
       // Two events can be handed over in another order than their stamps.
       const at = Math.max(log.events.at(-1)?.at ?? Number.NEGATIVE_INFINITY, classTime(log, instant))
@@ -99,18 +106,24 @@ export function createLeadSlice(set: SetState, get: GetState, reportOf: ReportOf
     },
 
     takeBack: () => {
-      const { leading } = get()
-      if (!leading?.log || leading.log.events.length === 0) return false
+      const { leading, ledElsewhere } = get()
+      if (!leading?.log || leading.log.events.length === 0 || ledElsewhere) return false
       update(leading, { ...leading.log, events: leading.log.events.slice(0, -1) })
       return true
     },
 
     restartClass: () => {
-      const { leading } = get()
-      if (leading) set({ leading: { ...leading, slotFrom: null, log: null, led: null } })
+      const { leading, ledElsewhere } = get()
+      if (leading && !ledElsewhere) set({ leading: { ...leading, slotFrom: null, log: null, led: null } })
     },
 
-    endClass: () => set(({ leading, lastLed }) => ({ leading: null, lastLed: leading?.log ? leading : lastLed })),
+    endClass: () => {
+      const { leading, lastLed, ledElsewhere } = get()
+      if (!ledElsewhere) set({ leading: null, lastLed: leading?.log ? leading : lastLed })
+    },
+
+    followClass: (kept) => set({ leading: kept && restored(kept), ledElsewhere: kept !== null }),
+    leadHere: () => set({ ledElsewhere: false }),
 
     restoreClass: (kept) => set({ leading: restored(kept) }),
     restoreLastLed: (kept) => set({ lastLed: restored(kept) }),

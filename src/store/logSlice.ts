@@ -53,7 +53,7 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
     // What was led is logged now: the next entry is another class.
     if (isNew && lastLed?.plan.ride.id === entry.rideId) {
       set({ lastLed: null })
-      if (notice?.offer?.entry) get().dismissNotice()
+      if (notice?.offer && 'entry' in notice.offer) get().dismissNotice()
     }
     await refreshTaught()
     return true

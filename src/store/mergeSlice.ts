@@ -1,8 +1,11 @@
+import { namedVersion } from '#plan/kept/version.ts'
 import type { Choices, Side } from '#plan/merge/difference.ts'
 import { findBase, isMadeFrom, ownRideOf } from '#plan/merge/findBase.ts'
 import { mergedWith } from '#plan/merge/lineage.ts'
 import { type Merge, mergeRides } from '#plan/merge/mergeRides.ts'
+import { mergeWindows } from '#plan/merge/mergeWindows.ts'
 import type { Ride } from '#plan/model.ts'
+import { plural } from '#units/plural.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -15,6 +18,8 @@ export interface Merging {
   choices: Choices
   /** What comes of the choices made so far. */
   merge: Merge
+  /** Both are this ride, in two windows; they are one already, and only what both changed is to be decided. */
+  inWindows?: true
 }
 
 export interface MergeSlice {
@@ -34,6 +39,11 @@ export interface MergeSlice {
   chooseAll: (side: Side) => void
   /** Makes one's own ride what the choices say, as one step that can be undone. */
   takeMerge: () => Promise<void>
+  /**
+   * Says that two windows changed the same things, and offers to decide them. This window's stand until then; the other
+   * window's ride is kept as a version, so that nothing of it is lost.
+   */
+  offerWindows: (base: Ride, mine: Ride, theirs: Ride) => void
   /** Leaves both rides as they are. */
   cancelMerge: () => void
 }
@@ -57,8 +67,9 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
   const choose = (choices: Choices) => {
     const { merging } = get()
     if (!merging) return
-    const { base, mine, theirs } = merging
-    set({ merging: { ...merging, choices, merge: mergeRides(base, mine, theirs, choices) } })
+    const { base, mine, theirs, inWindows } = merging
+    const merge = inWindows && base ? mergeWindows(base, mine, theirs, choices) : mergeRides(base, mine, theirs, choices)
+    set({ merging: { ...merging, choices, merge } })
   }
 
   return {
@@ -112,13 +123,32 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
     takeMerge: async () => {
       const { merging, ride } = get()
       if (!merging) return
-      const { mine, theirs, merge } = merging
+      const { base, mine, theirs, merge, inWindows } = merging
+      if (inWindows && base) {
+        const standing = mergeWindows(base, mine, theirs).merged
+        set({ merging: null, place: 'draft' })
+        const apply = (now: Ride) => (now.id === mine.id ? mergeWindows(standing, now, merge.merged).merged : now)
+        get().run({ label: 'Decided what two windows changed', apply })
+        return
+      }
       if (ride?.id === mine.id) get().dismissReceived()
       else get().openRide(mine)
       set({ merging: null, ownRide: null, place: 'draft' })
       const taken = mergedWith(merge.merged, theirs)
       get().run({ label: `Took changes from “${theirs.title || 'untitled ride'}”`, apply: (now) => (now === mine ? taken : now) })
       await get().noteReceived(theirs, mine.id)
+    },
+
+    offerWindows: (base, mine, theirs) => {
+      const merge = mergeWindows(base, mine, theirs)
+      set({ merging: { base, mine, theirs, choices: {}, merge, inWindows: true } })
+      void versions?.save(namedVersion(theirs, 'from another window', get().newId())).catch(() => undefined)
+      const many = merge.conflicts.length
+      get().notify({
+        kind: 'warning',
+        sentence: `Another window changed ${plural(many, 'thing')} differently. What this window says stands; the other ride is kept as a version.`,
+        offer: { label: 'decide', place: 'merge' },
+      })
     },
 
     cancelMerge: () => {

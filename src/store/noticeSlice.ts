@@ -5,8 +5,8 @@ export interface Notice {
   kind: 'problem' | 'warning' | 'info'
   sentence: string
   details?: readonly string[]
-  /** A place to look at it; with `entry` the log, with an entry for the class that was led. */
-  offer?: { label: string; place: AppState['place']; entry?: true }
+  /** A place to look at it; with `entry` the log, with an entry for the class that was led. Or to keep the ride that another window deleted. */
+  offer?: { label: string; place: AppState['place']; entry?: true } | { label: string; keep: true }
 }
 
 export interface NoticeSlice {

@@ -106,6 +106,7 @@ export const isReadOnly = (state: AppState): boolean => state.received !== null
 /** A ride freshly opened: no way back, nothing chosen, shown whole. */
 const opened = (ride: Ride | null, report: RideReport | null) => ({
   ...shownAs(ride, report),
+  base: ride,
   past: [],
   future: [],
   received: null,

@@ -1,5 +1,7 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Command } from '#plan/commands/command.ts'
+import { sameValue } from '#plan/edits.ts'
+import { mergeWindows } from '#plan/merge/mergeWindows.ts'
 import type { Ride } from '#plan/model.ts'
 import { announced } from './noticeSlice.ts'
 import type { ReportOf } from './reportCache.ts'
@@ -14,12 +16,16 @@ interface Step {
   label: string
   ride: Ride
   selection: Selection
+  /** The ride on this side of it, where another window has changed that since. */
+  from?: Ride
 }
 
 /** The open ride, what is shown of it, and the way back. */
 export interface RideSlice {
   /** The ride as committed: what is saved and linked. */
   ride: Ride | null
+  /** The state in storage that the ride was made from: as it was opened, then as it was last saved. */
+  base: Ride | null
   report: RideReport | null
   /** What the screen draws: a received ride, else the preview, else the ride. */
   shown: Ride | null
@@ -41,11 +47,20 @@ export interface RideSlice {
   /** False when there is nothing to undo. */
   undo: () => boolean
   redo: () => boolean
+  /**
+   * Notes what is in storage now, and takes in what another window brought to it. The way back stays: it leads past
+   * the other window's changes, never over them.
+   *
+   * @param saved the ride as this window gave it to storage
+   * @param stored what storage has for it
+   */
+  follow: (saved: Ride, stored: Ride) => void
 }
 
 export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf): RideSlice {
   return {
     ride: null,
+    base: null,
     report: null,
     shown: null,
     shownReport: null,
@@ -86,6 +101,23 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
 
     undo: () => travel('past', 'future', 'Undone'),
     redo: () => travel('future', 'past', 'Done again'),
+
+    follow: (saved, stored) => {
+      const { ride, shown, previewing, received, past, future, selection } = get()
+      if (ride?.id !== stored.id) return
+      const next = ride === saved ? stored : mergeWindows(saved, ride, stored).merged
+      if (next === ride) return set({ base: stored })
+      const report = reportOf(next)
+      const drawn = previewing === null || !shown ? null : mergeWindows(ride, shown, next).merged
+      set({
+        ...(received ? { ride: next, report } : shownAs(next, report)),
+        ...(drawn && !received && { shown: drawn, shownReport: reportOf(drawn), previewing, offering: get().offering }),
+        base: stored,
+        past: leadingFrom(past, ride),
+        future: leadingFrom(future, ride),
+        selection: received ? selection : prunedSelection(selection, next),
+      })
+    },
   }
 
   /** Takes the last step off one pile and puts its other side on the other. */
@@ -94,18 +126,28 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     const state = get()
     const step = state[from].at(-1)
     if (!step || !state.ride || state.received) return false
+    // Past what came in since, the step is taken back as a change of its own; what another window changed there stands.
+    const target = step.from && step.from !== state.ride ? mergeWindows(step.from, state.ride, step.ride).merged : step.ride
+    const left = state[from].slice(0, -1)
+    const isOverruled = sameValue(target, state.ride)
     set({
-      ...shownAs(step.ride, reportOf(step.ride)),
+      ...shownAs(target, reportOf(target)),
       past: state.past,
       future: state.future,
-      [from]: state[from].slice(0, -1),
+      [from]: target === step.ride ? left : leadingFrom(left, step.ride),
       [to]: [...state[to], { label: step.label, ride: state.ride, selection: state.selection }],
       // Back to what the step was about: what was deleted is chosen again as it comes back.
-      selection: prunedSelection(step.selection.sectionId === null ? state.selection : step.selection, step.ride),
-      ...announced(state, `${word}: ${step.label}`),
+      selection: prunedSelection(step.selection.sectionId === null ? state.selection : step.selection, target),
+      ...announced(state, isOverruled ? `Changed in another window since: ${step.label}` : `${word}: ${step.label}`),
     })
     return true
   }
+}
+
+/** The pile with its last step leading from the ride it was made for, although another is open now. */
+function leadingFrom(pile: readonly Step[], from: Ride): readonly Step[] {
+  const last = pile.at(-1)
+  return last === undefined || last.from ? pile : pile.with(-1, { ...last, from })
 }
 
 /** The fields that say which ride is open, with nothing previewed. */

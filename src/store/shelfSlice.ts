@@ -5,15 +5,26 @@ import { demoIdOf } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
-type Saved = 'saved' | 'saving' | 'failed'
+/** Whether the open ride is kept as it stands; `deleted` where another window has deleted it. */
+type Saved = 'saved' | 'saving' | 'failed' | 'deleted'
 
 /** The saved rides, and whether the open one is among them as it stands. */
 export interface ShelfSlice {
   saved: Saved
+  /** Only one of the two copies of the open ride can be written. */
+  oneCopy: boolean
+  /** Words stand in a field that are not taken yet. */
+  typing: boolean
+  /** Whether the browser has promised not to clear what is kept by itself; null where it does not say. */
+  keeping: 'promised' | 'unpromised' | null
   /** Newest first. */
   savedRides: readonly SavedRide[]
 
   setSaved: (saved: Saved) => void
+  setOneCopy: (oneCopy: boolean) => void
+  setTyping: (typing: boolean) => void
+  /** Keeps the open ride although another window has deleted it. */
+  keepDeleted: () => void
   /** Puts a ride just saved at the head of the list. */
   noteSaved: (ride: SavedRide) => void
   /** Reads the list anew; what goes wrong is said in a notice. */
@@ -58,9 +69,23 @@ export function createShelfSlice(
 
   return {
     saved: 'saved',
+    oneCopy: false,
+    typing: false,
+    keeping: null,
     savedRides: [],
     setSaved: (saved) => {
       if (get().saved !== saved) set({ saved })
+    },
+    setOneCopy: (oneCopy) => {
+      if (get().oneCopy !== oneCopy) set({ oneCopy })
+    },
+    setTyping: (typing) => {
+      if (get().typing !== typing) set({ typing })
+    },
+    keepDeleted: () => {
+      const { saved, ride } = get()
+      // Nothing in storage is what it was made from any more: it is saved as a new one.
+      if (saved === 'deleted' && ride) set({ saved: 'saving', base: null })
     },
     noteSaved: (ride) => set(({ savedRides }) => ({ savedRides: withSaved(savedRides, ride) })),
     refreshSavedRides,

@@ -24,6 +24,8 @@ export interface FieldProps {
   className?: string
 }
 
+const BACK = 'Typed before the page ended, and not taken yet. Press Enter here to take it, Escape to give it up.'
+
 /**
  * Label, input, and under it the sentence that says what is wrong. Commits on Enter and on leaving
  * the field; refused text stays in it; Escape restores the committed text.
@@ -43,8 +45,8 @@ export function Field({
   className,
 }: FieldProps) {
   const id = useId()
-  const { inputProps, problem } = useDraftText(value, onCommit, rows !== undefined)
-  const under = problem ?? hint
+  const { inputProps, problem, isBack, restore } = useDraftText(label, value, onCommit, rows !== undefined)
+  const under = problem ?? (isBack ? BACK : hint)
   const shared = {
     ...inputProps,
     id,
@@ -56,6 +58,8 @@ export function Field({
     'aria-describedby': under ? `${id}-under` : undefined,
     onKeyDown: (event: KeyboardEvent<HTMLInputElement | HTMLTextAreaElement>) => {
       onKeyDown?.(event)
+      // A step by arrow goes from the committed value; what was typed over it gives way.
+      if (event.defaultPrevented && event.key.startsWith('Arrow')) restore()
       if (!event.defaultPrevented) inputProps.onKeyDown(event)
     },
   }

@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest'
 import { askOnLeaving, noteOnLeaving, saveNoted } from '#app/leavingNotes.ts'
 import type { Ride } from '#plan/model.ts'
+import type { SaveOutcome } from '#storage/openStorage.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { memoryNotes } from '#tests/support/memoryNotes.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
@@ -21,7 +22,12 @@ function leaving() {
 }
 
 function shelf(saved: { id: string; title: string; updated: number }[] = []) {
-  return { list: vi.fn(async () => saved), save: vi.fn(async (_: Ride) => ({ updated: 2000, overOther: false })) }
+  return {
+    list: vi.fn(async () => saved),
+    save: vi.fn(
+      async (stored: Ride): Promise<SaveOutcome> => ({ deleted: false, updated: 2000, stored, merged: null, copies: 2, wasCleared: false }),
+    ),
+  }
 }
 
 describe('notes on leaving', () => {
@@ -53,7 +59,7 @@ describe('notes on leaving', () => {
     leave()
     const storage = shelf([{ id: ride.id, title: ride.title, updated: 999 }])
     await saveNoted(notes, storage)
-    expect(storage.save).toHaveBeenCalledExactlyOnceWith(ride)
+    expect(storage.save).toHaveBeenCalledExactlyOnceWith(ride, undefined)
     expect(notes.length).toBe(0)
   })
 

@@ -75,10 +75,10 @@ describe('saving and loading', () => {
   it('writes nothing when there is nothing new, so a ride only looked at keeps its place in the list', async () => {
     const first = await openStorage(world)
     const saved = await first.save(ride)
-    expect(await first.save(structuredClone(ride))).toEqual(saved)
+    expect(await first.save(structuredClone(ride), ride)).toMatchObject({ updated: !saved.deleted && saved.updated })
     const next = await reopened()
     const opened = await next.load(ride.id)
-    expect(opened.ok && (await next.save(opened.ride))).toEqual(saved)
+    expect(opened.ok && (await next.save(opened.ride, opened.ride))).toMatchObject({ updated: !saved.deleted && saved.updated })
   })
 
   it('lists newest first, and not what was removed', async () => {
@@ -241,6 +241,37 @@ describe('where the browser keeps less', () => {
   })
 })
 
+describe('the second copy', () => {
+  it('that could not be written is told, and made again by the next save that changes nothing', async () => {
+    const storage = await openStorage(world)
+    files.full = true
+    expect(await storage.save(ride)).toMatchObject({ copies: 1 })
+    expect(await storage.save(ride, ride)).toMatchObject({ copies: 1 })
+    files.full = false
+    expect(await storage.save(ride, ride)).toMatchObject({ copies: 2 })
+    expect(await loaded(await openStorage(without('database')))).toEqual(ride)
+  })
+
+  it('of every ride is made again where it is missing or behind', async () => {
+    const storage = await openStorage(world)
+    for (const id of ['gone', 'behind', 'whole']) await storage.save(titled('first', id))
+    const old = files.texts.get('behind.json')!
+    await storage.save(titled('second', 'behind'))
+    files.texts.set('behind.json', old)
+    files.texts.delete('gone.json')
+    await spoilDatabase('whole', undefined)
+    await storage.mend()
+    for (const copy of ['database', 'files'] as const) {
+      const one = await openStorage(without(copy))
+      expect([await loaded(one, 'gone'), await loaded(one, 'behind'), await loaded(one, 'whole')]).toMatchObject([
+        { title: 'first' },
+        { title: 'second' },
+        { title: 'first' },
+      ])
+    }
+  })
+})
+
 describe('the ride left open', () => {
   it('is remembered, and that none was', async () => {
     const storage = await openStorage(world)
@@ -249,6 +280,15 @@ describe('the ride left open', () => {
     expect(await (await reopened()).lastOpened()).toBe('a')
     await storage.markOpened(null)
     expect(await (await reopened()).lastOpened()).toBeNull()
+  })
+
+  it('is the newest one where the database came back empty', async () => {
+    const storage = await openStorage(world)
+    await storage.save(titled('a', 'a'))
+    await storage.save(titled('b', 'b'))
+    await storage.markOpened('a')
+    globalThis.indexedDB = new IDBFactory()
+    expect(await (await reopened()).lastOpened()).toBe('b')
   })
 
   it('is the newest one where only files are kept', async () => {
@@ -260,22 +300,75 @@ describe('the ride left open', () => {
 })
 
 describe('two windows', () => {
-  it('the last save stands, and the one that saved over the other is told', async () => {
-    const [mine, theirs] = [await openStorage(world), await openStorage(world)]
-    await mine.save(titled('mine'))
-    await theirs.load(ride.id)
-    expect((await theirs.save(titled('theirs'))).overOther).toBe(false)
-    expect((await mine.save(titled('mine, later'))).overOther).toBe(true)
-    expect(await loaded(await reopened())).toMatchObject({ title: 'mine, later' })
-    expect((await mine.save(titled('mine, still'))).overOther).toBe(false)
+  /** A window that has the ride open, and what it is made from. */
+  async function opened(storage: RideStorage) {
+    const result = await storage.load(ride.id)
+    let base = result.ok ? result.ride : ride
+    return {
+      save: async (change: (now: Ride) => Ride) => {
+        const outcome = await storage.save(change(base), base)
+        if (!outcome.deleted) base = outcome.stored
+        return outcome
+      },
+    }
+  }
+  const setTitle = (title: string) => (now: Ride) => ({ ...now, title })
+
+  it('lose nothing of either: what only one changed stands, saved by whichever', async () => {
+    const [first, second] = [await openStorage(world), await openStorage(world)]
+    await first.save(ride)
+    const [mine, theirs] = [await opened(first), await opened(second)]
+    for (let turn = 1; turn <= 10; turn++) {
+      await mine.save(setTitle(`title ${turn}`))
+      await theirs.save((now) => ({ ...now, aim: `aim ${turn}` }))
+    }
+    expect(await loaded(await reopened())).toMatchObject({ title: 'title 10', aim: 'aim 10' })
   })
 
-  it('saves again what the other window has changed, when this one says what it last knew', async () => {
-    const [mine, theirs] = [await openStorage(world), await openStorage(world)]
-    await mine.save(titled('mine'))
-    await theirs.save(titled('theirs'))
-    await mine.save(titled('mine'))
-    expect(await loaded(await reopened())).toMatchObject({ title: 'mine' })
+  it('tell what both changed, with the one that saves last standing', async () => {
+    const [first, second] = [await openStorage(world), await openStorage(world)]
+    await first.save(ride)
+    const [mine, theirs] = [await opened(first), await opened(second)]
+    expect(await mine.save(setTitle('mine'))).toMatchObject({ merged: null })
+    const outcome = await theirs.save(setTitle('theirs'))
+    expect(outcome).toMatchObject({ stored: { title: 'theirs' }, merged: { merge: { conflicts: [{ field: 'title' }] } } })
+    expect(await mine.save((now) => now)).toMatchObject({ stored: { title: 'theirs' }, merged: { merge: { conflicts: [] } } })
+  })
+
+  it('write nothing where they only read each other, so that neither sets the other off', async () => {
+    const [first, second] = [await openStorage(world), await openStorage(world)]
+    await first.save(ride)
+    const [mine, theirs] = [await opened(first), await opened(second)]
+    const saved = await mine.save(setTitle('mine'))
+    const read = await theirs.save((now) => now)
+    expect(read).toMatchObject({ updated: !saved.deleted && saved.updated, stored: { title: 'mine' } })
+    expect(await mine.save((now) => now)).toMatchObject({ updated: !saved.deleted && saved.updated })
+  })
+
+  it('a ride that one deletes is not saved by the other, unless as a new one', async () => {
+    const [first, second] = [await openStorage(world), await openStorage(world)]
+    await first.save(ride)
+    const theirs = await opened(second)
+    await first.remove(ride.id)
+    expect(await theirs.save(setTitle('still typing'))).toEqual({ deleted: true })
+    expect(await first.list()).toEqual([])
+    await second.save(titled('kept after all'))
+    expect(await first.list()).toMatchObject([{ title: 'kept after all' }])
+  })
+
+  it('a ride that is gone with everything else is saved again, and that is said', async () => {
+    const storage = await openStorage(world)
+    await storage.save(ride)
+    const mine = await opened(storage)
+    files.texts.clear()
+    await spoilDatabase(ride.id, undefined)
+    const database = (await openRideDatabase())!
+    await database.writeMark('made', '')
+    database.close()
+    expect(await storage.countCopies(ride.id)).toBe(0)
+    expect(await mine.save(setTitle('again'))).toMatchObject({ deleted: false, wasCleared: true, copies: 2 })
+    expect(await loaded(await reopened())).toMatchObject({ title: 'again' })
+    expect(await mine.save(setTitle('later'))).toMatchObject({ wasCleared: false })
   })
 
   it('hear of each other', async () => {

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { LeadClock } from '#store/leadClock.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { useWakeLock } from '#ui/useWakeLock.ts'
+import { FollowBar } from './FollowBar.tsx'
 import { LeadScreen } from './LeadScreen.tsx'
 import { OtherClass } from './OtherClass.tsx'
 import { StartCard } from './StartCard.tsx'
@@ -11,7 +12,13 @@ import './leadControls.css'
 import './leadUpright.css'
 
 /** Leading a class: the card before the first one, then the screen. Always dark, over everything else. */
-export function LeadPlace({ clock }: { clock: LeadClock }) {
+export function LeadPlace({
+  clock,
+  onTakeOver,
+}: {
+  clock: LeadClock /** Leads in this window what another one leads. */
+  onTakeOver: () => void
+}) {
   const store = useAppStore()
   const leading = useApp((state) => state.leading)
   const shown = useApp((state) => state.shown)
@@ -29,6 +36,7 @@ export function LeadPlace({ clock }: { clock: LeadClock }) {
   const other = leading.log !== null && leading.plan.ride.id !== shown.id && aside !== shown.id
   return (
     <section ref={place} className="lead" data-theme="dark" aria-label="leading" tabIndex={-1}>
+      <FollowBar onTakeOver={onTakeOver} />
       {other ? (
         <OtherClass
           led={leading.plan.ride.title || 'untitled ride'}

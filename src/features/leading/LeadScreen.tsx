@@ -73,7 +73,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
   return (
     <>
       <LeadFace ref={face} />
-      {proposals.shown ? (
+      {proposals.shown && !on.follows ? (
         <ProposalBar text={proposals.shown.text} said={said} on={on} />
       ) : (
         <p className="lead-said">{said || (place.finished ? '' : proposals.none)}</p>

@@ -1,4 +1,4 @@
-import { useAppStore } from '#store/useApp.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
 import type { ScreenGround } from './actions/leadGround.ts'
 import { useConfirm } from './useConfirm.ts'
 import { useFullScreen } from './useFullScreen.ts'
@@ -7,6 +7,7 @@ import { useFullScreen } from './useFullScreen.ts'
 export function useScreenGround(): ScreenGround {
   const store = useAppStore()
   const confirm = useConfirm()
+  const follows = useApp((state) => state.ledElsewhere)
   const { full, toggle } = useFullScreen()
-  return { store, confirm, full, toggleFullScreen: toggle }
+  return { store, confirm, follows, full, toggleFullScreen: toggle }
 }

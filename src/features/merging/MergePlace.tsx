@@ -122,7 +122,9 @@ function rowOf({ difference, at, where, what }: Entry, before: string, after: st
   return { at, where, what, ...(!says && { before, after }) }
 }
 
-function situation({ base, merge, theirs }: Merging): string {
+function situation({ base, merge, theirs, inWindows }: Merging): string {
+  if (inWindows)
+    return 'This ride was changed in two windows at once. What only one of them changed is in it already; where both did, “mine” is this window and “theirs” the other.'
   const name = theirs.title || 'untitled ride'
   if (!base)
     return `No version that both rides were made from is kept here, so this only compares the two: nothing of “${name}” is taken unless you choose it.`

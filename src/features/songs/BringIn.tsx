@@ -5,6 +5,7 @@ import { useAppStore } from '#store/useApp.ts'
 import { useDroppedList } from '#store/useDroppedList.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
+import { useKeptState } from '#ui/useKeptState.ts'
 import { plural } from '#units/plural.ts'
 import { textOfList } from './textOfList.ts'
 
@@ -16,16 +17,19 @@ const MOST_PROBLEMS = 5
 /** A list of songs, pasted, opened or dropped, put on the shelf. */
 export function BringIn({ readList }: { readList: ReadList }) {
   const store = useAppStore()
-  const [text, setText] = useState('')
+  const [text, setText] = useKeptState('songs, list', '')
   const [refused, setRefused] = useState<string | null>(null)
   const { songs, problems } = useMemo(() => readList(text), [readList, text])
 
   const field = useRef<HTMLTextAreaElement>(null)
-  const takeDropped = useCallback((dropped: string) => {
-    setRefused(null)
-    setText(dropped)
-    field.current?.focus()
-  }, [])
+  const takeDropped = useCallback(
+    (dropped: string) => {
+      setRefused(null)
+      setText(dropped)
+      field.current?.focus()
+    },
+    [setText],
+  )
   useDroppedList('songs', takeDropped)
 
   const open = async (file: File) => {

@@ -10,6 +10,7 @@ import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
+import { useKeptState } from '#ui/useKeptState.ts'
 import { foundWords, refusedWords } from './linkWords.ts'
 import { PlaylistTable } from './PlaylistTable.tsx'
 import { type FirstOfLine, playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
@@ -46,13 +47,13 @@ const EXAMPLE = 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Fer
  * are typed: on a touch screen a press on the button does not leave the field before it.
  */
 export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
-  const [title, setTitle] = useState('')
+  const [title, setTitle, forgetTitle] = useKeptState('new ride, title', '')
   const [level, setLevel] = useState<Level>(DEFAULT_LEVEL)
   const [slotMinutes, setSlotMinutes] = useState<number | null>(DEFAULT_SLOT)
   const bikes = useBikes()
   const [bikeChosen, setBikeChosen] = useState<string | null>(null)
   const { bike, value: bikeShown } = bikes.find(({ value }) => value === bikeChosen) ?? bikes[0]!
-  const [text, setText] = useState('')
+  const [text, setText, forgetText] = useKeptState('new ride, playlist', '')
   const [first, setFirst] = useState<FirstOfLine>('title')
   const [openLines, setOpenLines] = useState(NO_LINES)
   const form = useRef<HTMLFormElement>(null)
@@ -64,11 +65,14 @@ export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
   const rows = playlistRows(songLines, reading, openLines)
   const { songs, problems } = reading
 
-  const takeDropped = useCallback((dropped: string) => {
-    setText(dropped)
-    setOpenLines(NO_LINES)
-    form.current?.querySelector('textarea')?.focus()
-  }, [])
+  const takeDropped = useCallback(
+    (dropped: string) => {
+      setText(dropped)
+      setOpenLines(NO_LINES)
+      form.current?.querySelector('textarea')?.focus()
+    },
+    [setText],
+  )
   useDroppedList('start', takeDropped)
 
   const focusOn = (selector: string) => form.current?.querySelector<HTMLElement>(selector)?.focus()
@@ -86,7 +90,11 @@ export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
     event.preventDefault()
     if (link?.ok) onOpenLink(text)
     else if (slotMinutes === null) focusOn('.start-slot-other input')
-    else onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs: songs.slice(0, LIMITS.sections) })
+    else {
+      forgetTitle()
+      forgetText()
+      onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs: songs.slice(0, LIMITS.sections) })
+    }
   }
 
   return (

@@ -4,6 +4,7 @@ import { sectionsFromPlaylist } from '#plan/songs/sectionsFromPlaylist.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
 import { DemoRides } from './DemoRides.tsx'
+import { KeepingNote } from './KeepingNote.tsx'
 import { LinkField } from './LinkField.tsx'
 import { NewRide, type NewRideChoice } from './NewRide.tsx'
 import type { ReadPlaylist } from './readPlaylist.ts'
@@ -60,6 +61,7 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
                 onDuplicate={(id) => void store.getState().duplicateSaved(id)}
                 onDelete={(id) => void store.getState().removeSaved(id)}
               />
+              <KeepingNote />
             </section>
           )}
           <section aria-labelledby="start-demos">

@@ -10,6 +10,7 @@ import { decideExistence, type Trees } from './existence.ts'
 import { keepIdentity } from './keepIdentity.ts'
 import { mergeFields } from './mergeFields.ts'
 import { mergeLeaders } from './mergeLeaders.ts'
+import { mergeOwn } from './mergeOwn.ts'
 import { movedIn } from './movedIn.ts'
 import { onOneScale, type Three } from './onOneScale.ts'
 import { placeAll } from './placement.ts'
@@ -51,12 +52,20 @@ export interface Merge {
  *
  * @param choices by the id of a difference: whose answer stands. Also for what only one side
  *   did, to leave it out.
+ * @param keepers two people, or one who has the ride in two places: then what is mine alone is
+ *   brought together like the rest.
  * @returns a ride that `parseRide` takes. Cost: as of reading the three rides, and the square
  *   of the longest list.
  */
-export function mergeRides(base: Ride | null, mine: Ride, theirs: Ride, choices: Choices = {}): Merge {
+export function mergeRides(
+  base: Ride | null,
+  mine: Ride,
+  theirs: Ride,
+  choices: Choices = {},
+  keepers: 'two people' | 'one person' = 'two people',
+): Merge {
   const decisions = newDecisions(choices, base !== null)
-  const merged = mergeAll({ base, mine, theirs }, decisions)
+  const merged = mergeAll({ base, mine, theirs }, decisions, keepers === 'one person')
   const parsed = parseRide(merged)
   // Two rides near the limits of a document can be beyond them together.
   const ride = parsed.ok ? keepIdentity(mine, merged) : wholeRide(mine, theirs, decisions)
@@ -64,7 +73,7 @@ export function mergeRides(base: Ride | null, mine: Ride, theirs: Ride, choices:
   return { merged: ride, based: base !== null, taken: by('theirs'), own: by('mine'), alike: by('both'), conflicts: by('conflict') }
 }
 
-function mergeAll(three: Three, decisions: Decisions): Ride {
+function mergeAll(three: Three, decisions: Decisions, isOneKeeper: boolean): Ride {
   const scaled = onOneScale(three, decisions)
   const { base, mine, theirs } = scaled
   const trees = treesOf(scaled)
@@ -78,7 +87,8 @@ function mergeAll(three: Three, decisions: Decisions): Ride {
     return (isTheirs ? theirs : mine)[field] !== undefined
   }
   const head = gatherRide(mine, fields, { houseRules: has('houseRules'), standIn: has('standIn') })
-  return withoutGoneMarks(withKnownLeaders(patched(head, { sections, leaders: mergeLeaders(scaled, decisions) })))
+  const own = isOneKeeper ? mergeOwn(scaled, decisions) : {}
+  return withoutGoneMarks(withKnownLeaders(patched(head, { ...own, sections, leaders: mergeLeaders(scaled, decisions) })))
 }
 
 function treesOf({ base, mine, theirs }: Three): Trees {

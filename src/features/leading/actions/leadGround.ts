@@ -7,6 +7,8 @@ import type { Confirm } from '#features/leading/useConfirm.ts'
 export interface ScreenGround extends Ground {
   /** What has to be pressed twice. */
   confirm: Confirm
+  /** Whether another window leads the class, so that nothing of it is pressed here. */
+  follows: boolean
   full: boolean
   /** Fills the screen, or leaves it; null where the browser cannot. */
   toggleFullScreen: (() => void) | null

@@ -8,10 +8,21 @@ import { FULL_SCREEN, LEAVE } from './screen.ts'
 import { BRIEF, START } from './start.ts'
 import { UNDO_PRESS } from './undoPress.ts'
 
+/** An action for the window that leads: in one that follows its button is gone, and its key says why. */
+function whereLed<On extends ScreenGround>(action: LeadAction<On>): LeadAction<On> {
+  return {
+    ...action,
+    can: (on) => (on.follows ? 'Another window leads this class.' : (action.can?.(on) ?? true)),
+    stands: (on) => !on.follows && (action.stands?.(on) ?? true),
+  }
+}
+
 /** The buttons under each screen, in this order; the screen’s own stand at the end of each. */
-export const START_BAR: readonly LeadAction<StartGround>[] = [START, BRIEF]
-export const LEAD_BAR: readonly LeadAction<LeadGround>[] = [END, ONE, HOLD, BACK, NEXT, AGAIN, BREAK_OFF, SKIP_SONG, UNDO_PRESS]
-export const OTHER_BAR: readonly LeadAction<OtherGround>[] = [GO_ON, END_OTHER]
+export const START_BAR: readonly LeadAction<StartGround>[] = [START, BRIEF].map(whereLed)
+export const LEAD_BAR: readonly LeadAction<LeadGround>[] = [END, ONE, HOLD, BACK, NEXT, AGAIN, BREAK_OFF, SKIP_SONG, UNDO_PRESS].map(
+  whereLed,
+)
+export const OTHER_BAR: readonly LeadAction<OtherGround>[] = [GO_ON, whereLed(END_OTHER)]
 export const SCREEN_BAR: readonly LeadAction<ScreenGround>[] = [FULL_SCREEN, LEAVE]
 
 /** A key that is held down counts as one press, so that nothing is skipped by a thing laid on the keyboard. */
@@ -26,7 +37,7 @@ export const BEFORE_CLASS: ActionPlace<StartGround> = {
 export const LEADING: ActionPlace<LeadGround> = {
   id: 'leading',
   ...onScreen,
-  groups: [{ title: 'leading', actions: [...LEAD_BAR, CUT, OTHER_CUT] }],
+  groups: [{ title: 'leading', actions: [...LEAD_BAR, whereLed(CUT), whereLed(OTHER_CUT)] }],
 }
 
 export const OTHER_CLASS: ActionPlace<OtherGround> = {

@@ -1,9 +1,9 @@
-import { useState } from 'react'
 import { dayWords } from '#features/log/clock.ts'
 import { DayField } from '#features/log/DayField.tsx'
 import type { TaughtClass, TaughtSection } from '#plan/kept/taught.ts'
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
+import { useKeptState } from '#ui/useKeptState.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
 import { SectionRow } from './SectionRow.tsx'
 
@@ -18,7 +18,7 @@ const LONGEST_NOTE = 10_000
 
 /** A class as it was taught, put right song by song before it is kept. Nothing is kept before "keep". */
 export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
-  const [draft, setDraft] = useState(entry)
+  const [draft, setDraft, forget] = useKeptState(`log ${isNew ? `${entry.rideId} ${entry.day}` : entry.id}`, entry)
   /** Takes a part and says that nothing is wrong with it. */
   const change = (patch: Partial<TaughtClass>): null => {
     setDraft((before) => ({ ...before, ...patch }))
@@ -49,6 +49,7 @@ export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
       aria-labelledby="log-entry"
       onSubmit={(event) => {
         event.preventDefault()
+        forget()
         onKeep(draft)
       }}
     >
@@ -96,7 +97,14 @@ export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
         <Button tone="solid" type="submit">
           {isNew ? 'keep in the log' : 'keep the changes'}
         </Button>
-        <Button onClick={onCancel}>leave it</Button>
+        <Button
+          onClick={() => {
+            forget()
+            onCancel()
+          }}
+        >
+          leave it
+        </Button>
       </div>
     </form>
   )

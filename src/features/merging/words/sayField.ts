@@ -48,6 +48,7 @@ const NAMES: Record<string, string> = {
   locked: 'locked',
   eights: 'fewest and most eights',
   perRound: 'added each round',
+  privateNotes: 'private notes',
   text: 'words',
 }
 
@@ -57,5 +58,6 @@ export function sayField(of: string, field: string): string {
     const name = field.slice(RULE.length)
     return `house rule “${isRule(name) ? CONSTANTS[name].label : name}”`
   }
+  if (field.startsWith('rider.')) return 'rider'
   return NAMES[`${of} ${field}`] ?? NAMES[field] ?? field
 }

@@ -17,6 +17,7 @@ import {
 } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 import { POSTURE_WORDS } from '#plan/posture.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { sayOdd } from '#plan/songs/oddText.ts'
 import { formatMarks, formatQuiet } from '#plan/songs/songPlace.ts'
@@ -116,13 +117,14 @@ const inEights = (places: readonly string[], eight: Counts): string => {
 
 /** Fields whose text is somebody's own words. */
 const QUOTED = new Set([
-  ...['title', 'aim', 'location', 'name', 'label', 'notes', 'feel', 'text', 'song.title', 'song.artist', 'leader.name'],
+  ...['title', 'aim', 'privateNotes', 'location', 'name', 'label', 'notes', 'feel', 'text', 'song.title', 'song.artist', 'leader.name'],
   ...['standIn.room', 'standIn.regulars', 'standIn.mustDo', 'standIn.mustNot'],
 ])
 
 /** A value as it is said in a list of changes; "none" where there is none. */
 export function sayValue(of: string, field: string, value: unknown, ride: Of): string {
   if (value === undefined || value === null) return field.endsWith('strikesPerBeat') && value === null ? 'off the beat' : NONE
+  if (field.startsWith('rider.')) return text((value as Rider).name)
   if (field.startsWith(RULE)) return sayRule(field.slice(RULE.length), value)
   const say = SAYS[`${of} ${field}`]
   if (say) return say(value as never, ride)
