@@ -3,8 +3,8 @@ import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 
 /** How riders are brought to the last effort of the class (common practice): a rest, a set-up, and what eases it out. */
 const REST: Seconds = 62
-const SET_UP: Seconds = 25
-const EASE: Seconds = 20
+const SET_UP: Seconds = 18
+const EASE: Seconds = 15
 /** The effort is no shorter where the music leads to it. */
 const LEAST: Seconds = 30
 /** A longer rest than this is ridden as the song's own quiet stretch at first. */

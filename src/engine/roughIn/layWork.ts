@@ -52,10 +52,14 @@ interface Figure {
   counts?: number
   /** What it is layered on. */
   plain: string
+  /** What its last showing is where a stretch shows it more than once: the next lesson of a move. */
+  faster?: (() => Layer) | undefined
 }
 
+type Layer = Pick<Figure, 'pattern' | 'terrain' | 'counts'>
+
 function figureAt(
-  { recipe, segments, plan }: WorkSong,
+  { recipe, segments, plan, level }: WorkSong,
   index: number,
   nextLesson: (() => { pattern: string; counts: number }) | undefined,
 ): Figure {
@@ -73,19 +77,26 @@ function figureAt(
       ? recipe.ups[0]
       : seated
   if (up !== 'move' || !nextLesson) return { pattern: up, plain }
-  const { pattern, counts } = nextLesson()
-  const own = PATTERNS.find(({ id }) => id === pattern)!
-  return { pattern, plain, ...(recipe.on && { terrain: recipe.on }), ...(own.move!.counts !== counts && { counts }) }
+  const layer = (): Layer => {
+    const { pattern, counts } = nextLesson()
+    const own = PATTERNS.find(({ id }) => id === pattern)!
+    return { pattern, ...(recipe.on && { terrain: recipe.on }), ...(own.move!.counts !== counts && { counts }) }
+  }
+  return { ...layer(), plain, ...(level === 'advanced' && { faster: layer }) }
 }
 
 /** A quieter stretch; its last eights rise where the music builds towards what follows, else a seated effort may be set up out of the saddle. */
-function quieter({ segments, plan, recipe, rules, eightSeconds }: WorkSong, index: number, pattern: string): Chunk[] {
+function quieter(song: WorkSong, index: number, pattern: string): Chunk[] {
+  const { segments, plan, recipe, rules, level, eightSeconds } = song
   const { eights, build = 0 } = segments[index]!
   const chunk = { pattern, effort: plan.down }
   const phrase = Math.ceil(SHORTEST_BLOCK / eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS
   const sets =
     plan.setsUp && build === 0 && !recipe.finish && segments[index + 1]?.up && !recipe.ups.some((up) => up !== 'move' && isUp(up))
-  const setUp = sets && (eights - phrase) * eightSeconds >= SHORTEST_BLOCK ? phrase : 0
+  // Nobody recovers in it: what was before has its recovery first.
+  const before = segments[index - 1]?.up ? Math.min(segments[index - 1]!.eights * eightSeconds, plan.hardSeconds) : 0
+  const need = before > 0 ? recoveryNeed({ work: before, peak: rules.hardEffort, allOut: false }, level, rules) : SHORTEST_BLOCK
+  const setUp = sets && (eights - phrase) * eightSeconds >= Math.max(SHORTEST_BLOCK, need) - 1e-6 ? phrase : 0
   // Trained riders come up as the music builds, where its beat lets them stand.
   const risesUp = plan.attacks && !recipe.finish && recipe.rpm.to <= rules.standingMaxRpm
   return [
@@ -145,8 +156,17 @@ function louder(song: WorkSong, index: number, figure: Figure): Chunk[] {
 /** A louder stretch in steps of whole phrases where it is long enough: plain and with its layer in turn, the layer last. */
 function layered(figure: Figure, eights: number, effort: Effort, song: WorkSong, rise: Segment['rise']): Chunk[] {
   const { plan, recipe, rules } = song
-  const { plain, ...own } = figure
-  if (!recipe.finish) return inTurns(own, plain, eights, effort, plain === own.pattern || recipe.long ? 1 : plan.steps, song)
+  const { plain, faster, ...own } = figure
+  if (!recipe.finish) {
+    const steps = plain === own.pattern || recipe.long ? 1 : plan.steps
+    if (!rise || eights <= rise.eights + rise.last) return inTurns({ ...own, faster }, plain, eights, effort, steps, song)
+    const held = effort < rules.hardEffort ? effort : Math.max(rules.hardEffort, effort - HELD_BACK)
+    return [
+      ...inTurns(own, plain, eights - rise.eights - rise.last, held, steps, song),
+      { pattern: plain, eights: rise.eights, effort: held, rise: HELD_BACK },
+      ...inTurns(own, plain, rise.last, effort, steps, song),
+    ]
+  }
   // A finish is hardest at its very end.
   const before = Math.min(effort, Math.max(rules.hardEffort, effort - 1))
   const hard = recipe.down !== 'flat' ? recipe.down : plain === 'push' ? 'run' : 'tempo'
@@ -158,15 +178,20 @@ function layered(figure: Figure, eights: number, effort: Effort, song: WorkSong,
   return [...steps.slice(0, -1), { ...own, eights: steps.at(-1)!.eights, effort }]
 }
 
-/** So many steps at most of a stretch, plain and a figure in turn, the figure last. */
+/** A long effort keeps so much for where the music builds inside it. */
+const HELD_BACK: Effort = 0.5
+
+/** So many steps at most of a stretch, plain and a figure in turn, the figure last, and faster where it was there before. */
 function inTurns(figure: Omit<Figure, 'plain'>, plain: string, eights: number, effort: Effort, most: number, song: WorkSong): Chunk[] {
+  const { faster, ...layer } = figure
   const phrase = Math.ceil(SHORTEST_BLOCK / song.eightSeconds / PHRASE_EIGHTS) * PHRASE_EIGHTS
   const steps = Math.max(1, Math.min(most, Math.floor(eights / phrase)))
   const size = Math.max(1, Math.floor(eights / steps / PHRASE_EIGHTS)) * PHRASE_EIGHTS
-  return Array.from({ length: steps }, (_, i): Chunk => {
-    const length = i === steps - 1 ? eights - (steps - 1) * size : size
-    return (steps - 1 - i) % 2 === 1 ? { pattern: plain, eights: length, effort } : { ...figure, eights: length, effort }
+  const last: Chunk = { ...(steps > 2 && faster ? faster() : layer), eights: eights - (steps - 1) * size, effort }
+  const before = Array.from({ length: steps - 1 }, (_, i): Chunk => {
+    return (steps - 1 - i) % 2 === 1 ? { pattern: plain, eights: size, effort } : { ...layer, eights: size, effort }
   })
+  return [...before, last]
 }
 
 const isUp = (pattern: string): boolean => PATTERNS.find(({ id }) => id === pattern)!.posture !== 'seated'

@@ -102,7 +102,7 @@ export const LEVEL_RANGES: Record<Level, LevelRange> = {
     form: { down: [30, 40], up: [30, 40, 48] },
     pushSeconds: { from: 14, to: [20, 45] },
     hardSeconds: [60, 105],
-    standingSeconds: [60, 210],
+    standingSeconds: [60, 240],
     steps: [2, 6],
     growth: [1, 0.5],
     rounds: [5, 9],

@@ -22,7 +22,7 @@ interface Run {
 }
 
 /**
- * Songs with one stretch out of the saddle as long as the level takes: the longest there is room for between two others,
+ * Songs with one stretch out of the saddle as long as the level takes: the longest there is room for about one that is there,
  * what is seated in it ridden up.
  *
  * @param most seconds of the stretch
@@ -33,7 +33,7 @@ export function standLong<T extends Standing>(songs: readonly T[], most: Seconds
   if (!best) return [...songs]
   return songs.map((song, index) =>
     index === best.song
-      ? { ...song, planned: song.planned.map((item, at) => (at > best.from && at < best.to ? upIn(item as Chunk) : item)) }
+      ? { ...song, planned: song.planned.map((item, at) => (at >= best.from && at <= best.to ? upIn(item as Chunk) : item)) }
       : song,
   )
 }
@@ -41,17 +41,20 @@ export function standLong<T extends Standing>(songs: readonly T[], most: Seconds
 const patternOf = ({ pattern }: Chunk) => PATTERNS.find(({ id }) => id === pattern)!
 const isUp = (item: Planned): boolean => !isRounds(item) && patternOf(item).posture !== 'seated'
 
-/** Every stretch that begins and ends up and can be ridden up throughout. */
+/** Every stretch that riders are up in and can stay up in throughout. */
 function runsOf({ planned, eightSeconds }: Standing, song: number): Run[] {
   const runs: Run[] = []
   for (const [from, first] of planned.entries()) {
-    if (isRounds(first) || !isUp(first)) continue
-    let seconds = first.eights * eightSeconds
-    for (let to = from + 1; to < planned.length; to++) {
+    // Riders sit as the song begins, and as it ends.
+    if (from === 0 || isRounds(first)) continue
+    let seconds = 0
+    let wasUp = false
+    for (let to = from; to < planned.length - 1; to++) {
       const item = planned[to]!
       if (isRounds(item) || !(isUp(item) || canStand(item))) break
       seconds += item.eights * eightSeconds
-      if (isUp(item)) runs.push({ song, from, to, seconds })
+      wasUp ||= isUp(item)
+      if (wasUp) runs.push({ song, from, to, seconds })
     }
   }
   return runs

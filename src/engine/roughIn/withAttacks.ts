@@ -7,7 +7,7 @@ import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 /** How long an attack lasts (common practice). */
 const ATTACK: Readonly<{ least: Seconds; most: Seconds }> = { least: 12, most: 32 }
 /** Riders settle into a song before its first one (common practice). */
-const SETTLE: Seconds = 25
+const SETTLE: Seconds = 20
 
 /**
  * A song's form with an attack inside each quieter stretch that is longer than riders need: in whole phrases, as long
@@ -34,7 +34,16 @@ export function withAttacks(
   function broken({ eights, up: _, build = 0 }: Segment, rest: number): Segment[] {
     const attack = lengths.find((length) => (eights - rest - length - build) * eightSeconds >= restOf(length) - 1e-6)
     if (attack === undefined) return [{ eights, up: false, ...(build > 0 && { build }) }]
-    const left = { eights: eights - rest - attack, up: false, ...(build > 0 && { build }) }
-    return [{ eights: rest, up: false }, { eights: attack, up: true }, ...broken(left, up(restOf(attack)))]
+    const after = broken({ eights: eights - rest - attack, up: false, ...(build > 0 && { build }) }, up(restOf(attack)))
+    const [only] = after
+    if (after.length > 1 || !only) return [{ eights: rest, up: false }, { eights: attack, up: true }, ...after]
+    // The last one comes late, so that riders go from it into what the stretch led to.
+    const spare = only.eights - build - Math.ceil(restOf(attack) / eightSeconds - 1e-9)
+    const later = Math.floor(spare / PHRASE_EIGHTS) * PHRASE_EIGHTS
+    return [
+      { eights: rest + later, up: false },
+      { eights: attack, up: true },
+      { ...only, eights: only.eights - later },
+    ]
   }
 }

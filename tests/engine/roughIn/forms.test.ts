@@ -90,11 +90,13 @@ describe('long efforts', () => {
     )
   })
 
-  it('are held through a quiet stretch between the last two, unless the music builds in it or the level does not take it', () => {
+  it('are held through a quiet stretch between the last two, rising where the music builds in it', () => {
     const form = [down(8), up(8), down(4), up(8), down(8)]
     expect(holdsThrough(form, 3, 60)).toEqual([down(8), up(20), down(8)])
-    expect(holdsThrough(form, 3, 59)).toEqual(form)
-    expect(holdsThrough([down(8), up(8), down(4, 4), up(8), down(8)], 3, 60)).toHaveLength(5)
+    // Where the level does not take all of it, it begins a phrase later.
+    expect(holdsThrough(form, 3, 59)).toEqual([down(12), up(16), down(8)])
+    expect(holdsThrough(form, 3, 20)).toEqual(form)
+    expect(holdsThrough([down(8), up(8), down(4, 4), up(8), down(8)], 3, 60)[1]).toEqual({ ...up(20), rise: { eights: 4, last: 8 } })
   })
 })
 
@@ -105,26 +107,27 @@ describe('the long stretch out of the saddle', () => {
     planned: patterns.map(([pattern, eights]) => ({ pattern, eights, effort: 6 })),
   })
 
-  it('is the longest there is room for between two others, in one song', () => {
+  it('is the longest there is room for, in one song, which begins and ends seated', () => {
     const songs = [
-      song(['standing-hill', 8], ['seated-hill', 8], ['standing-hill', 8], ['seated-hill', 16], ['standing-hill', 8]),
-      song(['run', 8], ['flat', 12], ['run', 8]),
+      song(['seated-hill', 8], ['standing-hill', 8], ['seated-hill', 8], ['standing-hill', 8], ['seated-hill', 16]),
+      song(['flat', 8], ['run', 8], ['flat', 12], ['flat', 8]),
     ]
     const patterns = (most: number) => standLong(songs, most).map(({ planned }) => planned.map(({ pattern }) => pattern))
-    expect(patterns(150)[0]).toEqual(['standing-hill', 'standing-hill', 'standing-hill', 'standing-hill', 'standing-hill'])
-    expect(patterns(150)[1]).toEqual(['run', 'flat', 'run'])
-    // 96 s: the later pair of the first song is longer than the second song's.
-    expect(patterns(96)[0]).toEqual(['standing-hill', 'seated-hill', 'standing-hill', 'standing-hill', 'standing-hill'])
-    expect(patterns(40)).toEqual(songs.map(({ planned }) => planned.map(({ pattern }) => pattern)))
+    expect(patterns(150)[0]).toEqual(['seated-hill', 'standing-hill', 'standing-hill', 'standing-hill', 'seated-hill'])
+    expect(patterns(150)[1]).toEqual(['flat', 'run', 'flat', 'flat'])
+    // The first song has nothing between 48 and 72 s; the second has 60.
+    expect(patterns(60)[1]).toEqual(['flat', 'run', 'standing-flat', 'flat'])
+    expect(patterns(60)[0]).toEqual(songs[0]!.planned.map(({ pattern }) => pattern))
+    expect(patterns(20)).toEqual(songs.map(({ planned }) => planned.map(({ pattern }) => pattern)))
   })
 
   it('leaves recoveries, drinking, a change of feet, and songs too fast to stand on alone', () => {
-    const base = song(['run', 8], ['recover', 8], ['run', 8])
+    const base = song(['flat', 8], ['run', 8], ['recover', 8], ['flat', 8])
     expect(standLong([base], 200)[0]!.planned).toEqual(base.planned)
-    const drinks = { ...song(['run', 8], ['flat', 8], ['run', 8]) }
-    drinks.planned[1] = { ...drinks.planned[1]!, water: true } as (typeof drinks.planned)[1]
+    const drinks = song(['flat', 8], ['run', 8], ['flat', 8], ['flat', 8])
+    drinks.planned[2] = { ...drinks.planned[2]!, water: true } as (typeof drinks.planned)[1]
     expect(standLong([drinks], 200)[0]!.planned).toEqual(drinks.planned)
-    const fast = { ...song(['run', 8], ['flat', 8], ['run', 8]), standsLong: false }
+    const fast = { ...song(['flat', 8], ['run', 8], ['flat', 8], ['flat', 8]), standsLong: false }
     expect(standLong([fast], 200)[0]!.planned).toEqual(fast.planned)
   })
 })
