@@ -14,8 +14,8 @@ export default defineConfig({
   outputDir: '../test-results',
   globalSetup: './support/serveBuild.ts',
   fullyParallel: true,
-  // The census is a run of its own (`npm run census`).
-  testIgnore: 'census/**',
+  // Runs of their own: `npm run census`, `npm run kills`, `npm run windows`.
+  testIgnore: ['census/**', 'kills/**'],
   projects: [{ name: 'page' }],
   workers: 2,
   // A test of the whole page on a machine of unknown load: what passes at the second try is named in the summary.

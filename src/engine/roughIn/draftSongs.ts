@@ -153,7 +153,7 @@ function missed({ long, move }: Recipe, level: Ride['level'], { used, lessons }:
   if (level === 'beginner') return 0
   const stands = long === true && ![...used.recipes.keys()].some(isLong)
   if (used.before === null && songs >= MANY_SONGS) return level === 'advanced' && !stands ? 0.3 : 0
-  if (stands && level === 'advanced' && songs >= MANY_SONGS) return 0
+  if (stands && level === 'advanced' && songs > MANY_SONGS) return 0
   const teaches = move !== undefined && !lessons.has(move) && lessons.size < MOVES_WANTED
   if (teaches || stands) return lessons.size === 0 && !teaches ? 0.5 : 0.1
   if (move !== undefined && lessons.get(move) === 1) return lessons.size < MOVES_WANTED ? 0.5 : 0.1

@@ -33,8 +33,8 @@ interface Stretch {
   from: Seconds
   to: Seconds
   up: number
-  /** A break may be cut out of it. */
-  breaks: boolean
+  /** A break may be cut out of it, or it may be one as a whole. */
+  breaks: 'part' | 'whole' | null
 }
 
 /**
@@ -51,9 +51,12 @@ export function standUp<T extends Standing>(songs: readonly T[], start: Seconds,
     const run = longestSeated(stretches, start)
     const share = stretches.reduce((sum, { from, to, up }) => sum + up * (to - from), 0) / riding
     if (run.to - run.from <= SEATED_MOST && share >= LEAST_SHARE) return result
-    const cut = placeOf(stretches, run.to - run.from > SEATED_MOST ? run : { from: start, to: start + riding }, result)
+    const isLong = run.to - run.from > SEATED_MOST
+    const inPart = placeOf(stretches, isLong ? run : { from: start, to: start + riding }, result, 'part')
+    const cut = inPart ?? (isLong ? placeOf(stretches, run, result, 'whole') : undefined)
     if (!cut) return result
-    result = result.map((song, index) => (index === cut.song ? { ...song, planned: withBreak(song, cut.at) } : song))
+    const broken = cut.breaks === 'whole' ? ridingUp : withBreak
+    result = result.map((song, index) => (index === cut.song ? { ...song, planned: broken(song, cut.at) } : song))
   }
   return result
 }
@@ -69,7 +72,7 @@ function stretchesOf(songs: readonly Standing[]): Stretch[] {
         from,
         to,
         up: upShare(item),
-        breaks: mayStand && !isRounds(item) && canBreak(item, eightSeconds, at === planned.length - 1),
+        breaks: mayStand && !isRounds(item) ? breakOf(item, eightSeconds, at === planned.length - 1) : null,
       }
       from = to
       return stretch
@@ -86,8 +89,8 @@ function upShare(item: Planned): number {
   return isSeated(item) ? 0 : patternOf(item.pattern).terrain === 'jumps' ? 0.5 : 1
 }
 
-/** Seated, steady and not hard, and long enough that riders sit before and after. */
-function canBreak(chunk: Chunk, eightSeconds: Seconds, last: boolean): boolean {
+/** Seated, steady and not hard: a break is cut out of it where it is long enough that riders sit before and after; a short one is a break as a whole. */
+function breakOf(chunk: Chunk, eightSeconds: Seconds, last: boolean): Stretch['breaks'] {
   const { terrain } = patternOf(chunk.pattern)
   const left = chunk.eights - breakEights(eightSeconds) - (last ? AFTER : 0)
   const plain =
@@ -96,7 +99,10 @@ function canBreak(chunk: Chunk, eightSeconds: Seconds, last: boolean): boolean {
     terrain !== 'flush' &&
     terrain !== 'stretch' &&
     terrain !== 'push'
-  return isSeated(chunk) && plain && chunk.effort <= EFFORT.most && left >= PHRASE_EIGHTS && left * eightSeconds >= SIT
+  if (!isSeated(chunk) || !plain || chunk.effort > EFFORT.most) return null
+  if (left >= PHRASE_EIGHTS && left * eightSeconds >= SIT) return 'part'
+  const seconds = chunk.eights * eightSeconds
+  return !last && !chunk.water && !chunk.swap && seconds >= BREAK.least && seconds <= BREAK.most ? 'whole' : null
 }
 
 const breakEights = (eightSeconds: Seconds): number => Math.ceil(BREAK.least / eightSeconds / PHRASE_EIGHTS - 1e-9) * PHRASE_EIGHTS
@@ -113,13 +119,25 @@ function longestSeated(stretches: readonly Stretch[], start: Seconds): { from: S
 }
 
 /** Of what may be broken inside a time, the nearest to its middle by whole minutes, harder work first: easy songs are left easy where they can be. */
-function placeOf(stretches: readonly Stretch[], run: { from: Seconds; to: Seconds }, songs: readonly Standing[]): Stretch | undefined {
+function placeOf(
+  stretches: readonly Stretch[],
+  run: { from: Seconds; to: Seconds },
+  songs: readonly Standing[],
+  how: 'part' | 'whole',
+): Stretch | undefined {
   const middle = (run.from + run.to) / 2
   const effort = ({ song, at }: Stretch) => (songs[song]!.planned[at] as Chunk).effort
-  const inside = stretches.filter(({ breaks, from, to }) => breaks && from >= run.from - 1e-6 && to <= run.to + 1e-6)
+  const inside = stretches.filter(({ breaks, from, to }) => breaks === how && from >= run.from - 1e-6 && to <= run.to + 1e-6)
   const cost = (stretch: Stretch) =>
     Math.abs((stretch.from + stretch.to) / 2 - middle) / (run.to - run.from) + (effort(stretch) < EFFORT.least ? 0.5 : 0)
   return inside.sort((a, b) => cost(a) - cost(b))[0]
+}
+
+/** The chunk at a place ridden up throughout. */
+function ridingUp({ planned }: Standing, at: number): Planned[] {
+  const chunk = planned[at] as Chunk
+  const effort = Math.min(EFFORT.most, Math.max(EFFORT.least, chunk.effort))
+  return planned.with(at, { ...chunk, pattern: standingOf(chunk.pattern), effort })
 }
 
 /** The chunk at a place with a break at its end, or before its last phrase where nothing follows in the song. */
