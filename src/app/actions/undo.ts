@@ -17,11 +17,11 @@ export const UNDO: ShellAction = {
 export const REDO: ShellAction = {
   id: 'ride.redo',
   name: 'redo',
-  does: 'do again',
+  does: 'redo',
   tells: ({ store }) => labelled('redo', store.getState().future.at(-1)),
   keys: ['Mod+Shift+Z', 'Ctrl+Y'],
   writes: true,
-  can: (on) => isThere(on) && (on.store.getState().future.length > 0 || 'There is nothing to do again.'),
+  can: (on) => isThere(on) && (on.store.getState().future.length > 0 || 'There is nothing to redo.'),
   do: ({ store }) => void store.getState().redo(),
 }
 
