@@ -89,6 +89,9 @@ for (const width of [1440, 1024, 390]) {
     const seen = await page.evaluateHandle(watchHead)
     await deleteBlock(page)
     await expect(saved(page)).toBeVisible()
+    // A busy machine may draw no frame of it before the next key.
+    await nextFrame(page)
+    await nextFrame(page)
 
     // From here on the browser refuses every write.
     await page.evaluate(() => {

@@ -4,7 +4,7 @@ import { parseClass } from './classKeeping.ts'
 
 /** What the windows of one browser need to agree who leads. */
 interface LeadWorld {
-  /** Takes the lead where nobody has it, or by force; calls back when another window takes it. False where it is taken. */
+  /** Takes the lead where no other window has it, or by force; calls back when another window takes it. False where it is taken. */
   takeLead: (byForce: boolean, onLost: () => void) => Promise<boolean>
   giveLead: () => void
   tell: (text: string) => void
@@ -15,7 +15,7 @@ interface LeadWorld {
 /** Asks whoever leads to tell the class as it is. */
 const ASK = '?'
 /** A page that is loaded anew may have to wait until the one before it has let go: so often, so long. */
-const TRIES = 4
+const TRIES = 12
 const BETWEEN_TRIES = 150
 
 /**
@@ -37,11 +37,15 @@ export async function shareLead(store: AppStore, world: LeadWorld | null): Promi
   const take = async (byForce: boolean) => {
     isLeading = true
     for (let tries = 1; tries <= TRIES; tries++) {
-      if (await world.takeLead(byForce, lost)) {
+      const isHad = await world.takeLead(byForce, lost)
+      // The class ended while the lead was being taken: it is free for the next.
+      if (!isLeading) return isHad ? world.giveLead() : undefined
+      if (isHad) {
         store.getState().leadHere()
         return tell()
       }
       await world.rest(BETWEEN_TRIES)
+      if (!isLeading) return
     }
     lost()
     world.tell(ASK)
@@ -81,17 +85,29 @@ export function browserLead(): LeadWorld | null {
   if (typeof navigator === 'undefined' || !navigator.locks || typeof BroadcastChannel === 'undefined') return null
   const channel = new BroadcastChannel(NAME)
   let release = () => {}
+  let isHeld = false
   return {
     takeLead: (byForce, onLost) =>
       new Promise((resolve) => {
+        if (isHeld) return resolve(true)
         const hold = (lock: Lock | null) => {
           resolve(lock !== null)
-          return lock ? new Promise<void>((done) => (release = done)) : undefined
+          if (!lock) return undefined
+          isHeld = true
+          return new Promise<void>((done) => {
+            release = () => {
+              isHeld = false
+              done()
+            }
+          })
         }
         navigator.locks
           .request(NAME, byForce ? { steal: true } : { ifAvailable: true }, hold)
           // Taken by force from another window.
-          .catch(onLost)
+          .catch(() => {
+            isHeld = false
+            onLost()
+          })
       }),
     rest: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
     giveLead: () => release(),

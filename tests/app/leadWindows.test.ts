@@ -12,6 +12,8 @@ const settled = () => new Promise((resolve) => setImmediate(resolve))
 /** A browser with one lead to have, in which windows hear each other. */
 function browser() {
   let holder: { onLost: () => void } | null = null
+  /** What the browser's answer waits for. */
+  let answer: Promise<unknown> = Promise.resolve()
   const ears: { window: object; hear: (text: string) => void }[] = []
   const open = async () => {
     const window = {}
@@ -19,7 +21,8 @@ function browser() {
     const store = createAppStore({ compute: (ride): RideReport => computeRide(ride), newId: countedIds('n'), shelf: null })
     const world: LeadWorld = {
       takeLead: async (byForce, onLost) => {
-        if (holder && !byForce) return false
+        await answer
+        if (holder && holder !== own && !byForce) return false
         holder?.onLost()
         own = { onLost }
         holder = own
@@ -36,7 +39,7 @@ function browser() {
     const takeOver = await shareLead(store, world)
     return { state: () => store.getState(), takeOver, close: () => world.giveLead() }
   }
-  return { open }
+  return { open, answersAfter: (wait: Promise<unknown>) => (answer = wait) }
 }
 
 describe('a class in two windows', () => {
@@ -96,5 +99,21 @@ describe('a class in two windows', () => {
     one.close()
     await two.takeOver()
     expect(two.state().ledElsewhere).toBe(false)
+  })
+
+  it('that ends before the browser has answered leaves the next one free to be led', async () => {
+    const { open, answersAfter } = browser()
+    const [one, two] = [await open(), await open()]
+    let answer = () => {}
+    answersAfter(new Promise<void>((resolve) => (answer = resolve)))
+    one.state().readyClass(1000)
+    one.state().startClass(2000, null)
+    one.state().endClass()
+    answer()
+    await settled()
+    two.state().readyClass(5000)
+    two.state().startClass(6000, null)
+    await settled()
+    expect([one.state().ledElsewhere, two.state().ledElsewhere]).toEqual([true, false])
   })
 })
