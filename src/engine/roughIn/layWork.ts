@@ -1,9 +1,9 @@
 import { recoveryNeed } from '#engine/recovery/recoveryNeed.ts'
-import { PATTERNS } from '#plan/patterns/patterns.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import type { Chunk, Planned } from './chunks.ts'
 import { layRounds } from './layRounds.ts'
 import { type Lessons, teaching } from './lessons.ts'
+import { isUp, patternOf } from './patternOf.ts'
 import { PHRASE_EIGHTS, type Segment } from './phrases.ts'
 import { upAt } from './recipes.ts'
 import { SHORTEST_BLOCK } from './segments.ts'
@@ -79,7 +79,7 @@ function figureAt(
   if (up !== 'move' || !nextLesson) return { pattern: up, plain }
   const layer = (): Layer => {
     const { pattern, counts } = nextLesson()
-    const own = PATTERNS.find(({ id }) => id === pattern)!
+    const own = patternOf(pattern)
     return { pattern, ...(recipe.on && { terrain: recipe.on }), ...(own.move!.counts !== counts && { counts }) }
   }
   return { ...layer(), plain, ...(level === 'advanced' && { faster: layer }) }
@@ -193,8 +193,6 @@ function inTurns(figure: Omit<Figure, 'plain'>, plain: string, eights: number, e
   })
   return [...before, last]
 }
-
-const isUp = (pattern: string): boolean => PATTERNS.find(({ id }) => id === pattern)!.posture !== 'seated'
 
 /** Seconds of the quieter stretch that follows, with what is easy after the song where it is the song's last; a build is no rest. */
 function restAfter({ segments, eightSeconds, easyAfter }: WorkSong, index: number): Seconds {

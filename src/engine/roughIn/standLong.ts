@@ -1,10 +1,12 @@
-import { PATTERNS } from '#plan/patterns/patterns.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 import { type Chunk, isRounds, type Planned } from './chunks.ts'
+import { isUp, patternOf } from './patternOf.ts'
 import { standingOf } from './standingOf.ts'
 
 /** What is ridden seated between two stretches out of the saddle, and may as well be ridden up: no harder than … (common practice). */
-const BETWEEN: Effort = 6.5
+const BETWEEN: Effort = 7
+/** What standing asks for anyway (common practice). */
+const STANDING: Effort = 4.5
 
 /** A song as far as it is drafted. */
 interface Standing {
@@ -38,9 +40,6 @@ export function standLong<T extends Standing>(songs: readonly T[], most: Seconds
   )
 }
 
-const patternOf = ({ pattern }: Chunk) => PATTERNS.find(({ id }) => id === pattern)!
-const isUp = (item: Planned): boolean => !isRounds(item) && patternOf(item).posture !== 'seated'
-
 /** Every stretch that riders are up in and can stay up in throughout. */
 function runsOf({ planned, eightSeconds }: Standing, song: number): Run[] {
   const runs: Run[] = []
@@ -51,9 +50,9 @@ function runsOf({ planned, eightSeconds }: Standing, song: number): Run[] {
     let wasUp = false
     for (let to = from; to < planned.length - 1; to++) {
       const item = planned[to]!
-      if (isRounds(item) || !(isUp(item) || canStand(item))) break
+      if (isRounds(item) || !(isUp(item.pattern) || canStand(item))) break
       seconds += item.eights * eightSeconds
-      wasUp ||= isUp(item)
+      wasUp ||= isUp(item.pattern)
       if (wasUp) runs.push({ song, from, to, seconds })
     }
   }
@@ -62,15 +61,15 @@ function runsOf({ planned, eightSeconds }: Standing, song: number): Run[] {
 
 /** Seated, without a figure of its own, and nobody drinks in it or changes feet. */
 function canStand(chunk: Chunk): boolean {
-  const { terrain, move } = patternOf(chunk)
+  const { terrain, move } = patternOf(chunk.pattern)
   return (
     (terrain === 'flat' || terrain === 'hill' || terrain === 'tempo') &&
     move === undefined &&
     !chunk.water &&
     !chunk.swap &&
-    chunk.effort + (chunk.rise ?? 0) <= BETWEEN + 0.5
+    chunk.effort + (chunk.rise ?? 0) <= BETWEEN
   )
 }
 
 const upIn = (chunk: Chunk): Chunk =>
-  isUp(chunk) ? chunk : { ...chunk, pattern: standingOf(chunk.pattern), effort: Math.max(chunk.effort, 4.5) }
+  isUp(chunk.pattern) ? chunk : { ...chunk, pattern: standingOf(chunk.pattern), effort: Math.max(chunk.effort, STANDING) }

@@ -1,6 +1,6 @@
-import { PATTERNS } from '#plan/patterns/patterns.ts'
 import type { Seconds } from '#units/units.ts'
 import { type Chunk, eightsOf, isRounds, type Planned } from './chunks.ts'
+import { patternOf } from './patternOf.ts'
 import { PHRASE_EIGHTS } from './phrases.ts'
 import { standingOf } from './standingOf.ts'
 
@@ -80,7 +80,6 @@ function stretchesOf(songs: readonly Standing[]): Stretch[] {
   })
 }
 
-const patternOf = (id: string) => PATTERNS.find((pattern) => pattern.id === id)!
 const isSeated = ({ pattern }: Chunk): boolean => patternOf(pattern).posture === 'seated'
 
 /** Share of its time out of the saddle; of jumps half. */
