@@ -16,7 +16,7 @@ export default defineConfig({
     // Property tests run as long as their cases need; none asserts a time, and a busy machine is no failure.
     testTimeout: 300_000,
     include: ['tests/**/*.test.{ts,tsx}'],
-    setupFiles: ['tests/support/seedProperties.ts'],
+    setupFiles: ['tests/support/seedProperties.ts', 'tests/support/inEnglish.ts'],
     environment: 'node',
   },
 })

@@ -3,6 +3,7 @@ import { start } from '#app/wiring.tsx'
 const root = document.getElementById('root')!
 
 start(root).catch((error: unknown) => {
-  root.textContent = `Ridewright could not start. What is saved on this machine is untouched; load the page again. What the program said: ${error}`
+  // In English, since it may be the words that could not be fetched.
+  root.textContent = `Ridewright could not start. Everything saved on this device is untouched; reload the page. Details: ${error}`
   throw error
 })

@@ -12,6 +12,7 @@ import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { Ports } from '#store/ports.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
+import { language } from '#words/words.ts'
 import { App } from './App.tsx'
 import { openLink, tieAddress } from './addressSync.ts'
 import { remindOfBackups } from './backupReminder.ts'
@@ -25,6 +26,7 @@ import { fragmentOfAddress } from './fragment.ts'
 import { keepJournal } from './journal.ts'
 import { askForKeeping } from './keepingPromise.ts'
 import { keepHabits } from './keptHabits.ts'
+import { fetchWords, languageHere } from './keptLanguage.ts'
 import { keepReadOn } from './keptReadOn.ts'
 import { keepRehearsing } from './keptRehearsing.ts'
 import { keepSession, readSession, SESSION_NOTE } from './lastSession.ts'
@@ -45,6 +47,7 @@ const MEND_AFTER = 3000
 /** Puts the real clock, ids, storage and address bar together with the store, and draws the page into `root`. */
 export async function start(root: HTMLElement): Promise<void> {
   registerServiceWorker()
+  const notes = localNotes()
   const [storage, profiles, versions, taught, songs, sounds] = await Promise.all([
     openStorage(),
     openProfileStorage(),
@@ -52,7 +55,9 @@ export async function start(root: HTMLElement): Promise<void> {
     openTaughtStorage(),
     openSongStorage(),
     openSoundStorage(),
+    fetchWords(languageHere(notes, navigator.languages), navigator.languages),
   ])
+  document.documentElement.lang = language
   const shelf = storage.warning === null ? storage : null
   const store = createAppStore({
     newId: createIds((bytes) => crypto.getRandomValues(bytes)),
@@ -70,8 +75,6 @@ export async function start(root: HTMLElement): Promise<void> {
   void store.getState().refreshProfiles()
   void store.getState().refreshSongs()
   void store.getState().refreshSoundFiles()
-  const notes = localNotes()
-
   const windowId = store.getState().newId()
   showOpen(windowId)
   takeWordsOnLeaving(window)

@@ -19,6 +19,7 @@ import type { Command } from '#plan/commands/command.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Scale } from '#plan/scale/reading.ts'
 import type { Seconds, Stretch } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 import type { EnergyEstimate } from './energy/energySpent.ts'
 import type { PlayedBlock, SectionReport, Span } from './played.ts'
 import type { RecoveryReport } from './recovery/findBouts.ts'
@@ -89,11 +90,11 @@ export interface Finding {
   readonly rule: RuleName
   readonly severity: Severity
   /** One sentence in the trade's words. */
-  readonly text: string
+  readonly text: Text
   /** Where its block stands on the bike the ride is read on, if that is another and the finding is about the knob. */
-  readonly shownAs?: string
+  readonly shownAs?: Text
   /** Where the rule comes from: a named source, "common practice", or "arithmetic". */
-  readonly why: string
+  readonly why: Text
   readonly at: Seconds
   readonly sectionId?: string
   readonly blockId?: string
@@ -109,14 +110,14 @@ export interface Finding {
   /** Every repair its rule knows, untried: for who tries each themselves. */
   readonly proposed: readonly Fix[]
   /** What keeps the repair there would be from being offered, in a sentence; where none is offered. */
-  readonly heldBack?: string
+  readonly heldBack?: Text
   /** About the class as a whole, while the ride is far from filling its slot: to be weighed once it does. */
   readonly later?: boolean
 }
 
 /** A repair in the imperative ("Add ¾ turn"); applying it is one undo step. */
 export interface Fix {
-  readonly label: string
+  readonly label: Text
   readonly command: Command
 }
 

@@ -3,6 +3,8 @@ import type { Command } from '#plan/commands/command.ts'
 import { sameValue } from '#plan/edits.ts'
 import { mergeWindows } from '#plan/merge/mergeWindows.ts'
 import type { Ride } from '#plan/model.ts'
+import type { Text } from '#words/said.ts'
+import { tell } from '#words/words.ts'
 import { announced } from './noticeSlice.ts'
 import type { ReportOf } from './reportCache.ts'
 import { prunedSelection, type Selection } from './selectionSlice.ts'
@@ -13,7 +15,7 @@ const UNDO_LIMIT = 200
 
 /** A change that was made, and the ride on the other side of it with what was chosen in it. */
 interface Step {
-  label: string
+  label: Text
   ride: Ride
   selection: Selection
   /** The ride on this side of it, where another window has changed that since. */
@@ -31,7 +33,7 @@ export interface RideSlice {
   shown: Ride | null
   shownReport: RideReport | null
   /** Label of the change being previewed. */
-  previewing: string | null
+  previewing: Text | null
   /** The preview is an offer that stands to be looked at, and not a passing one under the pointer. */
   offering: boolean
   past: readonly Step[]
@@ -138,7 +140,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       [to]: [...state[to], { label: step.label, ride: state.ride, selection: state.selection }],
       // Back to what the step was about: what was deleted is chosen again as it comes back.
       selection: prunedSelection(step.selection.sectionId === null ? state.selection : step.selection, target),
-      ...announced(state, isOverruled ? `Changed in another window since: ${step.label}` : `${word}: ${step.label}`),
+      ...announced(state, isOverruled ? `Changed in another window since: ${tell(step.label)}` : `${word}: ${tell(step.label)}`),
     })
     return true
   }
@@ -167,6 +169,6 @@ function committed(state: AppState, step: Step, next: Ride, report: RideReport):
     past: [...state.past, step].slice(-UNDO_LIMIT),
     future: [],
     selection: prunedSelection(state.selection, next),
-    ...announced(state, step.label),
+    ...announced(state, tell(step.label)),
   }
 }

@@ -1,3 +1,5 @@
+import type { Text } from '#words/said.ts'
+import { tell } from '#words/words.ts'
 import type { ShellAction, ShellGround } from './shellGround.ts'
 
 /** A class that is led has an undo of its own, and no change of the ride is undone by mistake. */
@@ -25,4 +27,4 @@ export const REDO: ShellAction = {
   do: ({ store }) => void store.getState().redo(),
 }
 
-const labelled = (word: string, step: { label: string } | undefined) => step && `${word}: ${step.label}`
+const labelled = (word: string, step: { label: Text } | undefined) => step && `${word}: ${tell(step.label)}`

@@ -6,6 +6,7 @@ import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Change, Keep, Total } from '#plan/model.ts'
 import { formatSetting, formatSettingRange, formatSignedSetting } from '#units/formatSetting.ts'
 import type { KnobSteps, StepRange } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, eachBlock, inQuotes, playsOf } from './finding.ts'
 import { callFix, type Excess, resistanceFix } from './fixes/resistanceFix.ts'
@@ -71,7 +72,7 @@ function callRepair(facts: Facts, { index, block }: PlayedBlock, target: KnobSte
   const turned = facts.blocks.slice(0, index).findLast((one) => one.block.resistance.kind !== 'keep')
   if (!turned || totalRoom(facts, turned).most.total < target) return own()
   const fix = resistanceFix(facts, turned.index, target, excess)
-  return fix ? { ...fix, label: `${fix.label} in ${inQuotes(turned.block)}` } : own()
+  return fix ? { ...fix, label: say('checks.fixIn', { fix: fix.label, block: inQuotes(turned.block) }) } : own()
 }
 
 /** The checkpoint brought to where the calls lead, in every round the block is played; whose end is open, to the nominal rider. */

@@ -6,6 +6,7 @@ import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import type { RuleName } from './ruleNames.ts'
 
@@ -43,8 +44,8 @@ export abstract class Told {
   readonly id: string
   readonly rule: RuleName
   readonly severity: Severity
-  readonly text: string
-  readonly why: string
+  readonly text: Text
+  readonly why: Text
   readonly at: Seconds
   readonly sectionId?: string | undefined
   readonly blockId?: string | undefined
@@ -98,7 +99,7 @@ const made = (fixes: Noticed['fixes'] = NONE): readonly Fix[] =>
 const NONE: readonly Fix[] = []
 
 /** A repair: its name in the imperative, its name once done, and what it changes. */
-export const fix = (label: string, done: string, apply: (ride: Ride) => Ride): Fix => ({ label, command: makeCommand(done, apply) })
+export const fix = (label: Text, done: Text, apply: (ride: Ride) => Ride): Fix => ({ label, command: makeCommand(done, apply) })
 
 /** Findings of a rule that looks at every played block by itself; blocks a crossfade swallows are passed over. */
 export function eachBlock(facts: Facts, judge: (played: PlayedBlock) => Noticed | undefined): Finding[] {

@@ -10,6 +10,7 @@ import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
+import { tell } from '#words/words.ts'
 import { patternCommand } from './patternCommand.ts'
 
 /** Runs a command and says in words what it did, where the thing now starts, and what the ride adds up to. */
@@ -24,7 +25,7 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
   const section = report.sections.find((other) => other.sectionId === id)
   const start = played?.from ?? section?.one
   const { total, slack } = report.overall
-  const words = [command.label]
+  const words = [tell(command.label)]
   if (start !== undefined) words.push(`It starts at ${formatClock(start)}`)
   words.push(`The ride is ${formatClock(total)}, ${slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} to spare`}`)
   store.getState().announce(`${words.join('. ')}.`)

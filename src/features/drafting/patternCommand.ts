@@ -8,6 +8,7 @@ import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Counts } from '#units/units.ts'
+import { tell } from '#words/words.ts'
 
 /** Adding a block of a pattern, and the id the block will have. */
 interface PatternCommand {
@@ -32,7 +33,7 @@ export function patternCommand(
   const longer = laySection({ ...section, blocks: [...section.blocks, item] }).seconds - seconds
   if (!section.song || longer <= 0) return { id: block.id, command }
   const past = `${formatDuration(longer)} past the end of its song`
-  return { id: block.id, command: { ...command, label: `${command.label}, ${past}` }, grows: `“${pattern.name}” runs ${past}.` }
+  return { id: block.id, command: { ...command, label: `${tell(command.label)}, ${past}` }, grows: `“${pattern.name}” runs ${past}.` }
 }
 
 /** @param open counts or seconds the song still has, as the length is measured */

@@ -1,4 +1,5 @@
 import type { Ride } from '#plan/model.ts'
+import type { Text } from '#words/said.ts'
 
 /**
  * A change to a ride, with the words the undo list and the announcements use for it.
@@ -7,6 +8,6 @@ import type { Ride } from '#plan/model.ts'
  */
 export interface Command {
   /** In the past tense, as announced: "Moved “seated climb” to 3:40". */
-  readonly label: string
+  readonly label: Text
   readonly apply: (ride: Ride) => Ride
 }

@@ -3,6 +3,7 @@ import { plainZeros } from '#plan/document/plainZeros.ts'
 import { withoutGoneMarks } from '#plan/document/shaky.ts'
 import { stillValid } from '#plan/document/stillValid.ts'
 import type { Ride } from '#plan/model.ts'
+import type { Text } from '#words/said.ts'
 
 /**
  * A command that leaves the ride as it is rather than make a document that could not be
@@ -10,7 +11,7 @@ import type { Ride } from '#plan/model.ts'
  * blocks that went with the change go with them, and −0 is written as 0. Every command is
  * made by this.
  */
-export function makeCommand(label: string, change: (ride: Ride) => Ride): Command {
+export function makeCommand(label: Text, change: (ride: Ride) => Ride): Command {
   return {
     label,
     apply: (ride) => {

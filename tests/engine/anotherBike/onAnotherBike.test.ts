@@ -6,6 +6,7 @@ import type { Block, Ride } from '#plan/model.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const change = (steps: number, more: Partial<Block> = {}): Partial<Block> => ({
   ...inSeconds(60),
@@ -49,7 +50,7 @@ describe('a ride shown on another bike', () => {
     // Heavy, light and under base, in turns of a quarter; the words for an amount of the knob are “¾ turn”, “1½”, “+¼”.
     const heavy = rideOf(change(-1), change(40), change(-38, { posture: 'standing' }), change(30, { effort: { from: 2, to: 2 } }))
     for (const { rule, text, shownAs, blockId } of shown(heavy).findings) {
-      if (blockId && /\d? ?[¼½¾]? turns?\b/.test(text)) expect(shownAs, `${rule}: ${text}`).toBeDefined()
+      if (blockId && /\d? ?[¼½¾]? turns?\b/.test(told(text))) expect(shownAs, `${rule}: ${told(text)}`).toBeDefined()
     }
   })
 

@@ -7,6 +7,7 @@ import { strainAt } from '#engine/shape/strainCurve.ts'
 import type { Block, Cue, Ride, SetBlock } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { told } from '#tests/support/told.ts'
 
 type Name = 'spark' | 'ridge'
 
@@ -257,10 +258,10 @@ describe('what is noticed about cues', () => {
 
   it('the first showing of a move without a form point, and never a later one', () => {
     const ride = demoRide('spark')
-    const jumps = found(ride, 'moveWithoutForm').filter(({ text }) => text.includes('first jump'))
+    const jumps = found(ride, 'moveWithoutForm').filter(({ text }) => told(text).includes('first jump'))
     expect(jumps).toHaveLength(1)
     const after = applied(ride, jumps[0]!)
-    expect(found(after, 'moveWithoutForm').some(({ text }) => text.includes('first jump'))).toBe(false)
+    expect(found(after, 'moveWithoutForm').some(({ text }) => told(text).includes('first jump'))).toBe(false)
     expect(computeRide(ride).cues.showings.find(({ move }) => move === 'jump')).toMatchObject({ first: 16, again: [19, 22] })
   })
 

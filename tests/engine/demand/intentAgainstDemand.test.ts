@@ -5,6 +5,7 @@ import type { Finding, RideReport } from '#engine/report.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { told } from '#tests/support/told.ts'
 
 const RULE = 'intentAgainstDemand'
 const differences = ({ findings }: RideReport): Finding[] => findings.filter(({ rule }) => rule === RULE)
@@ -81,7 +82,7 @@ describe('intent against demand', () => {
     for (const section of ride.sections) {
       for (const block of section.blocks as Block[]) Object.assign(block, { resistance: { kind: 'total', from: 1, to: 1 } })
     }
-    const coarse = differences(computeRide(ride)).find(({ text }) => text.includes('the next step of this bike is already'))
+    const coarse = differences(computeRide(ride)).find(({ text }) => told(text).includes('the next step of this bike is already'))
     expect(coarse).toBeDefined()
   })
 
@@ -116,7 +117,7 @@ describe('intent against demand', () => {
             const after = differences(computeRide(command.apply(ride)))
             const same = after.find(({ blockId }) => blockId === found.blockId)
             applied++
-            const promises = /^(Add|Take) /.test(label) && /; (add|take) [^;]*\.$/.test(found.text)
+            const promises = /^(Add|Take) /.test(told(label)) && /; (add|take) [^;]*\.$/.test(told(found.text))
             if (promises) expect(same).toBeUndefined()
             expect(same?.amount ?? 0).toBeLessThan(found.amount!)
             for (const other of after) {
@@ -137,11 +138,11 @@ describe('intent against demand', () => {
     fc.assert(
       fc.property(arbitraryRide({ sections: 2, items: 6 }), (ride) => {
         for (const { text, proposed } of differences(computeRide(ride))) {
-          const steps = proposed.some(({ label }) => /^(Add|Take) /.test(label))
+          const steps = proposed.some(({ label }) => /^(Add|Take) /.test(told(label)))
           expect(
             steps ||
               /build on each other|the knob|above base|over base|in one call|they should be at|calibrated|coarse|the next step|no single change/.test(
-                text,
+                told(text),
               ),
           ).toBe(true)
         }

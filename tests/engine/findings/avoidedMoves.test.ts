@@ -5,6 +5,7 @@ import { parseRide } from '#plan/document/parseRide.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const rideOf = (avoidMoves: string[], ...blocks: Block[]): Ride => ({
   ...smallRide(),
@@ -55,7 +56,7 @@ describe('moves to avoid', () => {
         for (const { id, amount, fixes } of foundIn(picky)) {
           for (const { label, command } of fixes) {
             const next = command.apply(picky)
-            expect(next, label).not.toBe(picky)
+            expect(next, told(label)).not.toBe(picky)
             expect(parseRide(next).ok).toBe(true)
             expect(foundIn(next).find((left) => left.id === id)?.amount ?? 0).toBeLessThan(amount!)
           }

@@ -7,6 +7,7 @@ import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import { type Block, type Item, isSet, type Resistance, type Ride } from '#plan/model.ts'
 import { arbitraryResistance } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 import type { StepRange } from '#units/units.ts'
 
 const total = (turns: number, to = turns): Resistance => ({ kind: 'total', from: turns * 4, to: to * 4 })
@@ -32,8 +33,8 @@ const callIn = (ride: Ride, id: string): Resistance =>
 function repairs(ride: Ride, id: string): [label: string, call: Resistance][] {
   return missed(ride)!.proposed.map(({ label, command }) => {
     const repaired = command.apply(ride)
-    expect(missed(repaired), label).toBeUndefined()
-    return [label, callIn(repaired, id)]
+    expect(missed(repaired), told(label)).toBeUndefined()
+    return [told(label), callIn(repaired, id)]
   })
 }
 
@@ -127,7 +128,7 @@ describe('where riders are told that they should be', () => {
             const left = computeRide(command.apply(ride)).findings.filter(
               (one) => one.rule === 'checkpointMissed' && one.blockId === blockId,
             )
-            expect(left, label).toEqual([])
+            expect(left, told(label)).toEqual([])
           }
         }
       }),
@@ -144,7 +145,7 @@ describe('where riders are told that they should be', () => {
         (before, by, from, width) => {
           const checkpoint = { from, to: from + width }
           const ride = rideOf(...before, { kind: 'change', mode: 'exact', steps: by || 1, checkpoint })
-          const fix = missed(ride)?.proposed.find(({ label }) => /^(Add|Take)/.test(label))
+          const fix = missed(ride)?.proposed.find(({ label }) => /^(Add|Take)/.test(told(label)))
           fc.pre(fix !== undefined && missed(ride)!.blockId === `b${before.length + 1}`)
           const limits = limitsOf(ride)
           const state = computeRide(ride).blocks.at(-1)!.ledger.before ?? startOf(limits)

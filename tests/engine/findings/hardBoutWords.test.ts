@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** What is offered for an effort of so many seconds that is announced without its length. */
 function offered(seconds: number): string[] {
@@ -11,7 +12,7 @@ function offered(seconds: number): string[] {
     aBlock('after', { ...inSeconds(600), effort: { from: 3, to: 3 } }),
   ]
   const { findings } = computeRide({ ...smallRide(), sections: [aSection('s', { blocks })] })
-  return findings.filter(({ rule }) => rule === 'hardBoutWords').flatMap(({ fixes }) => fixes.map(({ label }) => label))
+  return findings.filter(({ rule }) => rule === 'hardBoutWords').flatMap(({ fixes }) => fixes.map(({ label }) => told(label)))
 }
 
 it.each([

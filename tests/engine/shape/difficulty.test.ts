@@ -7,6 +7,7 @@ import { strainAt } from '#engine/shape/strainCurve.ts'
 import { wavesOf } from '#engine/shape/waves.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { told } from '#tests/support/told.ts'
 
 const NOTHING: DifficultyFigures = {
   hardShare: 0,
@@ -90,7 +91,7 @@ describe('difficulty', () => {
         const found = report.findings.find(({ rule }) => rule === 'difficultyForLevel')
         for (const { command, label } of found?.proposed ?? []) {
           const changed = command.apply(ride)
-          if (changed !== ride) expect(computeRide(changed).difficulty.points, label).toBeLessThan(report.difficulty.points)
+          if (changed !== ride) expect(computeRide(changed).difficulty.points, told(label)).toBeLessThan(report.difficulty.points)
         }
       }),
       { numRuns: 60 },

@@ -2,6 +2,7 @@ import { plainMove } from '#engine/cadence/moves.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { type Block, isSet, type Ride } from '#plan/model.ts'
+import { told as inEnglish } from '#tests/support/told.ts'
 
 /** A draft with what is computed of it and what is said of its songs. */
 export interface Worded {
@@ -103,13 +104,13 @@ const SPOKEN = new Set(['cueNumbers', 'cueLate', 'cueRoom', 'cueCollisions', 're
 
 /** What the engine finds wrong with the words. */
 export const spokenFaults = ({ report }: Worded): string[] => [
-  ...report.findings.filter(({ rule, severity }) => SPOKEN.has(rule) && severity !== 'hint').map(({ text }) => text),
+  ...report.findings.filter(({ rule, severity }) => SPOKEN.has(rule) && severity !== 'hint').map(({ text }) => inEnglish(text)),
   ...report.cues.mismatches.map(({ said, planned }) => `${said} for ${planned}`),
 ]
 
 /** Moves that come without a word on how they are done the first time. */
 export const untaught = ({ report }: Worded): string[] =>
-  report.findings.filter(({ rule }) => rule === 'moveWithoutForm').map(({ text }) => text)
+  report.findings.filter(({ rule }) => rule === 'moveWithoutForm').map(({ text }) => inEnglish(text))
 
 /** Efforts of eight and more, and all that is ridden standing, without an easier way. */
 export const withoutOption = ({ ride }: Worded): string[] =>

@@ -1,6 +1,7 @@
 import { Told } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
+import { say, type Text } from '#words/said.ts'
 import { contest } from './contest.ts'
 import { type EditedTo, editedTo, isAgainst } from './editedTo.ts'
 import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
@@ -48,7 +49,7 @@ class Untried extends Told implements Finding {
     return this.#tried().fixes
   }
 
-  get heldBack(): string | undefined {
+  get heldBack(): Text | undefined {
     return this.#tried().heldBack
   }
 
@@ -99,7 +100,7 @@ function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf
   return (index) => {
     if (found[index]!.proposed.length === 0) return NONE
     const fixes = new Set<Fix>()
-    let heldBack: string | undefined
+    let heldBack: Text | undefined
     for (const offer of offers()[index]!) {
       const { helps, brings } = verdict(offer, index)
       const rival = helps ? rivalOf(offer) : undefined
@@ -112,7 +113,7 @@ function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf
   }
 }
 
-const sayBrings = ({ label }: Fix, { finding, isNew }: NonNullable<Verdict['brings']>): string =>
-  `“${label}” would ${isNew ? 'bring another' : 'make another worse'}: ${finding.text}`
+const sayBrings = ({ label }: Fix, { finding, isNew }: NonNullable<Verdict['brings']>): Text =>
+  say(isNew ? 'checks.wouldBring' : 'checks.wouldWorsen', { fix: label, finding: finding.text })
 
-const sayAgainst = ({ label }: Fix, other: Fix): string => `“${label}” would go against “${other.label}”, which weighs more here.`
+const sayAgainst = ({ label }: Fix, other: Fix): Text => say('checks.goesAgainst', { fix: label, other: other.label })

@@ -4,6 +4,7 @@ import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { formatClock } from '#units/formatClock.ts'
+import { tell } from '#words/words.ts'
 
 interface FindingRowProps {
   finding: Finding
@@ -19,16 +20,16 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
       <FindingPlace finding={finding} onGo={onGo} />
       <p>
         {finding.severity === 'problem' && <strong>To mend: </strong>}
-        {finding.text} {finding.heldBack && !readOnly && <span>{finding.heldBack} </span>}
-        {finding.shownAs && <span>{finding.shownAs} </span>}
-        <span className="finding-why">{finding.why}</span>
+        {tell(finding.text)} {finding.heldBack && !readOnly && <span>{tell(finding.heldBack)} </span>}
+        {finding.shownAs && <span>{tell(finding.shownAs)} </span>}
+        <span className="finding-why">{tell(finding.why)}</span>
       </p>
       {!readOnly && (
         <>
           <div className="finding-fixes">
             {finding.fixes.map((fix) => (
-              <PreviewButton key={fix.label} command={fix.command}>
-                {fix.label}
+              <PreviewButton key={tell(fix.label)} command={fix.command}>
+                {tell(fix.label)}
               </PreviewButton>
             ))}
           </div>

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { Finding } from '#engine/report.ts'
 import { FindingPlace } from '#features/drafting/findings/FindingRow.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
+import { tell } from '#words/words.ts'
 
 interface FoldedFindingsProps {
   title: string
@@ -21,7 +22,7 @@ export function FoldedFindings({ title, findings, onGo, action }: FoldedFindings
           <li key={finding.id}>
             <FindingPlace finding={finding} onGo={onGo} />
             <p>
-              {finding.text} <span className="finding-why">{finding.why}</span>
+              {tell(finding.text)} <span className="finding-why">{tell(finding.why)}</span>
             </p>
             {action && <div className="finding-fixes">{action(finding)}</div>}
           </li>

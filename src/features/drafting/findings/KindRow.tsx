@@ -8,6 +8,7 @@ import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
+import { tell } from '#words/words.ts'
 
 interface KindRowProps {
   kind: Kind
@@ -22,7 +23,7 @@ export function KindRow({ kind, open, onToggle, readOnly, onGo }: KindRowProps) 
   const store = useAppStore()
   const places = useId()
   const { findings, severity, rule } = kind
-  const words = KIND_WORDS[rule] ?? findings[0]!.text
+  const words = KIND_WORDS[rule] ?? tell(findings[0]!.text)
   const ids = findings.map(({ id }) => id)
   const repairable = findings.filter(({ fixes }) => fixes.length > 0).map(({ id }) => id)
   // The command remembers nothing, so a new one for the same findings would only draw its button again.
@@ -42,7 +43,7 @@ export function KindRow({ kind, open, onToggle, readOnly, onGo }: KindRowProps) 
       </button>
       <p>
         {severity === 'problem' && <strong>To mend: </strong>}
-        {words} <span className="finding-why">{findings[0]!.why}</span>
+        {words} <span className="finding-why">{tell(findings[0]!.why)}</span>
       </p>
       {!readOnly && (
         <>

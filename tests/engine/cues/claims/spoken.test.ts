@@ -5,6 +5,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { claimsIn } from '#engine/cues/claims/claimsOf.ts'
 import type { Finding } from '#engine/report.ts'
 import type { Block, Cue, CueMoment, Ride } from '#plan/model.ts'
+import { told as toldIn } from '#tests/support/told.ts'
 import { BREEZY, CALM, CHATTY, CLIPPED } from './spoken/fourMoreVoices.ts'
 import { FRESH } from './spoken/freshSentences.ts'
 import { FURTHER } from './spoken/furtherSentences.ts'
@@ -134,9 +135,9 @@ describe('a repair', () => {
   ].filter(({ right }) => !right)
   const repairs = wrong.flatMap((row) => {
     const ride = saying(row)
-    return (noticed(ride)?.fixes ?? []).map(({ label, command }) => {
+    return (noticed(ride)?.fixes ?? []).map(({ label: named, command }) => {
       const after = command.apply(ride)
-      return { row, label, after, text: blocksOf(after).flatMap(({ cues }) => cues)[0]!.text }
+      return { row, label: toldIn(named), after, text: blocksOf(after).flatMap(({ cues }) => cues)[0]!.text }
     })
   })
 
@@ -209,7 +210,7 @@ describe('a repair', () => {
     const ride = saying(row)
     const found = noticed(ride)
     expect(
-      found?.fixes.map(({ label }) => label),
+      found?.fixes.map(({ label }) => toldIn(label)),
       row.text,
     ).toEqual([`Say “${text}”`])
     expect(noticed(found!.fixes[0]!.command.apply(ride))).toBeUndefined()
@@ -279,9 +280,9 @@ describe('bars', () => {
 
   it('are as many counts as the song has in one', () => {
     expect(said(4, 'Fifteen bars.')).toBeUndefined()
-    expect(said(4, 'Twenty bars.')?.fixes.map(({ label }) => label)).toEqual(['Say “Fifteen bars.”'])
+    expect(said(4, 'Twenty bars.')?.fixes.map(({ label }) => toldIn(label))).toEqual(['Say “Fifteen bars.”'])
     expect(said(3, 'Twenty bars.')).toBeUndefined()
-    expect(said(3, 'Fifteen bars.')?.fixes.map(({ label }) => label)).toEqual(['Say “Twenty bars.”'])
+    expect(said(3, 'Fifteen bars.')?.fixes.map(({ label }) => toldIn(label))).toEqual(['Say “Twenty bars.”'])
   })
 
   it('of six beats, which are counted in two ways, are left alone', () => {

@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell } from '#words/words.ts'
 
 /** What is noticed about the words of one cue, with the repairs; what was put aside stays aside. */
 export function CueFindings({ cueId }: { cueId: string }) {
@@ -13,10 +14,10 @@ export function CueFindings({ cueId }: { cueId: string }) {
   )
   return own.map(({ id, text, fixes }) => (
     <div key={id} className="panel-cue-finding panel-edit-only">
-      <p>{text}</p>
+      <p>{tell(text)}</p>
       {fixes.map((fix) => (
-        <Button key={fix.label} tone="action" onClick={() => store.getState().run(fix.command)}>
-          {fix.label}
+        <Button key={tell(fix.label)} tone="action" onClick={() => store.getState().run(fix.command)}>
+          {tell(fix.label)}
         </Button>
       ))}
     </div>

@@ -7,6 +7,7 @@ import { sayMeasures } from '#features/drafting/panel/ride/sayMeasures.ts'
 import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
 import type { Level } from '#plan/model.ts'
 import { useApp } from '#store/useApp.ts'
+import { tell } from '#words/words.ts'
 import './shape.css'
 
 /** The class as a whole in plain words: its arc, its measures, how hard it is for its level and what would make it easier. */
@@ -44,7 +45,7 @@ export function ShapeGroup() {
               <span>{text}</span>
               {edit && !easy && (
                 <span className="panel-edit-only">
-                  <PreviewButton command={edit.fix.command}>{edit.fix.label}</PreviewButton>
+                  <PreviewButton command={edit.fix.command}>{tell(edit.fix.label)}</PreviewButton>
                   <span className="panel-quiet"> {sayAfter(points, Math.round(edit.points))}</span>
                 </span>
               )}

@@ -1,0 +1,24 @@
+import type { en } from '#words/en/index.ts'
+import { number, plural, setting } from '#words/forms.ts'
+
+const eights = (counts: number, unit = 8): string => {
+  const whole = Math.trunc(counts / unit)
+  const rest = counts - whole * unit
+  if (whole === 0) return plural(rest, 'Zählzeit', 'Zählzeiten')
+  const said = unit === 6 ? plural(whole, 'Sechser', 'Sechser') : plural(whole, 'Achter', 'Achter')
+  return rest === 0 ? said : `${said} + ${number(rest)}`
+}
+
+const settingRange: typeof en.measures.settingRange = ({ from, to, orMore }, stepsPerUnit) => {
+  if (orMore) return `${setting(from, stepsPerUnit)} oder mehr`
+  if (from === to) return setting(from, stepsPerUnit)
+  return `${setting(from, stepsPerUnit)}${from < 0 || to < 0 ? ' bis ' : '–'}${setting(to, stepsPerUnit)}`
+}
+
+export const measures: typeof en.measures = {
+  eights,
+  settingRange,
+  rpm: (rpm, decimals = 0) => `${number(rpm, decimals)} U/min`,
+  bpm: (bpm, decimals = 1) => `${number(bpm, decimals)} bpm`,
+  countedLength: ({ counts, unit }) => eights(counts, unit),
+}

@@ -1,0 +1,64 @@
+import { actions } from './actions.ts'
+import { app } from './app.ts'
+import { backup } from './backup.ts'
+import { checkList } from './checkList.ts'
+import { checks } from './checks.ts'
+import { commands } from './commands.ts'
+import { documents } from './documents.ts'
+import { drafting } from './drafting.ts'
+import { drafts } from './drafts.ts'
+import { exports } from './exports.ts'
+import { fields } from './fields.ts'
+import { fit } from './fit.ts'
+import { handover } from './handover.ts'
+import { leading } from './leading.ts'
+import { links } from './links.ts'
+import { lists } from './lists.ts'
+import { log } from './log.ts'
+import { measures } from './measures.ts'
+import { merging } from './merging.ts'
+import { names } from './names.ts'
+import { panels } from './panels.ts'
+import { patterns } from './patterns.ts'
+import { plan } from './plan.ts'
+import { rehearsing } from './rehearsing.ts'
+import { rules } from './rules.ts'
+import { setup } from './setup.ts'
+import { sheet } from './sheet.ts'
+import { songs } from './songs.ts'
+import { start } from './start.ts'
+import { storage } from './storage.ts'
+
+/** Every text in American English, by where it is met. The pattern for every other language. */
+export const en = {
+  actions,
+  app,
+  backup,
+  checkList,
+  checks,
+  commands,
+  documents,
+  drafting,
+  drafts,
+  exports,
+  fields,
+  fit,
+  handover,
+  leading,
+  links,
+  lists,
+  log,
+  measures,
+  merging,
+  names,
+  panels,
+  patterns,
+  plan,
+  rehearsing,
+  rules,
+  setup,
+  sheet,
+  songs,
+  start,
+  storage,
+}
