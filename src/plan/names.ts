@@ -1,4 +1,34 @@
-import { type Item, isSet, type Ride, type Section } from '#plan/model.ts'
+import { type Item, isSet, type Length, type Ride, type Section } from '#plan/model.ts'
+import type { Counts } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
+
+/** What a block or set is called: its own label, else its terrain, else its parts. */
+export function itemName(item: Item): Text {
+  if (item.label) return item.label
+  if (!isSet(item)) return say('names.terrain', { terrain: item.terrain })
+  const parts = item.parts.map(itemName)
+  return parts.length > 3 ? say('names.setOfMany', { count: parts.length }) : say('names.setOf', { parts })
+}
+
+/** The same as it stands in a sentence: “flat”. */
+export const quotedItem = (item: Item): Text => say('names.quoted', { name: itemName(item) })
+
+/** What a section is called: its title, else its song, else its place in the ride ("song 2"). */
+export const sectionName = (ride: Ride, section: Section): Text => section.title || section.song?.title || sectionPlace(ride, section)
+
+/** The same as it stands in a sentence: in quotes where it is a title, bare where it is only a place. */
+export function quotedSectionName(ride: Ride, section: Section): Text {
+  const name = section.title || section.song?.title
+  return name ? say('names.quoted', { name }) : sectionPlace(ride, section)
+}
+
+/** "song 2": where a section stands, counted from 1. */
+export const sectionPlace = (ride: Ride, { id }: Section): Text =>
+  say('names.songPlace', { place: ride.sections.findIndex((other) => other.id === id) + 1 })
+
+/** A length as it is said: "4 eights", "2 sixes", "45 s". */
+export const lengthText = (length: Length, eight: Counts): Text =>
+  'counts' in length ? say('names.eights', { counts: length.counts, unit: eight }) : say('names.seconds', { seconds: length.seconds })
 
 /** What a block or set is called in a sentence: its own label, else its terrain, else its parts. */
 export function nameOfItem(item: Item): string {

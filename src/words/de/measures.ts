@@ -20,5 +20,4 @@ export const measures: typeof en.measures = {
   settingRange,
   rpm: (rpm, decimals = 0) => `${number(rpm, decimals)} U/min`,
   bpm: (bpm, decimals = 1) => `${number(bpm, decimals)} bpm`,
-  countedLength: ({ counts, unit }) => eights(counts, unit),
 }

@@ -1,5 +1,6 @@
 import type { en } from '#words/en/index.ts'
-import { and } from '#words/forms.ts'
+import { and, duration } from '#words/forms.ts'
+import { measures } from './measures.ts'
 
 const TERRAINS = {
   flat: 'Flachstück',
@@ -38,4 +39,6 @@ export const names: typeof en.names = {
   blocks: ({ count }) => `${count} Blöcke`,
   items: ({ count }) => `${count} Elemente`,
   quoted: ({ name }) => `„${name}“`,
+  eights: ({ counts, unit }) => measures.eights(counts, unit),
+  seconds: ({ seconds }) => duration(seconds),
 }

@@ -23,6 +23,4 @@ export const measures = {
   settingRange,
   rpm: (rpm: number, decimals = 0) => `${number(rpm, decimals)} rpm`,
   bpm: (bpm: number, decimals = 1) => `${number(bpm, decimals)} bpm`,
-  /** A length as it stands in the document, said: "8 eights", "45 s" by `duration`. */
-  countedLength: ({ counts, unit }: { counts: number; unit: number }) => eights(counts, unit),
 }

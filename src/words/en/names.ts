@@ -1,4 +1,5 @@
-import { and } from '#words/forms.ts'
+import { and, duration } from '#words/forms.ts'
+import { measures } from './measures.ts'
 
 /** What the parts of a ride are called, where nobody named them. */
 
@@ -41,4 +42,6 @@ export const names = {
   blocks: ({ count }: { count: number }) => `${count} blocks`,
   items: ({ count }: { count: number }) => `${count} items`,
   quoted: ({ name }: { name: string }) => `“${name}”`,
+  eights: ({ counts, unit }: { counts: number; unit: number }) => measures.eights(counts, unit),
+  seconds: ({ seconds }: { seconds: number }) => duration(seconds),
 }
