@@ -1,3 +1,5 @@
 import type { en } from '#words/en/index.ts'
 
-export const checkList: typeof en.checkList = {}
+export const checkList: typeof en.checkList = {
+  source: 'Quelle',
+}

@@ -3,6 +3,7 @@ import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
+import { Source } from '#ui/Source.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { tell } from '#words/words.ts'
 
@@ -22,7 +23,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
         {finding.severity === 'problem' && <strong>To mend: </strong>}
         {tell(finding.text)} {finding.heldBack && !readOnly && <span>{tell(finding.heldBack)} </span>}
         {finding.shownAs && <span>{tell(finding.shownAs)} </span>}
-        <span className="finding-why">{tell(finding.why)}</span>
+        <Source text={tell(finding.why)} />
       </p>
       {!readOnly && (
         <>

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { Finding } from '#engine/report.ts'
 import { FindingPlace } from '#features/drafting/findings/FindingRow.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
+import { Source } from '#ui/Source.tsx'
 import { tell } from '#words/words.ts'
 
 interface FoldedFindingsProps {
@@ -22,7 +23,7 @@ export function FoldedFindings({ title, findings, onGo, action }: FoldedFindings
           <li key={finding.id}>
             <FindingPlace finding={finding} onGo={onGo} />
             <p>
-              {tell(finding.text)} <span className="finding-why">{tell(finding.why)}</span>
+              {tell(finding.text)} <Source text={tell(finding.why)} />
             </p>
             {action && <div className="finding-fixes">{action(finding)}</div>}
           </li>

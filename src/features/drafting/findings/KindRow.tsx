@@ -8,6 +8,7 @@ import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
+import { Source } from '#ui/Source.tsx'
 import { tell } from '#words/words.ts'
 
 interface KindRowProps {
@@ -43,7 +44,7 @@ export function KindRow({ kind, open, onToggle, readOnly, onGo }: KindRowProps) 
       </button>
       <p>
         {severity === 'problem' && <strong>To mend: </strong>}
-        {words} <span className="finding-why">{tell(findings[0]!.why)}</span>
+        {words} <Source text={tell(findings[0]!.why)} />
       </p>
       {!readOnly && (
         <>
