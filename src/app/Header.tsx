@@ -9,12 +9,15 @@ import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
 import { plural } from '#units/plural.ts'
+import { LANGUAGES, type Language } from '#words/language.ts'
+import { words } from '#words/words.ts'
 import { ALL_RIDES, type GoTo, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
 import { KEYS } from './actions/keys.ts'
 import { RIDE_DETAILS } from './actions/rideDetails.ts'
 import { useShellGround } from './actions/shellGround.ts'
 import { REDO, UNDO } from './actions/undo.ts'
 import { placeFragment } from './fragment.ts'
+import { useLanguage } from './LanguageScope.tsx'
 import { ReadOnBike } from './ReadOnBike.tsx'
 
 const THEMES: readonly { value: Theme; label: string }[] = [
@@ -75,13 +78,32 @@ export function Header() {
       <div className="app-tools app-shell">
         <Reading />
         <ActionButton action={KEYS} on={on} tone="quiet" className="app-keys-button" />
+        {/* Chosen once: the head of a ride has no room to spare. */}
+        {!inRide && <ChooseLanguage />}
         <svg className="app-theme-figure" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
           <circle cx="8" cy="8" r="6.25" fill="none" stroke="currentColor" strokeWidth="1.5" />
           <path d="M8 2v12a6 6 0 0 0 0-12z" fill="currentColor" />
         </svg>
-        <Select className="app-theme" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />
+        <Select className="app-choice" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />
       </div>
     </header>
+  )
+}
+
+/** Each language by its own name, for whoever cannot read this one. */
+const LANGUAGE_CHOICES = Object.entries(LANGUAGES).map(([value, label]) => ({ value: value as Language, label }))
+
+function ChooseLanguage() {
+  const { language, choose } = useLanguage()
+  return (
+    <Select
+      className="app-choice"
+      label={words.languages.label}
+      hideLabel
+      value={language}
+      choices={LANGUAGE_CHOICES}
+      onChange={(next) => void choose(next)}
+    />
   )
 }
 

@@ -10,9 +10,10 @@ export function languageHere(storage: Pick<Storage, 'getItem'> | null, preferred
   return isLanguage(kept) ? kept : languageFor(preferred)
 }
 
-/** Fetches a language, after which everything is told in it. */
+/** Fetches a language, after which everything is told in it, and screen readers read it as what it is. */
 export async function fetchWords(language: Language, preferred: readonly string[]): Promise<void> {
   setWords(language, await loadCatalogue(language), localeFor(language, preferred))
+  document.documentElement.lang = language
 }
 
 /** Keeps the choice for the next visit. Without storage it is forgotten, which costs one choice. */

@@ -12,7 +12,6 @@ import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { Ports } from '#store/ports.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
-import { language } from '#words/words.ts'
 import { App } from './App.tsx'
 import { openLink, tieAddress } from './addressSync.ts'
 import { remindOfBackups } from './backupReminder.ts'
@@ -29,6 +28,7 @@ import { keepHabits } from './keptHabits.ts'
 import { fetchWords, languageHere } from './keptLanguage.ts'
 import { keepReadOn } from './keptReadOn.ts'
 import { keepRehearsing } from './keptRehearsing.ts'
+import { LanguageScope } from './LanguageScope.tsx'
 import { keepSession, readSession, SESSION_NOTE } from './lastSession.ts'
 import { createLeadClock } from './leadClock.ts'
 import { browserLead, shareLead } from './leadWindows.ts'
@@ -57,7 +57,6 @@ export async function start(root: HTMLElement): Promise<void> {
     openSoundStorage(),
     fetchWords(languageHere(notes, navigator.languages), navigator.languages),
   ])
-  document.documentElement.lang = language
   const shelf = storage.warning === null ? storage : null
   const store = createAppStore({
     newId: createIds((bytes) => crypto.getRandomValues(bytes)),
@@ -116,15 +115,17 @@ export async function start(root: HTMLElement): Promise<void> {
       {/* The places have a boundary of their own; this one stands behind the shell itself. */}
       <ErrorBoundary onDownload={() => downloadRide(store)} onReload={reload} onLeave={reload}>
         <DraftScopes keeper={draftKeeper}>
-          <App
-            now={Date.now}
-            leadClock={createLeadClock()}
-            onTakeOver={() => void takeOver()}
-            onReload={reload}
-            onOpenFile={(file) => void openFile(file)}
-            onOpenLink={(text) => openLink(text, store)}
-            onDropFiles={(files) => void takeFiles(files, store, openFile)}
-          />
+          <LanguageScope notes={notes}>
+            <App
+              now={Date.now}
+              leadClock={createLeadClock()}
+              onTakeOver={() => void takeOver()}
+              onReload={reload}
+              onOpenFile={(file) => void openFile(file)}
+              onOpenLink={(text) => openLink(text, store)}
+              onDropFiles={(files) => void takeFiles(files, store, openFile)}
+            />
+          </LanguageScope>{' '}
         </DraftScopes>
       </ErrorBoundary>
     </AppStoreProvider>,

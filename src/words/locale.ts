@@ -11,11 +11,20 @@ export let usMeasures = true
 const made = new Map<string, unknown>()
 
 export function setLocale(tag: string): void {
-  const known = Intl.NumberFormat.supportedLocalesOf([tag])[0] ?? 'en-US'
+  const known = supported(tag)
   if (known === locale) return
   locale = known
   usMeasures = US_MEASURES.has(new Intl.Locale(known).maximize().region ?? '')
   made.clear()
+}
+
+/** The tag, or American English where it is none or unknown: it comes from the browser and may be anything. */
+function supported(tag: string): string {
+  try {
+    return Intl.NumberFormat.supportedLocalesOf([tag])[0] ?? 'en-US'
+  } catch {
+    return 'en-US'
+  }
 }
 
 /** What `make` makes for the locale, kept under `key`. */

@@ -13,6 +13,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { links } from './links.ts'
 import { lists } from './lists.ts'
@@ -45,6 +46,7 @@ export const de: Catalogue = {
   fields,
   fit,
   handover,
+  languages,
   leading,
   links,
   lists,

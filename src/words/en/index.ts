@@ -11,6 +11,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { links } from './links.ts'
 import { lists } from './lists.ts'
@@ -44,6 +45,7 @@ export const en = {
   fields,
   fit,
   handover,
+  languages,
   leading,
   links,
   lists,
