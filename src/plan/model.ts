@@ -1,5 +1,6 @@
 import type { Rider } from '#plan/riderModel.ts'
 import type { Bpm, Counts, Effort, KnobSteps, Rpm, Seconds, Setting, StepRange, Watts } from '#units/units.ts'
+import type { Language } from '#words/language.ts'
 import { beatAt, type OddPlace } from './songs/oddBeats.ts'
 
 /** The version of the document this build writes. Older ones are migrated, newer ones refused. */
@@ -10,6 +11,8 @@ export interface Ride {
   readonly schema: typeof CURRENT_SCHEMA
   readonly id: string
   readonly title: string
+  /** What its cues are spoken in; English unless given. */
+  readonly language?: Language
   /** What the class is for, in one line. */
   readonly aim?: string
   readonly level: Level

@@ -51,6 +51,7 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       setAside: fc.array(someWords, { maxLength: 3 }),
       shaky: fc.array(id, { maxLength: 3 }),
       privateNotes: words,
+      language: fc.constantFrom('en' as const, 'de' as const),
     },
     {
       requiredKeys: [

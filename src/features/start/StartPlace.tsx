@@ -3,6 +3,7 @@ import { blankRide } from '#plan/newRide.ts'
 import { sectionsFromPlaylist } from '#plan/songs/sectionsFromPlaylist.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
+import { language } from '#words/words.ts'
 import { DemoRides } from './DemoRides.tsx'
 import { KeepingNote } from './KeepingNote.tsx'
 import { LinkField } from './LinkField.tsx'
@@ -32,7 +33,7 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
 
   const create = ({ songs, ...choice }: NewRideChoice) => {
     const { newId, openRide } = store.getState()
-    const ride = blankRide({ newId, ...choice })
+    const ride = blankRide({ newId, language, ...choice })
     openRide(songs.length === 0 ? ride : { ...ride, sections: sectionsFromPlaylist(songs, newId) })
   }
   const open = (id: string) => {

@@ -23,6 +23,8 @@ function tidy(patch: RidePatch): RidePatch {
   const { slotMinutes, briefingSeconds, clearUpSeconds } = patch
   return {
     ...patch,
+    // No language given is English: one way to say it.
+    ...(patch.language === 'en' && { language: undefined }),
     ...(slotMinutes !== undefined && { slotMinutes: clamp(slotMinutes, 1, 360) }),
     ...(briefingSeconds !== undefined && { briefingSeconds: clamp(briefingSeconds, 0, 7200) }),
     ...(clearUpSeconds !== undefined && { clearUpSeconds: clamp(clearUpSeconds, 0, 7200) }),
@@ -41,6 +43,7 @@ function withoutMissingLeaders(ride: Ride): Ride {
 
 const WORDS: Record<keyof RidePatch, string> = {
   title: 'title',
+  language: 'language',
   aim: 'aim',
   level: 'level',
   slotMinutes: 'slot',

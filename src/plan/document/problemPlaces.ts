@@ -30,6 +30,7 @@ const SUBJECTS: Record<string, string> = {
   'ride.': 'the ride',
   'ride.id': 'the ride’s id',
   'ride.title': 'the title',
+  'ride.language': 'the language of the cues',
   'ride.aim': 'the aim',
   'ride.level': 'the level',
   'ride.slotMinutes': 'the slot',

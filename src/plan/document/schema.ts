@@ -7,6 +7,7 @@
 import * as v from 'valibot'
 import { LONGEST_LEAD } from '#plan/cueStart.ts'
 import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, TERRAINS } from '#plan/model.ts'
+import { LANGUAGES, type Language } from '#words/language.ts'
 import { say } from './messages.ts'
 import { either, filled, group, has, list, listFrom, number, numberAbove, oneOf, pair, text, whole, yesOrNo } from './schemaKit.ts'
 
@@ -254,6 +255,7 @@ export const rideSchema = group({
   schema: v.literal(CURRENT_SCHEMA),
   id,
   title: text(LIMITS.line),
+  language: v.optional(oneOf(Object.keys(LANGUAGES) as Language[])),
   aim: v.optional(text(LIMITS.line)),
   level: oneOf(['beginner', 'mixed', 'advanced']),
   slotMinutes: number(1, 360, 'minutes'),

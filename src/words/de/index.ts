@@ -29,6 +29,7 @@ import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { songs } from './songs.ts'
+import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
 
@@ -62,6 +63,7 @@ export const de: Catalogue = {
   setup,
   sheet,
   songs,
+  speech,
   start,
   storage,
 }

@@ -27,6 +27,7 @@ import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { songs } from './songs.ts'
+import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
 
@@ -61,6 +62,7 @@ export const en = {
   setup,
   sheet,
   songs,
+  speech,
   start,
   storage,
 }

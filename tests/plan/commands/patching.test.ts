@@ -128,6 +128,13 @@ describe('patchRide', () => {
     expect(patchRide({ startsAt: 'noon' }).apply(ride)).toBe(ride)
   })
 
+  it('says English in one way: by no language at all', () => {
+    const german = patchRide({ language: 'de' }).apply(ride)
+    expect(german.language).toBe('de')
+    expect(patchRide({ language: 'en' }).apply(german)).toStrictEqual(ride)
+    expect(patchRide({ language: 'en' }).apply(ride)).toBe(ride)
+  })
+
   it('gives the blocks of a leader who is gone to the first one', () => {
     const two = [...ride.leaders, { id: 'co', name: 'Remy', wordsPerMinute: 150 }]
     const shared = patchBlock(ride, { blockId: 'push', patch: { leader: 'co', mic: 'co' } }).apply(patchRide({ leaders: two }).apply(ride))

@@ -83,6 +83,7 @@ describe('what is wrong is said in words, with the place', () => {
       'slotMinutes',
       'The slot must lie between 1 and 360 minutes; it is endless.',
     ],
+    ['an unknown language', (r) => (r.language = 'fr'), 'language', 'The language of the cues must be one of en, de; it is “fr”.'],
     ['an unknown choice', (r) => (r.level = 'elite'), 'level', 'The level must be one of beginner, mixed, advanced; it is “elite”.'],
     ['no list', (r) => (r.sections = {}), 'sections', 'The list of sections must be a list.'],
     [

@@ -20,7 +20,7 @@ describe('a link', () => {
     )
   })
 
-  it('gives back the room and the location of any ride, either without the other too', () => {
+  it('gives back the room, the location, and the language of any ride, each without the others too', () => {
     fc.assert(
       fc.property(
         arbitraryRide({ sections: 1 }),
@@ -28,8 +28,9 @@ describe('a link', () => {
         fc.option(fc.oneof(fc.string({ unit: 'grapheme', maxLength: 40 }), fc.constantFrom('Studio B, Quay Street 7', 'استوديو ٢', '')), {
           nil: undefined,
         }),
-        (ride, room, location) => {
-          const made = { ...ride, room, location }
+        fc.constantFrom(undefined, 'en' as const, 'de' as const),
+        (ride, room, location, language) => {
+          const made = { ...ride, room, location, language }
           expect(decodeLink(encodeLink(made))).toStrictEqual({ ok: true, ride: shareable(made) })
         },
       ),

@@ -211,6 +211,13 @@ describe('what is measured otherwise on one side', () => {
     expect(ids(compared.conflicts)).toEqual(['ride bike', 'b b resistance'])
   })
 
+  it('the language is one more value of the ride, and English the lack of one', () => {
+    const spoken = (language: Ride['language']) => edited(() => patchRide({ language }))
+    expect(mergeRides(base, spoken('de'), base).merged.language).toBe('de')
+    expect(mergeRides(base, base, spoken('de')).merged.language).toBe('de')
+    expect(mergeRides(spoken('de'), spoken('de'), base).merged).not.toHaveProperty('language')
+  })
+
   it('the notes for a substitute are seen to one by one', () => {
     const note = (standIn: Ride['standIn']) => edited(() => patchRide({ standIn }))
     const { merged, conflicts } = mergeRides(base, note({ room: 'Key at the desk.' }), note({ mustDo: 'Leave at ten to.' }))

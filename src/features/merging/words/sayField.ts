@@ -8,6 +8,7 @@ export const isRule = (name: string): name is ConstantName => Object.hasOwn(CONS
 
 /** The plain words for a field that is not called what it is named. */
 const NAMES: Record<string, string> = {
+  language: 'language of the cues',
   slotMinutes: 'slot',
   startsAt: 'start',
   briefingSeconds: 'briefing',

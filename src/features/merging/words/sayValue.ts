@@ -30,6 +30,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import { plural } from '#units/plural.ts'
 import { type Counts, EIGHT } from '#units/units.ts'
+import { isLanguage, LANGUAGES } from '#words/language.ts'
 import { isRule, RULE } from './sayField.ts'
 
 /** What a value is said with: the scale, the leaders' names, and what a song counts by: eight, or six. */
@@ -123,6 +124,7 @@ const QUOTED = new Set([
 
 /** A value as it is said in a list of changes; "none" where there is none. */
 export function sayValue(of: string, field: string, value: unknown, ride: Of): string {
+  if (of === 'ride' && field === 'language') return LANGUAGES[isLanguage(value) ? value : 'en']
   if (value === undefined || value === null) return field.endsWith('strikesPerBeat') && value === null ? 'off the beat' : NONE
   if (field.startsWith('rider.')) return text((value as Rider).name)
   if (field.startsWith(RULE)) return sayRule(field.slice(RULE.length), value)

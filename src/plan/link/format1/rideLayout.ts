@@ -1,6 +1,7 @@
 import type { oldestVersion } from '#plan/document/oldestVersion.ts'
 import type { UNSHARED } from '#plan/link/shareable.ts'
 import type { Bike, BrakeFit, HouseRules, Item, Leader, Ride, Section, Song, StandIn } from '#plan/model.ts'
+import type { Language } from '#words/language.ts'
 import { itemLayout } from './blockLayout.ts'
 import { type Kit, layoutKit } from './kit.ts'
 import { revisionShape } from './revisionShape.ts'
@@ -160,26 +161,41 @@ type Version = ReturnType<typeof oldestVersion>
 /** A shared ride as the version it is read as. */
 type Written = Omit<Shared, 'schema'> & { schema: Version }
 
-/** The room, and whether a location follows: one number of two bits, the first of which was there alone before there were locations. */
+/**
+ * The room, whether a location follows, and the language: one number, whose first bit was there alone before there were
+ * locations, and whose second before there were languages. What stands above a bit that a page knows, it does not read.
+ */
 interface Whereabouts {
   room: Ride['room']
   isLocated: boolean
+  language: Ride['language']
 }
 
 const ROOM = 1
 const LOCATED = 2
+const LANGUAGE = 4
+/** Times {@link LANGUAGE}; 0 where none is given. */
+const SPOKEN: Readonly<Record<Language, number>> = { en: 1, de: 2 }
+
+/** A number of a newer page is passed on for the schema to refuse, by a sentence that says what it is about. */
+const languageOf = (spoken: number): Language | undefined =>
+  spoken === 0 ? undefined : ((Object.keys(SPOKEN) as Language[]).find((code) => SPOKEN[code] === spoken) ?? (String(spoken) as Language))
 
 function whereaboutsLayout(kit: Kit): Shape<Whereabouts> {
   const room = oneOf<NonNullable<Ride['room']>>()(kit.column(), ['studio', 'online'])
   const form = kit.column()
   return {
-    write(value, to, place) {
-      to.put(form, (value.room === undefined ? 0 : ROOM) + (value.isLocated ? LOCATED : 0))
-      if (value.room !== undefined) room.write(value.room, to, place)
+    write({ room: kind, isLocated, language }, to, place) {
+      to.put(form, (kind === undefined ? 0 : ROOM) + (isLocated ? LOCATED : 0) + (language ? LANGUAGE * SPOKEN[language] : 0))
+      if (kind !== undefined) room.write(kind, to, place)
     },
     read(from, place) {
       const read = from.take(form)
-      return { room: read & ROOM ? room.read(from, place) : undefined, isLocated: (read & LOCATED) !== 0 }
+      return {
+        room: read & ROOM ? room.read(from, place) : undefined,
+        isLocated: (read & LOCATED) !== 0,
+        language: languageOf(Math.floor(read / LANGUAGE)),
+      }
     },
   }
 }
@@ -188,7 +204,7 @@ function whereaboutsLayout(kit: Kit): Shape<Whereabouts> {
 const schema = oneOf<Version>()(kit.column(), [1, 2])
 const name = kit.name()
 
-const located = group<Omit<Shared, 'schema' | 'room' | 'location'> & { schema: Version; room: Whereabouts }>({
+const located = group<Omit<Shared, 'schema' | 'room' | 'location' | 'language'> & { schema: Version; room: Whereabouts }>({
   schema,
   id: kit.id,
   title: name,
@@ -215,16 +231,21 @@ const located = group<Omit<Shared, 'schema' | 'room' | 'location'> & { schema: V
  * before there were locations finds everything it knows in its place, and more names than it asks for.
  */
 export const rideLayout: Shape<Written> = {
-  write({ room, location, ...rest }, to, place) {
-    located.write({ ...rest, room: { room, isLocated: location !== undefined } }, to, place)
+  write({ room, location, language, ...rest }, to, place) {
+    located.write({ ...rest, room: { room, isLocated: location !== undefined, language } }, to, place)
     if (location !== undefined) name.write(location, to, place)
   },
   read(from, place) {
     const {
-      room: { room, isLocated },
+      room: { room, isLocated, language },
       ...rest
     } = located.read(from, place)
-    return { ...rest, ...(room !== undefined && { room }), ...(isLocated && { location: name.read(from, place) }) }
+    return {
+      ...rest,
+      ...(room !== undefined && { room }),
+      ...(language !== undefined && { language }),
+      ...(isLocated && { location: name.read(from, place) }),
+    }
   },
 }
 

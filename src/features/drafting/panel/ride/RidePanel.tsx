@@ -22,11 +22,16 @@ import type { Choice } from '#ui/Select.tsx'
 import { formatClock } from '#units/formatClock.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
 import type { Seconds } from '#units/units.ts'
+import { LANGUAGES, type Language } from '#words/language.ts'
+import { words } from '#words/words.ts'
 
 const ROOMS: readonly Choice<NonNullable<Ride['room']>>[] = [
   { value: 'studio', label: 'studio' },
   { value: 'online', label: 'online' },
 ]
+
+/** Each by its own name, so that it is found by whoever speaks it. */
+const SPOKEN: readonly Choice<Language>[] = (Object.keys(LANGUAGES) as Language[]).map((value) => ({ value, label: LANGUAGES[value] }))
 
 /** The ride as a whole: what it is for, the slot it has to fit, the bike it is written for and who teaches it. */
 export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
@@ -36,6 +41,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
   const title = useRide((ride) => ride.title)
   const aim = useRide((ride) => ride.aim)
   const level = useRide((ride) => ride.level)
+  const language = useRide((ride) => ride.language)
   const slotMinutes = useRide((ride) => ride.slotMinutes)
   const startsAt = useRide((ride) => ride.startsAt)
   const briefingSeconds = useRide((ride) => ride.briefingSeconds)
@@ -70,6 +76,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
           onChange={(text) => edit({ aim: text })}
         />
         <SelectRow label="level" value={level} choices={LEVEL_CHOICES} onChange={(next) => edit({ level: next })} />
+        <SelectRow label={words.speech.language} value={language ?? 'en'} choices={SPOKEN} onChange={(next) => edit({ language: next })} />
         <QuantityRow
           label="slot"
           value={slotMinutes}
