@@ -136,17 +136,17 @@ test('one window leads a class; the other follows it, and takes over by a press'
     await expect(each.getByRole('button', { name: 'the first one is now' })).toBeVisible()
   }
   await page.keyboard.press('Space')
-  await expect(other.getByText('Another window leads this class.')).toBeVisible()
-  await expect(page.getByText('Another window leads this class.')).toHaveCount(0)
-  await other.getByRole('button', { name: 'lead from here' }).click()
-  await expect(page.getByText('Another window leads this class.')).toBeVisible()
-  await expect(other.getByText('Another window leads this class.')).toHaveCount(0)
+  await expect(other.getByText('Another window is teaching this class.')).toBeVisible()
+  await expect(page.getByText('Another window is teaching this class.')).toHaveCount(0)
+  await other.getByRole('button', { name: 'teach from here' }).click()
+  await expect(page.getByText('Another window is teaching this class.')).toBeVisible()
+  await expect(other.getByText('Another window is teaching this class.')).toHaveCount(0)
   // The one that leads comes back to it after a reload.
   await other.reload()
   await ready(other)
-  await expect(page.getByText('Another window leads this class.')).toBeVisible()
+  await expect(page.getByText('Another window is teaching this class.')).toBeVisible()
   await expect(other.locator('.lead')).toBeVisible()
-  await expect(other.getByText('Another window leads this class.')).toHaveCount(0)
+  await expect(other.getByText('Another window is teaching this class.')).toHaveCount(0)
 })
 
 test('a ride is saved again after this site’s data was cleared under the page, and that is said', async ({ page, context, baseURL }) => {

@@ -37,9 +37,9 @@ async function expectRightScreen(page: Page): Promise<void> {
 }
 
 test('a whole class led: late start, the cut it needs, a skipped song, a reload, a hidden tab, its end', async ({ page }) => {
-  // A minute passes on the card, so the first one is four minutes late.
+  // A minute passes on the card, so the start is four minutes late.
   await openLead(page, /^Ridge and Return/, SLOT + 180_000)
-  await expect(page.getByText('the first one is 4:00 late')).toBeVisible()
+  await expect(page.getByText('starting 4:00 late')).toBeVisible()
   await press(page, 'Space')
   await pass(page, 5)
   await expect(slot(page, 'slack')).toHaveText('4:00 behind, 2:43 over the slot')
@@ -67,7 +67,7 @@ test('a whole class led: late start, the cut it needs, a skipped song, a reload,
   // The fourth is gone: after the third comes the fifth.
   await pass(page, 205)
   await expect(slot(page, 'nextName')).toHaveText(/^“Iron Lullaby”/)
-  await expect(slot(page, 'nextRest')).toContainText('one turn on, to 1¾ — “Find the floor of it.”')
+  await expect(slot(page, 'nextRest')).toContainText('one turn on (1¾) — “Find the floor of it.”')
 
   const before = await slot(page, 'name').textContent()
   await page.reload()
@@ -101,8 +101,8 @@ test('a whole class led: late start, the cut it needs, a skipped song, a reload,
 
   await page.clock.fastForward(1_500_000)
   await page.clock.runFor(400)
-  await expect(slot(page, 'name')).toHaveText('That was the class')
-  await expect(slot(page, 'meta')).toHaveText('Wheels stopped, both sides equal.')
+  await expect(slot(page, 'name')).toHaveText('That’s class!')
+  await expect(slot(page, 'meta')).toHaveText('Stop your wheels; stretch both sides.')
   await page.getByRole('button', { name: 'end the class' }).click()
   await page.getByRole('button', { name: 'press again to end' }).click()
   await expect(page.getByRole('link', { name: 'draft' })).toHaveAttribute('aria-current', 'page')
@@ -164,7 +164,7 @@ test('a class is led from the keyboard alone', async ({ page }) => {
   await press(page, 'Enter')
   await tabTo(page, page.getByRole('link', { name: 'lead', exact: true }))
   await press(page, 'Enter')
-  await expect(page.getByText('20 minutes, counted from the first one.')).toBeVisible()
+  await expect(page.getByText('20 minutes from beat 1.')).toBeVisible()
   await page.clock.pauseAt('2026-01-15T09:10:00')
   await press(page, 'Space')
   await pass(page, 10)
@@ -221,7 +221,7 @@ test('a class under way is not lost by opening another ride', async ({ page }) =
   await page.getByRole('link', { name: 'all rides' }).click()
   await page.getByRole('button', { name: /^Ridge and Return/ }).click()
   await page.getByRole('link', { name: 'lead', exact: true }).click()
-  await expect(page.getByText('“Twenty-Minute Spark” is still being led.')).toBeVisible()
+  await expect(page.getByText('You’re still teaching “Twenty-Minute Spark”.')).toBeVisible()
   await page.getByRole('button', { name: 'go on with it' }).click()
   await expect(slot(page, 'name')).toHaveText('Settle')
   await press(page, 'Escape', 2)
@@ -343,9 +343,9 @@ test.describe('by touch', () => {
         await expect(slot(page, name), name).toBeInViewport({ ratio: 0.85 })
       // Run over, it is over all the same: nothing is said of cuts any more.
       await pass(page, 2500)
-      await expect(slot(page, 'name')).toHaveText('That was the class')
+      await expect(slot(page, 'name')).toHaveText('That’s class!')
       await expect(page.getByRole('button', { name: 'end the class' })).toBeInViewport({ ratio: 0.99 })
-      await expect(page.locator('.lead')).not.toContainText('nothing that may go')
+      await expect(page.locator('.lead')).not.toContainText('no skippable song')
     })
   }
 })
@@ -483,7 +483,7 @@ test('has no barriers, on its card and while leading, dark in a light page', asy
   await openRidewright(page)
   await page.getByRole('button', { name: /^Ridge and Return/ }).click()
   await page.getByRole('link', { name: 'lead', exact: true }).click()
-  await expect(page.getByText(/the first one is 4:0\d late/)).toBeVisible()
+  await expect(page.getByText(/starting 4:0\d late/)).toBeVisible()
   expect(await barriers(page)).toEqual([])
   await press(page, 'Space')
   await page.clock.fastForward(206_000)

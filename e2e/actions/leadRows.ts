@@ -136,7 +136,7 @@ export const OTHER_CLASS_ROWS: Rows = {
   'otherClass.goOn': {
     given: async (page) => {
       await toLead(page)
-      await expect(page.getByText('is still being led.')).toBeVisible()
+      await expect(page.getByText('You’re still teaching')).toBeVisible()
     },
     sees: face,
     back: async (page) => {

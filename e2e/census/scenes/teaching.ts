@@ -50,13 +50,13 @@ export const TEACHING: readonly Scene[] = [
     name: 'a class of another ride under way',
     prepare: begun,
     show: async (page) => {
-      if ((await page.getByRole('heading', { name: /is still being led/ }).count()) > 0) return
+      if ((await page.getByRole('heading', { name: /You’re still teaching/ }).count()) > 0) return
       // Another ride is opened while the class goes on.
       await page.evaluate(() => location.assign('#/start'))
       await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
       await drafted(page)
       await page.locator('.app-head a[href^="#/lead"]').click()
-      await expect(page.getByRole('heading', { name: /is still being led/ })).toBeVisible()
+      await expect(page.getByRole('heading', { name: /You’re still teaching/ })).toBeVisible()
     },
     clock: CLASS,
     own: 'main',

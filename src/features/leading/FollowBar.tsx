@@ -1,5 +1,6 @@
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 
 /** Says that another window leads this class, and takes it over by a press. */
 export function FollowBar({ onTakeOver }: { onTakeOver: () => void }) {
@@ -7,9 +8,9 @@ export function FollowBar({ onTakeOver }: { onTakeOver: () => void }) {
   if (!follows) return null
   return (
     <div className="lead-follows" role="status">
-      <span>Another window leads this class. This one follows it.</span>
+      <span>{words.leading.follows}</span>
       <Button tone="solid" onClick={onTakeOver}>
-        lead from here
+        {words.leading.teachHere}
       </Button>
     </div>
   )

@@ -1,6 +1,7 @@
 import { type PointerEvent, useRef } from 'react'
 import { useAction } from '#actions/useAction.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
+import { words } from '#words/words.ts'
 import type { LeadAction, ScreenGround } from './actions/leadGround.ts'
 
 /** A finger that moves further is wiping, not pressing. */
@@ -12,7 +13,7 @@ const WIPE_PX = 16
  * It keeps no focus after a finger or a mouse, so that space stays the one on the music.
  */
 export function LeadButton<On extends ScreenGround>({ action, on }: { action: LeadAction<On>; on: On }) {
-  const { words, key, drawn, pressed, props } = useAction(action, on)
+  const { words: label, key, drawn, pressed, props } = useAction(action, on)
   const down = useRef<{ pointer: number; x: number; y: number; timeStamp: number } | null>(null)
   const press = ({ button, pointerId, clientX, clientY, timeStamp }: PointerEvent) => {
     down.current = button === 0 ? { pointer: pointerId, x: clientX, y: clientY, timeStamp } : null
@@ -41,7 +42,7 @@ export function LeadButton<On extends ScreenGround>({ action, on }: { action: Le
       // A click of no pointer: the keyboard's on a button it has reached, or a screen reader's.
       onClick={(event) => event.detail === 0 && props.onClick(event)}
     >
-      <span>{words}</span>
+      <span>{label}</span>
       {key && (
         <span className="lead-key" aria-hidden="true">
           {key}
@@ -54,5 +55,5 @@ export function LeadButton<On extends ScreenGround>({ action, on }: { action: Le
 /** Said only where the leader has to do something about it. */
 export function AwakeNote({ awake }: { awake: Awake }) {
   if (awake !== 'off') return null
-  return <p className="lead-quiet lead-awake">This browser does not keep the screen on: switch off sleep in the system’s settings.</p>
+  return <p className="lead-quiet lead-awake">{words.leading.keepsAwakeNot}</p>
 }

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { LeadClock } from '#store/leadClock.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { useWakeLock } from '#ui/useWakeLock.ts'
+import { words } from '#words/words.ts'
 import { FollowBar } from './FollowBar.tsx'
 import { LeadScreen } from './LeadScreen.tsx'
 import { OtherClass } from './OtherClass.tsx'
@@ -35,12 +36,12 @@ export function LeadPlace({
   if (!leading || !shown) return null
   const other = leading.log !== null && leading.plan.ride.id !== shown.id && aside !== shown.id
   return (
-    <section ref={place} className="lead" data-theme="dark" aria-label="leading" tabIndex={-1}>
+    <section ref={place} className="lead" data-theme="dark" aria-label={words.leading.place} tabIndex={-1}>
       <FollowBar onTakeOver={onTakeOver} />
       {other ? (
         <OtherClass
-          led={leading.plan.ride.title || 'untitled ride'}
-          opened={shown.title || 'untitled ride'}
+          led={leading.plan.ride.title || words.names.untitled}
+          opened={shown.title || words.names.untitled}
           onGoOn={() => setAside(shown.id)}
           onEnd={() => store.getState().endClass()}
         />

@@ -7,6 +7,7 @@ import type { LeadClock } from '#store/leadClock.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
 import type { Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import type { LeadGround } from './actions/leadGround.ts'
 import { LEAD_BAR, LEADING } from './actions/leadPlaces.ts'
 import { LeadBar } from './LeadBar.tsx'
@@ -58,7 +59,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
     act: (what, timeStamp) => {
       on.confirm.disarm()
       store.getState().lead(what, clock.instantOf(timeStamp))
-      store.getState().announce(store.getState().leading?.led?.said ?? '')
+      store.getState().announce(tell(store.getState().leading?.led?.said ?? ''))
     },
     end: () => endClass(store),
     held: led.led.hold !== undefined,
@@ -74,7 +75,7 @@ export function LeadScreen({ clock, led, log, awake }: Props) {
     <>
       <LeadFace ref={face} />
       {proposals.shown && !on.follows ? (
-        <ProposalBar text={proposals.shown.text} said={said} on={on} />
+        <ProposalBar text={tell(proposals.shown.text)} said={said} on={on} />
       ) : (
         <p className="lead-said">{said || (place.finished ? '' : proposals.none)}</p>
       )}
@@ -90,10 +91,10 @@ function endClass(store: ReturnType<typeof useAppStore>): void {
   const { leading, endClass: end, setPlace, announce, keepsLog, notify } = store.getState()
   setPlace('draft')
   end()
-  announce('Class ended.')
+  announce(words.leading.ended)
   if (!keepsLog || !leading?.log) return
-  const sentence = `“${leading.plan.ride.title || 'untitled ride'}” is taught. Log it now, as it really was, or later in the log.`
-  notify({ kind: 'info', sentence, offer: { label: 'log this class', place: 'log', entry: true } })
+  const sentence = words.leading.logIt({ title: leading.plan.ride.title || words.names.untitled })
+  notify({ kind: 'info', sentence, offer: { label: words.leading.log, place: 'log', entry: true } })
 }
 
 /** Time a sentence stands. */
@@ -106,5 +107,5 @@ function useSaid(led: LedClass): string {
     const timer = setTimeout(() => setGone(led), STANDS_MS)
     return () => clearTimeout(timer)
   }, [led])
-  return gone === led ? '' : led.said
+  return gone === led ? '' : tell(led.said)
 }

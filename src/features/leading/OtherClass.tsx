@@ -1,4 +1,5 @@
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import { words } from '#words/words.ts'
 import type { OtherGround } from './actions/leadGround.ts'
 import { OTHER_BAR, OTHER_CLASS } from './actions/leadPlaces.ts'
 import { LeadBar } from './LeadBar.tsx'
@@ -20,8 +21,8 @@ export function OtherClass({ led, opened, onGoOn, onEnd }: Props) {
   return (
     <div className="lead-card">
       <header>
-        <h1>“{led}” is still being led.</h1>
-        <p className="lead-quiet">You opened “{opened}”. One class is led at a time.</p>
+        <h1>{words.leading.otherClass({ led })}</h1>
+        <p className="lead-quiet">{words.leading.oneAtATime({ opened })}</p>
       </header>
       <LeadBar actions={OTHER_BAR} on={on} />
     </div>

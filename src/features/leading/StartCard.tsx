@@ -1,12 +1,16 @@
 import { useMemo, useState } from 'react'
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
+import type { PlayedBlock } from '#engine/played.ts'
 import { openingCard } from '#engine/words/openingCard.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { isSingle } from '#plan/ledger/ledgerState.ts'
+import type { Ride } from '#plan/model.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import type { LeadClock } from '#store/leadClock.ts'
 import type { Leading } from '#store/leadSlice.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Awake } from '#ui/useWakeLock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import type { Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import type { StartGround } from './actions/leadGround.ts'
 import { BEFORE_CLASS, START_BAR } from './actions/leadPlaces.ts'
 import { bookedSlot } from './bookedSlot.ts'
@@ -55,7 +59,7 @@ export function StartCard({ clock, leading, awake }: Props) {
   return (
     <div className="lead-card">
       <header>
-        <h1>{ride.title || 'untitled ride'}</h1>
+        <h1>{ride.title || words.names.untitled}</h1>
         <p className="lead-quiet">{due}</p>
       </header>
       <div className="lead-opening">
@@ -66,9 +70,8 @@ export function StartCard({ clock, leading, awake }: Props) {
       </div>
       {first && firstSection && (
         <p className="lead-first">
-          First: <b>{nameOfSection(ride, firstSection)}</b>, {nameOfItem(first.block)}
-          {first.foot && `, ${first.foot} foot on the one`},{' '}
-          {first.ledger.total === '0' && ride.datum === 'base' ? 'at base' : `to ${first.ledger.total}`}.
+          {words.leading.first} <b>{tell(sectionName(ride, firstSection))}</b>
+          {firstWords(ride, first).map((word) => `, ${word}`)}.
         </p>
       )}
       <LeadBar actions={START_BAR} on={on} />
@@ -77,11 +80,18 @@ export function StartCard({ clock, leading, awake }: Props) {
   )
 }
 
-/** "12 s to say, of a briefing of 1:00." */
-function timeWords(seconds: number, briefing: number): string {
-  const said = `About ${formatDuration(seconds)} to say`
-  if (briefing === 0) return `${said}.`
-  const fits =
-    seconds <= briefing ? `of a briefing of ${formatDuration(briefing)}` : `longer than the briefing of ${formatDuration(briefing)}`
-  return `${said}, ${fits}.`
+/** What is ridden first: the block, its foot, and where the knob is. */
+function firstWords({ datum }: Ride, { block, foot, ledger }: PlayedBlock): string[] {
+  const isBase = datum === 'base' && isSingle(ledger.after) && ledger.after.nominal === 0 && !ledger.reading
+  return [
+    tell(itemName(block)),
+    ...(foot ? [words.leading.footOnOne({ foot })] : []),
+    isBase ? words.leading.atBase : words.leading.at({ total: tell(ledger.total) }),
+  ]
+}
+
+/** How long the card takes to say, beside the welcome that is planned for it. */
+function timeWords(seconds: Seconds, welcome: Seconds): string {
+  if (welcome === 0) return words.leading.toSay({ seconds })
+  return seconds <= welcome ? words.leading.toSayOf({ seconds, welcome }) : words.leading.toSayOver({ seconds, welcome })
 }

@@ -1,8 +1,8 @@
 import { useEffect, useEffectEvent, useState } from 'react'
 import { needOf, type Proposal, weighCuts } from '#engine/leading/cuts/weighCuts.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
-import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
 interface Proposals {
   shown: Proposal | undefined
@@ -60,10 +60,7 @@ export function useProposals(led: LedClass, placeAt: Seconds, now: () => Seconds
     shown: proposals[index],
     more: proposals.length > 1,
     other: () => setIndex((before) => (proposals.length > 0 ? (before + 1) % proposals.length : 0)),
-    none:
-      found?.led === led && proposals.length === 0
-        ? `${formatDuration(Math.ceil(found.need))} over the slot, and nothing that may go is long enough.`
-        : '',
+    none: found?.led === led && proposals.length === 0 ? words.leading.nothingToSkip({ seconds: Math.ceil(found.need) }) : '',
   }
 }
 

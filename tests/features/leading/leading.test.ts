@@ -52,20 +52,20 @@ describe('the screen', () => {
       songEight: 'eight 8 of 76',
       round: '',
       name: 'Standing run',
-      meta: 'Left foot on the one\u00a0· standing, hands\u00a0wide\u00a0· effort\u00a07',
-      resistanceLabel: 'turns · +¾',
+      meta: 'Left foot on beat 1\u00a0· standing, hands\u00a0wide\u00a0· effort\u00a07',
+      resistanceLabel: 'turns on · +¾',
       resistance: '1½',
       cadenceLabel: 'cadence',
       cadence: '79',
-      upForLabel: 'up for',
+      upForLabel: 'standing',
       upFor: '15 s',
       feel: '',
       count: '5',
       countLabel: 'eights left\u00a0· 15 s',
       cue: '',
-      nextWhen: 'then',
+      nextWhen: 'next:',
       nextName: 'jumps on 8',
-      nextRest: ', stay at 1½ — “Eight up, eight down, four of each.”',
+      nextRest: ', stay (1½) — “Eight up, eight down, four of each.”',
       nextTime: '8 eights · 6:44',
     })
     expect(bar).toEqual({ done: 3, of: 8 })
@@ -81,18 +81,18 @@ describe('the screen', () => {
     }))
     const led = ledClass(planOf(named), logOf())
     const run = led.report.blocks[15]!
-    expect(at(run.from + 0.1, led).texts.nextRest).toBe(', stay at 1½ — “Eight up, eight down, four of each.”')
+    expect(at(run.from + 0.1, led).texts.nextRest).toBe(', stay (1½) — “Eight up, eight down, four of each.”')
   })
 
   it('counts in, and says the words when they are due', () => {
     const jumps = spark.report.blocks[16]!
     const before = (counts: number) => at(jumps.from - (counts * 60) / 158 + 1e-6).texts
-    expect([5, 4, 3, 2, 1].map((count) => before(count).nextWhen)).toEqual(['then', 'in 4', 'in 3', 'in 2', 'in 1'])
+    expect([5, 4, 3, 2, 1].map((count) => before(count).nextWhen)).toEqual(['next:', 'in 4', 'in 3', 'in 2', 'in 1'])
     const line = spark.report.cues.lines.find(({ block }) => block === 16)!
     expect(at(line.from - 0.01).texts.cue).toBe('')
     expect(at(line.from).texts.cue).toBe(line.cue.text)
     // Words that stand large are not said twice.
-    expect(at(line.from).texts.nextRest).toBe(', stay at 1½')
+    expect(at(line.from).texts.nextRest).toBe(', stay (1½)')
   })
 
   it('says who leads and who speaks where it is not the first leader', () => {
@@ -111,12 +111,12 @@ describe('the screen', () => {
     const plan = planOf({ ...leadRide(), briefingSeconds: 30, clearUpSeconds: 20 })
     const led = ledClass(plan, logOf())
     const texts = (time: number) => leadView(led, stateOf(led, time)).texts
-    expect(texts(10)).toMatchObject({ name: 'Briefing', count: '20', nextName: '“first”: a' })
+    expect(texts(10)).toMatchObject({ name: 'Welcome', count: '20', nextName: '“first”: a' })
     expect(texts(127)).toMatchObject({
       name: 'second',
       meta: 'Next song.',
       count: '1',
-      countLabel: 'seconds to the one',
+      countLabel: 'seconds to beat 1',
     })
     expect(texts(230)).toMatchObject({
       name: 'X',
@@ -126,8 +126,8 @@ describe('the screen', () => {
     })
     expect(texts(318)).toMatchObject({ name: 'Off the bikes', nextWhen: '' })
     expect(texts(340)).toMatchObject({
-      name: 'That was the class',
-      meta: 'Wheels stopped, both sides equal.',
+      name: 'That’s class!',
+      meta: 'Stop your wheels; stretch both sides.',
     })
     const open = ledClass(plan, logOf({ kind: 'next', at: 45 }))
     expect(leadView(open, stateOf(open, 120)).texts).toMatchObject({
@@ -150,7 +150,7 @@ describe('the screen', () => {
 
   it('says what is held, and for how long', () => {
     const led = ledClass(spark, logOf({ kind: 'hold', at: 30 }))
-    expect(leadView(led, stateOf(led, 42)).texts).toMatchObject({ round: 'holding, 12 s', nextWhen: 'then' })
+    expect(leadView(led, stateOf(led, 42)).texts).toMatchObject({ round: 'holding, 12 s', nextWhen: 'next:' })
   })
 
   it('says no time that is over for what comes after a hold', () => {
@@ -189,7 +189,7 @@ describe('the screen', () => {
     const led = ledClass(planOf({ ...ride, sections: ride.sections.with(1, { ...ride.sections[1]!, title }) }), logOf())
     expect(leadView(led, stateOf(led, 80)).texts).toMatchObject({
       nextName: '“A song that goes on 🎵 and on…”: push',
-      nextRest: ', stay at 0',
+      nextRest: ', stay (0)',
     })
   })
 
@@ -220,11 +220,11 @@ describe('the slot', () => {
     expect(bookedSlot('00:15', 45, midnight - 600_000)).toBe(new Date(2026, 0, 16, 0, 15).getTime())
   })
 
-  it('says when the first one is due', () => {
+  it('says when beat 1 is due', () => {
     const ride = { slotMinutes: 45 }
-    expect(dueWords(ride, slot, 60, slot - 20_000)).toBe('Slot 18:30 to 19:15: the first one is due in 1:20.')
-    expect(dueWords(ride, slot, 0, slot)).toBe('Slot 18:30 to 19:15: the first one is due now.')
-    expect(dueWords(ride, slot, 0, slot + 240_000)).toBe('Slot 18:30 to 19:15: the first one is 4:00 late.')
-    expect(dueWords(ride, null, 0, slot)).toBe('45 minutes, counted from the first one.')
+    expect(dueWords(ride, slot, 60, slot - 20_000)).toBe('Class 6:30 PM–7:15 PM · beat 1 in 1:20')
+    expect(dueWords(ride, slot, 0, slot)).toBe('Class 6:30 PM–7:15 PM · beat 1 is due now')
+    expect(dueWords(ride, slot, 0, slot + 240_000)).toBe('Class 6:30 PM–7:15 PM · starting 4:00 late')
+    expect(dueWords(ride, null, 0, slot)).toBe('45 minutes from beat 1.')
   })
 })

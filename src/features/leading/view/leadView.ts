@@ -2,10 +2,10 @@ import { clockWords } from '#engine/leading/clockWords.ts'
 import { closingWords } from '#engine/leading/closingWords.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
-import { nameOfSection } from '#plan/names.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { sectionName } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
+import { clock, duration } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import { countdown } from './countdown.ts'
 import { nextWords } from './nextWords.ts'
 import { nowWords } from './nowWords.ts'
@@ -20,9 +20,9 @@ export function leadView(led: LedClass, state: LeadState): LeadView {
   const next = nextWords(led, state)
   return {
     texts: {
-      clock: formatClock(elapsed(state.at)),
-      total: `of ${formatClock(state.total)}`,
-      slack: clockWords(state),
+      clock: clock(elapsed(state.at)),
+      total: words.leading.of({ seconds: state.total }),
+      slack: tell(clockWords(state)),
       ...songWords(led, state),
       ...now.texts,
       cue: cueWords(led, state),
@@ -40,17 +40,16 @@ export function leadView(led: LedClass, state: LeadState): LeadView {
 function songWords({ ride }: LedClass, state: LeadState): Pick<LeadView['texts'], 'song' | 'songLeft' | 'songEight'> {
   const section = state.section === undefined ? undefined : ride.sections[state.section]
   if (!section) return { song: '', songLeft: '', songEight: '' }
-  const { eight, of } = state.music ?? {}
   return {
-    song: nameOfSection(ride, section),
-    songLeft: formatDuration(countdown(state.songLeft)),
-    songEight: eight === undefined ? '' : `eight ${eight} of ${of}`,
+    song: tell(sectionName(ride, section)),
+    songLeft: duration(countdown(state.songLeft)),
+    songEight: state.music ? words.leading.songEight(state.music) : '',
   }
 }
 
 /** The words that are due; at the end of the riding the closing ones. */
 function cueWords(led: LedClass, { cue, at, phase }: LeadState): string {
-  if (cue !== undefined) return led.report.cues.lines[cue]!.cue.text || 'Count in.'
+  if (cue !== undefined) return led.report.cues.lines[cue]!.cue.text || words.leading.countIn
   const closing = closingWords(led)
   return at >= closing.from && phase !== 'finished' ? closing.text : ''
 }

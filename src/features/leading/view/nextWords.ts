@@ -5,11 +5,11 @@ import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import { isInside } from '#plan/cueStart.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
+import { isSingle } from '#plan/ledger/ledgerState.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
+import { clock, duration } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import type { NextSlot } from './view.ts'
 
 interface NextWords {
@@ -30,28 +30,30 @@ export function nextWords(led: LedClass, state: LeadState): NextWords {
   if (!next) return atEnd(led, state)
   const played = report.blocks[next.block]!
   const newSong = played.section !== state.section || state.phase === 'leadIn'
-  const song = newSong && state.phase !== 'leadIn' ? `“${shortened(nameOfSection(ride, ride.sections[played.section]!))}”: ` : ''
+  const song = newSong && state.phase !== 'leadIn' ? shortened(tell(sectionName(ride, ride.sections[played.section]!))) : undefined
+  const block = shortened(tell(itemName(played.block)))
   const counts = state.countsLeft
   return {
     texts: {
-      nextWhen: counts !== undefined && counts <= COUNT_IN && state.held === undefined ? `in ${counts}` : 'then',
-      nextName: `${song}${shortened(nameOfItem(played.block))}`,
+      nextWhen:
+        counts !== undefined && counts <= COUNT_IN && state.held === undefined ? words.leading.inCounts({ counts }) : words.leading.next,
+      nextName: song === undefined ? block : words.leading.ofSong({ song, block }),
       nextRest: restOf(led, played, newSong, isSaid(led, state, next.block)),
-      nextTime: `${lengthOf(led, played)} · ${formatClock(startsAt(played, state))}`,
+      nextTime: `${lengthOf(led, played)} · ${clock(startsAt(played, state))}`,
     },
     soon: state.eights ? state.eights.left <= SOON_EIGHTS : next.in <= SOON_SECONDS,
   }
 }
 
-/** ", three quarters on to 1½, right foot — “Up light.”" */
-function restOf({ report }: LedClass, { index, block, ledger, foot, footSpoken }: PlayedBlock, newSong: boolean, said: boolean): string {
-  const call =
-    ledger.call === 'stay' ? `stay at ${ledger.total}` : saysTotal(ledger.call) ? ledger.call : `${ledger.call}, to ${ledger.total}`
-  const side = foot && footSpoken && !newSong ? `, ${foot} foot leads` : ''
+/** ", three quarters on (1½), right foot leads — “Up light.”" */
+function restOf({ report }: LedClass, played: PlayedBlock, newSong: boolean, said: boolean): string {
+  const { index, block, ledger, foot, footSpoken } = played
+  const call = saysTotal(played) ? ledger.call : words.leading.callTo({ call: ledger.call, total: tell(ledger.total) })
+  const side = foot && footSpoken && !newSong ? `, ${words.leading.footLeads({ foot })}` : ''
   const own = report.cues.lines.filter((line) => line.block === index)
   const spoken = (own.find((line) => !isInside(line)) ?? own[0])?.cue.text.trim() ?? ''
-  const words = withoutName(withoutCall(spoken, shortCall(ledger)), nameOfItem(block))
-  return `, ${call}${side}${words && !said ? ` — “${words}”` : ''}`
+  const cue = withoutName(withoutCall(spoken, shortCall(ledger)), tell(itemName(block)))
+  return `, ${call}${side}${cue && !said ? ` — ${words.leading.quote({ words: cue })}` : ''}`
 }
 
 /** When the next block begins; while something is held, at the soonest. */
@@ -72,12 +74,16 @@ function shortened(name: string): string {
 const isSaid = ({ report }: LedClass, { cue }: LeadState, next: number): boolean =>
   cue !== undefined && report.cues.lines[cue]!.block === next
 
-/** Calls that say the total themselves. */
-const saysTotal = (call: string): boolean => call.startsWith('to ') || call.startsWith('by feel') || call === 'all off'
+/** Whether a call says the total itself: on another bike every call that moves the knob, on its own one where riders may stand apart. */
+function saysTotal({ block: { resistance }, ledger: { call, before, after, reading } }: PlayedBlock): boolean {
+  if (resistance.kind === 'allOff' || resistance.kind === 'byFeel') return true
+  if (reading) return call !== 'stay'
+  return resistance.kind === 'total' && !(isSingle(before) && isSingle(after))
+}
 
 function lengthOf({ report }: LedClass, { section, countFrom, countTo, from, to }: PlayedBlock): string {
   const counts = countFrom === undefined || countTo === undefined ? Number.NaN : countTo - countFrom
-  return Number.isInteger(counts) ? formatEights(counts, report.sections[section]!.unit.eight) : formatDuration(to - from)
+  return Number.isInteger(counts) ? words.measures.eights(counts, report.sections[section]!.unit.eight) : duration(to - from)
 }
 
 function atEnd({ report, ride }: LedClass, { phase, total }: LeadState): NextWords {
@@ -85,6 +91,6 @@ function atEnd({ report, ride }: LedClass, { phase, total }: LeadState): NextWor
   if (phase === 'finished' || phase === 'clearUp') return { texts: nothing, soon: false }
   // A hold that goes on puts this off as well.
   const end = (report.sections.at(-1)?.to ?? 0) + total - report.overall.total
-  const name = ride.clearUpSeconds > 0 ? 'clear up' : 'the end'
-  return { texts: { ...nothing, nextWhen: 'then', nextName: name, nextTime: formatClock(end) }, soon: false }
+  const name = ride.clearUpSeconds > 0 ? words.leading.wipeDownNext : words.leading.theEnd
+  return { texts: { ...nothing, nextWhen: words.leading.next, nextName: name, nextTime: clock(end) }, soon: false }
 }

@@ -3,13 +3,10 @@ import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
 import type { PlayedBlock, PlayedCadence } from '#engine/played.ts'
 import type { Block, Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { POSTURE_WORDS } from '#plan/posture.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEffort } from '#units/formatEffort.ts'
-import { formatSettingRange } from '#units/formatSetting.ts'
-import { plural } from '#units/plural.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import type { Effort } from '#units/units.ts'
+import { capitalized, duration, number } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import { countdown } from './countdown.ts'
 import type { LeadView, NowSlot } from './view.ts'
 
@@ -39,24 +36,24 @@ const NO_BAR: LeadView['bar'] = { done: 0, of: 0 }
 
 /** What is ridden now, in words and numbers. */
 export function nowWords(led: LedClass, state: LeadState): NowWords {
-  const shown = state.held === undefined ? '' : `holding, ${formatDuration(Math.floor(state.held))}`
+  const shown = state.held === undefined ? '' : words.leading.holding({ seconds: Math.floor(state.held) })
   switch (state.phase) {
     case 'block':
       return inBlock(led, state, shown)
     case 'briefing':
-      return between(state, shown, 'Briefing', 'The music comes next.')
+      return between(state, shown, words.leading.welcome, words.leading.musicNext)
     case 'leadIn':
-      return between(state, shown, nameOf(led.ride, state.section!), leadInMeta(led, state))
+      return between(state, shown, tell(sectionName(led.ride, led.ride.sections[state.section!]!)), leadInMeta(led, state))
     case 'openTail':
       return openTail(led, state, shown)
     case 'clearUp':
-      return between(state, shown, 'Off the bikes', 'Wheels stopped, wipe down, water.')
+      return between(state, shown, words.leading.offTheBikes, words.leading.wipeDown)
     case 'finished':
       return {
-        texts: { ...NOTHING, name: 'That was the class', meta: 'Wheels stopped, both sides equal.' },
+        texts: { ...NOTHING, name: words.leading.thatIsClass, meta: words.leading.stretch },
         bar: NO_BAR,
         effort: 0,
-        spoken: 'End of class.',
+        spoken: words.leading.endOfClass,
       }
   }
 }
@@ -65,25 +62,23 @@ function inBlock(led: LedClass, state: LeadState, held: string): NowWords {
   const played = led.report.blocks[state.block!]!
   const { block, ledger } = played
   const { eights } = state
-  const name = capital(nameOfItem(block))
+  const name = capitalized(tell(itemName(block)))
   return {
     texts: {
-      round: [held, leaderWords(led.ride, block), state.round && `round ${state.round.round} of ${state.round.of}`]
-        .filter(Boolean)
-        .join(' · '),
+      round: [held, leaderWords(led.ride, block), state.round && words.leading.round(state.round)].filter(Boolean).join(' · '),
       name,
       meta: metaOf(played),
       resistanceLabel: resistanceLabel(led, played),
-      resistance: ledger.total,
+      resistance: tell(ledger.total),
       ...cadenceOf(played.cadence),
-      upForLabel: POSTURE_WORDS[block.posture].lasts,
-      upFor: formatDuration(countdown(state.postureLeft ?? 0)),
+      upForLabel: words.names.posture(block),
+      upFor: duration(countdown(state.postureLeft ?? 0)),
       feel: optionsOf(played),
       ...countOf(state),
     },
     bar: eights ? { done: eights.of - eights.left, of: eights.of } : timedBar(played, state),
     effort: effortAt(played, state),
-    spoken: `${name}, ${lengthOf(state)}, ${ledger.call}.`,
+    spoken: words.leading.spoken({ name, length: lengthOf(state), call: ledger.call }),
   }
 }
 
@@ -93,22 +88,20 @@ function leaderWords({ leaders }: Ride, block: Block): string {
   const leader = one(block.leader)
   const speaker = one(block.mic ?? block.leader)
   if (leader === leaders[0] && speaker === leaders[0]) return ''
-  const [leads, speaks] = [leader, speaker].map(({ name }) => name.split(' ')[0])
-  return leads === speaks ? `${leads} leads` : `${leads} leads, ${speaks} speaks`
+  const [leads, speaks] = [leader, speaker].map(({ name }) => name.split(' ')[0]!) as [string, string]
+  return leads === speaks ? words.leading.leads({ name: leads }) : words.leading.leadsAndSpeaks({ leads, speaks })
 }
 
-/** "Left foot on the one · standing, hands wide · effort 7" */
+/** "Left foot on beat 1 · standing, hands wide · effort 7" */
 function metaOf({ block, foot }: PlayedBlock): string {
-  const { from, to } = block.effort
-  const effort = from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`
-  const hands = block.posture === 'offBike' ? '' : `, hands\u00a0${block.hands}`
-  return capital(
+  const posture = words.names.posture(block)
+  return capitalized(
     [
-      foot && `${foot} foot on the one`,
-      `${POSTURE_WORDS[block.posture].is}${hands}`,
-      `effort\u00a0${effort}`,
-      block.allOut && 'all out',
-      block.water && 'water',
+      foot && words.leading.footOnOne({ foot }),
+      block.posture === 'offBike' ? posture : words.leading.bodyWithHands({ posture, hands: block.hands }),
+      words.leading.effort(block.effort),
+      block.allOut && words.leading.allOut,
+      block.water && words.leading.water,
     ]
       .filter(Boolean)
       // The dot stays at the end of a line, and a number with its word.
@@ -116,28 +109,31 @@ function metaOf({ block, foot }: PlayedBlock): string {
   )
 }
 
-/** "turns · +¾ · be at 3–4"; on another bike the feel, since the reading is only about right. */
+/** "turns on · +¾ · be at 3–4"; on another bike the feel, since the reading is only about right. */
 function resistanceLabel({ ride, report: { shownOn } }: LedClass, played: PlayedBlock): string {
   const { change, reading } = played.ledger
   const { unit } = shownOn?.bike ?? ride.bike
-  return `${unit}s · ${reading ? reading.feel : change}${checkpointOf(ride, played)}`
+  const label = words.leading.resistance({ turns: unit === 'turn', change: tell(reading ? reading.feel : change) })
+  return `${label}${checkpointOf(ride, played)}`
 }
 
 function checkpointOf({ bike }: Ride, { ledger: { checkpoint, reading } }: PlayedBlock): string {
-  if (reading?.checkpoint) return ` · be at ${reading.checkpoint}`
-  return checkpoint ? ` · be at ${formatSettingRange(checkpoint, bike.stepsPerUnit)}` : ''
+  const range = reading?.checkpoint ? tell(reading.checkpoint) : checkpoint && words.measures.settingRange(checkpoint, bike.stepsPerUnit)
+  return range === undefined ? '' : ` · ${words.leading.beAt({ range })}`
 }
 
 function cadenceOf(cadence: PlayedCadence): Pick<NowWords['texts'], 'cadence' | 'cadenceLabel'> {
   if (cadence.kind === 'unknown') return { cadenceLabel: '', cadence: '' }
-  if (cadence.kind === 'still') return { cadenceLabel: 'legs', cadence: 'still' }
+  if (cadence.kind === 'still') return { cadenceLabel: words.leading.wheel, cadence: words.leading.stopped }
   const [from, to] = paceRange(cadence).map(Math.round) as [number, number]
-  return { cadenceLabel: 'cadence', cadence: from === to ? `${from}` : `${from} to ${to}` }
+  return { cadenceLabel: words.leading.cadence, cadence: words.leading.cadenceOf({ from, to }) }
 }
 
 /** "Heavy, smooth · easier: stay seated" */
 const optionsOf = ({ block: { feel, easier, harder } }: PlayedBlock): string =>
-  [feel && `feels ${feel}`, easier && `easier: ${easier.text}`, harder && `harder: ${harder.text}`].filter(Boolean).join(' · ')
+  [feel && words.leading.feels({ feel }), easier && words.leading.easier(easier), harder && words.leading.harder(harder)]
+    .filter(Boolean)
+    .join(' · ')
 
 /**
  * The largest thing on the screen: eights left, without beats the time left. Under eights the time as
@@ -145,12 +141,11 @@ const optionsOf = ({ block: { feel, easier, harder } }: PlayedBlock): string =>
  */
 function countOf({ eights, secondsLeft, phase }: LeadState): Pick<NowWords['texts'], 'count' | 'countLabel'> {
   const left = countdown(secondsLeft)
-  if (eights)
-    return { count: `${eights.left}`, countLabel: `${eights.left === 1 ? 'last eight' : 'eights left'}\u00a0· ${formatDuration(left)}` }
-  const label = phase === 'leadIn' ? 'to the one' : 'left'
+  if (eights) return { count: number(eights.left), countLabel: words.leading.eightsLeft({ eights: eights.left, seconds: left }) }
+  const { toOne, left: label, secondsToOne, secondsLeft: secondsLabel } = words.leading
   return left < 60
-    ? { count: `${left}`, countLabel: phase === 'leadIn' ? 'seconds to the one' : 'seconds left' }
-    : { count: formatDuration(left), countLabel: label }
+    ? { count: number(left), countLabel: phase === 'leadIn' ? secondsToOne : secondsLabel }
+    : { count: duration(left), countLabel: phase === 'leadIn' ? toOne : label }
 }
 
 function timedBar({ from, to }: PlayedBlock, { secondsLeft }: LeadState): LeadView['bar'] {
@@ -163,8 +158,10 @@ function effortAt({ block: { effort }, from, to }: PlayedBlock, { secondsLeft }:
   return effort.from + (effort.to - effort.from) * Math.min(1, Math.max(0, share))
 }
 
-const lengthOf = ({ eights, secondsLeft }: LeadState): string =>
-  eights ? plural(eights.left, 'eight') : formatDuration(countdown(secondsLeft))
+const lengthOf = ({ eights, beat, secondsLeft }: LeadState): string => {
+  const { unit = 8 } = beat ?? {}
+  return eights ? words.measures.eights(unit * eights.left, unit) : duration(countdown(secondsLeft))
+}
 
 /** Time between blocks: a name, what to know, and how long. */
 function between(state: LeadState, held: string, name: string, meta: string): NowWords {
@@ -178,7 +175,7 @@ function between(state: LeadState, held: string, name: string, meta: string): No
 
 function leadInMeta({ report }: LedClass, { next }: LeadState): string {
   const foot = next && report.blocks[next.block]!.foot
-  return foot ? `Next song. ${capital(foot)} foot on the one.` : 'Next song.'
+  return foot ? words.leading.nextSongFoot({ foot }) : words.leading.nextSong
 }
 
 function openTail(led: LedClass, state: LeadState, held: string): NowWords {
@@ -186,11 +183,7 @@ function openTail(led: LedClass, state: LeadState, held: string): NowWords {
   return between(
     state,
     held,
-    'The song plays on',
-    before ? `Nothing planned: stay in ${nameOfItem(before.block)}, or go on.` : 'Nothing planned.',
+    words.leading.playsOn,
+    before ? words.leading.stayIn({ block: tell(itemName(before.block)) }) : words.leading.nothingPlanned,
   )
 }
-
-const nameOf = (ride: Ride, section: number): string => `${nameOfSection(ride, ride.sections[section]!)}`
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
