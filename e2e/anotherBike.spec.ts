@@ -52,7 +52,7 @@ test('a ride is read on the receiver’s bike in draft, sheet and lead, and stay
 test('a small ride is handed over by a code that another’s reader reads; a large one gets the reason', async ({ page }) => {
   await openRidewright(page)
   await page.getByLabel('title', { exact: true }).fill('Small')
-  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await page.getByRole('button', { name: 'start a blank ride' }).click()
   await expect(saved(page)).toBeVisible()
   await page.getByRole('link', { name: 'hand over' }).click()
   const code = page.getByRole('img', { name: 'QR code of the link' })

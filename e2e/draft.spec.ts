@@ -36,7 +36,7 @@ test('a ride drafted from nothing by pointer', async ({ page }) => {
   await openRidewright(page)
   await page.getByLabel('title', { exact: true }).fill('Lamp-lit Thirty')
   await page.getByText('30', { exact: true }).click()
-  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await page.getByRole('button', { name: 'start a blank ride' }).click()
   await expect(page.getByText(/An empty ride/)).toBeVisible()
 
   await page.getByRole('button', { name: 'flat', exact: true }).click()
@@ -59,7 +59,7 @@ test('a ride drafted from nothing by keyboard alone', async ({ page }) => {
   await openRidewright(page)
   await tabTo(page, page.getByLabel('title', { exact: true }))
   await page.keyboard.type('Quiet Hands')
-  await tabTo(page, page.getByRole('button', { name: 'start with a blank slot' }))
+  await tabTo(page, page.getByRole('button', { name: 'start a blank ride' }))
   await press(page, 'Enter')
   await tabTo(page, page.getByRole('button', { name: 'flat', exact: true }))
   await press(page, 'Enter')

@@ -67,10 +67,10 @@ test('words that a field refuses come back to it, with what they are about', asy
 test('a playlist that is pasted and not sent is there after a reload', async ({ page }) => {
   await openRidewright(page)
   await page.getByLabel('playlist').fill('Low Tide – Salt Lantern – 3:45 – 128 bpm')
-  await expect(page.getByRole('button', { name: 'make a ride of this song' })).toBeVisible()
+  await expect(page.getByRole('button', { name: 'make a ride from this song' })).toBeVisible()
   await page.reload()
   await ready(page)
-  await page.getByRole('button', { name: 'make a ride of this song' }).click()
+  await page.getByRole('button', { name: 'make a ride from this song' }).click()
   await expect(heading(page)).toHaveText('New ride')
   await page.getByRole('link', { name: 'all rides' }).click()
   await expect(page.getByLabel('playlist')).toHaveValue('')

@@ -56,7 +56,7 @@ test('a link opened over a ride of one’s own leaves it as it was', async ({ pa
 
   await openRidewright(page)
   await page.getByLabel('title', { exact: true }).fill('My own')
-  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await page.getByRole('button', { name: 'start a blank ride' }).click()
   await expect(page.getByText('saved on this machine')).toBeVisible()
   await page.goto(link)
   await expect(receivedBar(page)).toBeVisible()
@@ -100,7 +100,7 @@ test('a link is opened out of the message it came in, by keys, and the way back 
   const field = page.getByLabel('link, or the message it came in')
   const said = page.locator('.start-link').getByRole('status')
   await field.fill('Where is it?')
-  await expect(said).toContainText('There is no link to a ride in this text.')
+  await expect(said).toContainText('There’s no ride link in this text.')
   await field.fill(`Here you go: ${address.slice(0, -200)}`)
   await expect(said).toContainText('The end of this link is missing: 200 of its')
   await field.press('Enter')
@@ -142,7 +142,7 @@ test.describe('a link that cannot be opened says why, leads to the start, and to
       const link = linkAddress(baseURL!, encodeLink(demoRide('spark')))
       await openRidewright(page)
       await page.getByLabel('title', { exact: true }).fill('Kept')
-      await page.getByRole('button', { name: 'start with a blank slot' }).click()
+      await page.getByRole('button', { name: 'start a blank ride' }).click()
       await expect(page.getByText('saved on this machine')).toBeVisible()
 
       // In a page of its own, as a press in a mail program opens it.

@@ -34,7 +34,7 @@ test('the log is reached from the start without a ride, and its address can be k
   await page.reload()
   await expect(page.getByRole('heading', { name: 'log', exact: true })).toBeVisible()
   await page.getByRole('link', { name: 'all rides' }).click()
-  await expect(page.getByRole('heading', { name: 'demo rides' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'try a sample ride' })).toBeVisible()
 })
 
 test('a class led from the screen begins its entry: the late start is there already, after its end too', async ({ page }) => {
@@ -65,7 +65,7 @@ test('a class led from the screen begins its entry: the late start is there alre
 
   // The class is in the log; of the demo ride, which nobody changed, no copy is kept.
   await page.getByRole('link', { name: 'all rides' }).click()
-  await expect(page.getByRole('heading', { name: 'demo rides' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'try a sample ride' })).toBeVisible()
   await expect(page.locator('.start-ride')).toHaveCount(0)
 })
 

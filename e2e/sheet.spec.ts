@@ -116,7 +116,7 @@ test('the sheet has no barriers that axe finds, and the copy it is measured on t
 
 test('a ride of one block is not blown up until its line breaks', async ({ page }) => {
   await openRidewright(page)
-  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await page.getByRole('button', { name: 'start a blank ride' }).click()
   await page.getByRole('button', { name: 'standing hill', exact: true }).click()
   await page.getByRole('link', { name: 'sheet' }).click()
   for (const paper of ['A4', 'US Letter']) {
@@ -135,7 +135,7 @@ test('a ride of one block is not blown up until its line breaks', async ({ page 
 
 test('a ride without blocks says what is missing', async ({ page }) => {
   await openRidewright(page)
-  await page.getByRole('button', { name: 'start with a blank slot' }).click()
+  await page.getByRole('button', { name: 'start a blank ride' }).click()
   await page.getByRole('link', { name: 'sheet' }).click()
   await expect(page.getByText('This ride is empty.')).toBeVisible()
 })

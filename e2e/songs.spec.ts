@@ -20,7 +20,7 @@ test('a playlist becomes a class by a rough draft, chosen among several and undo
   await page.getByLabel('title', { exact: true }).fill('Tuesday')
   await page.getByText('30', { exact: true }).click()
   await page.getByLabel('playlist', { exact: true }).fill(LIST)
-  await page.getByRole('button', { name: 'make a ride of 9 songs' }).click()
+  await page.getByRole('button', { name: 'make a ride from 9 songs' }).click()
   await page.getByRole('button', { name: 'rough in' }).click()
   const offer = page.getByRole('dialog', { name: 'rough in' })
   await expect(offer).toContainText('a first draft of 9 songs')
@@ -40,7 +40,7 @@ test('a playlist becomes a class by a rough draft, chosen among several and undo
 test('a tempo is tapped along with the song and taken', async ({ page }) => {
   await openRidewright(page)
   await page.getByLabel('playlist', { exact: true }).fill('Low Tide, Salt Lantern, 3:45')
-  await page.getByRole('button', { name: 'make a ride of this song' }).click()
+  await page.getByRole('button', { name: 'make a ride from this song' }).click()
   await page.locator('[data-stage-stop="section"]').first().click()
   await page.getByRole('button', { name: 'tap the tempo' }).click()
   const dialog = page.getByRole('dialog', { name: 'tap the tempo of Low Tide' })
@@ -61,7 +61,7 @@ test.describe('with a finger too', () => {
   test('each press of the pad counts once, by whatever hand', async ({ page }) => {
     await openRidewright(page)
     await page.getByLabel('playlist', { exact: true }).fill('Low Tide, Salt Lantern, 3:45')
-    await page.getByRole('button', { name: 'make a ride of this song' }).click()
+    await page.getByRole('button', { name: 'make a ride from this song' }).click()
     await page.locator('[data-stage-stop="section"]').first().click()
     await page.getByRole('button', { name: 'tap the tempo' }).click()
     const pad = page.getByRole('dialog').locator('.tap-pad')
@@ -253,8 +253,8 @@ test('a playlist’s file dropped on the page is a list: of the new ride at the 
   await openRidewright(page)
   await drop(page, [m3u])
   await expect(page.getByLabel('playlist', { exact: true })).toBeFocused()
-  await expect(page.getByRole('table', { name: 'what was understood' })).toContainText('Low Tide')
-  await page.getByRole('button', { name: 'make a ride of 2 songs' }).click()
+  await expect(page.getByRole('table', { name: 'what was read' })).toContainText('Low Tide')
+  await page.getByRole('button', { name: 'make a ride from 2 songs' }).click()
   await expect(page.locator('.song-head')).toHaveCount(2)
 
   await drop(page, [textFile('set.csv', 'title,artist,bpm,length\nSlate Roof,Salt Lantern,110,3:30'), textFile('notes.pdf', 'no list')])
@@ -272,7 +272,7 @@ test('a playlist’s file dropped on the page is a list: of the new ride at the 
 test('leaving a tempo few songs have for a button presses that button: what is said of it moves none', async ({ page }) => {
   await openRidewright(page)
   await page.getByLabel('playlist', { exact: true }).fill('Low Tide, Salt Lantern, 3:45, 128')
-  await page.getByRole('button', { name: 'make a ride of this song' }).click()
+  await page.getByRole('button', { name: 'make a ride from this song' }).click()
   await page.locator('.song-head').first().click()
   await page.getByLabel('tempo', { exact: true }).fill('40')
   await page.getByRole('button', { name: 'tap the tempo' }).click()

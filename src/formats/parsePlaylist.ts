@@ -1,5 +1,5 @@
 import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
-import { ABOUT_LINE } from './playlist/messages.ts'
+import { say, type Text } from '#words/said.ts'
 import { type Header, readHeader } from './playlist/readHeader.ts'
 import { recordsOf } from './playlist/recordsOf.ts'
 import { type FirstOfLine, songOfLine } from './playlist/songOfLine.ts'
@@ -8,8 +8,8 @@ import { songOfRow } from './playlist/songOfRow.ts'
 /** A line that did not become a song; lines count from 1. */
 interface LineProblem {
   line: number
-  text: string
-  sentence: string
+  text: Text
+  sentence: Text
 }
 
 export interface Playlist {
@@ -45,7 +45,7 @@ export function parsePlaylist(text: string, first: FirstOfLine = 'title'): Playl
   const header = top && top.text.length <= LONGEST_LINE ? readHeader(top.text) : undefined
   for (const { line, text: entry } of header ? records.slice(1) : records) {
     if (line <= MOST_LINES) readLine(entry, line, header ?? first, playlist)
-    else playlist.problems.push({ line, text: entry.slice(0, LONGEST_LINE), sentence: ABOUT_LINE.tooMuch(MOST_LINES) })
+    else playlist.problems.push({ line, text: entry.slice(0, LONGEST_LINE), sentence: say('lists.tooManyLines', { most: MOST_LINES }) })
   }
   return !header && playlist.songs.some(({ artist }) => artist !== undefined) ? { ...playlist, guessed: true } : playlist
 }
@@ -53,7 +53,7 @@ export function parsePlaylist(text: string, first: FirstOfLine = 'title'): Playl
 function readLine(text: string, line: number, columns: Header | FirstOfLine, { songs, songLines, problems }: Playlist): void {
   const reading =
     text.length > LONGEST_LINE
-      ? { ok: false as const, sentence: ABOUT_LINE.longTitle }
+      ? { ok: false as const, sentence: say('lists.longTitle') }
       : typeof columns === 'string'
         ? songOfLine(text, columns)
         : songOfRow(text, columns)

@@ -79,6 +79,10 @@ export const moment = (at: number | Date, options: Intl.DateTimeFormatOptions): 
 export const day = (iso: string, options: Intl.DateTimeFormatOptions = { dateStyle: 'long' }): string =>
   moment(new Date(`${iso}T00:00:00Z`), { ...options, timeZone: 'UTC' })
 
+/** So long ago: "12 minutes ago", "yesterday". */
+export const ago = (amount: number, unit: 'minute' | 'hour' | 'day'): string =>
+  ofLocale('ago', (tag) => new Intl.RelativeTimeFormat(tag, { numeric: 'auto' })).format(-amount, unit)
+
 /** A time of day, "18:30": "6:30 PM", in German "18:30". */
 export const wallClock = (time: string): string => moment(new Date(`1970-01-01T${time}:00Z`), { timeStyle: 'short', timeZone: 'UTC' })
 

@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import { recordsOf } from '#formats/playlist/recordsOf.ts'
+import { told } from '#tests/support/told.ts'
 
 const only = (line: string) => {
   const { songs, problems } = parsePlaylist(line)
@@ -84,17 +85,19 @@ describe('a line of a playlist', () => {
     ['128 bpm', 'no title'],
     ['– – –', 'no title'],
     ['Paper Lanterns 3:75', '3:75 has more than 59 seconds'],
-    ['Paper Lanterns 0:00', '0:00 does not'],
-    ['Paper Lanterns 999 bpm', '999 bpm does not'],
-    ['Paper Lanterns, 3:45, 7', '7 does not'],
+    ['Paper Lanterns 0:00', '0:00 doesn’t'],
+    ['Paper Lanterns 999 bpm', '999 bpm isn’t'],
+    ['Paper Lanterns, 3:45, 7', '7 isn’t'],
     ['Paper Lanterns 0:30 3:45', 'two lengths, 0:30 and 3:45'],
-    ['Paper Lanterns 128 bpm 140 bpm', 'two tempi, 128 bpm and 140 bpm'],
-    ['Paper Lanterns, 3.45, 128', 'not clear how long 3.45 is'],
+    ['Paper Lanterns 128 bpm 140 bpm', 'two tempos, 128 bpm and 140 bpm'],
+    ['Paper Lanterns, 3.45, 128', 'isn’t clear how long 3.45 is'],
     ['x'.repeat(400), 'too long'],
   ])('says what is wrong with it: %s', (line, reason) => {
     const { songs, problems } = parsePlaylist(line)
     expect(songs).toEqual([])
-    expect(problems).toEqual([{ line: 1, text: line, sentence: expect.stringContaining(reason) }])
+    expect(problems.map(({ sentence, ...problem }) => ({ ...problem, sentence: told(sentence) }))).toEqual([
+      { line: 1, text: line, sentence: expect.stringContaining(reason) },
+    ])
   })
 })
 
@@ -114,6 +117,7 @@ describe('a table with named columns', () => {
     ['Title\tLength (ms)', 'Paper Lanterns\t225000', 225],
     ['Track name;Duration (min)', 'Paper Lanterns;3,75', 225],
     ['Song|Time', 'Paper Lanterns|225', 225],
+    ['Titel;Interpret;Länge (ms)', 'Paper Lanterns;;225000', 225],
   ])('counts in the unit of its column: %s', (header, row, lengthSeconds) => {
     expect(parsePlaylist(`${header}\n${row}`)).toEqual({
       songs: [{ title: 'Paper Lanterns', lengthSeconds }],
@@ -125,10 +129,10 @@ describe('a table with named columns', () => {
   it('keeps a row it cannot read as a problem with its line', () => {
     const { songs, problems } = parsePlaylist('title,length,bpm\n\nA,later,120\nB,3.5,120\nC,3:00,fast\n,3:00,120\nD,3:00,120')
     expect(songs).toEqual([{ title: 'D', lengthSeconds: 180, bpm: 120 }])
-    expect(problems.map(({ line, sentence }) => [line, sentence])).toEqual([
-      [3, '“later” is not a length; write minutes and seconds, 3:45.'],
-      [4, 'It is not clear how long 3.5 is; write minutes and seconds, 3:45.'],
-      [5, '“fast” is not a tempo; write beats a minute, 128.'],
+    expect(problems.map(({ line, sentence }) => [line, told(sentence)])).toEqual([
+      [3, '“later” isn’t a length. Write minutes and seconds, such as 3:45.'],
+      [4, 'It isn’t clear how long 3.5 is. Write minutes and seconds, such as 3:45.'],
+      [5, '“fast” isn’t a tempo. Write beats per minute, such as 128.'],
       [6, 'This line has no title.'],
     ])
   })
@@ -208,7 +212,7 @@ describe('any text', () => {
         expect(entries.map((entry) => entry.text).join(' ')).toBe(lines.join(' '))
         if (!pasted.includes('"')) expect(entries).toHaveLength(lines.length)
         for (const song of songs) expect(song.title).toMatch(/[\p{L}\p{N}]/u)
-        for (const problem of problems) expect(problem.sentence).toMatch(/^.+\.$/)
+        for (const problem of problems) expect(told(problem.sentence)).toMatch(/^.+\.$/)
       }),
       { numRuns: 500 },
     )
@@ -222,6 +226,8 @@ describe('any text', () => {
   it('stops reading after 2000 lines and says so', () => {
     const { songs, problems } = parsePlaylist('A 3:00\n'.repeat(2001))
     expect(songs).toHaveLength(2000)
-    expect(problems).toEqual([{ line: 2001, text: 'A 3:00', sentence: 'Only the first 2000 lines were read.' }])
+    expect(problems.map(({ line, text, sentence }) => [line, told(text), told(sentence)])).toEqual([
+      [2001, 'A 3:00', 'Only the first 2,000 lines were read.'],
+    ])
   })
 })

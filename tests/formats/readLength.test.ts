@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { parsePlaylist } from '#formats/parsePlaylist.ts'
 import { readLength } from '#formats/playlist/readLength.ts'
+import { told } from '#tests/support/told.ts'
 
 const seconds = (text: string) => {
   const read = readLength(text)
-  return read?.ok ? read.value : read?.sentence
+  return read && (read.ok ? read.value : told(read.sentence))
 }
-const CROSSED = (text: string) => `The length ${text} has more than 59 seconds; write it as minutes and seconds, 3:45.`
-const NO_SONG = (text: string) => `A song lasts from 1 second to 6 hours; ${text} does not.`
+const CROSSED = (text: string) => `The length ${text} has more than 59 seconds. Write minutes and seconds, such as 3:45.`
+const NO_SONG = (text: string) => `A song lasts from 1 second to 6 hours, and ${text} doesn’t.`
 
 describe('a length', () => {
   it.each([

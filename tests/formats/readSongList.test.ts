@@ -1,8 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { Playlist } from '#formats/parsePlaylist.ts'
 import { writeM3u8 } from '#formats/playlist/writeM3u8.ts'
 import { writeXspf } from '#formats/playlist/writeXspf.ts'
 import { readSongList } from '#formats/readSongList.ts'
+import { told } from '#tests/support/told.ts'
+
+const toldWhole = ({ line, text, sentence }: Playlist['problems'][number]) => ({ line, text: told(text), sentence: told(sentence) })
 
 describe('a list of songs', () => {
   it('is read from XSPF as players write it', () => {
@@ -26,25 +30,25 @@ describe('a list of songs', () => {
       { title: 'Brickworks & Elevator', artist: 'Nine Tin Kites', lengthSeconds: 215.5 },
       { title: 'Café — late', artist: 'Salt & <Lantern>' },
     ])
-    expect(problems).toEqual([{ line: 3, text: 'a track without a title', sentence: 'This line has no title.' }])
+    expect(problems.map(toldWhole)).toEqual([{ line: 3, text: 'a track without a title', sentence: 'This line has no title.' }])
   })
 
   it('is read to its limits, and says where they are', () => {
     const tracks = readSongList(`<playlist>${'<track><title>a</title></track>'.repeat(2_003)}</playlist>`)
-    expect([tracks.songs.length, tracks.problems]).toEqual([
+    expect([tracks.songs.length, tracks.problems.map(toldWhole)]).toEqual([
       2_000,
-      [{ line: 2_001, text: 'the tracks from here on', sentence: 'Only the first 2000 tracks were read.' }],
+      [{ line: 2_001, text: 'the tracks from here on', sentence: 'Only the first 2,000 tracks were read.' }],
     ])
     const lines = readSongList(`#EXTM3U\n${'#EXTINF:200,a\n'.repeat(6_001)}`)
-    expect([lines.songs.length, lines.problems.at(-1)?.sentence]).toEqual([5_999, 'Only the first 6000 lines were read.'])
+    expect([lines.songs.length, toldWhole(lines.problems.at(-1)!).sentence]).toEqual([5_999, 'Only the first 6,000 lines were read.'])
   })
 
   it('takes no length no song has, and no address for a song however long it is', () => {
     const address = `https://example.org/${'x'.repeat(3_000)}`
     const read = readSongList(`#EXTM3U\n#EXTINF:99999,Endless\n${address}\n#EXTINF:200,Quay\n${address}\n#NOTE ${'y'.repeat(3_000)}\n`)
     expect(read.songs).toEqual([{ title: 'Quay', lengthSeconds: 200 }])
-    expect(read.problems.map(({ line, sentence }) => [line, sentence])).toEqual([
-      [2, 'A song lasts from 1 second to 6 hours; 99999 s does not.'],
+    expect(read.problems.map(({ line, sentence }) => [line, told(sentence)])).toEqual([
+      [2, 'A song lasts from 1 second to 6 hours, and 99999 s doesn’t.'],
     ])
   })
 

@@ -8,6 +8,7 @@ import { sectionsFromPlaylist } from '#plan/songs/sectionsFromPlaylist.ts'
 import { listOnShelf, readShelfSong, writeShelfSong } from '#plan/songs/shelfSong.ts'
 import { SEED } from '#tests/support/seed.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 import { chanceOf } from './chance.ts'
 import { hostileList } from './hostileList.ts'
 
@@ -19,7 +20,7 @@ it('hostile lists give songs that a shelf and a ride can hold, and a sentence fo
   for (let seed = SEED; seed < SEED + CASES; seed++) {
     const { songs, problems } = readSongList(hostileList(chanceOf(seed)))
     songsRead += songs.length
-    for (const { sentence } of problems) if (!/\.$/.test(sentence)) broken.push({ seed, what: sentence })
+    for (const { sentence } of problems) if (!/\.$/.test(told(sentence))) broken.push({ seed, what: told(sentence) })
     const unreadable = listOnShelf(songs, [], countedIds('s')).filter((kept) => readShelfSong(writeShelfSong(kept)) === null)
     if (unreadable.length > 0) broken.push({ seed, what: `no song of a shelf: ${JSON.stringify(unreadable[0]).slice(0, 200)}` })
     const newId = countedIds('r')

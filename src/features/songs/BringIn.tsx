@@ -7,10 +7,12 @@ import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
 import { useKeptState } from '#ui/useKeptState.ts'
 import { plural } from '#units/plural.ts'
+import type { Text } from '#words/said.ts'
+import { tell } from '#words/words.ts'
 import { textOfList } from './textOfList.ts'
 
 /** Reads a list of songs; the app supplies it. */
-export type ReadList = (text: string) => { songs: PlaylistSong[]; problems: { line: number; text: string; sentence: string }[] }
+export type ReadList = (text: string) => { songs: PlaylistSong[]; problems: { line: number; text: Text; sentence: Text }[] }
 
 const MOST_PROBLEMS = 5
 
@@ -72,7 +74,7 @@ export function BringIn({ readList }: { readList: ReadList }) {
         <ul className="shelf-problems" aria-label="left out">
           {problems.slice(0, MOST_PROBLEMS).map(({ line, text: words, sentence }) => (
             <li key={line}>
-              {line}. “{words.slice(0, 60)}”: {sentence}
+              {line}. “{tell(words).slice(0, 60)}”: {tell(sentence)}
             </li>
           ))}
           {problems.length > MOST_PROBLEMS && <li>and {problems.length - MOST_PROBLEMS} more.</li>}

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useId, useMemo, useRef, useState } from 'react'
 import { rideInText } from '#plan/link/rideInText.ts'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 import { foundWords, refusedWords } from './linkWords.ts'
 import './LinkField.css'
 
@@ -23,7 +24,7 @@ export function LinkField({ onOpenLink, onOpenFile }: Props) {
 
   const open = () => {
     if (read?.ok) onOpenLink(text)
-    else if (isFile) onOpenFile(new File([text], 'pasted text'))
+    else if (isFile) onOpenFile(new File([text], words.start.pastedText))
     else {
       setIsMissed(isEmpty)
       field.current?.focus()
@@ -39,7 +40,7 @@ export function LinkField({ onOpenLink, onOpenFile }: Props) {
     <div className="start-link">
       <div className="ui-field">
         <label className="ui-field-label" htmlFor={id}>
-          link, or the message it came in
+          {words.start.linkOrMessage}
         </label>
         <textarea
           ref={field}
@@ -59,13 +60,13 @@ export function LinkField({ onOpenLink, onOpenFile }: Props) {
         <p id={`${id}-under`} className="ui-field-under" data-problem={isWrong || isMissed} role="status">
           {read?.ok && `${foundWords(read)}.`}
           {read?.ok === false && refusedWords(read)}
-          {isFile && 'The text of a ride file.'}
-          {isEmpty && isMissed && 'There is nothing to open yet. Paste the link here first.'}
-          {isEmpty && !isMissed && 'Paste it here. You can look at the ride before you keep it.'}
+          {isFile && words.start.fileText}
+          {isEmpty && isMissed && words.start.nothingToOpen}
+          {isEmpty && !isMissed && words.start.pasteHere}
         </p>
       </div>
       <Button onClick={open} tone={read?.ok || isFile ? 'solid' : 'plain'}>
-        open
+        {words.start.open}
       </Button>
     </div>
   )

@@ -11,12 +11,13 @@ import { Segmented } from '#ui/Segmented.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
 import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 import { useKeptState } from '#ui/useKeptState.ts'
+import { words } from '#words/words.ts'
 import { foundWords, refusedWords } from './linkWords.ts'
 import { PlaylistTable } from './PlaylistTable.tsx'
 import { type FirstOfLine, playlistRows, type ReadPlaylist, withLine } from './readPlaylist.ts'
 import { SlotField } from './SlotField.tsx'
 
-/** What a new ride is made of; without songs it is a blank slot. */
+/** What a new ride is made of; without songs it is blank. */
 export interface NewRideChoice {
   title: string
   level: Level
@@ -32,18 +33,13 @@ interface Props {
   onOpenLink: (text: string) => void
 }
 
-const LEVELS = (['beginner', 'mixed', 'advanced'] as const).map((value) => ({ value, label: value }))
+const LEVELS = ['beginner', 'mixed', 'advanced'] as const
 /** As many characters as a title may have in the document. */
 const LONGEST_TITLE = 300
-const FIRST = [
-  { value: 'title', label: 'the title' },
-  { value: 'artist', label: 'the artist' },
-] as const
 const NO_LINES: ReadonlySet<number> = new Set()
-const EXAMPLE = 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Ferry, 4:10, 96\nNight Market 3:05'
 
 /**
- * One form for both beginnings: a blank slot, or a playlist to fill. Its fields are read as they
+ * One form for both beginnings: a blank ride, or a playlist to fill. Its fields are read as they
  * are typed: on a touch screen a press on the button does not leave the field before it.
  */
 export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
@@ -93,7 +89,7 @@ export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
     else {
       forgetTitle()
       forgetText()
-      onCreate({ title: title.trim() || 'New ride', level, slotMinutes, bike, songs: songs.slice(0, LIMITS.sections) })
+      onCreate({ title: title.trim() || words.start.newRideTitle, level, slotMinutes, bike, songs: songs.slice(0, LIMITS.sections) })
     }
   }
 
@@ -101,31 +97,36 @@ export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
     <form ref={form} className="start-form" onSubmit={create}>
       <div className="ui-field">
         <label className="ui-field-label" htmlFor={`${id}-title`}>
-          title
+          {words.start.title}
         </label>
         <input
           id={`${id}-title`}
           type="text"
           value={title}
           maxLength={LONGEST_TITLE}
-          placeholder="New ride"
+          placeholder={words.start.newRideTitle}
           autoComplete="off"
           onChange={(event) => setTitle(event.currentTarget.value)}
         />
       </div>
       <SlotField minutes={slotMinutes} onChange={setSlotMinutes} />
-      <Segmented label="level" value={level} choices={LEVELS} onChange={setLevel} />
-      {bikes.length > 1 && <Select label="bike" value={bikeShown} choices={bikes} onChange={setBikeChosen} />}
+      <Segmented
+        label={words.start.level}
+        value={level}
+        choices={LEVELS.map((value) => ({ value, label: words.names.level({ level: value }) }))}
+        onChange={setLevel}
+      />
+      {bikes.length > 1 && <Select label={words.start.bike} value={bikeShown} choices={bikes} onChange={setBikeChosen} />}
       <div className="start-songs ui-field">
         <label className="ui-field-label" htmlFor={`${id}-songs`}>
-          playlist
+          {words.start.playlist}
         </label>
         <textarea
           id={`${id}-songs`}
           aria-describedby={`${id}-hint`}
           rows={4}
           value={text}
-          placeholder={EXAMPLE}
+          placeholder={words.start.playlistExample}
           spellCheck={false}
           autoComplete="off"
           onChange={(event) => {
@@ -134,34 +135,26 @@ export function NewRide({ readPlaylist, onCreate, onOpenLink }: Props) {
           }}
         />
         <p id={`${id}-hint`} className="start-hint">
-          One song a line with title, length and tempo, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Empty for
-          a blank slot. Its file can be dropped anywhere on this page.
+          {words.start.playlistHint}
         </p>
-        <p className="start-hint">
-          With the songs as files, drop them or their folder anywhere on this page: they are read on your machine and go to your songs,
-          where those you tick make a ride.
-        </p>
+        <p className="start-hint">{words.start.musicHint}</p>
       </div>
       {link && (
         <p className="start-found" role="status">
-          {link.ok ? `That’s a link to a ride: ${foundWords(link)}. Open it?` : refusedWords(link)}
+          {link.ok ? words.start.linkInstead({ ride: foundWords(link) }) : refusedWords(link)}
         </p>
       )}
-      {reading.guessed && <Segmented label="each line begins with" value={first} choices={FIRST} onChange={setFirst} />}
+      {reading.guessed && <Segmented label={words.start.lineBegins} value={first} choices={firstChoices()} onChange={setFirst} />}
       {rows.length > 0 && (
         <PlaylistTable rows={rows} open={openLines} slotMinutes={slotMinutes ?? DEFAULT_SLOT} onLine={writeLine} onLineDone={closeLine} />
       )}
       <div className="start-go">
         <Button tone="solid" type="submit">
-          {link?.ok ? 'open it' : goWords(songs.length)}
+          {link?.ok ? words.start.openIt : goWords(songs.length)}
         </Button>
-        {songs.length > LIMITS.sections && (
-          <span className="start-hint">
-            A ride holds at most {LIMITS.sections}; as a list all of them can go to your songs, to choose from.
-          </span>
-        )}
+        {songs.length > LIMITS.sections && <span className="start-hint">{words.start.mostSongs({ most: LIMITS.sections })}</span>}
         {songs.length > 0 && problems.length > 0 && (
-          <span className="start-hint">{problems.length === 1 ? 'One line is' : `${problems.length} lines are`} left out.</span>
+          <span className="start-hint">{words.start.linesSkipped({ count: problems.length })}</span>
         )}
       </div>
     </form>
@@ -174,17 +167,22 @@ function linkIn(text: string): RideInText | null {
   return !read.ok && (read.fault === 'notOurs' || read.fault === 'tooLong') ? null : read
 }
 
-/** The bikes kept on this machine, and after them the typical knob, which one of them may have begun as. */
+/** The bikes kept on this device, and after them the typical knob, which one of them may have begun as. */
 function useBikes(): readonly (Choice<string> & { bike: Bike })[] {
   const profiles = useApp((state) => state.profiles)
   const kept = profiles.flatMap((profile) =>
     profile.kind === 'bike' ? [{ value: profile.id, label: profile.name, bike: profile.bike }] : [],
   )
-  return [...kept, { value: '', label: `${DEFAULT_BIKE.name}, typical`, bike: DEFAULT_BIKE }]
+  return [...kept, { value: '', label: words.start.typicalBike({ name: DEFAULT_BIKE.name }), bike: DEFAULT_BIKE }]
 }
 
+const firstChoices = (): readonly Choice<FirstOfLine>[] => [
+  { value: 'title', label: words.start.theTitle },
+  { value: 'artist', label: words.start.theArtist },
+]
+
 function goWords(songs: number): string {
-  if (songs === 0) return 'start with a blank slot'
-  if (songs > LIMITS.sections) return `make a ride of the first ${LIMITS.sections} of ${songs} songs`
-  return songs === 1 ? 'make a ride of this song' : `make a ride of ${songs} songs`
+  if (songs === 0) return words.start.startBlank
+  if (songs > LIMITS.sections) return words.start.makeRideOfFirst({ most: LIMITS.sections, count: songs })
+  return words.start.makeRide({ count: songs })
 }

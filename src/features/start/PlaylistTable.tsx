@@ -1,8 +1,9 @@
 import { useId } from 'react'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
 import { type PlaylistSong, strikesForTempo, USUAL_SONG } from '#plan/songs/sectionsFromPlaylist.ts'
-import { formatClock } from '#units/formatClock.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
+import { clock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import type { PlaylistRow } from './readPlaylist.ts'
 
 interface Props {
@@ -15,23 +16,23 @@ interface Props {
   onLineDone: (line: number) => void
 }
 
-/** What was understood of a pasted playlist, line by line, and whether it fits the slot. */
+/** What was understood of a pasted playlist, line by line, and whether it fits the class. */
 export function PlaylistTable({ rows, open, slotMinutes, onLine, onLineDone }: Props) {
   const songs = rows.flatMap((row) => row.song ?? [])
   return (
     <table className="start-table">
-      <caption className="ui-hidden">what was understood</caption>
+      <caption className="ui-hidden">{words.start.read}</caption>
       <thead>
         <tr>
-          <th scope="col">song</th>
+          <th scope="col">{words.start.song}</th>
           <th scope="col" className="start-number">
-            length
+            {words.start.length}
           </th>
           <th scope="col" className="start-number">
-            tempo
+            {words.start.tempo}
           </th>
           <th scope="col" className="start-number">
-            cadence
+            {words.start.cadence}
           </th>
         </tr>
       </thead>
@@ -57,9 +58,9 @@ function SongRow({ song: { title, artist, lengthSeconds, bpm } }: { song: Playli
       <td>
         {title} {artist && <span className="start-artist">{artist}</span>}
       </td>
-      <td className="start-number">{lengthSeconds === undefined ? 'not given' : formatClock(lengthSeconds)}</td>
-      <td className="start-number">{bpm === undefined ? 'not given' : `${bpm} bpm`}</td>
-      <td className="start-number">{bpm === undefined ? '' : `${Math.round(cadenceAt(bpm))} rpm`}</td>
+      <td className="start-number">{lengthSeconds === undefined ? words.start.notGiven : clock(lengthSeconds)}</td>
+      <td className="start-number">{bpm === undefined ? words.start.notGiven : words.measures.bpm(bpm)}</td>
+      <td className="start-number">{bpm === undefined ? '' : words.measures.rpm(cadenceAt(bpm))}</td>
     </tr>
   )
 }
@@ -68,9 +69,7 @@ function SongRow({ song: { title, artist, lengthSeconds, bpm } }: { song: Playli
 function LeftOutRow({ row: { line, text, sentence } }: { row: PlaylistRow }) {
   return (
     <tr>
-      <td colSpan={4}>
-        {line}. “{text.slice(0, 60)}” is left out: {sentence}
-      </td>
+      <td colSpan={4}>{words.start.skipped({ line, text: tell(text).slice(0, 60), sentence: tell(sentence ?? '') })}</td>
     </tr>
   )
 }
@@ -82,12 +81,12 @@ function LineRow({ row, onLine, onDone }: { row: PlaylistRow; onLine: Props['onL
       <td colSpan={4}>
         <div className="ui-field">
           <label className="ui-field-label" htmlFor={id}>
-            line {row.line}
+            {words.start.line({ line: row.line })}
           </label>
           <input
             id={id}
             type="text"
-            value={row.text}
+            value={tell(row.text)}
             aria-invalid={row.sentence !== undefined}
             aria-describedby={`${id}-under`}
             autoComplete="off"
@@ -100,7 +99,7 @@ function LineRow({ row, onLine, onDone }: { row: PlaylistRow; onLine: Props['onL
             }}
           />
           <p id={`${id}-under`} className="ui-field-under" role="status">
-            {row.sentence ?? (row.song ? songWords(row.song) : 'Empty: this line is left out.')}
+            {row.sentence ? tell(row.sentence) : row.song ? songWords(row.song) : words.start.emptyLine}
           </p>
         </div>
       </td>
@@ -108,33 +107,30 @@ function LineRow({ row, onLine, onDone }: { row: PlaylistRow; onLine: Props['onL
   )
 }
 
-/** "Understood: Two, 3:57, 132 bpm." */
+/** "Read as Two, 3:57, 132 bpm." */
 function songWords({ title, artist, lengthSeconds, bpm }: PlaylistSong): string {
   const parts = [
     title,
     artist,
-    lengthSeconds === undefined ? undefined : formatClock(lengthSeconds),
-    bpm === undefined ? undefined : `${bpm} bpm`,
+    lengthSeconds === undefined ? undefined : clock(lengthSeconds),
+    bpm === undefined ? undefined : words.measures.bpm(bpm),
   ]
-  return `Understood: ${parts.filter((part) => part).join(', ')}.`
+  return words.start.readAs({ parts: parts.flatMap((part) => part || []) })
 }
 
-/** All songs with the usual gap between them, against the slot. */
+/** All songs with the usual gap between them, against the length of the class. */
 function Fit({ songs, slot }: { songs: readonly PlaylistSong[]; slot: Seconds }) {
   const music = songs.reduce((sum, { lengthSeconds }) => sum + (lengthSeconds ?? USUAL_SONG), 0)
   const total = music + DEFAULT_LEAD_IN * (songs.length - 1)
-  const left = slot - total
   const unknown = songs.filter(({ lengthSeconds }) => lengthSeconds === undefined).length
   return (
     <tfoot>
       <tr>
         <td colSpan={4}>
-          <span role="status">
-            {formatClock(total)} of {formatClock(slot)}, {left >= 0 ? `${formatClock(left)} to spare` : `${formatClock(-left)} too long`}
-          </span>
+          <span role="status">{words.start.timeLeft({ total, length: slot })}</span>
           <span className="start-fit-note">
-            {songs.length > 1 && ` with ${DEFAULT_LEAD_IN} s between songs`}
-            {unknown > 0 && `; ${formatClock(USUAL_SONG)} is taken for a length not given`}
+            {songs.length > 1 && ` ${words.start.betweenSongs({ seconds: DEFAULT_LEAD_IN })}`}
+            {unknown > 0 && ` ${words.start.usualLength({ seconds: USUAL_SONG })}`}
           </span>
         </td>
       </tr>
@@ -142,5 +138,5 @@ function Fit({ songs, slot }: { songs: readonly PlaylistSong[]; slot: Seconds })
   )
 }
 
-/** Revolutions a minute with the strikes a beat the ride will start with. */
+/** Revolutions per minute with the strokes per beat the ride will start with. */
 const cadenceAt = (bpm: Bpm): number => (bpm * (strikesForTempo(bpm) ?? 1)) / 2

@@ -2,6 +2,7 @@ import { type MouseEvent, useState } from 'react'
 import type { SavedRide } from '#plan/kept/savedRide.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
+import { tell, words } from '#words/words.ts'
 import { changedWords } from './changedWords.ts'
 
 interface Props {
@@ -13,7 +14,7 @@ interface Props {
   onDelete: (id: string) => void
 }
 
-/** The rides kept on this machine, last changed first. One that cannot be read is listed with the reason and kept. */
+/** The rides kept on this device, last changed first. One that cannot be read is listed with the reason and kept. */
 export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props) {
   const [doomed, setDoomed] = useState<SavedRide | null>(null)
   const remove = (ride: SavedRide) => (ride.problem === undefined ? onDelete(ride.id) : setDoomed(ride))
@@ -27,25 +28,25 @@ export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props)
             ) : (
               <span className="start-ride-title">{titleOf(ride)}</span>
             )}
-            <p className="start-ride-meta">{ride.problem ?? metaOf(ride, now)}</p>
+            <p className="start-ride-meta">{ride.problem === undefined ? metaOf(ride, now) : tell(ride.problem)}</p>
             <div className="start-ride-actions">
               {ride.problem === undefined && (
-                <Button tone="quiet" onClick={() => onDuplicate(ride.id)} aria-label={`duplicate ${titleOf(ride)}`}>
-                  duplicate
+                <Button tone="quiet" onClick={() => onDuplicate(ride.id)} aria-label={words.start.duplicateRide({ title: titleOf(ride) })}>
+                  {words.start.duplicate}
                 </Button>
               )}
-              <Button tone="quiet" onClick={() => remove(ride)} aria-label={`delete ${titleOf(ride)}`}>
-                delete
+              <Button tone="quiet" onClick={() => remove(ride)} aria-label={words.start.deleteRide({ title: titleOf(ride) })}>
+                {words.start.delete}
               </Button>
             </div>
           </li>
         ))}
       </ul>
-      {/* A ride that can be read is put back with one press; this one could not be. */}
+      {/* A ride that can be read is restored with one press; this one could not be. */}
       <Dialog
         open={doomed !== null}
-        title={`Delete “${doomed ? titleOf(doomed) : ''}” for good?`}
-        closeLabel="keep it"
+        title={words.start.deleteForGoodTitle({ title: doomed ? titleOf(doomed) : '' })}
+        closeLabel={words.start.cancel}
         onClose={() => setDoomed(null)}
         actions={
           <Button
@@ -55,11 +56,11 @@ export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props)
               setDoomed(null)
             }}
           >
-            delete for good
+            {words.start.deleteForGood}
           </Button>
         }
       >
-        <p>This version cannot read the ride, so it could not be put back. A newer version may be able to.</p>
+        <p>{words.start.deleteForGoodText}</p>
       </Dialog>
     </>
   )
@@ -79,9 +80,14 @@ function RideLink({ ride, onOpen }: { ride: SavedRide; onOpen: (id: string) => v
   )
 }
 
-const titleOf = (ride: SavedRide): string => ride.title || 'untitled ride'
+const titleOf = (ride: SavedRide): string => ride.title || words.names.untitled
 
 function metaOf({ level, slotMinutes, updated }: SavedRide, now: number): string {
-  const about = [level, slotMinutes === undefined ? undefined : `${slotMinutes} min`, `changed ${changedWords(updated, now)}`]
+  const { names, start } = words
+  const about = [
+    level && names.level({ level }),
+    slotMinutes === undefined ? undefined : start.minutes({ minutes: slotMinutes }),
+    start.changed({ when: changedWords(updated, now) }),
+  ]
   return about.filter((part) => part !== undefined).join(' · ')
 }

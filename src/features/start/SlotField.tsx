@@ -1,9 +1,10 @@
 import { useId, useState } from 'react'
 import { Segmented } from '#ui/Segmented.tsx'
+import { words } from '#words/words.ts'
 
 const USUAL = ['20', '30', '45', '60'] as const
 const OTHER = 'other'
-/** Minutes a slot may have. */
+/** Minutes a class may have. */
 const SHORTEST = 1
 const LONGEST = 240
 
@@ -13,7 +14,7 @@ interface Props {
   onChange: (minutes: number | null) => void
 }
 
-/** The booked slot: the usual four lengths, or any other in minutes. */
+/** The length of the class: the usual four, or any other in minutes. */
 export function SlotField({ minutes, onChange }: Props) {
   const [other, setOther] = useState<string | null>(null)
   const id = useId()
@@ -24,15 +25,15 @@ export function SlotField({ minutes, onChange }: Props) {
   return (
     <div className="start-slot" data-other={other !== null}>
       <Segmented
-        label="slot in minutes"
+        label={words.start.classLength}
         value={other === null ? String(minutes) : OTHER}
-        choices={[...USUAL, OTHER].map((value) => ({ value, label: value }))}
+        choices={[...USUAL, OTHER].map((value) => ({ value, label: value === OTHER ? words.start.other : value }))}
         onChange={choose}
       />
       {other !== null && (
         <div className="ui-field start-slot-other">
           <label className="ui-field-label" htmlFor={id}>
-            other length
+            {words.start.otherLength}
           </label>
           <div className="ui-field-line">
             <input
@@ -48,10 +49,10 @@ export function SlotField({ minutes, onChange }: Props) {
                 onChange(readMinutes(event.currentTarget.value))
               }}
             />
-            <span className="ui-field-unit">min</span>
+            <span className="ui-field-unit">{words.start.minutesUnit}</span>
           </div>
           <p id={`${id}-under`} className="ui-field-under" data-problem={minutes === null} role="status">
-            {minutes === null && `Write whole minutes from ${SHORTEST} to ${LONGEST}, such as 50.`}
+            {minutes === null && words.start.minutesProblem({ least: SHORTEST, most: LONGEST })}
           </p>
         </div>
       )}
@@ -59,9 +60,9 @@ export function SlotField({ minutes, onChange }: Props) {
   )
 }
 
-/** Reads a slot in whole minutes: "50", "50 min"; null when it is none. */
+/** Reads whole minutes: "50", "50 min"; null when it is none. */
 function readMinutes(text: string): number | null {
-  const [, digits] = /^\s*(\d{1,4})\s*(?:min|minutes|m)?\s*$/i.exec(text) ?? []
+  const [, digits] = /^\s*(\d{1,4})\s*(?:min|minutes|minuten|m)?\s*$/i.exec(text) ?? []
   const value = Number(digits)
   return digits !== undefined && value >= SHORTEST && value <= LONGEST ? value : null
 }

@@ -3,7 +3,7 @@ import { blankRide } from '#plan/newRide.ts'
 import { sectionsFromPlaylist } from '#plan/songs/sectionsFromPlaylist.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
-import { language } from '#words/words.ts'
+import { language, words } from '#words/words.ts'
 import { DemoRides } from './DemoRides.tsx'
 import { KeepingNote } from './KeepingNote.tsx'
 import { LinkField } from './LinkField.tsx'
@@ -24,7 +24,7 @@ interface Props {
   backup?: ReactNode
 }
 
-/** Where everyone begins: the rides on this machine, two to look at, and the ways to a new one. */
+/** Where everyone begins: the rides on this device, two to look at, and the ways to a new one. */
 export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }: Props) {
   const store = useAppStore()
   const saved = useApp((state) => state.savedRides)
@@ -45,16 +45,13 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
 
   return (
     <div className="start">
-      <h1>A class to music, planned so that it adds up.</h1>
-      <p className="start-lede">
-        Songs, blocks, resistance and words on one time line. Everything stays on this machine; it works without an account and without a
-        network.
-      </p>
+      <h1>{words.start.heading}</h1>
+      <p className="start-lede">{words.start.lede}</p>
       <div className="start-columns">
         <div className="start-column">
           {saved.length > 0 && (
             <section aria-labelledby="start-saved">
-              <h2 id="start-saved">your rides on this machine</h2>
+              <h2 id="start-saved">{words.start.yourRides}</h2>
               <SavedRides
                 rides={saved}
                 now={arrived}
@@ -66,26 +63,26 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
             </section>
           )}
           <section aria-labelledby="start-demos">
-            <h2 id="start-demos">demo rides</h2>
+            <h2 id="start-demos">{words.start.sampleRides}</h2>
             <DemoRides onOpen={(ride) => store.getState().openDemo(ride)} />
           </section>
         </div>
         <div className="start-column">
           <section aria-labelledby="start-new">
-            <h2 id="start-new">new ride</h2>
+            <h2 id="start-new">{words.start.newRide}</h2>
             <NewRide readPlaylist={readPlaylist} onCreate={create} onOpenLink={onOpenLink} />
           </section>
           <section aria-labelledby="start-link">
-            <h2 id="start-link">a ride from a link</h2>
+            <h2 id="start-link">{words.start.openLink}</h2>
             <LinkField onOpenLink={onOpenLink} onOpenFile={onOpenFile} />
           </section>
           <section aria-labelledby="start-file">
-            <h2 id="start-file">a ride from a file</h2>
+            <h2 id="start-file">{words.start.openFile}</h2>
             <div className="start-file">
               <FileButton accept=".json,application/json" onFile={onOpenFile}>
-                open a file…
+                {words.start.chooseFile}
               </FileButton>
-              <span className="start-hint">or drop it anywhere on the page</span>
+              <span className="start-hint">{words.start.orDrop}</span>
             </div>
           </section>
           {backup}

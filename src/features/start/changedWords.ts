@@ -1,4 +1,5 @@
-import { plural } from '#units/plural.ts'
+import { ago, moment } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 const MINUTE = 60_000
 const HOUR = 60 * MINUTE
@@ -11,12 +12,9 @@ const DAY = 24 * HOUR
  */
 export function changedWords(changedAt: number, now: number): string {
   const age = now - changedAt
-  if (age < MINUTE) return 'just now'
+  if (age < MINUTE) return words.start.justNow
   if (age < HOUR) return ago(Math.floor(age / MINUTE), 'minute')
   if (age < DAY) return ago(Math.floor(age / HOUR), 'hour')
-  if (age < 2 * DAY) return 'yesterday'
   if (age < 7 * DAY) return ago(Math.floor(age / DAY), 'day')
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(changedAt)
+  return moment(changedAt, { dateStyle: 'long' })
 }
-
-const ago = (amount: number, unit: string): string => `${plural(amount, unit)} ago`

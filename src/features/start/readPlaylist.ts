@@ -1,4 +1,5 @@
 import type { PlaylistSong } from '#plan/songs/sectionsFromPlaylist.ts'
+import type { Text } from '#words/said.ts'
 
 /** A pasted playlist as it was understood. Lines count from 1. */
 interface PlaylistReading {
@@ -9,7 +10,7 @@ interface PlaylistReading {
   numbered?: true
   /** Nothing but their order told titles from artists. */
   guessed?: true
-  problems: { line: number; text: string; sentence: string }[]
+  problems: { line: number; text: Text; sentence: Text }[]
 }
 
 /** What a pasted line begins with. */
@@ -21,9 +22,9 @@ export type ReadPlaylist = (text: string, first: FirstOfLine) => PlaylistReading
 /** One line of the table under the paste: the song on it, or why there is none. */
 export interface PlaylistRow {
   line: number
-  text: string
+  text: Text
   song?: PlaylistSong
-  sentence?: string
+  sentence?: Text
   /** It cannot be written in by itself. */
   fixed?: true
 }

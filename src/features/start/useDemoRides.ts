@@ -2,10 +2,10 @@ import { useEffect, useState } from 'react'
 import { parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
 
-/** The rides that come with the page, each a file beside it; their ids and words stand here so that they are known before the files arrive. */
+/** The rides that come with the page, each a file beside it; what is told of them stands here too, so that it is known before the files arrive. */
 export const DEMOS = [
-  { name: 'twenty-minute-spark', id: 'spark', title: 'Twenty-Minute Spark', about: 'advanced · 20 min · six songs' },
-  { name: 'ridge-and-return', id: 'ridge', title: 'Ridge and Return', about: 'mixed · 45 min · thirteen songs' },
+  { name: 'twenty-minute-spark', id: 'spark', title: 'Twenty-Minute Spark', level: 'advanced', minutes: 20, songs: 6 },
+  { name: 'ridge-and-return', id: 'ridge', title: 'Ridge and Return', level: 'mixed', minutes: 45, songs: 13 },
 ] as const
 
 export type Demo = { state: 'loading' } | { state: 'ready'; ride: Ride } | { state: 'failed' }

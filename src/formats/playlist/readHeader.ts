@@ -11,9 +11,9 @@ export interface Header {
 export const DELIMITERS = ['\t', '|', ';', ','] as const
 
 const NAMES: [Column['holds'], RegExp][] = [
-  ['title', /^(?:(?:song|track)(?: (?:name|title))?|title|name)$/],
-  ['artist', /^(?:(?:song |track )?artists?(?: names?)?(?:\(s\))?|artist name\(s\)|performers?|by)$/],
-  ['length', /^(?:(?:song|track) )?(?:length|time|duration)\b/],
+  ['title', /^(?:(?:song|track)(?: (?:name|title))?|title|name|titel|songtitel|lied)$/],
+  ['artist', /^(?:(?:song |track )?artists?(?: names?)?(?:\(s\))?|artist name\(s\)|performers?|by|interpret(?:en|in)?|künstler(?:in)?)$/],
+  ['length', /^(?:(?:song|track) )?(?:length|time|duration|länge|dauer|zeit|spielzeit)(?!\p{L})/u],
   ['tempo', /^(?:bpm|tempo|beats? (?:a|per) minute)\b/],
 ]
 

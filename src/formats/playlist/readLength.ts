@@ -1,7 +1,7 @@
 import { SONG_SECONDS } from '#plan/songs/songRules.ts'
-import { ABOUT_LINE } from './messages.ts'
+import { say, type Text } from '#words/said.ts'
 
-export type Reading = { ok: true; value: number } | { ok: false; sentence: string }
+export type Reading = { ok: true; value: number } | { ok: false; sentence: Text }
 
 /** Ways to write a length; each begins and ends on its own, so they can be looked for inside a line too. */
 const CLOCK = /(?:(\d{1,2}):)?(\d{1,3}):(\d{2}(?:\.\d{1,3})?)/
@@ -40,7 +40,7 @@ function whole(form: RegExp): RegExp {
 export function readLength(text: string): Reading | undefined {
   const seconds = secondsOf(text)
   if (seconds === undefined) return undefined
-  if (Number.isNaN(seconds)) return { ok: false, sentence: ABOUT_LINE.seconds(text) }
+  if (Number.isNaN(seconds)) return { ok: false, sentence: say('lists.tooManySeconds', { length: text }) }
   return boundedLength(seconds, text)
 }
 
@@ -48,7 +48,7 @@ export function readLength(text: string): Reading | undefined {
 export const boundedLength = (seconds: number, text: string): Reading =>
   seconds >= SONG_SECONDS.shortest && seconds <= SONG_SECONDS.longest
     ? { ok: true, value: seconds }
-    : { ok: false, sentence: ABOUT_LINE.length(text) }
+    : { ok: false, sentence: say('lists.lengthOutside', { length: text }) }
 
 /** NaN where minutes and seconds do not go together. */
 function secondsOf(text: string): number | undefined {

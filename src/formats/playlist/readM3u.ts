@@ -1,5 +1,5 @@
 import type { Playlist } from '#formats/parsePlaylist.ts'
-import { ABOUT_LINE } from './messages.ts'
+import { say } from '#words/said.ts'
 import { songOfLine } from './songOfLine.ts'
 import { finished } from './songReading.ts'
 
@@ -29,7 +29,7 @@ export function readM3u(text: string): Playlist {
       .trim()
     const isInfo = /^#EXTINF:/i.test(line)
     if (line.length > LONGEST_LINE && (isInfo || !(told || line.startsWith('#')))) {
-      playlist.problems.push({ line: index + 1, text: line, sentence: ABOUT_LINE.longTitle })
+      playlist.problems.push({ line: index + 1, text: line, sentence: say('lists.longTitle') })
       told = isInfo
       continue
     }
@@ -43,7 +43,7 @@ export function readM3u(text: string): Playlist {
     playlist.problems.push({
       line: MOST_LINES + 1,
       text: lines[MOST_LINES]!.slice(0, LONGEST_LINE),
-      sentence: ABOUT_LINE.tooMuch(MOST_LINES),
+      sentence: say('lists.tooManyLines', { most: MOST_LINES }),
     })
   return playlist
 }

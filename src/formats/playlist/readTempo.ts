@@ -1,4 +1,4 @@
-import { ABOUT_LINE } from './messages.ts'
+import { say } from '#words/said.ts'
 import { decimal, type Reading } from './readLength.ts'
 
 const NUMBER = String.raw`\d{1,4}(?:[.,]\d{1,3})?`
@@ -23,4 +23,4 @@ export function readTempo(text: string): Reading | undefined {
 
 /** A tempo, or the sentence that says music has none such. */
 export const boundedTempo = (bpm: number, text: string): Reading =>
-  bpm >= 20 && bpm <= 400 ? { ok: true, value: bpm } : { ok: false, sentence: ABOUT_LINE.tempo(text) }
+  bpm >= 20 && bpm <= 400 ? { ok: true, value: bpm } : { ok: false, sentence: say('lists.tempoOutside', { tempo: text }) }

@@ -1,5 +1,5 @@
 import type { Playlist } from '#formats/parsePlaylist.ts'
-import { ABOUT_LINE } from './messages.ts'
+import { say } from '#words/said.ts'
 import { finished } from './songReading.ts'
 import { elementsOf, fromFirstElement, stretches, withoutComments } from './xmlText.ts'
 
@@ -23,7 +23,7 @@ export function readXspf(text: string): Playlist {
   for (const track of elementsOf(withoutComments(text.slice(0, LONGEST)), 'track')) {
     number++
     if (number > MOST_TRACKS) {
-      playlist.problems.push({ line: number, text: 'the tracks from here on', sentence: ABOUT_LINE.tooMuchTracks(MOST_TRACKS) })
+      playlist.problems.push({ line: number, text: say('lists.laterTracks'), sentence: say('lists.tooManyTracks', { most: MOST_TRACKS }) })
       break
     }
     const title = elementOf(track, 'title') ?? ''
@@ -33,7 +33,7 @@ export function readXspf(text: string): Playlist {
     if (read.ok) {
       playlist.songs.push(read.song)
       playlist.songLines.push(number)
-    } else playlist.problems.push({ line: number, text: title || 'a track without a title', sentence: read.sentence })
+    } else playlist.problems.push({ line: number, text: title || say('lists.untitledTrack'), sentence: read.sentence })
   }
   return playlist
 }

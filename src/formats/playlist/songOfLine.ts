@@ -1,4 +1,4 @@
-import { ABOUT_LINE } from './messages.ts'
+import { say } from '#words/said.ts'
 import { DELIMITERS } from './readHeader.ts'
 import { boundedLength, decimal, LENGTH_IN_LINE, type Reading, readLength } from './readLength.ts'
 import { boundedTempo, readTempo, TEMPO_IN_LINE } from './readTempo.ts'
@@ -103,8 +103,8 @@ function concluded({ texts, lengths, tempi, bare }: Found, byComma: boolean, fir
   const bareTempi = bareLength === undefined ? bare : bare.slice(1)
   const allTempi = [...tempi, ...bareTempi]
   const allLengths = bareLength === undefined ? lengths : [bareLength]
-  if (allLengths.length > 1) return { ok: false, sentence: ABOUT_LINE.twoLengths(allLengths[0]!, allLengths[1]!) }
-  if (allTempi.length > 1) return { ok: false, sentence: ABOUT_LINE.twoTempi(allTempi[0]!, allTempi[1]!) }
+  if (allLengths.length > 1) return { ok: false, sentence: say('lists.twoLengths', { first: allLengths[0]!, second: allLengths[1]! }) }
+  if (allTempi.length > 1) return { ok: false, sentence: say('lists.twoTempos', { first: allTempi[0]!, second: allTempi[1]! }) }
   const length = lengthOf(allLengths[0])
   if (length && !length.ok) return length
   const tempo = tempoOf(allTempi[0])
@@ -115,7 +115,7 @@ function concluded({ texts, lengths, tempi, bare }: Found, byComma: boolean, fir
 
 function lengthOf(text: string | undefined): Reading | undefined {
   if (text === undefined) return undefined
-  if (POINT_OR_COLON.test(text)) return { ok: false, sentence: ABOUT_LINE.unclearLength(text) }
+  if (POINT_OR_COLON.test(text)) return { ok: false, sentence: say('lists.unclearLength', { length: text }) }
   return readLength(text) ?? boundedLength(decimal(text), text)
 }
 

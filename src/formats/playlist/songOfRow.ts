@@ -1,4 +1,4 @@
-import { ABOUT_LINE } from './messages.ts'
+import { say } from '#words/said.ts'
 import type { Column, Header } from './readHeader.ts'
 import { boundedLength, decimal, type Reading, readLength } from './readLength.ts'
 import { boundedTempo, readTempo } from './readTempo.ts'
@@ -25,11 +25,14 @@ function lengthOf(text: string, columns: Column[]): Reading {
   const said = readLength(text)
   if (said) return said
   const column = columns.find(({ holds }) => holds === 'length')
-  if (column?.holds !== 'length' || !PLAIN.test(text)) return { ok: false, sentence: ABOUT_LINE.unreadLength(text) }
-  if (column.unit === 'seconds' && decimal(text) < 20) return { ok: false, sentence: ABOUT_LINE.unclearLength(text) }
+  if (column?.holds !== 'length' || !PLAIN.test(text)) return { ok: false, sentence: say('lists.unreadLength', { length: text }) }
+  if (column.unit === 'seconds' && decimal(text) < 20) return { ok: false, sentence: say('lists.unclearLength', { length: text }) }
   return boundedLength(decimal(text) * SECONDS_IN[column.unit], text)
 }
 
 function tempoOf(text: string): Reading {
-  return readTempo(text) ?? (PLAIN.test(text) ? boundedTempo(decimal(text), text) : { ok: false, sentence: ABOUT_LINE.unreadTempo(text) })
+  return (
+    readTempo(text) ??
+    (PLAIN.test(text) ? boundedTempo(decimal(text), text) : { ok: false, sentence: say('lists.unreadTempo', { tempo: text }) })
+  )
 }

@@ -1,3 +1,102 @@
 import type { en } from '#words/en/index.ts'
+import { clock, duration, number, plural } from '#words/forms.ts'
 
-export const start: typeof en.start = {}
+export const start: typeof en.start = {
+  heading: 'Plan einen Ride zu deiner Musik.',
+  lede: 'Songs, Widerstand und Ansagen auf einer Zeitachse. Kein Konto, funktioniert offline, deine Rides bleiben auf diesem Gerät.',
+
+  yourRides: 'deine Rides',
+  changed: ({ when }) => `geändert ${when}`,
+  justNow: 'gerade eben',
+  duplicate: 'duplizieren',
+  duplicateRide: ({ title }) => `${title} duplizieren`,
+  delete: 'löschen',
+  deleteRide: ({ title }) => `${title} löschen`,
+  deleteForGoodTitle: ({ title }) => `„${title}“ endgültig löschen?`,
+  deleteForGoodText:
+    'Diese Version kann den Ride nicht lesen, er ließe sich also nicht wiederherstellen. Eine neuere Version kann es vielleicht.',
+  deleteForGood: 'endgültig löschen',
+  cancel: 'abbrechen',
+  keptForSure: 'Dieser Browser behält sie, bis du die Daten dieser Seite selbst löschst. Ein Backup übersteht auch das.',
+  keptPerhaps:
+    'Dieser Browser kann sie von sich aus löschen, wenn der Speicher fast voll ist oder wenn du diese Seite wochenlang nicht öffnest. Speichere ein Backup als Datei.',
+  sampleRides: 'Beispiel-Ride ausprobieren',
+  sampleFailed: 'Dieser Beispiel-Ride konnte nicht geladen werden. Alles andere funktioniert auch ohne ihn.',
+  minutes: ({ minutes }) => `${number(minutes)} min`,
+  songs: ({ count }) => plural(count, 'Song', 'Songs'),
+
+  newRide: 'neuer Ride',
+  title: 'Titel',
+  newRideTitle: 'Neuer Ride',
+  classLength: 'Stundenlänge in Minuten',
+  other: 'andere',
+  otherLength: 'andere Länge',
+  minutesUnit: 'min',
+  minutesProblem: ({ least, most }) => `Schreib ganze Minuten von ${least} bis ${most}, etwa 50.`,
+  level: 'Niveau',
+  bike: 'Rad',
+  typicalBike: ({ name }) => `${name}, typisch`,
+  playlist: 'Playlist',
+  playlistExample: 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Ferry, 4:10, 96\nNight Market 3:05',
+  playlistHint:
+    'Füg deine Playlist ein, ein Song pro Zeile: Titel, Länge, bpm. CSV mit benannten Spalten, XSPF und M3U gehen auch; du kannst die Datei auch irgendwo auf diese Seite ziehen. Für einen leeren Ride lass das Feld leer.',
+  musicHint:
+    'Du hast die Musikdateien? Zieh sie oder ihren Ordner irgendwo auf diese Seite: Sie werden auf diesem Gerät gelesen und landen in meinen Songs, wo du die für einen Ride auswählst.',
+  linkInstead: ({ ride }) => `Das ist ein Link zu einem Ride: ${ride}. Öffnen?`,
+  lineBegins: 'jede Zeile beginnt mit',
+  theTitle: 'dem Titel',
+  theArtist: 'dem Interpreten',
+  startBlank: 'leeren Ride beginnen',
+  makeRide: ({ count }) => (count === 1 ? 'Ride aus diesem Song machen' : `Ride aus ${number(count)} Songs machen`),
+  makeRideOfFirst: ({ most, count }) => `Ride aus den ersten ${most} von ${number(count)} Songs machen`,
+  mostSongs: ({ most }) => `Ein Ride hat höchstens ${most} Songs. Die ganze Liste kann in meine Songs, um dort auszuwählen.`,
+  linesSkipped: ({ count }) => `${plural(count, 'Zeile wird', 'Zeilen werden')} übersprungen.`,
+
+  read: 'was gelesen wurde',
+  song: 'Song',
+  length: 'Länge',
+  tempo: 'Tempo',
+  cadence: 'Trittfrequenz',
+  notGiven: 'keine Angabe',
+  skipped: ({ line, text, sentence }) => `${line}. „${text}“ wird übersprungen: ${sentence}`,
+  line: ({ line }) => `Zeile ${line}`,
+  emptyLine: 'Leere Zeile, wird übersprungen.',
+  readAs: ({ parts }) => `Gelesen als ${parts.join(', ')}.`,
+  timeLeft: ({ total, length }) =>
+    `${clock(total)} von ${clock(length)} · ${total > length ? `${clock(total - length)} zu lang` : `${clock(length - total)} Restzeit`}`,
+  betweenSongs: ({ seconds }) => `(${duration(seconds)} zwischen den Songs)`,
+  usualLength: ({ seconds }) => `· Songs ohne Länge zählen als ${clock(seconds)}`,
+
+  openLink: 'Ride-Link öffnen',
+  linkOrMessage: 'Link oder die Nachricht, in der er kam',
+  found: ({ title, level, minutes, links }) =>
+    `„${title}“, ${level}, ${number(minutes)} min${links > 1 ? `, der erste von ${links} Links in diesem Text` : ''}`,
+  noLink: 'In diesem Text ist kein Ride-Link. Ein Ride-Link enthält „#r1.“ und danach viele Buchstaben.',
+  badRideInLink: ({ reason }) => `Der Ride in diesem Link lässt sich nicht öffnen. ${reason}`,
+  fileText: 'Der Text einer Ride-Datei.',
+  pastedText: 'eingefügter Text',
+  nothingToOpen: 'Hier gibt es noch nichts zu öffnen. Füg zuerst den Link ein.',
+  pasteHere: 'Füg ihn hier ein. Du kannst dir den Ride ansehen, bevor du ihn speicherst.',
+  open: 'öffnen',
+  openIt: 'öffnen',
+  openFile: 'Ride-Datei öffnen',
+  chooseFile: 'Datei öffnen…',
+  orDrop: 'oder irgendwo auf die Seite ziehen',
+
+  beforeClass: 'vor jeder Stunde',
+  clearance: 'Freigabe',
+  clearanceText:
+    'Wer Symptome oder eine bekannte Herz-, Stoffwechsel- oder Nierenerkrankung hat, braucht eine ärztliche Freigabe, wenn die Gesundheitsabfrage deines Studios sie verlangt.',
+  stop: 'abbrechen',
+  stopText: 'Bei Schwindel, Brustschmerzen oder ungewöhnlicher Atemnot aufhören und Hilfe holen.',
+  bikes: 'Räder',
+  bikesText: 'Stell jedes Rad ein und zeig allen die Bremse. Nie schnell treten ohne Widerstand.',
+  newcomers: 'Neue',
+  newcomersText:
+    'Langsam aufbauen: Muskelzerfall (Rhabdomyolyse) nach einer ersten harten Stunde ist ein belegtes Risiko. Gib ihnen eine Obergrenze für die Belastung und die Erlaubnis auszusetzen.',
+  room: 'Raum',
+  roomText: 'Wasser in Reichweite, bewegte Luft, die Hitze im Blick und die Lautstärke so, dass sie die Ohren schont.',
+  estimates: 'Schätzungen',
+  estimatesText:
+    'Die Zahlen hier sind Schätzungen. Dein eigenes Urteil, die Anleitung des Rads, das Studio, örtliche Vorschriften und dein Ausbildungsverband gehen vor.',
+}

@@ -17,7 +17,7 @@ describe('changedWords', () => {
     [DAY, 'yesterday'],
     [2 * DAY, '2 days ago'],
     [7 * DAY - 1, '6 days ago'],
-    [10 * DAY, '10 May 2026'],
+    [10 * DAY, 'May 10, 2026'],
   ])('says an age of %i ms as %s', (age, words) => {
     expect(changedWords(NOW - age, NOW)).toBe(words)
   })

@@ -81,7 +81,7 @@ describe('a list longer than a ride can be', () => {
       Array.from({ length: LIMITS.sections + 20 }, (_, i) => `Song ${i + 1}, 3:00, 120`).join('\n'),
     )
     expect(page.text()).toContain(`A ride holds at most ${LIMITS.sections}`)
-    page.find('button', `make a ride of the first ${LIMITS.sections} of ${LIMITS.sections + 20} songs`)
+    page.find('button', `make a ride from the first ${LIMITS.sections} of ${LIMITS.sections + 20} songs`)
     submit()
     expect(state().ride?.sections).toHaveLength(LIMITS.sections)
     expect(parseRide(state().ride).ok).toBe(true)
@@ -91,7 +91,7 @@ describe('a list longer than a ride can be', () => {
 describe('the start', () => {
   it('leads a newcomer somewhere: no list of nothing, two demo rides, a form that is ready', async () => {
     const { state } = await open()
-    expect(page.text()).not.toContain('your rides on this machine')
+    expect(() => page.find('h2', 'your rides')).toThrow()
     for (const { title } of DEMOS) await vi.waitFor(() => expect(demo(title).disabled).toBe(false))
     submit()
     expect(state().ride).toMatchObject({ title: 'New ride', level: 'mixed', slotMinutes: 45 })
@@ -119,7 +119,7 @@ describe('the start', () => {
   it('works on without the demo rides when they cannot be fetched', async () => {
     vi.stubGlobal('fetch', () => Promise.reject(new TypeError('offline')))
     await open()
-    expect(page.text()).toContain('This demo ride could not be fetched.')
+    expect(page.text()).toContain('This sample ride couldn’t be loaded.')
     expect(demo('Ridge and Return').disabled).toBe(true)
   })
 
@@ -169,9 +169,9 @@ describe('a pasted playlist', () => {
     expect(rows[0]).toBe('One 3:00128 bpm64 rpm')
     expect(rows[1]).toContain('line 3')
     expect(rows[2]).toBe('Three 40:00not given')
-    expect(page.text()).toContain('43:02 of 45:00, 1:58 to spare')
+    expect(page.text()).toContain('43:02 of 45:00 · 1:58 left (2 s between songs)')
     paste('One 50:00 128 bpm')
-    expect(page.text()).toContain('50:00 of 45:00, 5:00 too long')
+    expect(page.text()).toContain('50:00 of 45:00 · 5:00 over')
   })
 
   it('keeps a line that was not understood, with its sentence, until it is mended or taken out', async () => {
@@ -179,7 +179,7 @@ describe('a pasted playlist', () => {
     paste('One 3:00\nTwo 3:75\nThree 3:80')
     const second = page.find('input', 'line 2')
     page.type(second, 'Two 3:57')
-    expect(page.text()).toContain('Understood: Two, 3:57.')
+    expect(page.text()).toContain('Read as Two, 3:57.')
     expect(page.find('input', 'line 2')).toBe(second)
     page.key(second, 'Enter')
     expect(() => page.find('input', 'line 2')).toThrow()
@@ -188,7 +188,7 @@ describe('a pasted playlist', () => {
     page.type(third, 'Three 3:90')
     page.key(third, 'Enter')
     expect(page.text()).toContain('3:90 has more than 59 seconds')
-    expect(page.text()).toContain('One line is left out.')
+    expect(page.text()).toContain('1 line is skipped.')
     submit()
     expect(state().ride!.sections.map((section) => section.song?.title)).toEqual(['One', 'Two'])
   })
@@ -210,7 +210,7 @@ describe('a pasted playlist', () => {
     )
     const rows = [...page.host.querySelectorAll('tbody tr')].map((row) => row.textContent)
     expect(rows[0]).toBe('Low Tide 3:18not given')
-    expect(rows[1]).toMatch(/^2\. “a track without a title” is left out: .+\.$/)
+    expect(rows[1]).toMatch(/^2\. “a track without a title” is skipped: .+\.$/)
     expect(rows[2]).toBe('Late not givennot given')
     // The text has no line for it, so there is nothing to write in but the text itself.
     expect(page.host.querySelectorAll('tbody input')).toHaveLength(0)
@@ -248,11 +248,11 @@ describe('a link', () => {
     const { onOpenLink } = await open()
     const rideRefused = encodeLink({ ...smallRide(), slotMinutes: 100_000 })
     for (const [text, sentence] of [
-      ['see you at six', 'There is no link to a ride in this text.'],
+      ['see you at six', 'There’s no ride link in this text.'],
       [link.slice(0, -40), 'The end of this link is missing: 40 of its '],
       [link.slice(0, 50) + (link[50] === 'A' ? 'B' : 'A') + link.slice(51), 'This link is damaged'],
       [link.replace('r1.', 'r2.'), 'This link was made with a newer version'],
-      [rideRefused, 'The ride in this link cannot be opened. The slot must lie between'],
+      [rideRefused, 'The ride in this link can’t be opened. The slot must lie between'],
     ] as const) {
       page.type(field(), text)
       expect(said()).toContain(sentence)
@@ -329,7 +329,7 @@ describe('saved rides', () => {
     page.press(page.find('button', 'delete Old one'))
     expect(removeSaved).not.toHaveBeenCalled()
     expect(page.text()).toContain('Delete “Old one” for good?')
-    page.press(page.find('button', 'keep it'))
+    page.press(page.find('button', 'cancel'))
     expect(page.text()).not.toContain('for good?')
   })
 })
