@@ -1,4 +1,5 @@
 import { type Item, isSet, type Length, type Ride, type Section } from '#plan/model.ts'
+import { findBlock, findItem } from '#plan/places.ts'
 import type { Counts } from '#units/units.ts'
 import { say, type Text } from '#words/said.ts'
 
@@ -29,6 +30,14 @@ export const sectionPlace = (ride: Ride, { id }: Section): Text =>
 /** A length as it is said: "4 eights", "2 sixes", "45 s". */
 export const lengthText = (length: Length, eight: Counts): Text =>
   'counts' in length ? say('names.eights', { counts: length.counts, unit: eight }) : say('names.seconds', { seconds: length.seconds })
+
+/** The names of up to three items, or how many there are: "push and recovery", "5 blocks". */
+export function itemsText(ride: Ride, ids: readonly string[]): Text {
+  const items = ids.flatMap((id) => findItem(ride, id)?.item ?? findBlock(ride, id)?.block ?? [])
+  if (items.length === 0) return say('names.nothing')
+  if (items.length <= 3) return say('names.list', { items: items.map(itemName) })
+  return say(items.some(isSet) ? 'names.items' : 'names.blocks', { count: items.length })
+}
 
 /** What a block or set is called in a sentence: its own label, else its terrain, else its parts. */
 export function nameOfItem(item: Item): string {

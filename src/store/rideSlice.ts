@@ -4,7 +4,7 @@ import { sameValue } from '#plan/edits.ts'
 import { mergeWindows } from '#plan/merge/mergeWindows.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Text } from '#words/said.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { announced } from './noticeSlice.ts'
 import type { ReportOf } from './reportCache.ts'
 import { prunedSelection, type Selection } from './selectionSlice.ts'
@@ -101,8 +101,8 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       if (previewing !== null) set(shownAs(ride, report))
     },
 
-    undo: () => travel('past', 'future', 'Undone'),
-    redo: () => travel('future', 'past', 'Done again'),
+    undo: () => travel('past', 'future', 'undone'),
+    redo: () => travel('future', 'past', 'redone'),
 
     follow: (saved, stored) => {
       const { ride, shown, previewing, received, past, future, selection } = get()
@@ -123,7 +123,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
   }
 
   /** Takes the last step off one pile and puts its other side on the other. */
-  function travel(from: 'past' | 'future', to: 'past' | 'future', word: string): boolean {
+  function travel(from: 'past' | 'future', to: 'past' | 'future', how: 'undone' | 'redone'): boolean {
     get().dropPreview()
     const state = get()
     const step = state[from].at(-1)
@@ -140,7 +140,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       [to]: [...state[to], { label: step.label, ride: state.ride, selection: state.selection }],
       // Back to what the step was about: what was deleted is chosen again as it comes back.
       selection: prunedSelection(step.selection.sectionId === null ? state.selection : step.selection, target),
-      ...announced(state, isOverruled ? `Changed in another window since: ${tell(step.label)}` : `${word}: ${tell(step.label)}`),
+      ...announced(state, words.app[isOverruled ? 'overruled' : how]({ change: tell(step.label) })),
     })
     return true
   }

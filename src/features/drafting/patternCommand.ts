@@ -6,9 +6,9 @@ import type { NewId } from '#plan/copies.ts'
 import type { Length, Ride, Section } from '#plan/model.ts'
 import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
-import { formatDuration } from '#units/formatDuration.ts'
 import type { Counts } from '#units/units.ts'
-import { tell } from '#words/words.ts'
+import { say } from '#words/said.ts'
+import { tell, words } from '#words/words.ts'
 
 /** Adding a block of a pattern, and the id the block will have. */
 interface PatternCommand {
@@ -32,8 +32,8 @@ export function patternCommand(
   const command = insertItem(ride, { sectionId: section.id, index, item })
   const longer = laySection({ ...section, blocks: [...section.blocks, item] }).seconds - seconds
   if (!section.song || longer <= 0) return { id: block.id, command }
-  const past = `${formatDuration(longer)} past the end of its song`
-  return { id: block.id, command: { ...command, label: `${tell(command.label)}, ${past}` }, grows: `“${pattern.name}” runs ${past}.` }
+  const label = say('drafting.addedPast', { change: command.label, over: longer })
+  return { id: block.id, command: { ...command, label }, grows: words.drafting.runsPast({ name: tell(pattern.name), over: longer }) }
 }
 
 /** @param open counts or seconds the song still has, as the length is measured */

@@ -2,7 +2,7 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
 
 /** A cue and the block it belongs to. */
 export interface CueOfBlock {
@@ -12,7 +12,8 @@ export interface CueOfBlock {
 
 /** Adds cues after those their blocks have, as one step. */
 export function addCues(added: readonly CueOfBlock[]): Command {
-  const label = added.length === 1 ? `Added “${added[0]!.cue.text}”` : `Added ${plural(added.length, 'cue')}`
+  const label =
+    added.length === 1 ? say('commands.addedCue', { text: added[0]!.cue.text }) : say('commands.addedCues', { count: added.length })
   return makeCommand(label, (ride) =>
     editSections(ride, (section) =>
       editBlocksOf(section, (block) => {

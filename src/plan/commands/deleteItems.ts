@@ -2,12 +2,13 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSections, withItems, withParts } from '#plan/edits.ts'
 import { type Item, isSet, type Ride } from '#plan/model.ts'
-import { sayItems } from '#plan/words.ts'
+import { itemsText } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 
 /** Takes out blocks, sets and parts of sets; a set left without parts goes too. */
 export function deleteItems(ride: Ride, ids: readonly string[]): Command {
   const gone = new Set(ids)
-  return makeCommand(`Deleted ${sayItems(ride, ids)}`, (before) =>
+  return makeCommand(say('commands.deleted', { name: itemsText(ride, ids) }), (before) =>
     editSections(before, (section) => {
       const kept = section.blocks.flatMap((item) => withoutParts(item, gone))
       const same = kept.length === section.blocks.length && kept.every((item, index) => item === section.blocks[index])

@@ -3,7 +3,8 @@ import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { copyBlock, copyItem, type NewId, rememberedIds } from '#plan/copies.ts'
 import { editSections, mapSame, withItems, withParts } from '#plan/edits.ts'
 import { isSet, type Ride } from '#plan/model.ts'
-import { sayItems } from '#plan/words.ts'
+import { itemsText } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Copies blocks, sets and parts of sets. In every section (or set) the copies stand
@@ -13,7 +14,7 @@ import { sayItems } from '#plan/words.ts'
 export function duplicateItems(ride: Ride, { ids, newId }: { ids: readonly string[]; newId: NewId }): Command {
   const chosen = new Set(ids)
   const freshIds = rememberedIds(newId)
-  return makeCommand(`Duplicated ${sayItems(ride, ids)}`, (before) => {
+  return makeCommand(say('commands.duplicated', { name: itemsText(ride, ids) }), (before) => {
     const nextId = freshIds()
     return editSections(before, (section) => {
       const inner = mapSame(section.blocks, (item) =>

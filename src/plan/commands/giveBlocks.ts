@@ -2,8 +2,9 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
+import { itemsText } from '#plan/names.ts'
 import { fieldsOfRoles, rolesOf } from '#plan/rolesOf.ts'
-import { sayItems } from '#plan/words.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Gives blocks to a leader, or the microphone of blocks: a new leader speaks as well, until
@@ -15,7 +16,8 @@ export function giveBlocks(
 ): Command {
   const chosen = new Set(blockIds)
   const given = leads ?? speaks
-  const label = `Gave ${speaks !== undefined && leads === undefined ? 'the microphone for ' : ''}${sayItems(ride, blockIds)} to ${nameOf(ride, given)}`
+  const whom = { name: itemsText(ride, blockIds), leader: nameOf(ride, given) }
+  const label = speaks !== undefined && leads === undefined ? say('commands.gaveMicrophoneTo', whom) : say('commands.gaveTo', whom)
   return makeCommand(label, (before) => {
     if (!before.leaders.some(({ id }) => id === given)) return before
     return editSections(before, (section) =>
@@ -29,4 +31,5 @@ export function giveBlocks(
   })
 }
 
-const nameOf = ({ leaders }: Ride, id: string | undefined): string => leaders.find((leader) => leader.id === id)?.name ?? 'nobody'
+const nameOf = ({ leaders }: Ride, id: string | undefined): Text =>
+  leaders.find((leader) => leader.id === id)?.name ?? say('commands.nobody')

@@ -3,8 +3,8 @@ import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { LIMITS } from '#plan/document/schema.ts'
 import { clampIndex, editSection, withItems } from '#plan/edits.ts'
 import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
-import { joinWords, nameOfItem } from '#plan/names.ts'
-import { plural } from '#units/plural.ts'
+import { itemsText } from '#plan/names.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Makes a set of blocks that stand next to each other in one section; they become its
@@ -37,9 +37,14 @@ function runOf(ride: Ride, ids: readonly string[]): { section: Section; from: nu
   return undefined
 }
 
-function labelOf(ride: Ride, ids: readonly string[], rounds: number): string {
+function labelOf(ride: Ride, ids: readonly string[], rounds: number): Text {
   const run = runOf(ride, ids)
-  if (!run) return 'Grouped nothing'
-  const names = run.parts.length <= 3 ? joinWords(run.parts.map(nameOfItem)) : plural(run.parts.length, 'block')
-  return `Grouped ${names} into a set of ${plural(rounds, 'round')}`
+  if (!run) return say('commands.nothingTo', { verb: 'group' })
+  return say('commands.grouped', {
+    name: itemsText(
+      ride,
+      run.parts.map(({ id }) => id),
+    ),
+    rounds,
+  })
 }

@@ -2,9 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, editBlocksIn, editSection, withItems } from '#plan/edits.ts'
 import type { Item, Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
 import { lengthFor } from '#plan/remeasure.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Puts a new block or set at `index` of a section, its lengths as the section measures.
@@ -19,10 +20,9 @@ export function insertItem(ride: Ride, { sectionId, index, item }: { sectionId: 
   )
 }
 
-function labelOf(ride: Ride, sectionId: string, index: number, item: Item): string {
+function labelOf(ride: Ride, sectionId: string, index: number, item: Item): Text {
   const section = findSection(ride, sectionId)
-  if (!section) return 'Added nothing'
+  if (!section) return say('commands.nothingTo', { verb: 'add' })
   const next = section.blocks[clampIndex(index, section.blocks.length)]
-  const where = nameOfSection(ride, section)
-  return next ? `Added ${nameOfItem(item)} before ${nameOfItem(next)} in ${where}` : `Added ${nameOfItem(item)} to the end of ${where}`
+  return say('commands.added', { name: itemName(item), next: next && itemName(next), where: sectionName(ride, section) })
 }

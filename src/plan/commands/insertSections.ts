@@ -2,8 +2,8 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex } from '#plan/edits.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { joinWords, nameOfSection } from '#plan/names.ts'
-import { plural } from '#units/plural.ts'
+import { sectionName } from '#plan/names.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Puts new sections, in their order, at `index` of the ride. Nothing happens when one of their ids is already in the ride. */
 export function insertSections(ride: Ride, { index, sections }: { index: number; sections: readonly Section[] }): Command {
@@ -14,9 +14,9 @@ export function insertSections(ride: Ride, { index, sections }: { index: number;
   )
 }
 
-function labelOf(ride: Ride, index: number, sections: readonly Section[]): string {
+function labelOf(ride: Ride, index: number, sections: readonly Section[]): Text {
   const next = ride.sections[clampIndex(index, ride.sections.length)]
-  const where = next ? `before ${nameOfSection(ride, next)}` : 'at the end of the ride'
-  const names = sections.map((section) => section.title || section.song?.title || 'a section')
-  return `Added ${names.length <= 3 ? joinWords(names) : plural(names.length, 'section')} ${where}`
+  const items = sections.map((section) => section.title || section.song?.title || say('commands.aSong'))
+  const name = items.length <= 3 ? say('names.list', { items }) : say('commands.songs', { count: items.length })
+  return say('commands.addedSongs', { name, next: next && sectionName(ride, next) })
 }

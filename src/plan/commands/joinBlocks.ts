@@ -2,9 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { spliceBlocks } from '#plan/edits.ts'
 import { type Block, isSet, type Length, type Ride } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Joins a block with the one after it in the same section or set. The first one's
@@ -40,7 +41,9 @@ function joined(first: Block, second: Block): Block {
 
 const summed = (a: Length, b: Length): Length => ('counts' in a ? { counts: a.counts + amountOf(b) } : { seconds: a.seconds + amountOf(b) })
 
-function labelOf(ride: Ride, blockId: string): string {
+function labelOf(ride: Ride, blockId: string): Text {
   const pair = pairAt(ride, blockId)
-  return pair ? `Joined ${nameOfItem(pair.place.block)} with ${nameOfItem(pair.next)}` : 'Joined nothing'
+  return pair
+    ? say('commands.merged', { name: itemName(pair.place.block), next: itemName(pair.next) })
+    : say('commands.nothingTo', { verb: 'merge' })
 }

@@ -6,7 +6,7 @@ import type { Ride, Section } from '#plan/model.ts'
 import { linkedSong } from '#plan/songs/linkedSong.ts'
 import { type ShelfSong, songKey } from '#plan/songs/shelfSong.ts'
 import { withSong } from '#plan/songs/withSong.ts'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Gives every song of a ride that belongs to no file what the shelf heard in the file of the song of that name: length,
@@ -15,7 +15,7 @@ import { plural } from '#units/plural.ts'
 export function linkSongs(ride: Ride, { shelf, newId }: { shelf: readonly ShelfSong[]; newId: NewId }): Command {
   const files = filesByName(shelf)
   const count = songsToLink(ride, shelf)
-  return makeCommand(count === 0 ? 'Changed nothing' : `Gave ${plural(count, 'song')} the beats of the shelf`, (before) =>
+  return makeCommand(count === 0 ? say('commands.nothingTo', { verb: 'change' }) : say('commands.linkedSongs', { count }), (before) =>
     editSections(before, (section) => {
       const kept = fileFor(section, files)
       return kept ? withSong(section, linkedSong(kept, section.song, newId)) : section

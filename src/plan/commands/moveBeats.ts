@@ -4,6 +4,7 @@ import { editSection } from '#plan/edits.ts'
 import type { BeatGrid, Ride } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Moves all beats of a section's song by a time, their distances kept: later when positive. The
@@ -11,14 +12,17 @@ import type { Seconds } from '#units/units.ts'
  */
 export function moveBeats(ride: Ride, { sectionId, seconds }: { sectionId: string; seconds: Seconds }): Command {
   const title = findSection(ride, sectionId)?.song?.title
-  const size = `${Math.round(Math.abs(seconds) * 1000)} ms ${seconds < 0 ? 'earlier' : 'later'}`
-  return makeCommand(title === undefined ? 'Changed nothing' : `Moved the beats of ${title} ${size}`, (before) =>
-    editSection(before, sectionId, (section) => {
-      const grid = section.song?.grid
-      if (!section.song || !grid) return section
-      const moved = movedBy(grid, seconds)
-      return moved === grid ? section : { ...section, song: { ...section.song, grid: moved } }
-    }),
+  return makeCommand(
+    title === undefined
+      ? say('commands.nothingTo', { verb: 'change' })
+      : say('commands.movedBeats', { title, milliseconds: Math.round(seconds * 1000) }),
+    (before) =>
+      editSection(before, sectionId, (section) => {
+        const grid = section.song?.grid
+        if (!section.song || !grid) return section
+        const moved = movedBy(grid, seconds)
+        return moved === grid ? section : { ...section, song: { ...section.song, grid: moved } }
+      }),
   )
 }
 

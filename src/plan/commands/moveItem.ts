@@ -2,9 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, editSection, editSections, moveWithin, withItems } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import { findItem, findSection } from '#plan/places.ts'
 import { remeasureItem } from '#plan/remeasure.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Moves a block or a set so that it stands at `index` of the section, counted without the
@@ -30,14 +31,11 @@ function applyMove(ride: Ride, { itemId, sectionId, index }: { itemId: string; s
   })
 }
 
-function labelOf(ride: Ride, { itemId, sectionId, index }: { itemId: string; sectionId: string; index: number }): string {
+function labelOf(ride: Ride, { itemId, sectionId, index }: { itemId: string; sectionId: string; index: number }): Text {
   const place = findItem(ride, itemId)
   const target = findSection(ride, sectionId)
-  if (!place || !target) return 'Moved nothing'
+  if (!place || !target) return say('commands.nothingTo', { verb: 'move' })
   const others = target.blocks.filter((item) => item.id !== itemId)
   const next = others[clampIndex(index, others.length)]
-  const where = nameOfSection(ride, target)
-  return next
-    ? `Moved ${nameOfItem(place.item)} before ${nameOfItem(next)} in ${where}`
-    : `Moved ${nameOfItem(place.item)} to the end of ${where}`
+  return say('commands.moved', { name: itemName(place.item), next: next && itemName(next), where: sectionName(ride, target) })
 }

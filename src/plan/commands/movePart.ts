@@ -2,9 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, editSection, editSet, moveWithin, withItems, withParts } from '#plan/edits.ts'
 import { type Block, isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import { type BlockPlace, findBlock, findSection, findSet } from '#plan/places.ts'
 import { remeasureBlock } from '#plan/remeasure.ts'
+import { say, type Text } from '#words/said.ts'
 import { deleteItems } from './deleteItems.ts'
 
 /** A place for a block: among the parts of a set, or on its own in a section. */
@@ -45,16 +46,16 @@ const taken = (ride: Ride, block: Block): Ride => deleteItems(ride, [block.id]).
 const inserted = <T>(list: readonly T[], index: number, element: T): readonly T[] =>
   list.toSpliced(clampIndex(index, list.length), 0, element)
 
-function labelOf(ride: Ride, blockId: string, to: PartTarget): string {
+function labelOf(ride: Ride, blockId: string, to: PartTarget): Text {
   const place = findBlock(ride, blockId)
   const holder: Section | SetBlock | undefined = 'setId' in to ? findSet(ride, to.setId)?.set : findSection(ride, to.sectionId)
-  if (!place || !holder) return 'Moved nothing'
-  const name = nameOfItem(place.block)
+  if (!place || !holder) return say('commands.nothingTo', { verb: 'move' })
   const list = 'parts' in holder ? holder.parts : holder.blocks
   const staying = list.filter((item) => item.id !== blockId && !(isSet(item) && item === place.set && item.parts.length === 1))
   const next = staying[clampIndex(to.index, staying.length)]
-  const where = 'parts' in holder ? `the ${nameOfSet(holder)}` : nameOfSection(ride, holder)
-  return next ? `Moved ${name} before ${nameOfItem(next)} in ${where}` : `Moved ${name} to the end of ${where}`
+  const where = 'parts' in holder ? nameOfSet(holder) : sectionName(ride, holder)
+  return say('commands.moved', { name: itemName(place.block), next: next && itemName(next), where })
 }
 
-const nameOfSet = (set: SetBlock): string => (set.label ? `set ${set.label}` : nameOfItem(set))
+const nameOfSet = (set: SetBlock): Text =>
+  set.label ? say('commands.intoSet', { label: set.label }) : say('commands.intoUnnamedSet', { name: itemName(set) })

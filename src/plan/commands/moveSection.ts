@@ -2,8 +2,9 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { clampIndex, moveWithin } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { sectionName } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Moves a whole section so that it stands at `index` of the ride; an index out of range goes to the nearest end. */
 export function moveSection(ride: Ride, { sectionId, index }: { sectionId: string; index: number }): Command {
@@ -15,11 +16,10 @@ export function moveSection(ride: Ride, { sectionId, index }: { sectionId: strin
   })
 }
 
-function labelOf(ride: Ride, sectionId: string, index: number): string {
+function labelOf(ride: Ride, sectionId: string, index: number): Text {
   const section = findSection(ride, sectionId)
-  if (!section) return 'Moved nothing'
+  if (!section) return say('commands.nothingTo', { verb: 'move' })
   const others = ride.sections.filter((other) => other !== section)
   const next = others[clampIndex(index, others.length)]
-  const name = nameOfSection(ride, section)
-  return next ? `Moved ${name} before ${nameOfSection(ride, next)}` : `Moved ${name} to the end of the ride`
+  return say('commands.movedSong', { name: sectionName(ride, section), next: next && sectionName(ride, next) })
 }

@@ -2,9 +2,9 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections, patched, sameValue } from '#plan/edits.ts'
 import type { Block, Ride } from '#plan/model.ts'
-import { joinWords } from '#plan/names.ts'
+import { itemsText } from '#plan/names.ts'
 import { tidyBlock } from '#plan/tidyBlock.ts'
-import { sayItems } from '#plan/words.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Fields of a block to replace; a field given as undefined is taken out. */
 export type BlockPatch = Partial<Omit<Block, 'id'>>
@@ -34,37 +34,9 @@ function renamed({ label, move }: Block, patch: BlockPatch): Pick<BlockPatch, 'l
   return { label: label.replace(new RegExp(`\\bon ${move.counts}\\b`), `on ${counts}`) }
 }
 
-const WORDS: Record<keyof BlockPatch, string> = {
-  label: 'name',
-  terrain: 'terrain',
-  length: 'length',
-  posture: 'posture',
-  hands: 'hands',
-  resistance: 'resistance',
-  ownTotal: 'your own total',
-  cadence: 'cadence',
-  strikesPerBeat: 'strikes per beat',
-  effort: 'effort',
-  lead: 'lead foot',
-  move: 'move',
-  allOut: 'all-out mark',
-  water: 'water break',
-  walk: 'walk through the room',
-  easier: 'easier option',
-  harder: 'harder option',
-  feel: 'feel',
-  cues: 'cues',
-  leader: 'leader',
-  mic: 'microphone',
-  locked: 'lock',
-  minEights: 'shortest length',
-  maxEights: 'longest length',
-  notes: 'notes',
-}
-
-function labelOf(ride: Ride, ids: readonly string[], patch: BlockPatch): string {
-  const name = sayItems(ride, ids)
-  if (ids.length === 1 && Object.keys(patch).join() === 'label' && patch.label) return `Renamed ${name} to ${patch.label}`
-  const words = Object.keys(patch).map((key) => WORDS[key as keyof BlockPatch])
-  return `Changed ${joinWords(words)} of ${name}`
+function labelOf(ride: Ride, ids: readonly string[], patch: BlockPatch): Text {
+  const name = itemsText(ride, ids)
+  if (ids.length === 1 && Object.keys(patch).join() === 'label' && patch.label) return say('commands.renamed', { name, to: patch.label })
+  const fields = (Object.keys(patch) as (keyof BlockPatch)[]).map((field) => say('commands.blockField', { field }))
+  return say('commands.changed', { fields, name })
 }

@@ -2,14 +2,14 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
-import { joinWords } from '#plan/names.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Fields of a ride to replace; a field given as undefined is taken out. The bike, the datum and what is put aside have commands of their own. */
 export type RidePatch = Partial<Omit<Ride, 'schema' | 'id' | 'sections' | 'bike' | 'datum' | 'parent' | 'ancestors' | 'setAside' | 'shaky'>>
 
 /**
- * Replaces fields of the ride itself. The slot is held to 1–360 minutes, briefing and
- * clear-up to 0–2 hours; blocks of a leader who is gone go to the first one. A value the
+ * Replaces fields of the ride itself. The class length is held to 1–360 minutes, welcome and
+ * wipe-down to 0–2 hours; blocks of a leader who is gone go to the first one. A value the
  * document cannot hold changes nothing.
  */
 export function patchRide(patch: RidePatch): Command {
@@ -41,27 +41,8 @@ function withoutMissingLeaders(ride: Ride): Ride {
   )
 }
 
-const WORDS: Record<keyof RidePatch, string> = {
-  title: 'title',
-  language: 'language',
-  aim: 'aim',
-  level: 'level',
-  slotMinutes: 'slot',
-  startsAt: 'start',
-  briefingSeconds: 'briefing',
-  clearUpSeconds: 'clear-up',
-  room: 'room',
-  location: 'location',
-  leaders: 'leaders',
-  houseRules: 'house rules',
-  avoidMoves: 'moves to avoid',
-  standIn: 'notes for a substitute',
-  riders: 'riders',
-  privateNotes: 'private notes',
-}
-
-function labelOf(patch: RidePatch): string {
+function labelOf(patch: RidePatch): Text {
   const keys = Object.keys(patch) as (keyof RidePatch)[]
-  if (keys.join() === 'title' && patch.title) return `Renamed the ride to ${patch.title}`
-  return `Changed the ride's ${joinWords(keys.map((key) => WORDS[key]))}`
+  if (keys.join() === 'title' && patch.title) return say('commands.renamedRide', { to: patch.title })
+  return say('commands.changedRide', { fields: keys.map((field) => say('commands.rideField', { field })) })
 }

@@ -2,8 +2,9 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection, patched } from '#plan/edits.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { joinWords, nameOfSection } from '#plan/names.ts'
+import { sectionName } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Fields of a section to replace; a field given as undefined is taken out. */
 export type SectionPatch = Partial<Pick<Section, 'title' | 'inCount' | 'outCount' | 'leadInSeconds' | 'lead' | 'notes'>>
@@ -32,19 +33,11 @@ function tidy(patch: SectionPatch): SectionPatch {
 
 const wholeCount = (counts: number): number => Math.max(0, Math.round(counts))
 
-const WORDS: Record<keyof SectionPatch, string> = {
-  title: 'title',
-  inCount: 'in-point',
-  outCount: 'out-point',
-  leadInSeconds: 'lead-in',
-  lead: 'lead foot',
-  notes: 'notes',
-}
-
-function labelOf(ride: Ride, sectionId: string, patch: SectionPatch): string {
+function labelOf(ride: Ride, sectionId: string, patch: SectionPatch): Text {
   const section = findSection(ride, sectionId)
-  if (!section) return 'Changed nothing'
+  if (!section) return say('commands.nothingTo', { verb: 'change' })
+  const name = sectionName(ride, section)
   const keys = Object.keys(patch) as (keyof SectionPatch)[]
-  if (keys.join() === 'title' && patch.title) return `Renamed ${nameOfSection(ride, section)} to ${patch.title}`
-  return `Changed ${joinWords(keys.map((key) => WORDS[key]))} of ${nameOfSection(ride, section)}`
+  if (keys.join() === 'title' && patch.title) return say('commands.renamed', { name, to: patch.title })
+  return say('commands.changed', { fields: keys.map((field) => say('commands.songField', { field })), name })
 }

@@ -3,10 +3,10 @@ import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { LIMITS } from '#plan/document/schema.ts'
 import { clampIndex, editSet, patched } from '#plan/edits.ts'
 import type { Ride, SetBlock } from '#plan/model.ts'
-import { joinWords, nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
 import { wholeStep } from '#plan/tidyBlock.ts'
-import { plural } from '#units/plural.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Fields of a set to replace; a field given as undefined is taken out. */
 export type SetPatch = Partial<Pick<SetBlock, 'label' | 'rounds' | 'perRound'>>
@@ -25,13 +25,12 @@ function tidy(patch: SetPatch): SetPatch {
   }
 }
 
-const WORDS: Record<keyof SetPatch, string> = { label: 'name', rounds: 'rounds', perRound: 'what each round adds' }
-
-function labelOf(ride: Ride, setId: string, patch: SetPatch): string {
+function labelOf(ride: Ride, setId: string, patch: SetPatch): Text {
   const set = findSet(ride, setId)?.set
-  if (!set) return 'Changed nothing'
+  if (!set) return say('commands.nothingTo', { verb: 'change' })
+  const name = itemName(set)
   const { rounds } = tidy(patch)
   const keys = Object.keys(patch) as (keyof SetPatch)[]
-  if (keys.join() === 'rounds' && rounds !== undefined) return `Gave ${nameOfItem(set)} ${plural(rounds, 'round')}`
-  return `Changed ${joinWords(keys.map((key) => WORDS[key]))} of ${nameOfItem(set)}`
+  if (keys.join() === 'rounds' && rounds !== undefined) return say('commands.gaveRounds', { name, rounds })
+  return say('commands.changed', { fields: keys.map((field) => say('commands.setField', { field })), name })
 }

@@ -2,7 +2,7 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSections } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
 
 /** Whether two moves are the same one: by their names, as they are said. */
 const sameMove = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
@@ -11,7 +11,7 @@ const sameMove = (a: string, b: string): boolean => a.trim().toLowerCase() === b
 export function renameMove(ride: Ride, { from, to }: { from: string; to: string }): Command {
   const places = ride.sections.flatMap(({ blocks }) => blocks).flatMap((item) => ('parts' in item ? item.parts : [item]))
   const count = places.filter(({ move }) => move && sameMove(move.name, from)).length
-  return makeCommand(`Renamed ${from} to ${to} in ${plural(count, 'block')}`, (before) =>
+  return makeCommand(say('commands.renamedMove', { from, to, count }), (before) =>
     editSections(before, (section) =>
       editBlocksOf(section, (block) =>
         block.move && sameMove(block.move.name, from) && block.move.name !== to ? { ...block, move: { ...block.move, name: to } } : block,

@@ -5,8 +5,8 @@ import { editSection } from '#plan/edits.ts'
 import { type Block, type Cue, type Item, isSet, type Ride, type Section, tempoOf } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { type BeatFactor, otherStrikes, rescaledSong } from '#plan/songs/rescaledSong.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Counts } from '#units/units.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Reads a section's song at twice or half its tempo, as lists and listeners often take it. What is
@@ -17,8 +17,8 @@ import type { Counts } from '#units/units.ts'
 export function rescaleBeats(ride: Ride, { sectionId, factor }: { sectionId: string; factor: BeatFactor }): Command {
   const song = findSection(ride, sectionId)?.song
   const label = song?.grid
-    ? `Read ${song.title} at ${formatNumber(tempoOf(song.grid) * factor)} bpm, ${factor === 2 ? 'twice' : 'half'} the tempo`
-    : 'Changed nothing'
+    ? say(factor === 2 ? 'commands.doubledTempo' : 'commands.halvedTempo', { title: song.title, bpm: tempoOf(song.grid) * factor })
+    : say('commands.nothingTo', { verb: 'change' })
   return makeCommand(label, (before) => editSection(before, sectionId, (section) => rescaled(section, factor)))
 }
 

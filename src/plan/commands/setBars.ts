@@ -6,6 +6,7 @@ import { findSection } from '#plan/places.ts'
 import { secondAt, withOdd } from '#plan/songs/beatGrid.ts'
 import { type OddPlace, startOfOdd } from '#plan/songs/oddBeats.ts'
 import type { Counts } from '#units/units.ts'
+import { say } from '#words/said.ts'
 
 interface Bars {
   beatsPerBar: BeatGrid['beatsPerBar']
@@ -22,7 +23,7 @@ interface Bars {
  */
 export function setBars(ride: Ride, { sectionId, beatsPerBar, shift, odd }: Bars & { sectionId: string }): Command {
   const title = findSection(ride, sectionId)?.song?.title
-  return makeCommand(title === undefined ? 'Changed nothing' : `Set the bars of ${title}`, (before) =>
+  return makeCommand(title === undefined ? say('commands.nothingTo', { verb: 'change' }) : say('commands.setBars', { title }), (before) =>
     editSection(before, sectionId, (section) => {
       const { song } = section
       if (!song?.grid) return section

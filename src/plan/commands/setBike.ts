@@ -5,6 +5,7 @@ import { sameState } from '#plan/ledger/ledgerState.ts'
 import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import { onScale } from '#plan/scale/onScale.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Gives the ride another bike. Totals keep what they say in the bike's unit (a turn stays a
@@ -20,16 +21,9 @@ export function setBike(ride: Ride, bike: Bike): Command {
   })
 }
 
-function labelOf(from: Bike, to: Bike): string {
-  const changed = `Changed the bike to ${to.name}`
-  return from.stepsPerUnit === to.stepsPerUnit ? changed : `${changed}; totals are rounded to ${stepName(to)}`
+function labelOf(from: Bike, to: Bike): Text {
+  const { name: bike, stepsPerUnit, unit } = to
+  return from.stepsPerUnit === stepsPerUnit
+    ? say('commands.changedBike', { bike })
+    : say('commands.changedBikeRounded', { bike, stepsPerUnit, unit })
 }
-
-const stepName = ({ stepsPerUnit, unit }: Bike): string =>
-  stepsPerUnit === 1
-    ? `whole ${unit}s`
-    : stepsPerUnit === 2
-      ? `half ${unit}s`
-      : stepsPerUnit === 4
-        ? `quarter ${unit}s`
-        : `1/${stepsPerUnit} ${unit}`

@@ -5,7 +5,8 @@ import type { Ride, Song } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { eightOf, withOdd } from '#plan/songs/beatGrid.ts'
 import { faultOfOdd, type OddPlace } from '#plan/songs/oddBeats.ts'
-import { sayOdd } from '#plan/songs/oddText.ts'
+import { formatStart } from '#plan/songs/songPlace.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Says where a section's song has beats too many or too few. Every beat stays where it is heard, and the legs go on
@@ -14,7 +15,7 @@ import { sayOdd } from '#plan/songs/oddText.ts'
  */
 export function setOddBeats(ride: Ride, { sectionId, odd }: { sectionId: string; odd: readonly OddPlace[] }): Command {
   const song = findSection(ride, sectionId)?.song
-  return makeCommand(song?.grid ? labelOf(song, odd) : 'Changed nothing', (before) =>
+  return makeCommand(song?.grid ? labelOf(song, odd) : say('commands.nothingTo', { verb: 'change' }), (before) =>
     editSection(before, sectionId, (section) => {
       const grid = section.song?.grid
       if (!section.song || !grid || sameValue(odd, grid.odd ?? []) || faultOfOdd(odd)) return section
@@ -24,15 +25,16 @@ export function setOddBeats(ride: Ride, { sectionId, odd }: { sectionId: string;
 }
 
 /** Names the one place that is new or gone; a change of several, or of one's beats, is said as a change. */
-function labelOf({ title, grid }: Song, odd: readonly OddPlace[]): string {
+function labelOf({ title, grid }: Song, odd: readonly OddPlace[]): Text {
   const old = grid?.odd ?? []
   const isIn = (list: readonly OddPlace[]) => (place: OddPlace) => list.some((other) => sameValue(other, place))
   const added = odd.filter((place) => !isIn(old)(place))
   const gone = old.filter((place) => !isIn(odd)(place))
-  const eight = eightOf(grid)
-  if (added.length === 1 && gone.length === 0) return `Gave ${title} ${sayOdd(added[0]!, eight)}`
-  if (gone.length === 1 && added.length === 0) return `Took from ${title} ${sayOdd(gone[0]!, eight)}`
-  return added.length + gone.length === 0 ? 'Changed nothing' : `Changed the odd beats of ${title}`
+  const unit = eightOf(grid)
+  const valuesOf = ([count, beats]: OddPlace) => ({ title, beats, place: formatStart(count, unit), unit })
+  if (added.length === 1 && gone.length === 0) return say('commands.gaveOdd', valuesOf(added[0]!))
+  if (gone.length === 1 && added.length === 0) return say('commands.removedOdd', valuesOf(gone[0]!))
+  return added.length + gone.length === 0 ? say('commands.nothingTo', { verb: 'change' }) : say('commands.changedOdd', { title })
 }
 
 /** The list with so many more beats, or fewer, at a count: added to what is odd there, gone where that comes to none. */

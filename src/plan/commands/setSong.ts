@@ -2,9 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Ride, Song } from '#plan/model.ts'
-import { placeOfSection } from '#plan/names.ts'
+import { sectionPlace } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
 import { withSong } from '#plan/songs/withSong.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Attaches a song to a section, replaces the one it has, or takes it away (null). Counts
@@ -15,12 +16,13 @@ export function setSong(ride: Ride, { sectionId, song }: { sectionId: string; so
   return makeCommand(labelOf(ride, sectionId, song), (before) => editSection(before, sectionId, (section) => withSong(section, song)))
 }
 
-function labelOf(ride: Ride, sectionId: string, song: Song | null): string {
+function labelOf(ride: Ride, sectionId: string, song: Song | null): Text {
   const section = findSection(ride, sectionId)
-  if (!section) return 'Changed nothing'
-  const where = section.title || placeOfSection(ride, section)
+  if (!section) return say('commands.nothingTo', { verb: 'change' })
+  const where = section.title || sectionPlace(ride, section)
   const old = section.song
-  if (!song) return old ? `Took ${old.title} from ${where}` : 'Changed nothing'
-  if (!old) return `Gave ${where} the song ${song.title}`
-  return old.id === song.id ? `Changed the song ${song.title} in ${where}` : `Swapped ${old.title} for ${song.title} in ${where}`
+  if (!song) return old ? say('commands.removedSong', { title: old.title, where }) : say('commands.nothingTo', { verb: 'change' })
+  const { title } = song
+  if (!old) return say('commands.gaveSong', { title, where })
+  return old.id === song.id ? say('commands.changedSong', { title, where }) : say('commands.replacedSong', { old: old.title, title, where })
 }

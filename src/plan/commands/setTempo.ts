@@ -6,8 +6,8 @@ import { findSection } from '#plan/places.ts'
 import { gridOfTempo, withOdd } from '#plan/songs/beatGrid.ts'
 import { strikesForTempo } from '#plan/songs/sectionsFromPlaylist.ts'
 import { withSong } from '#plan/songs/withSong.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** A steady tempo as it is typed or tapped. */
 export interface Tempo {
@@ -43,8 +43,8 @@ function withTempo(song: Song, tempo: Tempo | null): Song {
   }
 }
 
-function labelOf(ride: Ride, sectionId: string, tempo: Tempo | null): string {
+function labelOf(ride: Ride, sectionId: string, tempo: Tempo | null): Text {
   const song = findSection(ride, sectionId)?.song
-  if (!song) return 'Changed nothing'
-  return tempo ? `Gave ${song.title} a tempo of ${formatNumber(tempo.bpm)} bpm` : `Took the tempo from ${song.title}`
+  if (!song) return say('commands.nothingTo', { verb: 'change' })
+  return tempo ? say('commands.gaveTempo', { title: song.title, bpm: tempo.bpm }) : say('commands.removedTempo', { title: song.title })
 }

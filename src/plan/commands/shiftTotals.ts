@@ -4,9 +4,10 @@ import { editBlocksIn, editSections, mapSame, patched, withItems } from '#plan/e
 import { movedBy } from '#plan/ledger/movedBy.ts'
 import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import { isSet, type Resistance, type Ride } from '#plan/model.ts'
+import { itemsText } from '#plan/names.ts'
 import { wholeStep } from '#plan/tidyBlock.ts'
-import { sayItems } from '#plan/words.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Raises (or, below zero, lowers) the totals that chosen blocks arrive at by the same whole
@@ -17,7 +18,7 @@ import type { KnobSteps } from '#units/units.ts'
 export function shiftTotals(ride: Ride, { blockIds, steps }: { blockIds: readonly string[]; steps: KnobSteps }): Command {
   const chosen = new Set(blockIds)
   const shift = wholeStep(steps)
-  const label = `${shift < 0 ? 'Lowered' : 'Raised'} the totals of ${sayItems(ride, blockIds)}`
+  const label = say(shift < 0 ? 'commands.lowered' : 'commands.raised', { name: itemsText(ride, blockIds) })
   return makeCommand(label, (before) => {
     if (shift === 0) return before
     let carried = false

@@ -3,11 +3,11 @@ import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { type NewId, rememberedIds } from '#plan/copies.ts'
 import { spliceBlocks } from '#plan/edits.ts'
 import type { Block, Cadence, Length, Move, Ride } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName, lengthText } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
-import { sayLength } from '#plan/words.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Cuts a block in two, `at` whole counts or seconds from its start. The second half goes on
@@ -76,9 +76,9 @@ function moveAfter(move: Move, counts: number): Move {
   return turned ? { ...move, side: move.side === 'left' ? 'right' : 'left' } : move
 }
 
-function labelOf(ride: Ride, blockId: string, at: number): string {
+function labelOf(ride: Ride, blockId: string, at: number): Text {
   const place = findBlock(ride, blockId)
-  if (!place) return 'Split nothing'
-  const eight = eightOf(place.section.song?.grid)
-  return `Split ${nameOfItem(place.block)} after ${sayLength(ofKind(place.block.length, Math.round(at)), eight)}`
+  if (!place) return say('commands.nothingTo', { verb: 'split' })
+  const length = lengthText(ofKind(place.block.length, Math.round(at)), eightOf(place.section.song?.grid))
+  return say('commands.split', { name: itemName(place.block), length })
 }

@@ -2,9 +2,10 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import type { NewId } from '#plan/copies.ts'
 import { type Foot, type Item, isCounted, isSet, type Ride, type Section } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import { findItem } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
+import { say, type Text } from '#words/said.ts'
 
 /**
  * Cuts a section in two before one of its blocks or sets. Under a song the second half goes
@@ -46,7 +47,9 @@ function halvesOf(section: Section, index: number, own: Pick<Section, 'id' | 'le
 const amountOfItem = (item: Item): number =>
   isSet(item) ? item.rounds * item.parts.reduce((sum, part) => sum + amountOf(part.length), 0) : amountOf(item.length)
 
-function labelOf(ride: Ride, itemId: string): string {
+function labelOf(ride: Ride, itemId: string): Text {
   const place = findItem(ride, itemId)
-  return place ? `Split ${nameOfSection(ride, place.section)} before ${nameOfItem(place.item)}` : 'Split nothing'
+  return place
+    ? say('commands.splitSong', { name: sectionName(ride, place.section), next: itemName(place.item) })
+    : say('commands.nothingTo', { verb: 'split' })
 }

@@ -4,9 +4,9 @@ import { copyBlock, type NewId, rememberedIds } from '#plan/copies.ts'
 import { editSection, patched, withItems } from '#plan/edits.ts'
 import { callOfRound, NO_CARRY } from '#plan/ledger/roundShift.ts'
 import type { Block, Ride, SetBlock } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Plays a set out into single blocks, round by round, with what its rounds add written into
@@ -16,7 +16,9 @@ import { plural } from '#units/plural.ts'
 export function ungroupSet(ride: Ride, { setId, newId }: { setId: string; newId: NewId }): Command {
   const freshIds = rememberedIds(newId)
   const set = findSet(ride, setId)?.set
-  const label = set ? `Played out ${nameOfItem(set)} into ${plural(set.rounds * set.parts.length, 'block')}` : 'Played out nothing'
+  const label = set
+    ? say('commands.expanded', { name: itemName(set), count: set.rounds * set.parts.length })
+    : say('commands.nothingTo', { verb: 'expand' })
   return makeCommand(label, (before) => {
     const place = findSet(before, setId)
     if (!place) return before

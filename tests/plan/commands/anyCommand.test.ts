@@ -6,6 +6,7 @@ import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { frozen } from '#tests/support/frozen.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 describe('any command on any ride', () => {
   it('leaves a ride that opens again, and the one it was given as it was', () => {
@@ -27,7 +28,7 @@ describe('any command on any ride', () => {
       fc.property(arbitraryRide(), arbitraryRecipes(1), (start, [recipe]) => {
         const command: Command = commandOf(recipe!, start, countedIds('new-'))
         expect(command.apply(start)).toEqual(command.apply(start))
-        expect(command.label).toMatch(/^[A-Z][a-z]+ .+/)
+        expect(told(command.label)).toMatch(/^[A-Z][a-z]+ .+/)
       }),
       { numRuns: 150 },
     )

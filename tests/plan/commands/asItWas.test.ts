@@ -5,6 +5,7 @@ import { sayReport } from '#tests/engine/asItWas/sayReport.ts'
 import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const linesOf = (ride: Ride): string[] => sayReport(ride, new Set()).trim().split('\n')
 
@@ -18,7 +19,7 @@ it('commands change what they did', async () => {
     const [before, after] = [linesOf(ride), linesOf(command.apply(ride))]
     const gone = before.filter((line) => !after.includes(line)).length
     const come = after.filter((line) => !before.includes(line))
-    return [`${command.label} (${gone} lines gone, ${come.length} come)`, ...come.slice(0, 4).map((line) => `  ${line}`)].join('\n')
+    return [`${told(command.label)} (${gone} lines gone, ${come.length} come)`, ...come.slice(0, 4).map((line) => `  ${line}`)].join('\n')
   })
   await expect(`${done.join('\n')}\n`).toMatchFileSnapshot('commands.txt')
 })

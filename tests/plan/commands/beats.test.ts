@@ -7,6 +7,7 @@ import { setOddBeats } from '#plan/commands/setOddBeats.ts'
 import { type Ride, type StrikesPerBeat, tempoOf } from '#plan/model.ts'
 import { countAt, gridOfTempo, secondAt } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const sectionId = 's'
 const ride = (bpm: number, strikesPerBeat: StrikesPerBeat = 1): Ride => ({
@@ -65,7 +66,7 @@ describe('beats moved by a time', () => {
   it('keep their distances and go back where they were', () => {
     const before = ride(127.3)
     const later = moveBeats(before, { sectionId, seconds: 0.01 })
-    expect(later.label).toBe('Moved the beats of song 10 ms later')
+    expect(told(later.label)).toBe('Moved the beats of song 10 ms later')
     const moved = later.apply(before)
     expect(secondAt(songOf(moved).grid!, 40) - secondAt(songOf(before).grid!, 40)).toBeCloseTo(0.01, 6)
     expect(moveBeats(moved, { sectionId, seconds: -0.01 }).apply(moved)).toEqual(before)
@@ -132,9 +133,9 @@ describe('beats a song has over or misses', () => {
 
   it('are named by what is done, and refused where there is no room for them', () => {
     const before = ride(120)
-    expect(setOddBeats(before, { sectionId, odd: [[64, 2]] }).label).toBe('Gave song 2 extra beats before eight 9')
+    expect(told(setOddBeats(before, { sectionId, odd: [[64, 2]] }).label)).toBe('Noted 2 extra beats before eight 9 in song')
     const odd = setOddBeats(before, { sectionId, odd: [[64, -1]] }).apply(before)
-    expect(setOddBeats(odd, { sectionId, odd: [] }).label).toBe('Took from song 1 missing beat before eight 9')
+    expect(told(setOddBeats(odd, { sectionId, odd: [] }).label)).toBe('Removed 1 missing beat before eight 9 from song')
     for (const list of [
       [[0, 1]],
       [[8, -8]],

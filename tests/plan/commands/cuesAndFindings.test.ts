@@ -7,6 +7,7 @@ import { setDatum } from '#plan/commands/setDatum.ts'
 import type { Cue } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const cue = (id: string): Cue => ({ id, moment: 'form', lead: { counts: 8 }, text: 'Light hands.' })
 const block = (ride: ReturnType<typeof smallRide>, id: string) => findBlock(ride, id)!.block
@@ -29,7 +30,7 @@ describe('addCues', () => {
     expect(block(next, 'a').cues.map(({ id }) => id)).toEqual(['own', 'x'])
     expect(block(next, 'b').cues.map(({ id }) => id)).toEqual(['y'])
     expect(next.sections[1]).toBe(ride.sections[1])
-    expect(command.label).toBe('Added 3 cues')
+    expect(told(command.label)).toBe('Added 3 cues')
     expect(addCues([]).apply(ride)).toBe(ride)
   })
 })
@@ -51,7 +52,7 @@ describe('putAside and bringBack', () => {
     const one = putAside(['water:ride']).apply(smallRide())
     const all = putAside(['hearing:ride', 'water:ride', 'newcomers:ride']).apply(one)
     expect(all.setAside).toEqual(['water:ride', 'hearing:ride', 'newcomers:ride'])
-    expect(putAside(['hearing:ride', 'water:ride']).label).toBe('Put 2 findings aside')
+    expect(told(putAside(['hearing:ride', 'water:ride']).label)).toBe('Hid 2 checks')
   })
 
   it('let go of the oldest when the list is full', () => {
@@ -75,7 +76,7 @@ describe('renameMove', () => {
       ],
     }
     const command = renameMove(ride, { from: 'sway', to: 'swing' })
-    expect(command.label).toBe('Renamed sway to swing in 2 blocks')
+    expect(told(command.label)).toBe('Renamed sway to swing in 2 blocks')
     expect(['a', 'b', 'c', 'd'].map((id) => block(command.apply(ride), id).move?.name)).toEqual(['swing', 'swing', 'jump', undefined])
   })
 })

@@ -3,6 +3,7 @@ import { giveBlocks } from '#plan/commands/giveBlocks.ts'
 import { isSet, type Leader, type Ride } from '#plan/model.ts'
 import { frozen } from '#tests/support/frozen.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const LEADERS: Leader[] = [
   { id: 'o', name: 'Odalys', wordsPerMinute: 140 },
@@ -20,13 +21,13 @@ const rolesIn = ({ sections }: Ride) =>
 describe('giving blocks to a leader', () => {
   it('gives the lead and with it the microphone, parts of sets included', () => {
     const command = giveBlocks(ride, { blockIds: ['a', 'push'], leads: 'r' })
-    expect(command.label).toBe('Gave a and push to Remy')
+    expect(told(command.label)).toBe('Gave a and push to Remy')
     expect(rolesIn(command.apply(ride))).toEqual({ a: ['r', undefined], push: ['r', undefined] })
   })
 
   it('gives the microphone alone, and takes it back with nothing left behind', () => {
     const apart = giveBlocks(ride, { blockIds: ['a'], speaks: 'r' })
-    expect(apart.label).toBe('Gave the microphone for a to Remy')
+    expect(told(apart.label)).toBe('Gave the microphone for a to Remy')
     const given = apart.apply(ride)
     expect(rolesIn(given)).toEqual({ a: [undefined, 'r'] })
     expect(giveBlocks(given, { blockIds: ['a'], speaks: 'o' }).apply(given)).toEqual(ride)

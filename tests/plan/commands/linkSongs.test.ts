@@ -4,6 +4,7 @@ import { isSet, type Ride, tempoOf } from '#plan/model.ts'
 import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const heard = (title: string, bpm: number): ShelfSong => ({
   id: title,
@@ -25,7 +26,7 @@ const shelf = [heard('Low Tide', 127.6), heard('Quay', 120), heard('Slate Roof',
 
 it('gives songs without a file the beats heard in the files of their names, as one change', () => {
   const command = linkSongs(ride, { shelf, newId: countedIds('new') })
-  expect([songsToLink(ride, shelf), command.label]).toEqual([2, 'Gave 2 songs the beats of the shelf'])
+  expect([songsToLink(ride, shelf), told(command.label)]).toEqual([2, 'Used the beats in my songs for 2 songs'])
   const [typed, clock, ...others] = command.apply(ride).sections
   // Read at the half it was typed at, and called as it was.
   expect(typed!.song).toMatchObject({ id: 't', title: 'low TIDE', fingerprint: 'file of Low Tide', lengthSeconds: 201.5 })

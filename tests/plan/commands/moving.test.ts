@@ -5,6 +5,7 @@ import { moveSection } from '#plan/commands/moveSection.ts'
 import type { Block } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import { aBlock, inSeconds, layout, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = smallRide()
 
@@ -74,8 +75,8 @@ describe('moveItem', () => {
   })
 
   it('says what was moved where', () => {
-    expect(moveItem(ride, { itemId: 'c', sectionId: 'song', index: 0 }).label).toBe('Moved c before a in first')
-    expect(moveItem(ride, { itemId: 'c', sectionId: 'clock', index: 9 }).label).toBe('Moved c to the end of section 2')
+    expect(told(moveItem(ride, { itemId: 'c', sectionId: 'song', index: 0 }).label)).toBe('Moved c before a in first')
+    expect(told(moveItem(ride, { itemId: 'c', sectionId: 'clock', index: 9 }).label)).toBe('Moved c to the end of song 2')
   })
 })
 
@@ -106,8 +107,8 @@ describe('moveSection', () => {
   })
 
   it('says so', () => {
-    expect(moveSection(ride, { sectionId: 'waves', index: 0 }).label).toBe('Moved second before first')
-    expect(moveSection(ride, { sectionId: 'song', index: 2 }).label).toBe('Moved first to the end of the ride')
+    expect(told(moveSection(ride, { sectionId: 'waves', index: 0 }).label)).toBe('Moved second before first')
+    expect(told(moveSection(ride, { sectionId: 'song', index: 2 }).label)).toBe('Moved first to the end of the ride')
   })
 })
 
@@ -139,7 +140,7 @@ describe('movePart', () => {
   })
 
   it('says so', () => {
-    expect(movePart(ride, { blockId: 'z', to: { setId: 'set', index: 0 } }).label).toBe('Moved z before push in the set set')
-    expect(movePart(ride, { blockId: 'push', to: { sectionId: 'clock', index: 9 } }).label).toBe('Moved push to the end of section 2')
+    expect(told(movePart(ride, { blockId: 'z', to: { setId: 'set', index: 0 } }).label)).toBe('Moved z before push in the set set')
+    expect(told(movePart(ride, { blockId: 'push', to: { sectionId: 'clock', index: 9 } }).label)).toBe('Moved push to the end of song 2')
   })
 })

@@ -11,6 +11,7 @@ import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import { type Block, isSet, type Ride } from '#plan/model.ts'
 import { findBlock, findSet } from '#plan/places.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = smallRide()
 const blockOf = (after: Ride, id: string): Block => findBlock(after, id)!.block
@@ -70,10 +71,10 @@ describe('patchBlock', () => {
   })
 
   it('says what was changed', () => {
-    expect(patch({ effort: { from: 7, to: 7 } }).label).toBe('Changed effort of a')
-    expect(patch({ posture: 'standing', hands: 'ends' }).label).toBe('Changed posture and hands of a')
-    expect(patch({ label: 'summit' }).label).toBe('Renamed a to summit')
-    expect(patchBlocks(ride, { blockIds: ['a', 'b'], patch: { water: true } }).label).toBe('Changed water break of a and b')
+    expect(told(patch({ effort: { from: 7, to: 7 } }).label)).toBe('Changed effort of a')
+    expect(told(patch({ posture: 'standing', hands: 'ends' }).label)).toBe('Changed posture and hands of a')
+    expect(told(patch({ label: 'summit' }).label)).toBe('Renamed a to summit')
+    expect(told(patchBlocks(ride, { blockIds: ['a', 'b'], patch: { water: true } }).label)).toBe('Changed water break of a and b')
   })
 
   it('changes several at once', () => {
@@ -95,7 +96,7 @@ describe('patchSet', () => {
   it('keeps ride and parts where they stay', () => {
     expect(patchSet(ride, { setId: 'set', patch: { rounds: 3 } }).apply(ride)).toBe(ride)
     expect(setAfter({ rounds: 4 }).parts).toBe(findSet(ride, 'set')!.set.parts)
-    expect(patchSet(ride, { setId: 'set', patch: { rounds: 4 } }).label).toBe('Gave set 4 rounds')
+    expect(told(patchSet(ride, { setId: 'set', patch: { rounds: 4 } }).label)).toBe('Changed set to 4 rounds')
   })
 })
 
@@ -116,8 +117,8 @@ describe('patchSection', () => {
   })
 
   it('says so', () => {
-    expect(patchSection(ride, { sectionId: 'clock', patch: { title: 'pause' } }).label).toBe('Renamed section 2 to pause')
-    expect(patchSection(ride, { sectionId: 'song', patch: { lead: 'left' } }).label).toBe('Changed lead foot of first')
+    expect(told(patchSection(ride, { sectionId: 'clock', patch: { title: 'pause' } }).label)).toBe('Renamed song 2 to pause')
+    expect(told(patchSection(ride, { sectionId: 'song', patch: { lead: 'left' } }).label)).toBe('Changed lead foot of first')
   })
 })
 
@@ -144,8 +145,8 @@ describe('patchRide', () => {
   })
 
   it('says so', () => {
-    expect(patchRide({ title: 'Ridge' }).label).toBe('Renamed the ride to Ridge')
-    expect(patchRide({ slotMinutes: 30, level: 'advanced' }).label).toBe("Changed the ride's slot and level")
+    expect(told(patchRide({ title: 'Ridge' }).label)).toBe('Renamed the ride to Ridge')
+    expect(told(patchRide({ slotMinutes: 30, level: 'advanced' }).label)).toBe('Changed the ride’s class length and level')
   })
 })
 
@@ -193,14 +194,14 @@ describe('setBike', () => {
     const coarse = { ...DEFAULT_BIKE, id: 'coarse', name: 'coarse knob', stepsPerUnit: 2 }
     const command = setBike(calls, coarse)
     expect(blockOf(command.apply(calls), 'total').resistance).toEqual({ kind: 'total', from: 2, to: 3, aim: 2 })
-    expect(command.label).toBe('Changed the bike to coarse knob; totals are rounded to half turns')
+    expect(told(command.label)).toBe('Changed the bike to coarse knob; resistance is rounded to half turns')
   })
 
   it('touches no block where the step is the same', () => {
     const other = { ...DEFAULT_BIKE, name: 'the back room' }
     expect(setBike(calls, other).apply(calls).sections).toBe(calls.sections)
     expect(setBike(calls, structuredClone(DEFAULT_BIKE)).apply(calls)).toBe(calls)
-    expect(setBike(calls, other).label).toBe('Changed the bike to the back room')
+    expect(told(setBike(calls, other).label)).toBe('Changed the bike to the back room')
   })
 
   it('changes nothing for a bike the document cannot hold', () => {

@@ -10,6 +10,7 @@ import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Ride } from '#plan/model.ts'
 import { secondAt } from '#plan/songs/beatGrid.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const songOf = (ride: Ride) => ride.sections[0]!.song!
 
@@ -19,7 +20,7 @@ describe('shaky blocks', () => {
   it('are marked once, in the order in which they were marked, and let go again', () => {
     const ride = mark(smallRide(), 'b', 'push', 'b')
     expect(ride.shaky).toEqual(['b', 'push'])
-    expect(markShaky(ride, { blockId: 'b' }).label).toBe('Marked b as shaky')
+    expect(told(markShaky(ride, { blockId: 'b' }).label)).toBe('Marked b: needs practice')
     const left = unmarkShaky(ride, { blockId: 'b' }).apply(ride)
     expect(left.shaky).toEqual(['push'])
     expect(unmarkShaky(left, { blockId: 'push' }).apply(left)).not.toHaveProperty('shaky')
@@ -63,7 +64,7 @@ describe('markSong and quietSong', () => {
       { count: 0, label: 'intro' },
       { count: 64, label: 'drop' },
     ])
-    expect(markSong(ride, { sectionId: 'song', count: 64, label: 'drop' }).label).toBe('Marked drop in first')
+    expect(told(markSong(ride, { sectionId: 'song', count: 64, label: 'drop' }).label)).toBe('Marked drop in first')
     expect(markSong(ride, { sectionId: 'clock', count: 8, label: 'drop' }).apply(ride)).toBe(ride)
     expect(markSong(ride, { sectionId: 'song', count: -8, label: 'drop' }).apply(ride)).toBe(ride)
   })

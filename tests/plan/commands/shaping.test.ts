@@ -11,6 +11,7 @@ import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import { aBlock, aSection, aSet, aSong, countedIds, layout, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = smallRide()
 const withBlocks = (...blocks: Block[]): Ride => ({ ...ride, sections: [aSection('song', { song: aSong('first'), blocks })] })
@@ -42,9 +43,9 @@ describe('resizeBlock', () => {
   })
 
   it('says which way and how long', () => {
-    expect(resizeBlock(ride, { blockId: 'a', length: { counts: 16 } }).label).toBe('Shortened a to 2 eights')
-    expect(resizeBlock(ride, { blockId: 'a', length: { counts: 68 } }).label).toBe('Lengthened a to 8 eights + 4')
-    expect(resizeBlock(ride, { blockId: 'x', length: { seconds: 90 } }).label).toBe('Lengthened x to 1:30')
+    expect(told(resizeBlock(ride, { blockId: 'a', length: { counts: 16 } }).label)).toBe('Shortened a to 2 eights')
+    expect(told(resizeBlock(ride, { blockId: 'a', length: { counts: 68 } }).label)).toBe('Lengthened a to 8 eights + 4')
+    expect(told(resizeBlock(ride, { blockId: 'x', length: { seconds: 90 } }).label)).toBe('Lengthened x to 1:30')
   })
 })
 
@@ -62,8 +63,8 @@ describe('insertItem', () => {
   })
 
   it('says so', () => {
-    expect(insertItem(ride, { sectionId: 'song', index: 0, item: aBlock('push it') }).label).toBe('Added push it before a in first')
-    expect(insertItem(ride, { sectionId: 'clock', index: 2, item: aBlock('new') }).label).toBe('Added new to the end of section 2')
+    expect(told(insertItem(ride, { sectionId: 'song', index: 0, item: aBlock('push it') }).label)).toBe('Added push it before a in first')
+    expect(told(insertItem(ride, { sectionId: 'clock', index: 2, item: aBlock('new') }).label)).toBe('Added new to the end of song 2')
   })
 })
 
@@ -81,8 +82,8 @@ describe('deleteItems', () => {
   })
 
   it('names up to three', () => {
-    expect(deleteItems(ride, ['a', 'push']).label).toBe('Deleted a and push')
-    expect(deleteItems(ride, ['a', 'b', 'c', 'x']).label).toBe('Deleted 4 blocks')
+    expect(told(deleteItems(ride, ['a', 'push']).label)).toBe('Deleted a and push')
+    expect(told(deleteItems(ride, ['a', 'b', 'c', 'x']).label)).toBe('Deleted 4 blocks')
   })
 })
 
@@ -159,7 +160,7 @@ describe('splitBlock', () => {
     expect(layout(splitBlock(ride, { blockId: 'push', at: 8, newId: countedIds() }).apply(ride), 'waves')).toBe('set(push n1 ease) z')
     const timed = splitBlock(ride, { blockId: 'x', at: 20, newId: countedIds() })
     expect([blockOf(timed.apply(ride), 'x').length, blockOf(timed.apply(ride), 'n1').length]).toEqual([{ seconds: 20 }, { seconds: 40 }])
-    expect(timed.label).toBe('Split x after 20 s')
+    expect(told(timed.label)).toBe('Split x after 20 s')
   })
 })
 
@@ -214,8 +215,12 @@ describe('groupIntoSet', () => {
   })
 
   it('holds rounds to 1–100 and says how many', () => {
-    expect(groupIntoSet(ride, { ids: ['a', 'b'], rounds: 0, newId: countedIds() }).label).toBe('Grouped a and b into a set of 1 round')
-    expect(groupIntoSet(ride, { ids: ['a', 'b'], rounds: 900, newId: countedIds() }).label).toBe('Grouped a and b into a set of 100 rounds')
+    expect(told(groupIntoSet(ride, { ids: ['a', 'b'], rounds: 0, newId: countedIds() }).label)).toBe(
+      'Grouped a and b into a set of 1 round',
+    )
+    expect(told(groupIntoSet(ride, { ids: ['a', 'b'], rounds: 900, newId: countedIds() }).label)).toBe(
+      'Grouped a and b into a set of 100 rounds',
+    )
   })
 })
 
@@ -252,6 +257,6 @@ describe('ungroupSet', () => {
 
   it('does nothing for what is no set', () => {
     expect(ungroupSet(ride, { setId: 'a', newId: countedIds() }).apply(ride)).toBe(ride)
-    expect(ungroupSet(ride, { setId: 'set', newId: countedIds() }).label).toBe('Played out set into 6 blocks')
+    expect(told(ungroupSet(ride, { setId: 'set', newId: countedIds() }).label)).toBe('Expanded set into 6 blocks')
   })
 })

@@ -3,6 +3,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { shiftTotals } from '#plan/commands/shiftTotals.ts'
 import type { Resistance, Ride } from '#plan/model.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const total = (steps: number): Resistance => ({ kind: 'total', from: steps, to: steps })
 const add = (steps: number): Resistance => ({ kind: 'change', mode: 'exact', steps })
@@ -58,6 +59,6 @@ describe('shifting totals', () => {
 
   it('says which way', () => {
     const ride = rideOf(total(2))
-    expect(shiftTotals(ride, { blockIds: ['b0'], steps: -1 }).label).toBe('Lowered the totals of b0')
+    expect(told(shiftTotals(ride, { blockIds: ['b0'], steps: -1 }).label)).toBe('Lowered the resistance of b0')
   })
 })

@@ -10,6 +10,7 @@ import { findBlock } from '#plan/places.ts'
 import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds, layout, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = smallRide()
 const sectionOf = (of: Ride, id: string): Section => of.sections.find((section) => section.id === id)!
@@ -77,9 +78,9 @@ describe('setSong', () => {
   })
 
   it('says what happened', () => {
-    expect(setSong(ride, { sectionId: 'song', song: aSong('other') }).label).toBe('Swapped first for other in section 1')
-    expect(setSong(ride, { sectionId: 'clock', song: aSong('other') }).label).toBe('Gave section 2 the song other')
-    expect(setSong(ride, { sectionId: 'song', song: null }).label).toBe('Took first from section 1')
+    expect(told(setSong(ride, { sectionId: 'song', song: aSong('other') }).label)).toBe('Replaced first with other in song 1')
+    expect(told(setSong(ride, { sectionId: 'clock', song: aSong('other') }).label)).toBe('Added the song other to song 2')
+    expect(told(setSong(ride, { sectionId: 'song', song: null }).label)).toBe('Removed first from song 1')
   })
 
   it('property: counts survive any swap between songs with beats', () => {
@@ -134,7 +135,7 @@ describe('setTempo', () => {
 
   it('changes nothing without a song', () => {
     expect(setTempo(ride, { sectionId: 'clock', tempo: { bpm: 120 } }).apply(ride)).toBe(ride)
-    expect(setTempo(ride, { sectionId: 'song', tempo: { bpm: 127.6 } }).label).toBe('Gave first a tempo of 127.6 bpm')
+    expect(told(setTempo(ride, { sectionId: 'song', tempo: { bpm: 127.6 } }).label)).toBe('Set first to 127.6 bpm')
   })
 })
 
@@ -175,6 +176,6 @@ describe('splitSection', () => {
   it('splits by the clock, and not before the first item', () => {
     expect(layout(splitSection(ride, { itemId: 'y', foot: null, newId: () => 'new' }).apply(ride), 'new')).toBe('y')
     expect(splitSection(ride, { itemId: 'a', foot: null, newId: () => 'new' }).apply(ride)).toBe(ride)
-    expect(splitSection(ride, { itemId: 'y', foot: null, newId: () => 'new' }).label).toBe('Split section 2 before y')
+    expect(told(splitSection(ride, { itemId: 'y', foot: null, newId: () => 'new' }).label)).toBe('Split song 2 before y')
   })
 })
