@@ -12,6 +12,7 @@ import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { frozen } from '#tests/support/frozen.ts'
 import { countedIds, layout, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = frozen(smallRide())
 const toFront = (itemId: string) => moveItem(ride, { itemId, sectionId: 'song', index: 0 })
@@ -87,7 +88,7 @@ describe('a drag', () => {
     const { state } = open()
     const before = state()
     state().preview(toFront('c'))
-    expect(state().previewing).toBe('Moved c before a in first')
+    expect(told(state().previewing!)).toBe('Moved c before a in first')
     state().dropPreview()
     expect(state()).toEqual(before)
     expect(state().shown).toBe(ride)
@@ -140,7 +141,7 @@ describe('undo and redo', () => {
     expect(state().undo()).toBe(false)
     state().redo()
     expect(state().ride).toBe(rides[1])
-    expect(state().announcement).toBe('Done again: Moved b before a in first')
+    expect(state().announcement).toBe('Redone: Moved b before a in first')
     state().redo()
     expect(state().ride).toBe(rides[2])
     expect(state().redo()).toBe(false)

@@ -5,6 +5,7 @@ import type { Ride, Section } from '#plan/model.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { findBlock } from '#plan/places.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const flat = PATTERNS.find(({ id }) => id === 'flat')!
 const flush = PATTERNS.find(({ id }) => id === 'flush')!
@@ -15,7 +16,7 @@ function added(section: Section, pattern = flush, index = section.blocks.length)
   const { id, command, grows } = patternCommand(ride, { pattern, section, index, newId: countedIds('new') })
   const after = command.apply(ride)
   const [before, now] = [computeRide(ride), computeRide(after)]
-  return { length: findBlock(after, id)!.block.length, grows, label: command.label, longer: now.overall.total - before.overall.total }
+  return { length: findBlock(after, id)!.block.length, grows, label: told(command.label), longer: now.overall.total - before.overall.total }
 }
 
 /** A song of so many counts at 120 beats a minute, of which so many are planned. */
