@@ -31,7 +31,8 @@ export default defineConfig({
     // Set by the global set-up, so it is there when a worker reads this.
     baseURL: process.env.RIDEWRIGHT_URL,
     viewport: { width: 1440, height: 900 },
-    locale: 'en-GB',
+    // What most who teach by this page have: American dates, times of day, and measures.
+    locale: 'en-US',
     timezoneId: 'UTC',
     colorScheme: 'light',
     reducedMotion: 'reduce',

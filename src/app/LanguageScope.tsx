@@ -1,4 +1,5 @@
 import { createContext, Fragment, type ReactNode, useContext, useMemo, useState } from 'react'
+import { flushSync } from 'react-dom'
 import { useAppStore } from '#store/useApp.ts'
 import type { Language } from '#words/language.ts'
 import { language, words } from '#words/words.ts'
@@ -28,6 +29,7 @@ interface Props {
 export function LanguageScope({ notes, children }: Props) {
   const store = useAppStore()
   const [current, setCurrent] = useState(language)
+  const [isDrawn, setIsDrawn] = useState(true)
   const chosen = useMemo(
     () => ({
       language: current,
@@ -39,14 +41,17 @@ export function LanguageScope({ notes, children }: Props) {
           return
         }
         keepLanguage(notes, next)
+        // The old page goes first and its fields hand over what is typed in them; then the new one finds it.
+        flushSync(() => setIsDrawn(false))
         setCurrent(next)
+        setIsDrawn(true)
       },
     }),
     [current, store, notes],
   )
   return (
     <LanguageContext value={chosen}>
-      <Fragment key={current}>{children}</Fragment>
+      <Fragment key={current}>{isDrawn && children}</Fragment>
     </LanguageContext>
   )
 }
