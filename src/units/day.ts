@@ -2,7 +2,7 @@
 export type Day = string
 
 const FORM = /^(\d{4})-(\d{2})-(\d{2})$/
-/** 1 January 1970 was a Thursday; weeks are counted from Monday. */
+/** 1 January 1970 was a Thursday; weekdays are counted from Monday. */
 const THURSDAY = 3
 
 /**
@@ -47,7 +47,5 @@ export const weekdayOf = (day: Day): number => (((dayNumber(day) + THURSDAY) % 7
 /** The day so many days later. */
 export const daysAfter = (day: Day, days: number): Day => dayOfNumber(dayNumber(day) + days)
 
-/** The Monday of a day's week. */
-export const mondayOf = (day: Day): Day => daysAfter(day, -weekdayOf(day))
-
-export const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const
+/** The first day of a day's week, where weeks begin on a weekday: Monday (0) unless told. */
+export const startOfWeek = (day: Day, first = 0): Day => daysAfter(day, -((weekdayOf(day) - first + 7) % 7))

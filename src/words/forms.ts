@@ -40,6 +40,9 @@ export const effort = (level: Effort): string => pointed(formatEffort(level))
 export const effortRange = ({ from, to }: { from: Effort; to: Effort }): string =>
   from === to ? effort(from) : `${effort(from)}–${effort(to)}`
 
+/** The whole level nearest to an effort, for words by level. */
+export const nearestLevel = (level: Effort): number => Math.min(10, Math.max(0, Math.round(level)))
+
 /** Knob steps in the bike's own unit: "1½", "1.3". */
 export const setting = (steps: KnobSteps, stepsPerUnit: number): string => pointed(formatSetting(steps, stepsPerUnit))
 
@@ -79,6 +82,12 @@ export const moment = (at: number | Date, options: Intl.DateTimeFormatOptions): 
 export const day = (iso: string, options: Intl.DateTimeFormatOptions = { dateStyle: 'long' }): string =>
   moment(new Date(`${iso}T00:00:00Z`), { ...options, timeZone: 'UTC' })
 
+/** A day of the week by its number, Monday 0: "Wednesday". */
+export const weekday = (number: number): string => moment(Date.UTC(1970, 0, 5 + number), { weekday: 'long', timeZone: 'UTC' })
+
+/** The day of the week on which a calendar begins here, Monday 0. */
+export const firstWeekday = (): number => ofLocale('first weekday', (tag) => firstDayOf(new Intl.Locale(tag)))
+
 /** So long ago: "12 minutes ago", "yesterday". */
 export const ago = (amount: number, unit: 'minute' | 'hour' | 'day'): string =>
   ofLocale('ago', (tag) => new Intl.RelativeTimeFormat(tag, { numeric: 'auto' })).format(-amount, unit)
@@ -114,3 +123,13 @@ function pointed(text: string): string {
 
 /** A word at the head of a sentence or a cell. */
 export const capitalized = (text: string): string => text.slice(0, 1).toLocaleUpperCase(locale) + text.slice(1)
+
+/** What platforms know of a locale's week: a property in older ones, a call in newer ones, nothing in some. 1 is Monday, 7 Sunday. */
+interface WeekLocale extends Intl.Locale {
+  readonly weekInfo?: { readonly firstDay: number }
+  getWeekInfo?(): { readonly firstDay: number }
+}
+
+/** Monday 0 to Sunday 6; where the platform says nothing, Sunday in the US and Monday elsewhere (CLDR 47, week data). */
+const firstDayOf = (own: WeekLocale): number =>
+  (own.getWeekInfo?.() ?? own.weekInfo ?? { firstDay: own.maximize().region === 'US' ? 7 : 1 }).firstDay - 1

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { dayNumber, daysAfter, isDay, mondayOf, weekdayOf } from '#units/day.ts'
+import { dayNumber, daysAfter, isDay, startOfWeek, weekdayOf } from '#units/day.ts'
 
 describe('days without a clock', () => {
   test.each([
@@ -30,9 +30,10 @@ describe('days without a clock', () => {
   )
 
   test('weeks start on Monday', () => {
-    expect(mondayOf('2026-11-25')).toBe('2026-11-23')
-    expect(mondayOf('2026-11-23')).toBe('2026-11-23')
-    expect(mondayOf('2026-11-29')).toBe('2026-11-23')
+    expect(startOfWeek('2026-11-25')).toBe('2026-11-23')
+    expect(startOfWeek('2026-11-23')).toBe('2026-11-23')
+    expect(startOfWeek('2026-11-29')).toBe('2026-11-23')
+    expect([startOfWeek('2026-11-28', 6), startOfWeek('2026-11-29', 6)]).toEqual(['2026-11-22', '2026-11-29'])
     expect(daysAfter('2026-12-31', 1)).toBe('2027-01-01')
   })
 })

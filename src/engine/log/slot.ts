@@ -1,18 +1,19 @@
 import type { TaughtClass } from '#plan/kept/taught.ts'
-import { WEEKDAYS, weekdayOf } from '#units/day.ts'
+import { weekdayOf } from '#units/day.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** A place in the week where the same people come: weekday, booked time and room. */
 export interface Slot {
   key: string
-  /** "Wednesday 18:30, Studio B" */
-  name: string
+  /** "Wednesday 6:30 PM, Studio B" */
+  name: Text
 }
 
 export function slotOf({ day, bookedAt, room }: Pick<TaughtClass, 'day' | 'bookedAt' | 'room'>): Slot {
-  const time = [WEEKDAYS[weekdayOf(day)]!, ...(bookedAt ? [bookedAt] : [])].join(' ')
+  const [weekday, time] = [weekdayOf(day), bookedAt ?? '']
   return {
-    key: [weekdayOf(day), bookedAt ?? '', room.trim().toLowerCase()].join('|'),
-    name: room.trim() === '' ? time : `${time}, ${room.trim()}`,
+    key: [weekday, time, room.trim().toLowerCase()].join('|'),
+    name: say('names.timeSlot', { day: weekday, time, room: room.trim() }),
   }
 }
 

@@ -1,11 +1,11 @@
 import type { TaughtClass } from '#plan/kept/taught.ts'
-import { type Day, daysAfter, mondayOf } from '#units/day.ts'
+import { type Day, daysAfter, startOfWeek } from '#units/day.ts'
 import { type WeeklyLoad, weeklyLoad } from './weeklyLoad.ts'
 
-/** A leader's week from Monday to Sunday: their own rides count as anyone's do. */
+/** A leader's week: their own rides count as anyone's do. */
 interface LeaderWeek extends WeeklyLoad {
-  monday: Day
-  /** Load and classes of each day, Monday first. */
+  first: Day
+  /** Load and classes of each day in order. */
   days: { day: Day; load: number; classes: number }[]
   classes: number
 }
@@ -23,13 +23,17 @@ export function loadOf({ sections }: Pick<TaughtClass, 'sections'>): number {
   return ridden.reduce((sum, { effort, seconds }) => sum + effort * (seconds / 60), 0)
 }
 
-/** The week a day is in. Monotony and strain as `weeklyLoad`. */
-export function weekOf(log: readonly TaughtClass[], day: Day): LeaderWeek {
-  const monday = mondayOf(day)
+/**
+ * The week a day is in. Monotony and strain as `weeklyLoad`.
+ *
+ * @param weekday the one weeks begin with, Monday 0
+ */
+export function weekOf(log: readonly TaughtClass[], day: Day, weekday = 0): LeaderWeek {
+  const first = startOfWeek(day, weekday)
   const days = Array.from({ length: 7 }, (_, index) => {
-    const date = daysAfter(monday, index)
+    const date = daysAfter(first, index)
     const classes = log.filter((taught) => taught.day === date)
     return { day: date, load: classes.reduce((sum, taught) => sum + loadOf(taught), 0), classes: classes.length }
   })
-  return { monday, days, classes: days.reduce((sum, { classes }) => sum + classes, 0), ...weeklyLoad(days.map(({ load }) => load)) }
+  return { first, days, classes: days.reduce((sum, { classes }) => sum + classes, 0), ...weeklyLoad(days.map(({ load }) => load)) }
 }

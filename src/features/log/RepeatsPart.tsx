@@ -5,6 +5,7 @@ import { type Planned, taughtOf } from '#engine/log/taughtOf.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
 import { Select } from '#ui/Select.tsx'
 import type { Day } from '#units/day.ts'
+import { tell } from '#words/words.ts'
 
 interface Props {
   planned: Planned
@@ -27,7 +28,7 @@ export function RepeatsPart({ planned, day, log }: Props) {
       <Select
         label="against the last classes of"
         value={key}
-        choices={slots.map((slot) => ({ value: slot.key, label: slot.name }))}
+        choices={slots.map((slot) => ({ value: slot.key, label: tell(slot.name) }))}
         onChange={setChosen}
       />
       {novelty === null ? (

@@ -4,9 +4,10 @@ import type { RideReport } from '#engine/report.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
 import { joinWords, nameOfItem } from '#plan/names.ts'
 import { Button } from '#ui/Button.tsx'
-import { type Day, daysAfter, WEEKDAYS } from '#units/day.ts'
+import { type Day, daysAfter, weekdayOf } from '#units/day.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { plural } from '#units/plural.ts'
+import { firstWeekday, weekday } from '#words/forms.ts'
 import { dayWords } from './clock.ts'
 
 interface Props {
@@ -19,25 +20,25 @@ interface Props {
 /** What the week takes out of the one who teaches it, when all of it is ridden. */
 export function WeekPart({ log, today, report }: Props) {
   const [day, setDay] = useState(today)
-  const { monday, days, classes, total, monotony, strain } = weekOf(log, day)
+  const { first, days, classes, total, monotony, strain } = weekOf(log, day, firstWeekday())
   const most = Math.max(...days.map(({ load }) => load))
-  const crowded = days.findIndex((one) => one.classes >= MANY_A_DAY)
+  const crowded = days.find((one) => one.classes >= MANY_A_DAY)
   return (
     <>
       <div className="log-week-head">
-        <Button tone="quiet" onClick={() => setDay(daysAfter(monday, -7))}>
+        <Button tone="quiet" onClick={() => setDay(daysAfter(first, -7))}>
           week before
         </Button>
-        <p role="status">from {dayWords(monday)}</p>
-        <Button tone="quiet" onClick={() => setDay(daysAfter(monday, 7))}>
+        <p role="status">from {dayWords(first)}</p>
+        <Button tone="quiet" onClick={() => setDay(daysAfter(first, 7))}>
           week after
         </Button>
       </div>
       <table className="log-week">
         <tbody>
-          {days.map(({ day: date, load, classes: own }, index) => (
+          {days.map(({ day: date, load, classes: own }) => (
             <tr key={date}>
-              <th scope="row">{WEEKDAYS[index]}</th>
+              <th scope="row">{weekday(weekdayOf(date))}</th>
               <td>{own === 0 ? '' : plural(own, 'class', 'classes')}</td>
               <td className="log-number">{own === 0 ? '' : formatNumber(load, 0)}</td>
               <td className="log-bar">{load > 0 && <span style={{ width: `${(load / most) * 100}%` }} />}</td>
@@ -56,7 +57,7 @@ export function WeekPart({ log, today, report }: Props) {
           times the load (Foster 1998). A week of days alike strains more than the same load on hard and easy days.
         </p>
       )}
-      {crowded >= 0 && <p>{offTheBike(`${days[crowded]!.classes} classes on ${WEEKDAYS[crowded]}`, report)}</p>}
+      {crowded && <p>{offTheBike(`${crowded.classes} classes on ${weekday(weekdayOf(crowded.day))}`, report)}</p>}
     </>
   )
 }

@@ -1,5 +1,5 @@
 import type { en } from '#words/en/index.ts'
-import { and, duration } from '#words/forms.ts'
+import { and, duration, nearestLevel, wallClock, weekday } from '#words/forms.ts'
 import { measures } from './measures.ts'
 
 const TERRAINS = {
@@ -24,13 +24,30 @@ const FEET = { left: 'links', right: 'rechts' }
 
 const LEVELS = { beginner: 'Einsteiger', mixed: 'gemischt', advanced: 'Fortgeschrittene' }
 
+const EFFORTS: readonly string[] = [
+  'Füße von den Pedalen',
+  'kaum getreten',
+  'locker gerollt',
+  'im Plauderton',
+  'stetig, ganze Sätze',
+  'mit Druck',
+  'harte Arbeit',
+  'kurze Sätze',
+  'nur noch einzelne Wörter',
+  'gerade noch dran',
+  'nichts geht mehr',
+]
+
 export const names: typeof en.names = {
   terrain: ({ terrain }) => TERRAINS[terrain],
   posture: ({ posture }) => POSTURES[posture],
   hands: ({ hands }) => HANDS[hands],
   foot: ({ foot }) => FEET[foot],
   level: ({ level }) => LEVELS[level],
+  effort: ({ effort }) => EFFORTS[nearestLevel(effort)]!,
   untitled: 'Ride ohne Titel',
+  timeSlot: ({ day, time, room }) =>
+    `${[weekday(day), ...(time === '' ? [] : [wallClock(time)])].join(' ')}${room === '' ? '' : `, ${room}`}`,
   songPlace: ({ place }) => `Song ${place}`,
   setOf: ({ parts }) => `Satz aus ${and(parts)}`,
   setOfMany: ({ count }) => `Satz aus ${count} Teilen`,

@@ -37,7 +37,7 @@ export const start: typeof en.start = {
   bike: 'Rad',
   typicalBike: ({ name }) => `${name}, typisch`,
   playlist: 'Playlist',
-  playlistExample: 'Paper Lanterns – The Odd Hours – 3:42 – 128 bpm\nSlow Ferry, 4:10, 96\nNight Market 3:05',
+  playlistExample: 'Papierlaternen – Die Nachtschicht – 3:42 – 128 bpm\nLangsame Fähre, 4:10, 96\nNachtmarkt 3:05',
   playlistHint:
     'Füg deine Playlist ein, ein Song pro Zeile: Titel, Länge, bpm. CSV mit benannten Spalten, XSPF und M3U gehen auch; du kannst die Datei auch irgendwo auf diese Seite ziehen. Für einen leeren Ride lass das Feld leer.',
   musicHint:

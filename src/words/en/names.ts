@@ -1,4 +1,4 @@
-import { and, duration } from '#words/forms.ts'
+import { and, duration, nearestLevel, wallClock, weekday } from '#words/forms.ts'
 import { measures } from './measures.ts'
 
 /** What the parts of a ride are called, where nobody named them. */
@@ -25,13 +25,33 @@ const FEET = { left: 'left', right: 'right' }
 
 const LEVELS = { beginner: 'beginner', mixed: 'mixed', advanced: 'advanced' }
 
+/** Each level of effort by how a rider at it looks, and then talks. Not taken from any rating scale. */
+const EFFORTS: readonly string[] = [
+  'off the pedals',
+  'barely pedaling',
+  'rolling easy',
+  'chatty',
+  'steady, full sentences',
+  'pushing',
+  'working hard',
+  'short phrases',
+  'one word at a time',
+  'hanging on',
+  'nothing left',
+]
+
 export const names = {
   terrain: ({ terrain }: { terrain: keyof typeof TERRAINS }) => TERRAINS[terrain],
   posture: ({ posture }: { posture: keyof typeof POSTURES }) => POSTURES[posture],
   hands: ({ hands }: { hands: keyof typeof HANDS }) => HANDS[hands],
   foot: ({ foot }: { foot: keyof typeof FEET }) => FEET[foot],
   level: ({ level }: { level: keyof typeof LEVELS }) => LEVELS[level],
+  /** From 0 to 10; between two levels the nearest, the harder one in the middle. */
+  effort: ({ effort }: { effort: number }) => EFFORTS[nearestLevel(effort)]!,
   untitled: 'untitled ride',
+  /** Where in the week a class is: "Wednesday 6:30 PM, Studio B". Weekdays count from 0, Monday. */
+  timeSlot: ({ day, time, room }: { day: number; time: string; room: string }) =>
+    `${[weekday(day), ...(time === '' ? [] : [wallClock(time)])].join(' ')}${room === '' ? '' : `, ${room}`}`,
   /** A section by its place, counted from 1. */
   songPlace: ({ place }: { place: number }) => `song ${place}`,
   setOf: ({ parts }: { parts: readonly string[] }) => `set of ${and(parts)}`,

@@ -13,6 +13,7 @@ import { readTaught, type TaughtClass, writeTaught } from '#plan/kept/taught.ts'
 import type { Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { told } from '#tests/support/told.ts'
 
 const planned = (ride: Ride) => ({ ride, report: computeRide(ride) })
 const spark = planned({ ...demoRide('spark'), location: 'Studio B' })
@@ -144,7 +145,7 @@ describe('what a slot has met before', () => {
   const { key } = slotOf(sparkOn('2026-11-25'))
 
   test('a slot is a weekday, a time and a room', () => {
-    expect(slotOf(sparkOn('2026-11-25'))).toEqual({ key, name: 'Wednesday 18:30, Studio B' })
+    expect(told(slotOf(sparkOn('2026-11-25')).name)).toBe('Wednesday 6:30 PM, Studio B')
     expect(slotOf({ ...sparkOn('2026-11-25'), room: ' studio b ' }).key).toBe(key)
     for (const other of [{ day: '2026-11-24' }, { bookedAt: '19:30' }, { room: 'elsewhere' }])
       expect(slotOf({ ...sparkOn('2026-11-25'), ...other }).key).not.toBe(key)
@@ -194,7 +195,7 @@ describe('the leader’s own week', () => {
       [sparkOn('2026-11-25'), taughtOf(spark, when('2026-11-25', 'second')), sparkOn('2026-11-29'), sparkOn('2026-11-30')],
       '2026-11-26',
     )
-    expect(week.monday).toBe('2026-11-23')
+    expect(week.first).toBe('2026-11-23')
     expect(week.days.map(({ classes }) => classes)).toEqual([0, 0, 2, 0, 0, 0, 1])
     expect(week.classes).toBe(3)
     expect(week.total).toBeCloseTo(3 * load, 6)
@@ -203,6 +204,12 @@ describe('the leader’s own week', () => {
     const deviation = Math.sqrt((5 * mean ** 2 + (2 * load - mean) ** 2 + (load - mean) ** 2) / 6)
     expect(week.monotony).toBeCloseTo(mean / deviation, 9)
     expect(week.strain).toBeCloseTo((week.total * mean) / deviation, 6)
+  })
+
+  test('begins on the day weeks begin with', () => {
+    const week = weekOf([sparkOn('2026-11-22'), sparkOn('2026-11-28'), sparkOn('2026-11-29')], '2026-11-26', 6)
+    expect(week.first).toBe('2026-11-22')
+    expect(week.days.map(({ classes }) => classes)).toEqual([1, 0, 0, 0, 0, 0, 1])
   })
 
   test('a week off has no monotony', () => expect(weekOf([], '2026-11-25')).toMatchObject({ total: 0, monotony: null, strain: null }))

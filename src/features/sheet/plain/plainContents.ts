@@ -6,11 +6,11 @@ import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
-import { effortWords } from '#units/effortWords.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import { formatEffort } from '#units/formatEffort.ts'
 import { wallClockAfter } from '#units/wallClockAfter.ts'
+import { words } from '#words/words.ts'
 
 /** The class when nothing plays: at most ten lines of minutes and efforts. */
 export interface PlainContents {
@@ -61,13 +61,13 @@ function lineOf({ startsAt }: Ride, { from, to, easy, hard, bouts }: PlainStretc
   const common = { id: `${index}`, ...span }
   if (!bouts) {
     const level = low === high ? formatEffort(low) : `${formatEffort(low)} to ${formatEffort(high)}`
-    return { ...common, level, effort: { from: low, to: high }, words: effortWords(high) }
+    return { ...common, level, effort: { from: low, to: high }, words: words.names.effort({ effort: high }) }
   }
   return {
     ...common,
     level: `${formatEffort(low)} / ${formatEffort(high)}`,
     effort: { from: high, to: high },
-    words: `${oftenOf(bouts)} at ${formatEffort(high)}, ${effortWords(high)}; the rest at ${formatEffort(low)}, ${effortWords(low)}`,
+    words: `${oftenOf(bouts)} at ${formatEffort(high)}, ${words.names.effort({ effort: high })}; the rest at ${formatEffort(low)}, ${words.names.effort({ effort: low })}`,
   }
 }
 

@@ -1,10 +1,10 @@
 import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Block, Posture, Ride, Terrain } from '#plan/model.ts'
-import { effortWords } from '#units/effortWords.ts'
 import { formatEffortRange } from '#units/formatEffortRange.ts'
 import { isolated } from '#units/isolated.ts'
 import type { Effort, Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { minutesWords } from './minutesWords.ts'
 import { withoutSongWords } from './songWords.ts'
 
@@ -86,7 +86,7 @@ function stretchOf(ride: Ride, run: readonly PlayedBlock[]): RiddenStretch {
     length: minutesWords(seconds),
     effort,
     level: formatEffortRange(effort),
-    effortWords: effortWords(Math.max(effort.from, effort.to)),
+    effortWords: words.names.effort({ effort: Math.max(effort.from, effort.to) }),
     posture: first.block.posture,
     road: first.cadence.kind === 'still' ? 'legs still' : ROADS[first.block.terrain],
     ...knobOf(ride, last),

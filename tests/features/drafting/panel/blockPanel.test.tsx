@@ -268,10 +268,10 @@ describe('cadence', () => {
 describe('effort', () => {
   it('is a slider of eleven levels in own words, and may be a ramp', () => {
     openBlock('a')
-    expect(panel.field('effort').getAttribute('aria-valuetext')).toBe('4 of 10, settled')
+    expect(panel.field('effort').getAttribute('aria-valuetext')).toBe('4 of 10, steady, full sentences')
     panel.press('effort', '7')
     expect(panel.block('a').effort).toEqual({ from: 7, to: 7 })
-    expect(panel.text()).toContain('7 of 10, clipped words')
+    expect(panel.text()).toContain('7 of 10, short phrases')
     panel.click('make it a ramp')
     expect(panel.block('a').effort).toEqual({ from: 7, to: 8 })
     panel.press('effort, end', '9')

@@ -63,7 +63,7 @@ describe('a set', () => {
 describe('several blocks', () => {
   it('show what they share, and change together in one step', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'b']))
-    expect(panel.field('effort').getAttribute('aria-valuetext')).toBe('4 of 10, settled')
+    expect(panel.field('effort').getAttribute('aria-valuetext')).toBe('4 of 10, steady, full sentences')
     panel.press('effort', '8')
     panel.click('standing')
     panel.choose('terrain', 'hill')

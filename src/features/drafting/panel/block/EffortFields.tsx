@@ -1,8 +1,8 @@
 import { type FocusEvent, memo, useState } from 'react'
 import type { Block } from '#plan/model.ts'
 import { EffortPicker } from '#ui/EffortPicker.tsx'
-import { effortWords } from '#units/effortWords.ts'
-import { formatEffort } from '#units/formatEffort.ts'
+import { effort as formatEffort } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import './effort.css'
 
 interface EffortFieldsProps {
@@ -13,7 +13,7 @@ interface EffortFieldsProps {
   onPreview: (effort: Block['effort'] | null) => void
 }
 
-const sayEffort = (effort: number) => `${formatEffort(effort)} of 10, ${effortWords(effort)}`
+const sayEffort = (effort: number) => `${formatEffort(effort)} of 10, ${words.names.effort({ effort })}`
 
 /**
  * The intended effort: one level, or a straight ramp from one to another. A ramp in the hand stays one while its ends
@@ -70,7 +70,9 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
 function wordsOf(effort: Block['effort'] | null, isRamp: boolean): string {
   if (effort === null) return 'mixed'
   const { from, to } = effort
-  return isRamp ? `${formatEffort(from)} to ${formatEffort(to)}, ${effortWords(from)} to ${effortWords(to)}` : sayEffort(from)
+  return isRamp
+    ? `${formatEffort(from)} to ${formatEffort(to)}, ${words.names.effort({ effort: from })} to ${words.names.effort({ effort: to })}`
+    : sayEffort(from)
 }
 
 /** A new ramp goes one level up, or down from the top. */
