@@ -24,6 +24,7 @@ import { names } from './names.ts'
 import { panels } from './panels.ts'
 import { patterns } from './patterns.ts'
 import { plan } from './plan.ts'
+import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
@@ -58,6 +59,7 @@ export const de: Catalogue = {
   panels,
   patterns,
   plan,
+  problems,
   rehearsing,
   rules,
   setup,
