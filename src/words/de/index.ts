@@ -3,6 +3,7 @@ import type { Catalogue } from '#words/said.ts'
 import { actions } from './actions.ts'
 import { app } from './app.ts'
 import { backup } from './backup.ts'
+import { calibrating } from './calibrating.ts'
 import { checkList } from './checkList.ts'
 import { checks } from './checks.ts'
 import { commands } from './commands.ts'
@@ -26,6 +27,7 @@ import { patterns } from './patterns.ts'
 import { plan } from './plan.ts'
 import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
+import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
@@ -38,6 +40,7 @@ export const de: Catalogue = {
   actions,
   app,
   backup,
+  calibrating,
   checkList,
   checks,
   commands,
@@ -61,6 +64,7 @@ export const de: Catalogue = {
   plan,
   problems,
   rehearsing,
+  riders,
   rules,
   setup,
   sheet,

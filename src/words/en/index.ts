@@ -1,6 +1,7 @@
 import { actions } from './actions.ts'
 import { app } from './app.ts'
 import { backup } from './backup.ts'
+import { calibrating } from './calibrating.ts'
 import { checkList } from './checkList.ts'
 import { checks } from './checks.ts'
 import { commands } from './commands.ts'
@@ -24,6 +25,7 @@ import { patterns } from './patterns.ts'
 import { plan } from './plan.ts'
 import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
+import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
@@ -37,6 +39,7 @@ export const en = {
   actions,
   app,
   backup,
+  calibrating,
   checkList,
   checks,
   commands,
@@ -60,6 +63,7 @@ export const en = {
   plan,
   problems,
   rehearsing,
+  riders,
   rules,
   setup,
   sheet,
