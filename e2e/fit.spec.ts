@@ -55,7 +55,7 @@ test('a ride is fitted to its slot: shown, left, taken, and undone in one step',
   const before = await curve(page)
   const ask = page.getByRole('button', { name: 'fit to the slot' })
   await ask.click()
-  const offer = page.getByRole('dialog', { name: 'fit to the slot' })
+  const offer = page.getByRole('dialog', { name: 'fit to class length' })
   await expect(offer).toContainText('43 s over')
   await expect(offer.getByRole('listitem')).not.toHaveCount(0)
   await expect.poll(() => curve(page)).not.toBe(before)
@@ -68,7 +68,7 @@ test('a ride is fitted to its slot: shown, left, taken, and undone in one step',
   await expect.poll(() => curve(page)).toBe(before)
 
   await ask.click()
-  await offer.getByRole('button', { name: 'take it' }).click()
+  await offer.getByRole('button', { name: 'use', exact: true }).click()
   await expect(offer).toHaveCount(0)
   const fitted = await seconds(page)
   expect(fitted).toBeLessThanOrEqual(43 * 60)
@@ -88,7 +88,7 @@ test('the 30-minute version of a 45-minute class, by keyboard, is a ride of its 
   await expect.poll(() => seconds(page)).toBeLessThanOrEqual(30 * 60)
   await noFaults(page)
 
-  await tabTo(page, offer.getByRole('button', { name: 'make it a ride of its own' }))
+  await tabTo(page, offer.getByRole('button', { name: 'save as a new ride' }))
   await press(page, 'Enter')
   await expect(offer).toHaveCount(0)
   await expect(page.getByRole('heading', { name: 'Ridge and Return (30 min)' })).toBeVisible()
@@ -111,7 +111,7 @@ test('a swapped song says what falls off its end before it is taken', async ({ p
   const panel = page.locator('.panel')
   await expect(panel).toContainText('All 8 blocks keep their counts, 64 eights in all.')
   await expect(panel).toContainText('All of “ease” falls off the end (8 eights).')
-  await expect(panel).toContainText('The ride ends at 43:28, 1:32 to spare.')
+  await expect(panel).toContainText('The ride ends at 43:28, 1:32 under class length.')
   await expect(page.locator('.song-head').nth(2)).toContainText('Hedge Maze')
 
   await panel.getByRole('button', { name: 'swap the song' }).click()

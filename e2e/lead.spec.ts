@@ -42,16 +42,16 @@ test('a whole class led: late start, the cut it needs, a skipped song, a reload,
   await expect(page.getByText('starting 4:00 late')).toBeVisible()
   await press(page, 'Space')
   await pass(page, 5)
-  await expect(slot(page, 'slack')).toHaveText('4:00 behind, 2:43 over the slot')
+  await expect(slot(page, 'slack')).toHaveText('4:00 behind, 2:43 over class time')
   await expectRightScreen(page)
 
   await expect(
-    page.getByText(/^Leave out “Glass Tram”: 3:14 less, then 31 s to spare\. “Iron Lullaby” then starts with one turn on\.$/),
+    page.getByText(/^Skip “Glass Tram” \(−3:14\): you finish 31 s early\. “Iron Lullaby” then starts with “one turn on”\.$/),
   ).toBeVisible()
   await press(page, 'c')
   await pass(page, 1)
   await expect(slot(page, 'slack')).toHaveText('4:00 behind, 31 s to spare')
-  await expect(page.getByText('Leave out')).toHaveCount(0)
+  await expect(page.getByText('you finish')).toHaveCount(0)
 
   // To the third song, whose music starts six seconds late.
   await pass(page, 371)
@@ -61,7 +61,7 @@ test('a whole class led: late start, the cut it needs, a skipped song, a reload,
   await press(page, 'Space')
   await pass(page, 0.5)
   await expect(slot(page, 'songEight')).toHaveText('eight 1 of 64')
-  await expect(page.locator('.lead-said')).toHaveText(/^On the one: the song is \d\.\d s later than shown\.$/)
+  await expect(page.locator('.lead-said')).toHaveText(/^On beat 1: the song is \d\.\d s later than shown\.$/)
   await expectRightScreen(page)
 
   // The fourth is gone: after the third comes the fifth.
@@ -487,7 +487,7 @@ test('has no barriers, on its card and while leading, dark in a light page', asy
   expect(await barriers(page)).toEqual([])
   await press(page, 'Space')
   await page.clock.fastForward(206_000)
-  await expect(page.getByText('Leave out')).toBeVisible()
+  await expect(page.getByText('you finish')).toBeVisible()
   await expect(slot(page, 'cue')).not.toBeEmpty()
   expect(await barriers(page)).toEqual([])
   expect(await page.locator('.lead').evaluate(lightness, 'background-color')).toBeLessThan(0.2)

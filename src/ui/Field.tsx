@@ -1,14 +1,13 @@
 import { type KeyboardEvent, type ReactNode, useId } from 'react'
-import { tellRefusal, words } from '#words/words.ts'
-import { type Taken, useDraftText } from './useDraftText.ts'
+import { type Problem, useDraftText } from './useDraftText.ts'
 import './Field.css'
 
 export interface FieldProps {
   label: string
   /** The committed text. Give the field a `key` when it changes what it edits. */
   value: string
-  /** Takes the text, or returns what is wrong with it. */
-  onCommit: (text: string) => Taken
+  /** Takes the text, or returns one sentence that says what is wrong with it. */
+  onCommit: (text: string) => Problem
   /** Keeps the label for screen readers only. */
   hideLabel?: boolean
   /** Small words after the input: a unit. */
@@ -24,6 +23,8 @@ export interface FieldProps {
   disabled?: boolean
   className?: string
 }
+
+const BACK = 'Typed before the page ended, and not taken yet. Press Enter here to take it, Escape to give it up.'
 
 /**
  * Label, input, and under it the sentence that says what is wrong. Commits on Enter and on leaving
@@ -45,7 +46,7 @@ export function Field({
 }: FieldProps) {
   const id = useId()
   const { inputProps, problem, isBack, restore } = useDraftText(label, value, onCommit, rows !== undefined)
-  const under = problem === null ? (isBack ? words.fields.back : hint) : tellRefusal(problem)
+  const under = problem ?? (isBack ? BACK : hint)
   const shared = {
     ...inputProps,
     id,

@@ -70,7 +70,7 @@ export const PANELS: readonly Scene[] = [
     show: async (page) => {
       await drafted(page)
       if ((await page.locator('.proposal').count()) === 0) await page.locator('.draft-link').last().click()
-      await expect(page.getByRole('button', { name: 'make it a ride of its own' })).toBeVisible()
+      await expect(page.getByRole('button', { name: 'save as a new ride' })).toBeVisible()
     },
     own: '.proposal',
     ownOnly: true,
@@ -80,7 +80,7 @@ export const PANELS: readonly Scene[] = [
     prepare: async (page) => {
       await ridge(page)
       await page.locator('.draft-link').last().click()
-      await page.getByRole('button', { name: 'make it a ride of its own' }).click()
+      await page.getByRole('button', { name: 'save as a new ride' }).click()
       await expect(page.locator('.proposal')).toHaveCount(0)
       await kept(page)
     },

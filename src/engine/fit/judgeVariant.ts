@@ -1,8 +1,8 @@
 import { computeRide } from '#engine/computeRide.ts'
 import { constantsOf } from '#engine/constants.ts'
 import type { Ride } from '#plan/model.ts'
-import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { endsOf, sectionShapes } from './shapeOf.ts'
 
 /** What a class in another length is held against. */
@@ -10,7 +10,7 @@ interface Judge {
   /** The least warm-up and cool-down: what is usual for its length, or as much less as its parent has. */
   least: { warmUp: Seconds; coolDown: Seconds }
   /** What speaks against a variant, in one sentence; null where nothing does. */
-  against: (variant: Ride) => string | null
+  against: (variant: Ride) => Text | null
 }
 
 /** As the finding about them has it. */
@@ -31,13 +31,12 @@ export function judgeOf(parent: Ride, minutes: number): Judge {
     coolDown: leastOf(rules.coolDownShare, rules.coolDownMinutes, was.coolDown),
   }
   const known = new Set(computeRide(parent).findings.flatMap(({ rule, severity }) => (severity === 'problem' ? [rule] : [])))
-  const against = (variant: Ride): string | null => {
+  const against = (variant: Ride): Text | null => {
     const { findings, measures } = computeRide(variant)
     const problem = findings.find(({ rule, severity }) => severity === 'problem' && !known.has(rule))
-    if (problem) return `Every choice of these songs has something against it, this one: ${problem.text}`
-    if (measures.warmUp !== null && measures.warmUp < least.warmUp - NEAR)
-      return tooShort('warm-up', measures.warmUp, least.warmUp, minutes)
-    if (measures.coolDown < least.coolDown - NEAR) return tooShort('cool-down', measures.coolDown, least.coolDown, minutes)
+    if (problem) return say('fit.variantProblem', { problem: problem.text })
+    if (measures.warmUp !== null && measures.warmUp < least.warmUp - NEAR) return tooShort('warmUp', measures.warmUp, least.warmUp, minutes)
+    if (measures.coolDown < least.coolDown - NEAR) return tooShort('coolDown', measures.coolDown, least.coolDown, minutes)
     return null
   }
   return { least, against }
@@ -46,5 +45,5 @@ export function judgeOf(parent: Ride, minutes: number): Judge {
 const ridingOf = ({ briefingSeconds, clearUpSeconds }: Ride, minutes: number): Seconds =>
   Math.max(1, minutes * 60 - briefingSeconds - clearUpSeconds)
 
-const tooShort = (name: string, has: Seconds, needs: Seconds, minutes: number): string =>
-  `In ${minutes} minutes these songs leave a ${name} of ${formatDuration(has)}, and ${formatDuration(needs)} is needed.`
+const tooShort = (end: 'warmUp' | 'coolDown', has: Seconds, needs: Seconds, minutes: number): Text =>
+  say('fit.endTooShort', { end, minutes, has, needs })

@@ -8,8 +8,8 @@ import { editBlocksOf, patched } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import { statedAs } from '#plan/ledger/statedAs.ts'
 import type { Block, Ride, Section } from '#plan/model.ts'
-import { formatDuration } from '#units/formatDuration.ts'
 import type { Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { easyEnds } from './easyEnds.ts'
 import { judgeOf } from './judgeVariant.ts'
 import { pickSections } from './pickSections.ts'
@@ -20,7 +20,7 @@ import { variantTitle } from './variantTitle.ts'
 
 export type Variant =
   | { ok: true; ride: Ride; changes: VariantChange[] }
-  | { ok: false; reason: string; ride?: Ride; changes?: VariantChange[] }
+  | { ok: false; reason: Text; ride?: Ride; changes?: VariantChange[] }
 
 /** Lengths a class is booked for, minutes. */
 export const VARIANT_MINUTES: readonly number[] = [20, 25, 30, 40, 45, 50, 60]
@@ -40,13 +40,13 @@ const TRIES = 16
  * @param minutes its slot, 5 to 180
  */
 export function makeVariant(ride: Ride, minutes: number, id: string): Variant {
-  if (ride.sections.length === 0) return { ok: false, reason: 'There is nothing planned yet to make a variant of.' }
+  if (ride.sections.length === 0) return { ok: false, reason: say('fit.nothingPlanned') }
   const source = sourceOf(ride)
   const slot = minutes * 60 - ride.briefingSeconds - ride.clearUpSeconds
   const judge = judgeOf(ride, minutes)
   const selections = pickSections({ ...source, slot, least: judge.least, fitUnder: constantsOf(ride).fitUnder }, TRIES)
-  let nearest: { made: Made; reason: string; off: Seconds } | null = null
-  const keepNearest = (made: Made, reason: string, off: Seconds): void => {
+  let nearest: { made: Made; reason: Text; off: Seconds } | null = null
+  const keepNearest = (made: Made, reason: Text, off: Seconds): void => {
     if (nearest === null || off < nearest.off) nearest = { made, reason, off }
   }
   for (const { sections } of selections) {
@@ -56,16 +56,14 @@ export function makeVariant(ride: Ride, minutes: number, id: string): Variant {
     const fit = whole.ok ? whole : fitRide(drafted)
     for (const trim of fit.ok ? [fit] : fit.nearest) {
       const made = finished(ride, source, sections, drafted, trim)
-      const off = `${formatDuration(Math.abs(trim.slack))} ${trim.slack < 0 ? 'over' : 'under'}`
-      const against = fit.ok ? judge.against(made.ride) : `The nearest this comes to ${minutes} minutes is ${off}.`
+      const against = fit.ok ? judge.against(made.ride) : say('fit.variantOff', { minutes, slack: trim.slack })
       if (against === null) return { ok: true, ...made }
       // One that ends in time but has something against it is nearer than one that does not.
       keepNearest(made, against, fit.ok ? 0 : Math.abs(trim.slack))
     }
   }
-  const found = nearest as { made: Made; reason: string } | null
-  if (found === null)
-    return { ok: false, reason: `No choice of these songs makes a class of ${minutes} minutes with its warm-up and cool-down.` }
+  const found = nearest as { made: Made; reason: Text } | null
+  if (found === null) return { ok: false, reason: say('fit.noVariant', { minutes }) }
   return { ok: false, reason: found.reason, ...found.made }
 }
 

@@ -3,11 +3,11 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { quotedSectionName } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
 import { countsOf, lastCountOf } from '#plan/songs/beatGrid.ts'
-import { formatEights } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { type LengthChange, lengthsFor, withLengths } from './sectionFit.ts'
 
 /** A stretch of the song next to the one ridden that the blocks can fill. */
@@ -16,7 +16,7 @@ interface NearFit {
   counts: Counts
   changes: LengthChange[]
   /** "End the song after 24 eights". */
-  label: string
+  label: Text
   command: Command
 }
 
@@ -37,10 +37,10 @@ export function nearestFits(ride: Ride, sectionId: string): NearFit[] {
   return (found.nearest ?? []).flatMap((near) => {
     const fitted = near > 0 && near <= lasts ? lengthsFor(section, near) : undefined
     if (!fitted?.ok) return []
-    const length = formatEights(near, eight)
-    const command = makeCommand(`Fitted ${nameOfSection(ride, section)} to ${length} of its song`, (before) =>
+    const label = say('fit.fittedSectionTo', { section: quotedSectionName(ride, section), counts: near, unit: eight })
+    const command = makeCommand(label, (before) =>
       editSection(before, sectionId, (one) => ({ ...withLengths(one, fitted.lengths), outCount: from + near })),
     )
-    return [{ counts: near, changes: fitted.changes, label: `End the song after ${length}`, command }]
+    return [{ counts: near, changes: fitted.changes, label: say('fit.endAfter', { counts: near, unit: eight }), command }]
   })
 }

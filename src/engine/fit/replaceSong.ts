@@ -3,18 +3,17 @@ import { unrollItems } from '#engine/timeline/unrollItems.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { setSong } from '#plan/commands/setSong.ts'
 import { type Ride, type Section, type Song, tempoOf } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
 import { countsOf, secondAt } from '#plan/songs/beatGrid.ts'
 import { withSong } from '#plan/songs/withSong.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Rpm, Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** A block that no longer has its music, wholly or in part. */
 interface FallenBlock {
   blockId: string
-  name: string
+  name: Text
   /** Round of its set, from 1. */
   round?: number
   /** Counts past the song's end, of so many. */
@@ -36,7 +35,7 @@ interface Replacement {
   /** Cadence on the beat before and after; null off the beat or without one. */
   rpm: { before: Rpm | null; after: Rpm | null }
   /** In whole sentences. */
-  sentences: string[]
+  sentences: Text[]
   command: Command
 }
 
@@ -64,7 +63,7 @@ function whatFalls(section: Section, offered: Counts): { fallen: FallenBlock[]; 
     const of = 'counts' in block.length ? block.length.counts : 0
     const past = Math.min(of, Math.max(0, count + of - offered))
     count += of
-    if (past > 0) fallen.push({ blockId: block.id, name: nameOfItem(block), ...(set && { round: set.round }), counts: past, of })
+    if (past > 0) fallen.push({ blockId: block.id, name: itemName(block), ...(set && { round: set.round }), counts: past, of })
   }
   return { fallen, needed: count }
 }
@@ -78,18 +77,14 @@ function lengthOf(section: Section, needed: Counts, offered: Counts): Seconds {
 const onBeat = ({ grid, strikesPerBeat }: Song): Rpm | null =>
   grid && strikesPerBeat !== null ? (tempoOf(grid) * strikesPerBeat) / 2 : null
 
-function inWords(section: Section, { fallen, open, seconds, rpm }: Pick<Replacement, 'fallen' | 'open' | 'seconds' | 'rpm'>): string[] {
-  const { eight } = countingUnit(section)
-  const falls = fallen.map(({ name, counts, of, round }) => {
-    const which = round === undefined ? `“${name}”` : `“${name}” in round ${round}`
-    return counts === of
-      ? `All of ${which} falls off the end (${formatEights(counts, eight)}).`
-      : `The last ${formatEights(counts, eight)} of ${which} fall off the end.`
-  })
-  const left = open > 0 ? [`${formatEights(open, eight)} of the song are left open.`] : []
-  const longer =
-    Math.abs(seconds) < 0.5 ? [] : [`The section gets ${formatDuration(Math.abs(seconds))} ${seconds > 0 ? 'longer' : 'shorter'}.`]
+function inWords(section: Section, { fallen, open, seconds, rpm }: Pick<Replacement, 'fallen' | 'open' | 'seconds' | 'rpm'>): Text[] {
+  const { eight: unit } = countingUnit(section)
+  const falls = fallen.map(({ name, counts, of, round = null }) =>
+    say(counts === of ? 'fit.fallsOff' : 'fit.fallsOffPart', { block: say('names.quoted', { name }), round, counts, unit }),
+  )
+  const left = open > 0 ? [say('fit.leftOpen', { counts: open, unit })] : []
+  const longer = Math.abs(seconds) < 0.5 ? [] : [say('fit.songLonger', { seconds })]
   const moved = rpm.before !== null && rpm.after !== null && Math.round(rpm.before) !== Math.round(rpm.after)
-  const pace = moved ? [`Legs go from ${Math.round(rpm.before!)} to ${Math.round(rpm.after!)} rev/min.`] : []
+  const pace = moved ? [say('fit.legsMove', { from: rpm.before!, to: rpm.after! })] : []
   return [...falls, ...left, ...longer, ...pace]
 }

@@ -5,24 +5,23 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editSections } from '#plan/edits.ts'
 import type { Ride, Section } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { quotedSectionName, sectionName } from '#plan/names.ts'
 import { countsOf, lastCountOf, secondAt } from '#plan/songs/beatGrid.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { type Choice, cheapestSum, type Picked } from './cheapestSum.ts'
 import { type LengthChange, lengthsFor, sayChange, withLengths } from './sectionFit.ts'
 
 /** A song that ends at another phrase, with the blocks that give. */
 export interface SongTrim {
   sectionId: string
-  name: string
+  name: Text
   from: Counts
   to: Counts
   seconds: Seconds
   blocks: LengthChange[]
   /** In one sentence. */
-  text: string
+  text: Text
 }
 
 /** One way to end near the slot. */
@@ -34,7 +33,7 @@ export interface RideTrim {
   command: Command
 }
 
-type RideFit = ({ ok: true } & RideTrim) | { ok: false; reason: string; nearest: RideTrim[] }
+type RideFit = ({ ok: true } & RideTrim) | { ok: false; reason: Text; nearest: RideTrim[] }
 
 /** A song cut below this share of what it plays is another song (common practice). */
 const LEAST_SHARE = 0.5
@@ -107,12 +106,9 @@ function playedSeconds(section: Section, grid: NonNullable<NonNullable<Section['
 
 function songTrim(ride: Ride, section: Section, from: Counts, to: Counts, seconds: Seconds, blocks: LengthChange[]): SongTrim {
   const { eight } = countingUnit(section)
-  const name = nameOfSection(ride, section)
-  const verb = to < from ? 'ends' : 'plays on'
-  const time = `${formatDuration(Math.abs(seconds))} ${seconds < 0 ? 'shorter' : 'longer'}`
-  const gives = blocks.length === 0 ? '' : `: ${blocks.map((change) => sayChange(change, eight)).join(', ')}`
-  const text = `“${name}” ${verb} at ${formatEights(to, eight)} instead of ${formatEights(from, eight)}, ${time}${gives}.`
-  return { sectionId: section.id, name, from, to, seconds, blocks, text }
+  const changes = blocks.map((change) => sayChange(change, eight))
+  const text = say('fit.trimmed', { song: quotedSectionName(ride, section), from, to, unit: eight, seconds, changes })
+  return { sectionId: section.id, name: sectionName(ride, section), from, to, seconds, blocks, text }
 }
 
 function rideTrim(ride: Ride, ways: readonly (readonly Way[])[], { choices }: Picked, slot: Seconds): RideTrim {
@@ -129,12 +125,10 @@ function rideTrim(ride: Ride, ways: readonly (readonly Way[])[], { choices }: Pi
     })
   const { total } = layTimeline(apply(ride))
   const trims = [...chosen.values()].map(({ song }) => song)
-  return { trims, total, slack: slot - total, command: makeCommand(`Fitted the ride to ${formatDuration(slot)}`, apply) }
+  return { trims, total, slack: slot - total, command: makeCommand(say('fit.fittedRide', { seconds: slot }), apply) }
 }
 
-function reasonFor(nearest: readonly RideTrim[], under: Seconds, ways: readonly (readonly Way[])[]): string {
-  if (ways.every(({ length }) => length === 1))
-    return 'No song here can end at another phrase: they have no beats, keep their lengths, or are at their ends.'
-  const said = nearest.map(({ slack }) => (slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} under`))
-  return `No combination of phrase ends stops within ${formatDuration(under)} of the slot; the nearest ${said.length === 1 ? 'is' : 'are'} ${said.join(' and ')}.`
-}
+const reasonFor = (nearest: readonly RideTrim[], under: Seconds, ways: readonly (readonly Way[])[]): Text =>
+  ways.every(({ length }) => length === 1)
+    ? say('fit.nothingGives')
+    : say('fit.noneInside', { under, slacks: nearest.map(({ slack }) => slack) })

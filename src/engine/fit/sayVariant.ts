@@ -2,15 +2,15 @@ import { keepLedger } from '#engine/ledger/keepLedger.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { layTimeline } from '#engine/timeline/layTimeline.ts'
 import type { Block, Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { quotedItem, quotedSectionName } from '#plan/names.ts'
+import { say, type Text } from '#words/said.ts'
 import type { RideTrim } from './rideFit.ts'
 
 /** One thing a variant has otherwise than its parent, in one sentence. */
 export interface VariantChange {
   kind: 'slot' | 'dropped' | 'repeated' | 'trimmed' | 'total'
   sectionId?: string
-  text: string
+  text: Text
 }
 
 /** What a variant has otherwise than its parent, each in one sentence. */
@@ -24,18 +24,14 @@ export function sayVariant(
   const timeline = layTimeline(parent)
   const changes: VariantChange[] = []
   if (parent.slotMinutes !== drafted.slotMinutes)
-    changes.push({ kind: 'slot', text: `${drafted.slotMinutes} minutes instead of ${parent.slotMinutes}.` })
+    changes.push({ kind: 'slot', text: say('fit.otherMinutes', { minutes: drafted.slotMinutes, was: parent.slotMinutes }) })
   for (const [index, section] of parent.sections.entries()) {
     const times = sections.filter((other) => other === index).length
     const { from, to } = timeline.sections[index]!
-    const name = nameOfSection(parent, section)
-    if (times === 0) changes.push({ kind: 'dropped', sectionId: section.id, text: `“${name}” is left out (${formatDuration(to - from)}).` })
+    const song = quotedSectionName(parent, section)
+    if (times === 0) changes.push({ kind: 'dropped', sectionId: section.id, text: say('fit.leftOut', { song, seconds: to - from }) })
     if (times > 1) {
-      changes.push({
-        kind: 'repeated',
-        sectionId: section.id,
-        text: `“${name}” comes ${times === 2 ? 'twice' : `${times} times`}; give it another song of the same length.`,
-      })
+      changes.push({ kind: 'repeated', sectionId: section.id, text: say('fit.repeated', { song, times }) })
     }
   }
   for (const [piece, of, name] of [
@@ -44,8 +40,7 @@ export function sayVariant(
   ] as const) {
     const times = sections.filter((other) => other === piece).length
     if (piece === undefined || times === 0) continue
-    const often = times === 1 ? 'once more' : `${times} times more`
-    const text = `The easy ${name} of “${nameOfSection(parent, of)}” is ridden ${often}; give it another song of the same length.`
+    const text = say('fit.repeatedEnd', { end: name, song: quotedSectionName(parent, of), times })
     changes.push({ kind: 'repeated', sectionId: of.id, text })
   }
   for (const { sectionId, text } of trims) changes.push({ kind: 'trimmed', sectionId, text })
@@ -65,7 +60,7 @@ function totalsStated(parent: Ride, drafted: Ride): VariantChange[] {
       {
         kind: 'total' as const,
         sectionId: drafted.sections[section]!.id,
-        text: `“${nameOfItem(block)}” states its total, ${total}, because what came before it is gone.`,
+        text: say('fit.statesTotal', { block: quotedItem(block), total }),
       },
     ]
   })

@@ -4,18 +4,17 @@ import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { editBlocksOf, editSection } from '#plan/edits.ts'
 import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, quotedItem, quotedSectionName } from '#plan/names.ts'
 import { findSection } from '#plan/places.ts'
 import { countsOf } from '#plan/songs/beatGrid.ts'
-import { formatEights } from '#units/formatEights.ts'
-import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { type FitItem, fitLengths, type Nearest } from './fitLengths.ts'
 
 /** A block that gets another length. */
 export interface LengthChange {
   blockId: string
-  name: string
+  name: Text
   from: Counts
   to: Counts
 }
@@ -32,7 +31,7 @@ interface SectionLengths {
 /** Why a number of counts cannot be filled, and the numbers of counts next to it that can. */
 interface Unfit {
   ok: false
-  reason: string
+  reason: Text
   nearest?: Counts[]
 }
 
@@ -46,14 +45,12 @@ type SectionFit = (SectionLengths & { ok: true; command: Command }) | Unfit
 export function fitSection(ride: Ride, sectionId: string): SectionFit {
   const section = findSection(ride, sectionId)
   const counts = section && countsOf(section)
-  if (!section || counts === null || counts === undefined)
-    return { ok: false, reason: 'Only a section with a song and its beats can be fitted.' }
+  if (!section || counts === null || counts === undefined) return { ok: false, reason: say('fit.needsBeat') }
   const found = lengthsFor(section, counts)
   if (!found.ok) return found
-  const name = nameOfSection(ride, section)
   return {
     ...found,
-    command: makeCommand(`Fitted ${name} to its song`, (before) =>
+    command: makeCommand(say('fit.fittedSection', { section: quotedSectionName(ride, section) }), (before) =>
       editSection(before, sectionId, (one) => withLengths(one, found.lengths)),
     ),
   }
@@ -69,15 +66,15 @@ export const withLengths = (section: Section, lengths: ReadonlyMap<string, Count
 /** The lengths that fill a number of counts with the least change, or why there are none. */
 export function lengthsFor(section: Section, counts: Counts): (SectionLengths & { ok: true }) | Unfit {
   const parts = partsOf(section)
-  if (parts.length === 0) return { ok: false, reason: 'There are no blocks to fit.' }
+  if (parts.length === 0) return { ok: false, reason: say('fit.noBlocks') }
   const timed = parts.find(({ block }) => !('counts' in block.length))
-  if (timed) return { ok: false, reason: `“${nameOfItem(timed.block)}” is measured in seconds, so it has no eights to fit.` }
-  const { eight, name } = countingUnit(section)
+  if (timed) return { ok: false, reason: say('fit.inSeconds', { block: quotedItem(timed.block) }) }
+  const { eight } = countingUnit(section)
   const fixed = parts.filter(({ block }) => keepsLength(block))
   const free = parts.filter(({ block }) => !keepsLength(block))
   const room = counts - fixed.reduce((sum, { block, rounds }) => sum + countsIn(block) * rounds, 0)
   const eights = Math.floor(room / eight)
-  if (free.length === 0) return { ok: false, reason: 'Every block keeps its length, so nothing can give.' }
+  if (free.length === 0) return { ok: false, reason: say('fit.allLocked') }
   const result = fitLengths(
     free.map((part) => fitItem(part, eight)),
     eights,
@@ -85,12 +82,12 @@ export function lengthsFor(section: Section, counts: Counts): (SectionLengths & 
   if (!result.ok) {
     const { below, above } = result.nearest
     const nearest = [below, above].filter((total) => total !== null).map((total) => counts - room + total * eight)
-    return { ok: false, reason: outOfReach(eights, result.nearest, name), nearest }
+    return { ok: false, reason: outOfReach(eights, result.nearest, eight), nearest }
   }
   const lengths = new Map(free.map(({ block }, i) => [block.id, result.fitted.lengths[i]! * eight]))
   const changes = free.flatMap(({ block }) => {
     const [from, to] = [countsIn(block), lengths.get(block.id)!]
-    return from === to ? [] : [{ blockId: block.id, name: nameOfItem(block), from, to }]
+    return from === to ? [] : [{ blockId: block.id, name: itemName(block), from, to }]
   })
   return { ok: true, lengths, changes, cost: result.fitted.cost, leftOver: room - eights * eight }
 }
@@ -135,15 +132,13 @@ function stepOf(block: Block, eight: Counts, { least, most }: { least: number; m
 
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b))
 
-function outOfReach(eights: number, { below, above }: Nearest, unit: 'eight' | 'six'): string {
-  const say = (total: number) => (unit === 'eight' ? plural(total, 'eight') : plural(total, 'six', 'sixes'))
-  const nearest = [below, above].filter((total) => total !== null).map(say)
-  const song = `The song leaves ${say(Math.max(0, eights))}`
-  return nearest.length === 0
-    ? `${song}, and no lengths of these blocks come near.`
-    : `${song}; the nearest these blocks can fill are ${nearest.join(' and ')}.`
-}
+const outOfReach = (eights: number, { below, above }: Nearest, unit: Counts): Text =>
+  say('fit.outOfReach', {
+    room: Math.max(0, eights) * unit,
+    nearest: [below, above].flatMap((total) => (total === null ? [] : [total * unit])),
+    unit,
+  })
 
 /** "“recover” from 16 to 12 eights". */
-export const sayChange = ({ name, from, to }: LengthChange, eight: Counts): string =>
-  `“${name}” from ${formatEights(from, eight)} to ${formatEights(to, eight)}`
+export const sayChange = ({ name, from, to }: LengthChange, eight: Counts): Text =>
+  say('fit.change', { block: say('names.quoted', { name }), from, to, unit: eight })

@@ -2,24 +2,27 @@ import { computeRide } from '#engine/computeRide.ts'
 import { constantsOf } from '#engine/constants.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { quotedSectionName } from '#plan/names.ts'
+import { say, type Text } from '#words/said.ts'
 import { rolesOf, sectionShapes } from './shapeOf.ts'
 
 /** What a class in another length keeps of its parent, each in one sentence with how it was. */
-export function whatStays(parent: Ride, variant: Ride): string[] {
+export function whatStays(parent: Ride, variant: Ride): Text[] {
   const [old, now] = [computeRide(parent), computeRide(variant)]
   const [was, is] = [endsOf(old), endsOf(now)]
-  const name = finishOf(variant)
-  const finish = name && `Finish: “${name}”${name === finishOf(parent) ? ', as before' : ''}.`
+  const [finishWas, finish] = [finishOf(parent), finishOf(variant)]
   return [
-    `Warm-up ${percent(is.warmUp)} of the class, was ${percent(was.warmUp)}.`,
-    `Cool-down ${percent(is.coolDown)}, was ${percent(was.coolDown)}.`,
-    ...(finish ? [finish] : []),
-    `Shape: ${now.shape.name}${now.shape.name === old.shape.name ? ', as before' : `, was ${old.shape.name}`}; ${percent(now.overall.workShare)} of it is work, was ${percent(old.overall.workShare)}.`,
+    say('fit.staysWarmUp', { is: is.warmUp, was: was.warmUp }),
+    say('fit.staysCoolDown', { is: is.coolDown, was: was.coolDown }),
+    ...(finish ? [say('fit.staysFinish', { song: finish.name, same: finish.title === finishWas?.title })] : []),
+    say('fit.staysShape', {
+      is: now.shape.name,
+      was: now.shape.name === old.shape.name ? null : old.shape.name,
+      work: now.overall.workShare,
+      workWas: old.overall.workShare,
+    }),
   ]
 }
-
-const percent = (share: number): string => `${Math.round(100 * share)} %`
 
 /** The shares that the panel of a ride shows of it too. */
 const endsOf = ({ measures: { warmUp, coolDown, riding } }: RideReport): { warmUp: number; coolDown: number } => ({
@@ -27,8 +30,9 @@ const endsOf = ({ measures: { warmUp, coolDown, riding } }: RideReport): { warmU
   coolDown: riding > 0 ? coolDown / riding : 0,
 })
 
-function finishOf(ride: Ride): string | undefined {
+/** The finish as it stands in a sentence, and its title to tell it by. */
+function finishOf(ride: Ride): { name: Text; title: string } | undefined {
   const rules = constantsOf(ride)
   const finish = ride.sections[rolesOf(sectionShapes(ride), rules.warmUpEffort, rules.coolDownEffort).indexOf('finish')]
-  return finish && nameOfSection(ride, finish)
+  return finish && { name: quotedSectionName(ride, finish), title: finish.title || finish.song?.title || finish.id }
 }

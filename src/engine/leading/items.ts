@@ -1,4 +1,5 @@
-import { nameOfItem } from '#plan/names.ts'
+import { quotedItem } from '#plan/names.ts'
+import type { Text } from '#words/said.ts'
 import type { LedItem, LedSection, Measure, Plan } from './led.ts'
 
 /** Less than this is nothing: rounding. */
@@ -35,17 +36,21 @@ export function asPlaying(section: LedSection): LedSection {
   return items.every((item, i) => item === section.items[i]) && items.length === section.items.length ? section : { ...section, items }
 }
 
-/** "; “ease” falls off the end of the song", or nothing where no more falls off than did before. */
-export function sayFallen(plan: Plan, before: LedSection, after: LedSection): string {
+/** What falls off the end of the song that did not before, each name once. */
+export function fallenNames(plan: Plan, before: LedSection, after: LedSection): Text[] {
   const already = new Set(fallenOf(before))
   const fallen = fallenOf(after).filter((item) => !already.has(item))
-  if (fallen.length === 0) return ''
-  const names = [...new Set(fallen.map((item) => nameOf(plan, item)))]
-  const what = names.length > 2 ? `${names.length} blocks` : names.join(' and ')
-  return `; ${what} ${names.length > 1 ? 'fall' : 'falls'} off the end of the song`
+  const firsts = new Map(fallen.map((item) => [keyOf(plan, item), item] as const).reverse())
+  return fallen.filter((item) => firsts.get(keyOf(plan, item)) === item).map((item) => nameOf(plan, item))
+}
+
+/** What tells a name from another: its own label, else what it is. */
+const keyOf = ({ report }: Plan, { planned }: LedItem): string => {
+  const { label, terrain } = report.blocks[planned]!.block
+  return label || terrain
 }
 
 const fallenOf = (section: LedSection): readonly LedItem[] => section.items.slice(asPlaying(section).items.length)
 
 /** A led item's name in quotes. */
-export const nameOf = ({ report }: Plan, { planned }: LedItem): string => `“${nameOfItem(report.blocks[planned]!.block)}”`
+export const nameOf = ({ report }: Plan, { planned }: LedItem): Text => quotedItem(report.blocks[planned]!.block)

@@ -4,6 +4,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 import { putOff } from './acts/hold.ts'
 import { asPlaying } from './items.ts'
 import { type LeadLog, lateBy } from './leadLog.ts'
@@ -25,7 +26,7 @@ export interface LedClass {
   /** Seconds the class began late. */
   late: Seconds
   /** What the last act did. */
-  said: string
+  said: Text
 }
 
 export interface Round {
@@ -43,7 +44,7 @@ export function ledClass(plan: Plan, log: LeadLog, until?: Seconds): LedClass {
 }
 
 /** The same from what is led. */
-export function classOf(plan: Plan, led: Led, late: Seconds, said = ''): LedClass {
+export function classOf(plan: Plan, led: Led, late: Seconds, said: Text = ''): LedClass {
   const playing = { ...led, sections: led.sections.map(asPlaying) }
   const blocks = playing.sections.flatMap(roundsOf)
   return { plan, ...asItComes(plan, playing, blocks), led: playing, blocks, late, said }

@@ -1,7 +1,6 @@
 import type { Song } from '#plan/model.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import type { Counts } from '#units/units.ts'
-import type { Refusal } from '#words/said.ts'
 
 /**
  * Places in a song as its ruler numbers them: the first eight is 1, "9+4" is four counts into the
@@ -21,14 +20,14 @@ export function formatEnd(count: Counts, eight: Counts): string {
 }
 
 /** The count at which an eight begins. */
-export function parseStart(text: string, eight: Counts): Parsed<Counts, Refusal> {
+export function parseStart(text: string, eight: Counts): Parsed<Counts> {
   const place = readPlace(text)
   if (!place || place.number < 1) return refused(`Write the number of ${nameOf(eight)}, from 1, such as 9 or 9+4.`)
   return place.counts < eight ? parsed((place.number - 1) * eight + place.counts) : refused(tooMany(eight))
 }
 
 /** The count at which an eight ends. */
-export function parseEnd(text: string, eight: Counts): Parsed<Counts, Refusal> {
+export function parseEnd(text: string, eight: Counts): Parsed<Counts> {
   const place = readPlace(text)
   if (!place) return refused(`Write the number of the last ${nameOf(eight).slice('the '.length)}, such as 76 or 76+4.`)
   return place.counts < eight ? parsed(place.number * eight + place.counts) : refused(tooMany(eight))
@@ -41,7 +40,7 @@ export function formatQuiet(windows: readonly Quiet[], eight: Counts): string {
   return windows.map(({ from, to }) => `${formatStart(from, eight)}–${formatEnd(to, eight)}`).join(', ')
 }
 
-export function parseQuiet(text: string, eight: Counts): Parsed<Quiet[], Refusal> {
+export function parseQuiet(text: string, eight: Counts): Parsed<Quiet[]> {
   const windows: Quiet[] = []
   for (const piece of pieces(text, /[,;\n]/)) {
     const ends = /^(.+?)\s*(?:[-–—]|\bto\b)\s*(.+)$/.exec(piece) ?? [piece, piece, piece]
@@ -61,7 +60,7 @@ export function formatMarks(marks: readonly Mark[], eight: Counts): string {
   return marks.map(({ count, label }) => `${formatStart(count, eight)} ${label}`).join('\n')
 }
 
-export function parseMarks(text: string, eight: Counts): Parsed<Mark[], Refusal> {
+export function parseMarks(text: string, eight: Counts): Parsed<Mark[]> {
   const marks: Mark[] = []
   for (const line of pieces(text, /\n/)) {
     const halves = /^(\d+(?:\s*\+\s*\d+)?)\s+(\S.*)$/.exec(line)

@@ -15,26 +15,9 @@ const settingRange: typeof en.measures.settingRange = ({ from, to, orMore }, ste
   return `${setting(from, stepsPerUnit)}${from < 0 || to < 0 ? ' bis ' : '–'}${setting(to, stepsPerUnit)}`
 }
 
-/** The units bikes commonly have; another is its owner's own word and stays as it is. */
-const KNOB_UNITS: Readonly<Record<string, readonly [one: string, several: string]>> = {
-  turn: ['Umdrehung', 'Umdrehungen'],
-  level: ['Stufe', 'Stufen'],
-  gear: ['Gang', 'Gänge'],
-}
-
-const knobUnit = (unit: string): string => KNOB_UNITS[unit]?.[0] ?? unit
-
-const knobUnits = (unit: string): string => KNOB_UNITS[unit]?.[1] ?? unit
-
-const settingOf: typeof en.measures.settingOf = (steps, { unit, stepsPerUnit }) =>
-  `${setting(steps, stepsPerUnit)} ${steps !== 0 && Math.abs(steps) <= stepsPerUnit ? knobUnit(unit) : knobUnits(unit)}`
-
 export const measures: typeof en.measures = {
   eights,
   settingRange,
-  knobUnit,
-  knobUnits,
-  settingOf,
   rpm: (rpm, decimals = 0) => `${number(rpm, decimals)} U/min`,
   bpm: (bpm, decimals = 1) => `${number(bpm, decimals)} bpm`,
 }

@@ -1,7 +1,6 @@
 import { actions } from './actions.ts'
 import { app } from './app.ts'
 import { backup } from './backup.ts'
-import { calibrating } from './calibrating.ts'
 import { checkList } from './checkList.ts'
 import { checks } from './checks.ts'
 import { commands } from './commands.ts'
@@ -14,6 +13,7 @@ import { fit } from './fit.ts'
 import { handover } from './handover.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
+import { led } from './led.ts'
 import { links } from './links.ts'
 import { lists } from './lists.ts'
 import { log } from './log.ts'
@@ -22,10 +22,8 @@ import { merging } from './merging.ts'
 import { names } from './names.ts'
 import { panels } from './panels.ts'
 import { patterns } from './patterns.ts'
-import { plan } from './plan.ts'
-import { problems } from './problems.ts'
+import { prepare } from './prepare.ts'
 import { rehearsing } from './rehearsing.ts'
-import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
@@ -39,7 +37,6 @@ export const en = {
   actions,
   app,
   backup,
-  calibrating,
   checkList,
   checks,
   commands,
@@ -52,6 +49,7 @@ export const en = {
   handover,
   languages,
   leading,
+  led,
   links,
   lists,
   log,
@@ -60,10 +58,8 @@ export const en = {
   names,
   panels,
   patterns,
-  plan,
-  problems,
+  prepare,
   rehearsing,
-  riders,
   rules,
   setup,
   sheet,

@@ -8,6 +8,7 @@ import { whatStays } from '#engine/fit/whatStays.ts'
 import type { Block } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** A song of 60 eights, ridden to the eight told. */
 const rideOf = (blocks: Parameters<typeof aSection>[1], out?: number) => ({
@@ -23,7 +24,7 @@ describe('the nearest stretches blocks can fill', () => {
     const ride = rideOf({ blocks: [pair] }, 17)
     expect(fitSection(ride, 's')).toMatchObject({ ok: false, nearest: [128, 144] })
     const fits = nearestFits(ride, 's')
-    expect(fits.map(({ label }) => label)).toEqual(['End the song after 16 eights', 'End the song after 18 eights'])
+    expect(fits.map(({ label }) => told(label))).toEqual(['End the song after 16 eights', 'End the song after 18 eights'])
     for (const { command, counts } of fits) {
       const section = computeRide(command.apply(ride)).sections[0]!
       expect(section).toMatchObject({ open: 0, beyond: 0, counts: { total: counts } })
@@ -62,18 +63,18 @@ describe('a class in another length', () => {
   it('says what it keeps, with how it was', () => {
     const parent = demoRide('ridge')
     const variant = makeVariant(parent, 30, 'variant')
-    if (!variant.ok) throw new Error(variant.reason)
+    if (!variant.ok) throw new Error(told(variant.reason))
     expect(variant.ride.title).toBe(`${parent.title} (30 min)`)
-    const said = whatStays(parent, variant.ride)
+    const said = whatStays(parent, variant.ride).map(told)
     expect(said).toHaveLength(4)
     // As the panel of each of the two rides has it.
     const [was, is] = [parent, variant.ride].map((ride) => {
       const { warmUp, coolDown, riding } = computeRide(ride).measures
       return { warmUp: Math.round((100 * warmUp!) / riding), coolDown: Math.round((100 * coolDown) / riding) }
     })
-    expect(said[0]).toBe(`Warm-up ${is!.warmUp} % of the class, was ${was!.warmUp} %.`)
-    expect(said[1]).toBe(`Cool-down ${is!.coolDown} %, was ${was!.coolDown} %.`)
+    expect(said[0]).toBe(`Warm-up ${is!.warmUp}% of the class, was ${was!.warmUp}%.`)
+    expect(said[1]).toBe(`Cool-down ${is!.coolDown}%, was ${was!.coolDown}%.`)
     expect(said[2]).toMatch(/^Finish: “.+”, as before\.$/)
-    expect(whatStays(parent, parent)[3]).toBe('Shape: two peaks, as before; 24 % of it is work, was 24 %.')
+    expect(told(whatStays(parent, parent)[3]!)).toBe('Shape: two peaks, as before; 24% of it is work, was 24%.')
   })
 })

@@ -9,6 +9,7 @@ import type { Song } from '#plan/model.ts'
 import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = demoRide('spark')
 const pushes = ride.sections.find(({ id }) => id === 's4')!
@@ -29,11 +30,11 @@ describe('replacing a song', () => {
       ['push 3', 4, 8],
       ['recover', 20, 20],
     ])
-    expect(swap.sentences).toEqual([
+    expect(swap.sentences.map(told)).toEqual([
       'The last 4 eights of “push 3” fall off the end.',
       'All of “recover” falls off the end (20 eights).',
-      'The section gets 10 s longer.',
-      'Legs go from 92 to 88 rev/min.',
+      'The song gets 10 s longer.',
+      'Cadence goes from 92 to 88 rpm.',
     ])
     const report = computeRide(swap.command.apply(ride)).sections[3]!
     expect(report.beyond).toBe(24 * 8)
@@ -45,7 +46,7 @@ describe('replacing a song', () => {
   it('says what a longer song leaves open', () => {
     const swap = replaceSong(ride, 's4', song('longer', 184, 100))!
     expect(swap).toMatchObject({ fallen: [], open: 16 * 8 })
-    expect(swap.sentences).toEqual(['16 eights of the song are left open.', 'The section gets 42 s longer.'])
+    expect(swap.sentences.map(told)).toEqual(['16 eights of the song stay empty.', 'The song gets 42 s longer.'])
   })
 })
 
@@ -85,10 +86,10 @@ describe('songs from the shelf', () => {
     ])
     const ranked = rankSongs(pushes, songs, { energies, wanted: energyWanted(pushes.blocks), recent: new Set(['unknown']) })
     expect(ranked.map((one) => one.song.id)).toEqual(['driving', 'unknown', 'calm'])
-    expect(ranked.map((one) => sayRank(pushes, one))).toEqual([
-      'the same cadence, as long, as much drive',
-      'the same cadence, as long, played lately',
-      'the same cadence, as long, less drive',
+    expect(ranked.map((one) => told(sayRank(pushes, one)))).toEqual([
+      'the same cadence, same length, same energy',
+      'the same cadence, same length, played lately',
+      'the same cadence, same length, less energy',
     ])
   })
 
@@ -102,10 +103,10 @@ describe('songs from the shelf', () => {
       ['short', 2],
       ['flat', 1],
     ])
-    expect(ranked.map((one) => sayRank(bare, one))).toEqual([
-      '68 rpm, as its terrain wants, as long',
-      '68 rpm, as its terrain wants, 8 eights shorter',
-      '88 rpm, 10 rpm faster than its terrain, as long',
+    expect(ranked.map((one) => told(sayRank(bare, one)))).toEqual([
+      '68 rpm, right for its terrain, same length',
+      '68 rpm, right for its terrain, 8 eights shorter',
+      '88 rpm, 10 too fast for its terrain, same length',
     ])
     expect(energyWanted(bare.blocks)).toBe(3)
     expect(energyWanted([])).toBeUndefined()

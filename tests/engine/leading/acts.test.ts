@@ -5,6 +5,7 @@ import { ledClass } from '#engine/leading/ledClass.ts'
 import { playLog } from '#engine/leading/playLog.ts'
 import { stateOf } from '#engine/leading/stateOf.ts'
 import { leadRide, leadStateAt, logOf, planOf } from '#tests/support/leading.ts'
+import { told } from '#tests/support/told.ts'
 
 const plan = planOf(leadRide())
 const led = (...events: LeadEvent[]) => ledClass(plan, logOf(...events))
@@ -29,7 +30,7 @@ describe('the one is heard', () => {
 
   it('in the first phrase and near no eight: the song starts late', () => {
     expect(ones({ kind: 'one', at: 104 })).toEqual([0, 104, 200, 260])
-    expect(led({ kind: 'one', at: 104 }).said).toBe('On the one: the song is 6 s later than shown.')
+    expect(told(led({ kind: 'one', at: 104 }).said)).toBe('On beat 1: the song is 6 s later than shown.')
   })
 
   it('anywhere else: the nearest eight', () => {
@@ -61,7 +62,7 @@ describe('the one is heard', () => {
   })
 
   it('says so where no beats are known, but starts a stretch again in its first seconds', () => {
-    expect(led({ kind: 'one', at: 220 }).said).toBe('No beats are known here, so there is no one to set.')
+    expect(told(led({ kind: 'one', at: 220 }).said)).toBe('No beat is known here, so there’s no beat 1 to set.')
     expect(course({ kind: 'one', at: 220 })).toEqual(course())
     expect(ones({ kind: 'one', at: 200 })).toEqual([0, 98, 200, 260])
   })
@@ -104,7 +105,7 @@ describe('back', () => {
 
   it('in a block’s first eight goes to the one before', () => {
     expect(course({ kind: 'back', at: 33 }).slice(0, 4)).toEqual(['a 0–32', 'a 32–64', 'b 64–96', 'push 98–114'])
-    expect(led({ kind: 'back', at: 33 }).said).toBe('“a” again; “c” falls off the end of the song.')
+    expect(told(led({ kind: 'back', at: 33 }).said)).toBe('“a” again; “c” falls off the end of the song.')
   })
 })
 
@@ -113,7 +114,7 @@ describe('once more', () => {
     const event: LeadEvent = { kind: 'again', at: 135 }
     const class_ = led(event)
     expect(course(event).slice(3, 9)).toEqual(course().slice(3, 9))
-    expect(class_.said).toBe('This round once more; “push” and “ease” fall off the end of the song.')
+    expect(told(class_.said)).toBe('This round once more; “push” and “ease” fall off the end of the song.')
     expect(class_.blocks[7]!.round).toEqual({ round: 3, of: 3 })
   })
 
@@ -202,7 +203,7 @@ describe('the class ends here', () => {
       { kind: 'breakOff', at: 53 },
     ]
     expect(course(...over)).toEqual(['a 0–32', 'b 32–50'])
-    expect(led(...over).said).toBe('No song is left: the class is over.')
+    expect(told(led(...over).said)).toBe('No song is left: the class is over.')
   })
 })
 
@@ -211,7 +212,7 @@ describe('cuts', () => {
     expect(course({ kind: 'cut', at: 10, cuts: [{ kind: 'song', section: 1 }] }).slice(2, 5)).toEqual(['c 64–96', 'x 96–126', 'y 126–156'])
     const late: LeadEvent = { kind: 'cut', at: 99, cuts: [{ kind: 'song', section: 1 }] }
     expect(course(late)).toEqual(course())
-    expect(led(late).said).toBe('That is no longer to come.')
+    expect(told(led(late).said)).toBe('That’s already over.')
   })
 
   it('shorten a song by rounds, by counts of a block, by its end', () => {
@@ -247,9 +248,9 @@ describe('what had happened by a time', () => {
   })
 
   it('says what the last act did', () => {
-    expect(playLog(plan, { events }, 13).said).toBe(led({ kind: 'next', at: 13 }).said)
+    expect(playLog(plan, { events }, 13).said).toEqual(led({ kind: 'next', at: 13 }).said)
     expect(playLog(plan, { events }, 13).said).not.toBe('')
-    expect(playLog(plan, { events }, 30).said).toBe(led(...events.slice(0, 2)).said)
+    expect(playLog(plan, { events }, 30).said).toEqual(led(...events.slice(0, 2)).said)
   })
 })
 

@@ -5,6 +5,7 @@ import { needOf, weighCuts } from '#engine/leading/cuts/weighCuts.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { lateLog, leadRide, leadStateAt, planOf, proposeCuts } from '#tests/support/leading.ts'
+import { told } from '#tests/support/told.ts'
 
 const ridge = planOf(demoRide('ridge'))
 const spark = planOf(demoRide('spark'))
@@ -22,7 +23,7 @@ describe('the 45-minute demo ride, begun four minutes late', () => {
     const [best] = proposeCuts(led, 0)
     expect(best!.cuts).toEqual([{ kind: 'song', section: GLASS_TRAM }])
     expect(best!.seconds).toBeCloseTo(194, 6)
-    expect(best!.text).toBe('Leave out “Glass Tram”: 3:14 less, then 31 s to spare. “Iron Lullaby” then starts with one turn on.')
+    expect(told(best!.text)).toBe('Skip “Glass Tram” (−3:14): you finish 31 s early. “Iron Lullaby” then starts with “one turn on”.')
   })
 
   it('not the seventh, whose removal is a second short and joins the long climb to the jumps', () => {

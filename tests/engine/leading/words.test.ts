@@ -8,12 +8,13 @@ import { cueDueAt } from '#engine/leading/cueDueAt.ts'
 import { ledClass } from '#engine/leading/ledClass.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { logOf, planOf } from '#tests/support/leading.ts'
+import { told } from '#tests/support/told.ts'
 
 it('says where the class stands in plain words', () => {
-  const words = (behind: number, spare: number) => clockWords({ behind, spare })
+  const words = (behind: number, spare: number) => told(clockWords({ behind, spare }))
   expect(words(0, 23.7)).toBe('24 s to spare')
   expect(words(4.9, 77)).toBe('1:17 to spare')
-  expect(words(240, -162.7)).toBe('4:00 behind, 2:43 over the slot')
+  expect(words(240, -162.7)).toBe('4:00 behind, 2:43 over class time')
   expect(words(-70, 147)).toBe('1:10 ahead, 2:27 to spare')
   expect(words(0, 0.4)).toBe('ends on time')
   expect(words(0, -0.4)).toBe('ends on time')

@@ -11,6 +11,7 @@ import type { Cue, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const spark = demoRide('spark')
 const ridge = demoRide('ridge')
@@ -77,14 +78,14 @@ describe('the class without its music', () => {
 
 describe('the checklist', () => {
   const texts = (ride: Ride) =>
-    checklist(ride, computeRide(ride)).flatMap(({ items }) => items.map(({ text, detail }) => `${text}: ${detail ?? ''}`))
+    checklist(ride, computeRide(ride)).flatMap(({ items }) => items.map(({ text, detail }) => `${told(text)}: ${told(detail ?? '')}`))
 
   test('has figures of this ride', () => {
     const all = texts(ridge).join('\n')
     expect(all).toContain('playlist in order, 13 songs')
     expect(all).toContain('crossfade off, 2 s between songs')
     // 43.7 min at 93.1 dB: 480 ÷ 2^(8.1/3) = 73.9 min a day (NIOSH 98-126).
-    expect(all).toContain('59 % of a day’s noise')
+    expect(all).toContain('59% of a safe day’s noise')
     expect(all).toMatch(/first drink at .*, 3 planned/)
     const dry: Ride = {
       ...ridge,
@@ -92,8 +93,8 @@ describe('the checklist', () => {
     }
     expect(texts(dry).join('\n')).toContain('no drink is planned')
     const sip: Cue = { id: 'sip', moment: 'announce', lead: { counts: 8 }, text: 'Grab a sip.' }
-    const told = editBlock(dry, computeRide(dry).blocks[9]!.block.id, (block) => ({ ...block, cues: [sip] }))
-    expect(texts(told).join('\n')).toMatch(/first drink at .*, 1 planned/)
+    const sipped = editBlock(dry, computeRide(dry).blocks[9]!.block.id, (block) => ({ ...block, cues: [sip] }))
+    expect(texts(sipped).join('\n')).toMatch(/first drink at .*, 1 planned/)
     expect(texts(spark).join('\n')).toContain('Odalys Thornquill and Remy Castellane-Voss')
   })
 
@@ -114,12 +115,11 @@ describe('the checklist', () => {
       ...spark,
       sections: spark.sections.map((section, index) => ({ ...section, leadInSeconds: leads[index] ?? -6 })),
     })
-    expect(gapsOf(withLeads(0, -6, -6, 2))).toEqual({
-      text: 'player set to a crossfade of 6 s',
-      detail: '2 s before song 4; all times count on it',
-    })
-    expect(gapsOf(withLeads(9, 0, 0, 0, 0, 0)).text).toBe('crossfade off, no gap between songs')
-    expect(gapsOf(smallRide()).text).toBe('crossfade off')
+    const gaps = gapsOf(withLeads(0, -6, -6, 2))
+    expect(told(gaps.text)).toBe('player set to a 6-second crossfade')
+    expect(told(gaps.detail!)).toBe('2 s before song 4; all times count on it')
+    expect(told(gapsOf(withLeads(9, 0, 0, 0, 0, 0)).text)).toBe('crossfade off, no gap between songs')
+    expect(told(gapsOf(smallRide()).text)).toBe('crossfade off')
   })
 })
 

@@ -145,7 +145,7 @@ describe('the screen', () => {
 
   it('says in plain words that the class runs over', () => {
     const led = ledClass(spark, lateLog(60))
-    expect(leadView(led, stateOf(led, 10))).toMatchObject({ overrun: true, texts: { slack: '1:00 behind, 36 s over the slot' } })
+    expect(leadView(led, stateOf(led, 10))).toMatchObject({ overrun: true, texts: { slack: '1:00 behind, 36 s over class time' } })
   })
 
   it('says what is held, and for how long', () => {

@@ -1,6 +1,7 @@
-import { clipped, nameOf, sayFallen, withItems } from '#engine/leading/items.ts'
+import { clipped, fallenNames, nameOf, withItems } from '#engine/leading/items.ts'
 import { withSection } from '#engine/leading/led.ts'
 import { momentAt } from '#engine/leading/ledTimes.ts'
+import { say } from '#words/said.ts'
 import { type Acted, nothing, type Standing } from './act.ts'
 import { nearestEight } from './nextBlock.ts'
 
@@ -11,11 +12,11 @@ import { nearestEight } from './nextBlock.ts'
 export function back(standing: Standing): Acted {
   const { plan, led, times, at } = standing
   const moment = momentAt(plan, led, times, at)
-  if (moment.kind === 'leadIn') return nothing(standing, 'Nothing has begun that could start again.')
-  if (moment.kind === 'after' || moment.kind === 'tail') return nothing(standing, 'The blocks of this song are over.')
+  if (moment.kind === 'leadIn') return nothing(standing, say('led.nothingBegun'))
+  if (moment.kind === 'after' || moment.kind === 'tail') return nothing(standing, say('led.blocksOver'))
   const { item, from, place } = moment
   const section = led.sections[moment.section]!
-  if (item === 0) return { led: withSection(led, moment.section, { one: at, taps: [at] }), said: 'The song starts now.' }
+  if (item === 0) return { led: withSection(led, moment.section, { one: at, taps: [at] }), said: say('led.songStarts') }
   const start = nearestEight(section, from, place)
   const again = place - from < section.eight ? item - 1 : item
   const whole = plan.report.blocks[section.items[again]!.planned]!
@@ -28,6 +29,6 @@ export function back(standing: Standing): Acted {
   const next = withItems(section, wanted)
   return {
     led: withSection(led, moment.section, next),
-    said: `${nameOf(plan, section.items[again]!)} again${sayFallen(plan, section, next)}.`,
+    said: say('led.blockRestarts', { block: nameOf(plan, section.items[again]!), fallen: fallenNames(plan, section, next) }),
   }
 }

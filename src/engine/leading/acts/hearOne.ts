@@ -1,8 +1,7 @@
 import { type LedSection, withSection } from '#engine/leading/led.ts'
 import { measureClock, momentAt } from '#engine/leading/ledTimes.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { type Acted, nothing, type Standing } from './act.ts'
 
 /** Eights from a song's count one in which a first tap that fits no eight is taken for that one itself. */
@@ -24,12 +23,12 @@ const WEIGHED = 3
 export function hearOne(standing: Standing): Acted {
   const { plan, led, times, at } = standing
   const moment = momentAt(plan, led, times, at)
-  if (moment.kind === 'after') return nothing(standing, 'The music is over, so there is no one to set.')
+  if (moment.kind === 'after') return nothing(standing, say('led.musicOver'))
   const section = led.sections[moment.section]!
   const { one } = times[moment.section]!
   if (moment.kind === 'leadIn') return anchored(standing, moment.section, [at])
   if (!section.counted) {
-    if (at - one > FIRST_SECONDS) return nothing(standing, 'No beats are known here, so there is no one to set.')
+    if (at - one > FIRST_SECONDS) return nothing(standing, say('led.noBeats'))
     return anchored(standing, moment.section, [at])
   }
   const clock = measureClock(plan, section, one)
@@ -66,8 +65,4 @@ function median(values: readonly number[]): number {
 /** Shifts nobody hears. */
 const UNHEARD: Seconds = 0.05
 
-function sayShift(shift: Seconds): string {
-  if (Math.abs(shift) < UNHEARD) return 'On the one.'
-  const size = Math.abs(shift) < 10 ? `${formatNumber(Math.abs(shift), 1)} s` : formatDuration(Math.abs(shift))
-  return `On the one: the song is ${size} ${shift > 0 ? 'later' : 'earlier'} than shown.`
-}
+const sayShift = (shift: Seconds): Text => (Math.abs(shift) < UNHEARD ? say('led.onBeatOne') : say('led.shifted', { seconds: shift }))

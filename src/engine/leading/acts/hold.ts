@@ -1,40 +1,43 @@
-import { sayFallen, withItems } from '#engine/leading/items.ts'
+import { fallenNames, withItems } from '#engine/leading/items.ts'
 import { type Led, type LedSection, type Measure, withSection } from '#engine/leading/led.ts'
 import { type LedTimes, measureClock, momentAt } from '#engine/leading/ledTimes.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import { type Acted, nothing, type Standing } from './act.ts'
 
 /** Stay here: the eight that is being ridden comes again and again; without beats the clock of the block stands still. */
 export function hold(standing: Standing): Acted {
   const { plan, led, times, at } = standing
   const moment = momentAt(plan, led, times, at)
-  if (moment.kind !== 'item') return { led: { ...led, hold: { at, moment } }, said: 'Waiting.' }
+  if (moment.kind !== 'item') return { led: { ...led, hold: { at, moment } }, said: say('led.waiting') }
   const section = led.sections[moment.section]!
-  if (!section.counted) return { led: { ...led, hold: { at, moment } }, said: 'Holding here.' }
+  if (!section.counted) return { led: { ...led, hold: { at, moment } }, said: say('led.holding') }
   const eight = moment.from + Math.floor(Math.max(0, moment.place - moment.from) / section.eight) * section.eight
-  return { led: { ...led, hold: { at, moment, eight } }, said: 'Holding this eight.' }
+  return { led: { ...led, hold: { at, moment, eight } }, said: say('led.holdingEight') }
 }
 
 /** On from a hold, at the end of the eight that is being ridden. */
 export function go(standing: Standing): Acted {
   const { plan, led, times, at } = standing
-  if (!led.hold) return nothing(standing, 'Nothing is held.')
+  if (!led.hold) return nothing(standing, say('led.nothingHeld'))
   const { hold: since, ...free } = led
   const { moment } = since
   const waited = at - since.at
-  if (moment.kind === 'after') return { led: { ...free, clearUp: led.clearUp + waited }, said: 'On.' }
+  if (moment.kind === 'after') return { led: { ...free, clearUp: led.clearUp + waited }, said: ON }
   const section = led.sections[moment.section]!
-  if (moment.kind === 'leadIn') return { led: later(free, moment.section, times, waited), said: 'On.' }
+  if (moment.kind === 'leadIn') return { led: later(free, moment.section, times, waited), said: ON }
   const { one } = times[moment.section]!
   const now = measureClock(plan, section, one).placeAt(at)
-  if (moment.kind === 'tail') return { led: withSection(free, moment.section, { end: Math.max(section.end, now) }), said: 'On.' }
+  if (moment.kind === 'tail') return { led: withSection(free, moment.section, { end: Math.max(section.end, now) }), said: ON }
   const added = since.eight === undefined ? waited : repeatsOf(since.eight, now, section.eight) * section.eight
-  if (added === 0) return { led: free, said: 'On.' }
+  if (added === 0) return { led: free, said: ON }
   const held = section.items[moment.item]!
   const longer = withItems(section, section.items.with(moment.item, { ...held, length: held.length + added }))
   const next = { ...longer, end: Math.max(longer.end, now) }
-  return { led: withSection(free, moment.section, next), said: `On${sayFallen(plan, section, next)}.` }
+  return { led: withSection(free, moment.section, next), said: say('led.on', { fallen: fallenNames(plan, section, next) }) }
 }
+
+const ON = say('led.on', { fallen: [] })
 
 /** Whole times the held eight has come again at a place. */
 const repeatsOf = (eight: Measure, place: Measure, length: Measure): number => Math.max(0, Math.floor((place - eight) / length))

@@ -1,6 +1,7 @@
 import { asPlaying, clipped, nameOf, startOf, withItems } from '#engine/leading/items.ts'
 import { type LedSection, type Measure, withSection } from '#engine/leading/led.ts'
 import { momentAt } from '#engine/leading/ledTimes.ts'
+import { say } from '#words/said.ts'
 import { type Acted, nothing, type Standing } from './act.ts'
 import { hearOne } from './hearOne.ts'
 import { leaveSong } from './skipSong.ts'
@@ -13,7 +14,7 @@ import { leaveSong } from './skipSong.ts'
 export function nextBlock(standing: Standing): Acted {
   const { plan, led, times, at } = standing
   const moment = momentAt(plan, led, times, at)
-  if (moment.kind === 'after') return nothing(standing, 'Nothing comes after this.')
+  if (moment.kind === 'after') return nothing(standing, say('led.nothingAfter'))
   if (moment.kind === 'leadIn') return hearOne(standing)
   const section = led.sections[moment.section]!
   if (moment.kind === 'tail') return leaveSong(standing, moment.section, moment.place)
@@ -28,7 +29,7 @@ export function nextBlock(standing: Standing): Acted {
   const coming = next.items[kept.length]
   return {
     led: withSection(led, moment.section, { ...next, ...(end > place && { called: end }) }),
-    said: coming ? `On to ${nameOf(plan, coming)}.` : 'On.',
+    said: coming ? say('led.onTo', { block: nameOf(plan, coming) }) : say('led.on', { fallen: [] }),
   }
 }
 

@@ -2,14 +2,15 @@ import { asPlaying, clipped, lengthOf } from '#engine/leading/items.ts'
 import type { Cut } from '#engine/leading/leadLog.ts'
 import type { Led, LedItem, LedSection } from '#engine/leading/led.ts'
 import { ledTimes, momentAt } from '#engine/leading/ledTimes.ts'
+import { say } from '#words/said.ts'
 import type { Acted, Standing } from './act.ts'
 
 /** The class without what is cut. What has begun or is over by now is not cut any more. */
 export function takeCuts(standing: Standing, cuts: readonly Cut[]): Acted {
   const { led } = standing
   const next = cuts.filter((cut) => isToCome(standing, cut)).reduce(without, led)
-  if (next === led) return { led, said: 'That is no longer to come.' }
-  return { led: heldBefore(standing, next), said: 'Cut.' }
+  if (next === led) return { led, said: say('led.noLongerToCome') }
+  return { led: heldBefore(standing, next), said: say('led.cut') }
 }
 
 /** What is held before a song that is gone is held before the next one. */

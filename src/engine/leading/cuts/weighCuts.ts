@@ -3,6 +3,7 @@ import type { Cut } from '#engine/leading/leadLog.ts'
 import { classOf, heldSeconds, type LedClass } from '#engine/leading/ledClass.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Seconds } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 import { type Candidate, cutCandidates, withoutAll } from './cutCandidates.ts'
 import { sayProposal } from './sayProposal.ts'
 
@@ -13,7 +14,7 @@ export interface Proposal {
   seconds: Seconds
   spare: Seconds
   /** In a sentence, with the call that is worded anew. */
-  text: string
+  text: Text
   cost: number
 }
 

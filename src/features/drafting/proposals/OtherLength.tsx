@@ -8,6 +8,8 @@ import type { Ride } from '#plan/model.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
+import { say, type Text } from '#words/said.ts'
+import { tell, words } from '#words/words.ts'
 
 /**
  * A shorter or longer version of the class: what stays, what changes, seen on the stage before it
@@ -28,25 +30,25 @@ export function OtherLength({ onClose }: { onClose: () => void }) {
     if (!made) return
     const parent = ride.title
     store.getState().openRide(made)
-    store.getState().announce(`Made “${made.title}” from “${parent}”`)
+    store.getState().announce(words.fit.madeFrom({ title: made.title, parent }))
     onClose()
   }
   const { variant, stays } = found ?? {}
   return (
     <Proposal
-      title="a shorter or longer version"
-      where={`of “${ride.title}”, ${ride.slotMinutes} minutes`}
+      title={words.fit.lengthTitle}
+      where={words.fit.lengthWhere({ title: ride.title, minutes: ride.slotMinutes })}
       onClose={onClose}
       actions={
         variant?.ride && (
           <Button tone="solid" disabled={!kept} onClick={open}>
-            make it a ride of its own
+            {words.fit.saveAsRide}
           </Button>
         )
       }
     >
       <Segmented
-        label="minutes"
+        label={words.fit.minutes}
         value={String(chosen)}
         choices={VARIANT_MINUTES.map((length) => ({
           value: String(length),
@@ -55,13 +57,13 @@ export function OtherLength({ onClose }: { onClose: () => void }) {
         }))}
         onChange={(length) => setMinutes(Number(length))}
       />
-      {!variant && <p className="panel-quiet">working it out …</p>}
-      {variant && !variant.ok && <p>{variant.reason}</p>}
+      {!variant && <p className="panel-quiet">{words.fit.working}</p>}
+      {variant && !variant.ok && <p>{tell(variant.reason)}</p>}
       {stays && (
         <>
-          <h3>what stays</h3>
+          <h3>{words.fit.whatStays}</h3>
           <ul className="proposal-list">
-            {stays.map((text) => (
+            {stays.map(tell).map((text) => (
               <li key={text}>{text}</li>
             ))}
           </ul>
@@ -69,15 +71,17 @@ export function OtherLength({ onClose }: { onClose: () => void }) {
       )}
       {variant?.changes && (
         <>
-          <h3>what changes</h3>
+          <h3>{words.fit.whatChanges}</h3>
           <ul className="proposal-list">
-            {variant.changes.map(({ sectionId, text }) => (
-              <li key={`${sectionId} ${text}`}>{text}</li>
-            ))}
+            {variant.changes
+              .map(({ sectionId, text }) => ({ sectionId, text: tell(text) }))
+              .map(({ sectionId, text }) => (
+                <li key={`${sectionId} ${text}`}>{text}</li>
+              ))}
           </ul>
         </>
       )}
-      {!kept && <p className="panel-note">This ride can be kept nowhere here; save it as a file before you open another.</p>}
+      {!kept && <p className="panel-note">{words.fit.cannotKeep}</p>}
     </Proposal>
   )
 }
@@ -90,7 +94,7 @@ const usualLength = (slot: number): number => USUAL.findLast((length) => length 
 
 interface Found {
   variant: Variant
-  stays?: string[]
+  stays?: Text[]
   shows: Command | null
 }
 
@@ -104,7 +108,7 @@ function useVariant(ride: Ride | null, minutes: number): Found | null {
     const timer = setTimeout(() => {
       const variant = makeVariant(ride, minutes, id)
       const made = variant.ride
-      const shows = made ? { label: `A version of ${minutes} minutes`, apply: () => made } : null
+      const shows = made ? { label: say('fit.versionOf', { minutes }), apply: () => made } : null
       setFound({ of: ride, minutes, variant, shows, ...(made && { stays: whatStays(ride, made) }) })
     }, 30)
     return () => clearTimeout(timer)

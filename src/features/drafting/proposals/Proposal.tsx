@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 import './proposals.css'
 
 interface ProposalProps {
@@ -7,7 +8,7 @@ interface ProposalProps {
   /** One line under the title. */
   where: ReactNode
   children: ReactNode
-  /** What can be done about it, before "leave it". */
+  /** What can be done about it, before "cancel". */
   actions?: ReactNode
   onClose: () => void
 }
@@ -40,7 +41,7 @@ export function Proposal({ title, where, children, actions, onClose }: ProposalP
       <div className="proposal-body">{children}</div>
       <div className="proposal-actions">
         {actions}
-        <Button onClick={onClose}>{actions ? 'leave it as it is' : 'close'}</Button>
+        <Button onClick={onClose}>{actions ? words.fit.cancel : words.fit.close}</Button>
       </div>
     </section>
   )

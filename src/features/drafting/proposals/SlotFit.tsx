@@ -6,8 +6,8 @@ import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { clock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 interface SlotFitProps {
   onShow: (sectionId: string) => void
@@ -37,31 +37,31 @@ export function SlotFit({ onShow, onClose }: SlotFitProps) {
   }
   return (
     <Proposal
-      title="fit to the slot"
-      where={`${formatClock(overall.total)} planned, ${formatClock(overall.slot)} booked, ${sayOff(overall.slack)}`}
+      title={words.fit.slotTitle}
+      where={words.fit.slotWhere({ ...overall, slack: nearly(overall.slack) })}
       onClose={onClose}
       actions={
         offered && (
           <Button tone="solid" onClick={take}>
-            take it
+            {words.fit.use}
           </Button>
         )
       }
     >
-      {!fit.ok && <p>{fit.reason}</p>}
+      {!fit.ok && <p>{tell(fit.reason)}</p>}
       {nearest.length > 1 && (
         <Segmented
-          label="the nearest"
+          label={words.fit.nearest}
           value={String(nearest.indexOf(picked!))}
-          choices={nearest.map((trim, index) => ({ value: String(index), label: saySlack(trim) }))}
+          choices={nearest.map((trim, index) => ({ value: String(index), label: words.fit.slack({ seconds: nearly(trim.slack) }) }))}
           onChange={(index) => setChoice(Number(index))}
         />
       )}
       {offered ? (
         <>
           <p>
-            {fit.ok && 'Songs end at other phrases, and their blocks give as little as they can. '}
-            The ride then ends at <b>{formatClock(offered.total)}</b>, {saySlack(offered)}.
+            {fit.ok && `${words.fit.songsEnd} `}
+            {words.fit.thenEnds} <b>{clock(offered.total)}</b>, {words.fit.thenEndsSlack({ seconds: nearly(offered.slack) })}.
           </p>
           <TrimList
             trims={offered.trims}
@@ -70,13 +70,11 @@ export function SlotFit({ onShow, onClose }: SlotFitProps) {
           />
         </>
       ) : (
-        fit.ok && <p>Nothing to do: the ride ends {saySlack(fit)}.</p>
+        fit.ok && <p>{words.fit.nothingToDo({ seconds: nearly(fit.slack) })}</p>
       )}
     </Proposal>
   )
 }
 
-const sayOff = (slack: number): string => (slack < -1e-6 ? `${formatDuration(-slack)} over` : `${formatDuration(Math.max(0, slack))} free`)
-
-const saySlack = ({ slack }: RideTrim): string =>
-  slack < -1e-6 ? `${formatDuration(-slack)} over the slot` : `${formatDuration(Math.max(0, slack))} before the slot does`
+/** Without what rounding leaves over. */
+const nearly = (slack: number): number => (slack < 0 && slack >= -1e-6 ? 0 : slack)

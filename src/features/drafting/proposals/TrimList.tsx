@@ -1,7 +1,7 @@
 import type { SongTrim } from '#engine/fit/rideFit.ts'
-import { formatDuration } from '#units/formatDuration.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 
 interface TrimListProps {
   trims: readonly SongTrim[]
@@ -19,15 +19,16 @@ export function TrimList({ trims, eightOf, onShow }: TrimListProps) {
         const count = (counts: Counts) => formatEightsInput(counts, eight)
         return (
           <li key={sectionId}>
-            <button type="button" className="panel-link" onClick={() => onShow(sectionId)} title="show the song">
-              {name}
+            <button type="button" className="panel-link" onClick={() => onShow(sectionId)} title={words.fit.showSong}>
+              {tell(name)}
             </button>{' '}
-            <b>
-              {count(from)} → {count(to)} {eight === 6 ? 'sixes' : 'eights'}
-            </b>
-            , {formatDuration(Math.abs(seconds))} {seconds < 0 ? 'shorter' : 'longer'}
+            <b>{words.fit.fromTo({ from: count(from), to: count(to), unit: eight })}</b>, {words.fit.longer({ seconds })}
             {blocks.length > 0 && (
-              <p className="panel-note">{blocks.map((block) => `${block.name} ${count(block.from)} → ${count(block.to)}`).join(', ')}</p>
+              <p className="panel-note">
+                {blocks
+                  .map((block) => words.fit.blockFromTo({ block: tell(block.name), from: count(block.from), to: count(block.to) }))
+                  .join(', ')}
+              </p>
             )}
           </li>
         )

@@ -4,6 +4,7 @@ import type { RideReport } from '#engine/report.ts'
 import { keep, readKept } from '#features/sheet/remembered.ts'
 import type { Ride } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell } from '#words/words.ts'
 
 const NAME = 'ticked'
 
@@ -29,14 +30,14 @@ export function ChecklistPart({ ride, report }: { ride: Ride; report: RideReport
       </h2>
       <div className="sheet-tick-groups">
         {groups.map(({ name, items: own }) => (
-          <fieldset key={name}>
-            <legend>{name}</legend>
+          <fieldset key={tell(name)}>
+            <legend>{tell(name)}</legend>
             {own.map(({ id, text, detail }) => (
               <label key={id} className="sheet-tick">
                 <input type="checkbox" checked={ticked.has(id)} onChange={() => toggle(id)} />
                 <span>
-                  {text}
-                  {detail && <small>{detail}</small>}
+                  {tell(text)}
+                  {detail && <small>{tell(detail)}</small>}
                 </span>
               </label>
             ))}

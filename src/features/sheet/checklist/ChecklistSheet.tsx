@@ -15,6 +15,7 @@ import type { Ride } from '#plan/model.ts'
 import { nameOfSection } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
+import { tell } from '#words/words.ts'
 import '#features/sheet/view/band.css'
 import './checklist.css'
 
@@ -52,7 +53,7 @@ function partsOf(ride: Ride, report: RideReport, date: string): SheetParts {
     ),
     bands: [
       ...checklist(ride, report).map((group) => ({
-        id: group.name,
+        id: tell(group.name),
         view: (from?: number, to?: number) => <Group group={group} from={from} to={to} />,
       })),
       { id: 'opening card', view: (from, to) => <Opening card={openingCard(ride, report)} from={from} to={to} /> },
@@ -76,7 +77,7 @@ function Group({ group, from = 0, to = group.items.length }: { group: CheckGroup
   return (
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
-        <b>{group.name}</b>
+        <b>{tell(group.name)}</b>
       </h3>
       <ul>
         {group.items.slice(from, to).map(({ id, text, detail }) => (
@@ -85,8 +86,8 @@ function Group({ group, from = 0, to = group.items.length }: { group: CheckGroup
               <rect x="0.5" y="0.5" width="9" height="9" fill="none" stroke="black" />
             </svg>
             <span>
-              {text}
-              {detail && <i>. {detail}</i>}
+              {tell(text)}
+              {detail && <i>. {tell(detail)}</i>}
             </span>
           </li>
         ))}

@@ -10,6 +10,7 @@ import type { Block, Cue, Ride } from '#plan/model.ts'
 import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aSong } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const blocksOf = ({ sections }: Ride): Block[] =>
   sections.flatMap(({ blocks }) => blocks.flatMap((item) => ('parts' in item ? item.parts : [item])))
@@ -89,7 +90,7 @@ describe('counts that a change of the ride makes stale', () => {
   it('after fitting a ride to its slot', () => {
     const ride = inCounts({ ...demoRide('ridge'), slotMinutes: 42 })
     const fit = fitRide(ride)
-    if (!fit.ok) throw new Error(fit.reason)
+    if (!fit.ok) throw new Error(told(fit.reason))
     const after = fit.command.apply(ride)
     const stale = staleIn(after, inCounts)
     expect(stale.length).toBeGreaterThan(0)
@@ -104,7 +105,7 @@ describe('counts that a change of the ride makes stale', () => {
     }
     const ride = inEights(shorter)
     const fit = fitSection(ride, 's4')
-    if (!fit.ok) throw new Error(fit.reason)
+    if (!fit.ok) throw new Error(told(fit.reason))
     const after = fit.command.apply(ride)
     expect(flaggedIn(after).toSorted()).toEqual(staleIn(after, inEights).toSorted())
     expect(flaggedIn(after)).toHaveLength(4)

@@ -68,7 +68,7 @@ describe('another song', () => {
     expect(said).toContain('All 8 blocks keep their counts, 64 eights in all.')
     expect(said).toContain('All of “ease” falls off the end (8 eights).')
     expect(said).toContain('What follows starts 15 s earlier.')
-    expect(said).toContain('The ride ends at 43:28, 1:32 to spare.')
+    expect(said).toContain('The ride ends at 43:28, 1:32 under class length.')
     expect(panel.steps()).toBe(0)
     panel.click('swap the song')
     expect(panel.ride().sections[2]!.song!.title).toBe('Copper Weather')

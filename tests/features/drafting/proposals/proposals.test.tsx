@@ -34,13 +34,13 @@ describe('a ride fitted to its slot', () => {
   it('is shown on the stage at once, listed song by song, and taken as one step', () => {
     const store = openFit(43)
     const before = store.getState().ride
-    expect(page.text()).toContain('43:43 planned, 43:00 booked, 43 s over')
+    expect(page.text()).toContain('43:43 planned, 43:00 class length, 43 s over')
     expect(store.getState().shownReport!.overall.slack).toBeGreaterThanOrEqual(0)
     expect(store.getState().shownReport!.overall.slack).toBeLessThanOrEqual(20)
     expect(page.host.querySelectorAll('.proposal-list li').length).toBeGreaterThan(0)
     page.press(page.host.querySelector<HTMLElement>('.proposal-list button')!)
     expect(show).toHaveBeenCalledOnce()
-    page.press(page.find('button', 'take it'))
+    page.press(page.find('button', 'use'))
     expect(close).toHaveBeenCalledOnce()
     expect(store.getState().past.map(({ ride }) => ride)).toEqual([before])
     expect(store.getState().report!.overall.slack).toBeLessThanOrEqual(20)
@@ -49,7 +49,7 @@ describe('a ride fitted to its slot', () => {
   it('leaves everything as it was when it is left', () => {
     const store = openFit(43)
     const { ride } = store.getState()
-    page.press(page.find('button', 'leave it as it is'))
+    page.press(page.find('button', 'cancel'))
     expect(close).toHaveBeenCalledOnce()
     page.close()
     expect(store.getState()).toMatchObject({ ride, shown: ride, previewing: null, past: [] })
@@ -71,15 +71,15 @@ describe('a ride fitted to its slot', () => {
 
   it('says why it cannot be, with the nearest on either side to choose from', () => {
     const store = openFit(20)
-    expect(page.text()).toMatch(/No combination of phrase ends|No song here/)
+    expect(page.text()).toMatch(/no choice comes within|Nothing to adjust/)
     expect(store.getState().shownReport!.overall.total).toBeLessThan(demoTotal)
-    expect(page.find('button', 'take it')).toBeDefined()
+    expect(page.find('button', 'use')).toBeDefined()
   })
 
   it('has nothing to do where the ride ends in time', () => {
     const store = storeWith({ ...demoRide('ridge'), slotMinutes: 44, clearUpSeconds: 10 })
     page = rendered(store, <SlotFit onShow={show} onClose={close} />)
-    expect(page.text()).toContain('Nothing to do: the ride ends 7 s before the slot does.')
+    expect(page.text()).toContain('Nothing to do: the ride ends 7 s under class length.')
     expect(store.getState().previewing).toBeNull()
     expect(page.host.querySelectorAll('.proposal-actions button')).toHaveLength(1)
   })
@@ -97,7 +97,7 @@ describe('a class in another length', () => {
   const open = async (ride: Ride) => {
     const store = storeWith(ride)
     page = rendered(store, <OtherLength onClose={close} />)
-    expect(page.text()).toContain('working it out')
+    expect(page.text()).toContain('Working it out')
     await act(() => new Promise((resolve) => setTimeout(resolve, 60)))
     return store
   }
@@ -110,7 +110,7 @@ describe('a class in another length', () => {
     expect(page.text()).toMatch(/what staysWarm-up .*what changes30 minutes instead of 45\./)
     expect(store.getState().ride).toBe(parent)
     expect(store.getState().shown!.slotMinutes).toBe(30)
-    page.press(page.find('button', 'make it a ride of its own'))
+    page.press(page.find('button', 'save as a new ride'))
     expect(close).toHaveBeenCalledOnce()
     expect(store.getState().ride).toMatchObject({
       title: 'Ridge and Return (30 min)',
@@ -132,7 +132,7 @@ describe('a class in another length', () => {
   it('cannot take the place of a ride that is kept nowhere', async () => {
     const store = await open(demoRide('ridge'))
     act(() => store.getState().setSaved('failed'))
-    expect(page.find('button', 'make it a ride of its own')).toHaveProperty('disabled', true)
+    expect(page.find('button', 'save as a new ride')).toHaveProperty('disabled', true)
     expect(page.text()).toContain('save it as a file before you open another')
   })
 })

@@ -18,11 +18,13 @@ interface CadenceFieldsProps {
 }
 
 const RPM: NumberRules = {
-  of: 'cadence',
+  subject: 'The cadence',
   min: 20,
   max: 200,
   decimals: 1,
-  suffixes: ['rpm', 'rev/min', 'u/min'],
+  unit: 'rpm',
+  suffixes: ['rpm', 'rev/min'],
+  example: '80',
 }
 const readRpm = (text: string) => parseNumber(text, RPM)
 const stepRpm = (rpm: number, direction: 1 | -1, large: boolean) => Math.min(RPM.max, Math.max(RPM.min, rpm + direction * (large ? 5 : 1)))

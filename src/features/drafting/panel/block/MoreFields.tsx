@@ -128,10 +128,12 @@ export const MoreFields = memo(function MoreFields({ block, leaders, eight, edit
 
 const SAME = ''
 const EIGHTS: NumberRules = {
-  of: 'eights',
+  subject: 'A limit',
   min: 1,
   max: 200,
-  suffixes: ['eights', 'eight', 'sixes', 'six', 'achter', 'sechser'],
+  unit: 'eights',
+  suffixes: ['eights', 'eight', 'sixes', 'six'],
+  example: '8',
 }
 
 function boundOf(text: string, fits: (value: number) => boolean, otherwise: string) {

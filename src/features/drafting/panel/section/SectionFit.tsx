@@ -10,6 +10,7 @@ import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatEights, formatEightsInput } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
+import { tell } from '#words/words.ts'
 
 /**
  * Whole lengths for the blocks of a section that fill its song with the least change, listed and seen
@@ -43,10 +44,10 @@ export function SectionFit({ sectionId }: { sectionId: string }) {
         </>
       ) : fit.ok ? null : (
         <>
-          <p className="panel-note">{fit.reason}</p>
+          <p className="panel-note">{tell(fit.reason)}</p>
           {nearest.map(({ counts, changes, label, command }) => (
             <div key={counts} className="panel-option">
-              <PreviewButton command={command}>{label}</PreviewButton>
+              <PreviewButton command={command}>{tell(label)}</PreviewButton>
               <Changes changes={changes} eight={eight} />
             </div>
           ))}
@@ -61,7 +62,7 @@ function Changes({ changes, eight }: { changes: readonly LengthChange[]; eight: 
     <ul className="panel-changes">
       {changes.map(({ blockId, name, from, to }) => (
         <li key={blockId}>
-          {name}{' '}
+          {tell(name)}{' '}
           <b>
             {formatEightsInput(from, eight)} → {formatEights(to, eight)}
           </b>

@@ -12,6 +12,7 @@ import { findSongs, forRide, onShelf, type ShelfSong, songKey } from '#plan/song
 import type { SongSound } from '#plan/sound/songSound.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell } from '#words/words.ts'
 import './shelfSongs.css'
 
 /** Songs offered at once; the rest are found on the shelf itself. */
@@ -111,7 +112,7 @@ function offersFor(section: Section, { shelf, sounds, lately, rules }: Known): O
     { energies, recent, rules, ...(wanted && { wanted }) },
   ).map((rank) => ({
     kept: others.find(({ song }) => song === rank.song)!,
-    why: sayRank(section, rank, rules),
+    why: tell(sayRank(section, rank, rules)),
     ...(legsWanted(section, rules) && { strikes: rank.strikesPerBeat }),
   }))
   const rest = findSongs(others, '', 'title').filter((kept) => !ranked.some((other) => other.kept === kept))

@@ -9,6 +9,7 @@ import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatEights } from '#units/formatEights.ts'
 import { plural } from '#units/plural.ts'
+import { tell } from '#words/words.ts'
 
 interface SwapSongProps {
   sectionId: string
@@ -29,9 +30,9 @@ export function SwapSong({ sectionId, song, onDone }: SwapSongProps) {
   const sentences = swap
     ? [
         ...(swap.does
-          ? [sayKept(section.blocks.length, swap.does.needed, eightOf(section.song?.grid)), ...swap.does.sentences]
+          ? [sayKept(section.blocks.length, swap.does.needed, eightOf(section.song?.grid)), ...swap.does.sentences.map(tell)]
           : [measures(section.song?.grid !== undefined)]),
-        ...sayMoved(ride, swap.command.apply(ride), sectionId),
+        ...sayMoved(ride, swap.command.apply(ride), sectionId).map(tell),
       ]
     : [measures(section.song?.grid !== undefined)]
   return (

@@ -2,10 +2,9 @@ import { useState } from 'react'
 import type { Rider, ThreeMinuteTest } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
-import { Select } from '#ui/Select.tsx'
+import { type Choice, Select } from '#ui/Select.tsx'
+import { formatNumber } from '#units/formatNumber.ts'
 import type { Parsed } from '#units/parsed.ts'
-import { number } from '#words/forms.ts'
-import { words } from '#words/words.ts'
 import { parseEndWatts, parsePeak, parseTrialWatts } from './fields.ts'
 
 interface Props {
@@ -13,9 +12,9 @@ interface Props {
   onChange: (rider: Rider) => void
 }
 
-const overs = () => [
-  { value: '180' as const, label: words.riders.wholeTest },
-  { value: '150' as const, label: words.riders.firstPart },
+const OVERS: readonly Choice<'180' | '150'>[] = [
+  { value: '180', label: 'all three minutes' },
+  { value: '150', label: 'the first 2½ minutes' },
 ]
 
 /** What a console shows of three minutes all out; kept with the rider once its two powers are there. */
@@ -42,10 +41,12 @@ export function ThreeMinutes({ rider, onChange }: Props) {
       unit={unit}
       hint={hint}
       value={held[key]}
-      format={(value) => (value === undefined ? '' : number(value, 1))}
+      format={(value) => (value === undefined ? '' : formatNumber(value, 1))}
       parse={(text) => {
         if (text.trim() !== '') return parse(text)
-        return kept && key !== 'peakSecond' ? { ok: false, problem: words.riders.needed } : { ok: true, value: undefined }
+        return kept && key !== 'peakSecond'
+          ? { ok: false, problem: 'The test needs it; remove the test to leave it out.' }
+          : { ok: true, value: undefined }
       }}
       onCommit={(value) => {
         if (value !== held[key]) put({ [key]: value })
@@ -56,14 +57,14 @@ export function ThreeMinutes({ rider, onChange }: Props) {
   return (
     <div className="rider-test-three">
       <Select
-        label={words.riders.averageOver}
+        label="mean watts are of"
         value={held.over === 150 ? '150' : '180'}
-        choices={overs()}
+        choices={OVERS}
         onChange={(over) => put({ over: over === '150' ? 150 : 180 })}
       />
-      {field('watts', words.riders.averageWatts, words.riders.watts, words.riders.averageHint, parseTrialWatts)}
-      {field('endWatts', words.riders.lastAverage, words.riders.watts, words.riders.lastAverageHint, parseEndWatts)}
-      {field('peakSecond', words.riders.peakSecond, words.riders.seconds, words.riders.peakSecondHint, parsePeak)}
+      {field('watts', 'mean watts', 'watts', 'All out from the first second, with no pacing and no clock in sight.', parseTrialWatts)}
+      {field('endWatts', 'mean of the last 30 s', 'watts', 'What is left at the end is critical power.', parseEndWatts)}
+      {field('peakSecond', 'second of the peak', 's', 'If the console shows it; all out, it is in the first ten.', parsePeak)}
       {kept && (
         <Button
           tone="quiet"
@@ -73,7 +74,7 @@ export function ThreeMinutes({ rider, onChange }: Props) {
             onChange(others)
           }}
         >
-          {words.riders.removeTest}
+          remove this test
         </Button>
       )}
     </div>
