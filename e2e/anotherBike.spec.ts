@@ -36,7 +36,7 @@ test('a ride is read on the receiver’s bike in draft, sheet and lead, and stay
   expect(await barriers(page)).toEqual([])
 
   await page.getByRole('link', { name: 'sheet' }).click()
-  await expect(page.getByText('totals about, on levels 1 to 24').filter({ visible: true }).first()).toBeVisible()
+  await expect(page.getByText('resistance about, on levels 1 to 24').filter({ visible: true }).first()).toBeVisible()
   await expect(page.getByText(/~\d+/).filter({ visible: true }).first()).toBeVisible()
 
   // It belongs to who looks: the next visit reads on the same bike, and one press takes it back.

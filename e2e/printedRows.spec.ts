@@ -12,10 +12,10 @@ import { expect, test } from './support/test.ts'
 /** Sixteen minutes of arc at half a metre: 2·500·tan(8′) mm. */
 const LEAST_CAPITAL = 2.327
 const ROUNDING = 0.005
-const SHEETS = ['compact', 'large type', 'cards', 'substitute', 'no music', 'before class'] as const
+const SHEETS = ['compact', 'large type', 'cards', 'sub', 'no music', 'before class'] as const
 type Sheet = (typeof SHEETS)[number] | 'phone'
 /** What a sheet is called on its pages, where the button says otherwise. */
-const KIND: Partial<Record<Sheet, string>> = { 'large type': 'large', 'no music': 'plain', 'before class': 'checklist' }
+const KIND: Partial<Record<Sheet, string>> = { 'large type': 'large', sub: 'substitute', 'no music': 'plain', 'before class': 'checklist' }
 
 for (const [name, ride] of [
   ['Twenty-Minute Spark', demoRide('spark')],
@@ -108,15 +108,15 @@ test('totals and efforts are written in fractions on every sheet', async ({ page
 })
 
 for (const ride of [longRide(), totalsRide()])
-  test(`the substitute’s numbers stay clear of the figures: ${ride.title}`, async ({ page }) => {
-    await openSheet(page, ride, 'substitute')
+  test(`the sub’s numbers stay clear of the figures: ${ride.title}`, async ({ page }) => {
+    await openSheet(page, ride, 'sub')
     expect(await crowdedCells(page)).toEqual([])
   })
 
-test('rounds that differ say how on the substitute’s sheet', async ({ page }) => {
+test('rounds that differ say how on the sub’s sheet', async ({ page }) => {
   const waves = totalsRide().sections[1]!
   const blocks = waves.blocks.map((item) => ('parts' in item ? { ...item, perRound: { steps: 2 } } : item))
-  await openSheet(page, { ...totalsRide(), sections: [{ ...waves, blocks }] }, 'substitute')
+  await openSheet(page, { ...totalsRide(), sections: [{ ...waves, blocks }] }, 'sub')
   const text = (await readPdf(await printToPdf(page))).map(textOf).join(' ')
   for (const words of ['3 times:', '(3, 3½, 4)', '(1, 1½, 2)']) expect(text).toContain(words)
 })

@@ -19,9 +19,9 @@ const RIDES = [
     ride: 'Twenty-Minute Spark',
     bands: 6,
     rows: 42,
-    said: ['19:36 long, 0:24 to spare', '158 bpm, 79 rpm ×1', 'Three quarters on, up light, twenty-four seconds.'],
+    said: ['19:36 long, 0:24 left', '158 bpm, 79 rpm on the beat', 'Three quarters on, up light, twenty-four seconds.'],
   },
-  { ride: 'Ridge and Return', bands: 13, rows: 67, said: ['43:43 long, 1:17 to spare', 'Windowsill Harbour', 'Up tall, light hands.'] },
+  { ride: 'Ridge and Return', bands: 13, rows: 67, said: ['43:43 long, 1:17 left', 'Windowsill Harbour', 'Up tall, light hands.'] },
 ] as const
 
 for (const { ride, bands, rows, said } of RIDES) {
@@ -41,7 +41,7 @@ for (const { ride, bands, rows, said } of RIDES) {
       ])
       expect(smallestCapital(sheet)).toBeGreaterThanOrEqual(LEAST_CAPITAL)
       expect(sheet.fonts.every((font) => font.startsWith('AtkinsonHyperlegibleNext'))).toBe(true)
-      for (const words of [...said, 'Stop on dizziness', ride]) expect(textOf(sheet)).toContain(words)
+      for (const words of [...said, 'Stop for dizziness', ride]) expect(textOf(sheet)).toContain(words)
       expectWithinMargins(sheet)
       expectPrintedWherePreviewed(sheet, previewed)
     })
@@ -87,9 +87,9 @@ test('a row says both clocks, eights, call, total and words; the song clock can 
   await expect(row.locator('.sheet-total')).toHaveText('1½')
   await expect(row.locator('.sheet-call')).toHaveText('+¾')
   await expect(row.getByRole('img', { name: 'standing' })).toBeVisible()
-  await page.getByText('since the one', { exact: true }).click()
+  await page.getByText('time elapsed', { exact: true }).click()
   await expect(row).toContainText('0:12')
-  await expect(page.locator('.sheet-legend').last()).toContainText('since its one')
+  await expect(page.locator('.sheet-legend').last()).toContainText('time elapsed since beat 1')
 })
 
 test('the paper is remembered, and the button prints', async ({ page }) => {

@@ -38,7 +38,7 @@ const KINDS: readonly Kind[] = [
   },
   { sheet: 'cards', capital: NEAR, margin: 6, pages: { 'Twenty-Minute Spark': 2, 'Ridge and Return': 4 }, said: /version [0-9a-f]{4}/ },
   {
-    sheet: 'substitute',
+    sheet: 'sub',
     capital: NEAR,
     margin: 8,
     pages: { 'Twenty-Minute Spark': 1, 'Ridge and Return': 1 },
@@ -49,7 +49,7 @@ const KINDS: readonly Kind[] = [
     capital: LARGE * 0.8,
     margin: 8,
     pages: { 'Twenty-Minute Spark': 1, 'Ridge and Return': 1 },
-    said: /lead by the clock.*version [0-9a-f]{4}/,
+    said: /teach by the clock.*version [0-9a-f]{4}/,
   },
   {
     sheet: 'before class',
@@ -81,11 +81,11 @@ for (const { sheet, capital, margin, pages, said } of KINDS) {
   }
 }
 
-test('the substitute’s sheet names no song and counts nothing', async ({ page }) => {
-  await openSheet(page, 'Ridge and Return', 'substitute')
+test('the sub’s sheet names no song and counts nothing', async ({ page }) => {
+  await openSheet(page, 'Ridge and Return', 'sub')
   const [printed] = await readPdf(await printToPdf(page))
   const text = textOf(printed!)
-  for (const word of ['Windowsill Harbour', 'bpm', 'chorus', 'eights', 'on the one']) expect(text).not.toContain(word)
+  for (const word of ['Windowsill Harbour', 'bpm', 'chorus', 'eights', 'beat 1']) expect(text).not.toContain(word)
   for (const words of ['the room:', 'must do:', 'must not:', 'off the bikes by 19:15', 'solid hill']) expect(text).toContain(words)
 })
 
@@ -101,9 +101,9 @@ test('printed before it is laid out, a sheet says so and shows none of the scree
   expect(textOf(only!).trim()).toBe('Laying out the sheet… Print it once it shows.')
 })
 
-test('notes for the substitute are written on the place, printed, and part of the ride', async ({ page }) => {
-  await openSheet(page, 'Twenty-Minute Spark', 'substitute')
-  await page.getByText('notes for the substitute').click()
+test('notes for the sub are written on the place, printed, and part of the ride', async ({ page }) => {
+  await openSheet(page, 'Twenty-Minute Spark', 'sub')
+  await page.getByText('notes for the sub').click()
   await page.getByLabel('what regulars expect').fill('A quiet last song.')
   await page.getByLabel('the room').click()
   await expect(page.locator('.sheet-pages')).toContainText('what regulars expect: A quiet last song.')
@@ -121,7 +121,7 @@ test('cards lie four on a page with marks to cut by, or one on a page of their s
   await expect(page.locator('.sheet-cut')).toHaveCount(2)
   await expect(page.locator('.sheet-cut-marks')).toHaveCount(2)
   await expect(page.locator('.sheet-pages .sheet-page')).toHaveCount(6)
-  await page.getByText('one a page', { exact: true }).click()
+  await page.getByText('one per page', { exact: true }).click()
   await expect(page.locator('.sheet-cut')).toHaveCount(0)
   const printed = await readPdf(await printToPdf(page))
   expect(printed).toHaveLength(6)
@@ -129,7 +129,7 @@ test('cards lie four on a page with marks to cut by, or one on a page of their s
   for (const { width, height } of printed) expect([Math.round(width), Math.round(height)]).toEqual([105, 149])
   await page.reload()
   await expect(page.getByRole('radio', { name: 'cards' })).toBeChecked()
-  await expect(page.getByRole('radio', { name: 'one a page' })).toBeChecked()
+  await expect(page.getByRole('radio', { name: 'one per page' })).toBeChecked()
 })
 
 test('a sheet for one leader has their blocks as large as promised and the other’s smaller', async ({ page }) => {
@@ -148,11 +148,11 @@ test('a sheet for one leader has their blocks as large as promised and the other
   expect(Math.max(...capitals('push 1').map(Number))).toBeLessThan(LARGE - ROUNDING)
 })
 
-test('own shorthand is printed, explained, and kept over a reload', async ({ page }) => {
+test('abbreviations are printed, explained, and kept over a reload', async ({ page }) => {
   await openSheet(page, 'Twenty-Minute Spark', 'compact')
-  await page.getByText('own shorthand').click()
-  await page.getByLabel('short forms, one a line').fill('TB = travel-back')
-  await page.getByLabel('short forms, one a line').blur()
+  await page.getByText('your abbreviations').click()
+  await page.getByLabel('abbreviations, one per line').fill('TB = travel-back')
+  await page.getByLabel('abbreviations, one per line').blur()
   await expect(page.locator('.sheet-pages .sheet-notes', { hasText: 'TB on 4' })).toHaveCount(2)
   await expect(page.locator('.sheet-pages .sheet-legend')).toContainText('TB travel-back')
   await page.reload()
@@ -168,10 +168,10 @@ test('the telephone’s screens are tapped through on 360 pixels, without anythi
   const scan = page.locator('.sheet-scan')
   const status = scan.getByRole('status')
   await expect(status).toHaveText(/^1 of \d+$/)
-  await scan.getByRole('button', { name: 'on', exact: true }).tap()
+  await scan.getByRole('button', { name: 'next screen', exact: true }).tap()
   await expect(status).toHaveText(/^2 of/)
   await expect(scan.locator('.sheet-page')).toHaveCount(1)
-  await scan.getByRole('button', { name: 'back', exact: true }).tap()
+  await scan.getByRole('button', { name: 'previous screen', exact: true }).tap()
   await expect(status).toHaveText(/^1 of/)
   expect(
     await scan.evaluate((element) => [element.scrollHeight - element.clientHeight, element.scrollWidth - element.clientWidth]),
@@ -210,7 +210,7 @@ test('the checklist is ticked with the keyboard alone, and over a reload', async
   await openSheet(page, 'Twenty-Minute Spark', 'before class')
   await tabTo(page, page.getByLabel('shuffle and repeat off'))
   await page.keyboard.press('Space')
-  await expect(page.getByText('1 of 16 seen to')).toBeVisible()
+  await expect(page.getByText('1 of 16 done')).toBeVisible()
   await page.reload()
   await expect(page.getByLabel('shuffle and repeat off')).toBeChecked()
   await expect(page.locator('.sheet-pages')).toContainText('12:16')
@@ -247,7 +247,7 @@ test('exports are saved under their names, and the writers fetched only then', a
   }
 })
 
-for (const sheet of ['large type', 'cards', 'substitute', 'no music', 'phone', 'before class']) {
+for (const sheet of ['large type', 'cards', 'sub', 'no music', 'phone', 'before class']) {
   test(`${sheet} has no barriers that axe finds`, async ({ page }) => {
     test.slow() // axe looks at every mark of every row
     await openSheet(page, 'Twenty-Minute Spark', sheet, sheet === 'phone' ? null : 'A4')

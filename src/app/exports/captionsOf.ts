@@ -3,13 +3,13 @@ import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { SectionReport } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
-import { WELCOME, WIPE_DOWN } from '#features/sheet/contents/asidesOf.ts'
 import type { VttCue } from '#formats/webvtt/writeWebVtt.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import { secondAt } from '#plan/songs/beatGrid.ts'
 import { isolated } from '#units/isolated.ts'
 import type { Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 
 /** A caption with no words of its own stays for so long. */
 const SHORTEST: Seconds = 2
@@ -30,8 +30,10 @@ export function rideCaptions(ride: Ride, read: RideReport): VttCue[] {
 }
 
 const captionOf = (ride: Ride, report: RideReport, { cue, speaker, block }: CueLine): string => {
-  const words = isolated(cue.text.trim()) || `${cue.count ?? 4} counts to ${isolated(nameOfItem(report.blocks[block]!.block))}`
-  return ride.leaders.length > 1 ? `${isolated(ride.leaders.find(({ id }) => id === speaker)?.name ?? '')}: ${words}` : words
+  const counts = cue.count ?? 4
+  const text = isolated(cue.text.trim()) || words.exports.countsTo({ counts, block: isolated(tell(itemName(report.blocks[block]!.block))) })
+  if (ride.leaders.length < 2) return text
+  return words.exports.spokenBy({ name: isolated(ride.leaders.find(({ id }) => id === speaker)?.name ?? ''), text })
 }
 
 /** Changes nobody has written words for: the call itself, as they come. */
@@ -43,7 +45,7 @@ function unspoken({ blocks, cues: { lines } }: RideReport): VttCue[] {
       id: `call ${index + 1}`,
       from,
       to: Math.min(to, from + 2 * SHORTEST),
-      text: `${isolated(nameOfItem(block))}: ${ledger.call}`,
+      text: words.exports.callOf({ block: isolated(tell(itemName(block))), call: ledger.call }),
     }))
 }
 
@@ -71,14 +73,16 @@ export function chaptersOf(ride: Ride, report: RideReport): VttCue[] {
       id: `${index + 1}`,
       from: beginOf(section),
       to: index + 1 < sections.length ? beginOf(sections[index + 1]!) : section.to,
-      text: isolated(nameOfSection(ride, ride.sections[index]!)),
+      text: isolated(tell(sectionName(ride, ride.sections[index]!))),
     }),
   )
   const first = sections[0] ? beginOf(sections[0]) : ride.briefingSeconds
   const last = sections.at(-1)?.to ?? first
   return [
-    ...(first > 0 ? [{ id: 'welcome', from: 0, to: first, text: ride.briefingSeconds > 0 ? WELCOME : 'lead-in' }] : []),
+    ...(first > 0
+      ? [{ id: 'welcome', from: 0, to: first, text: ride.briefingSeconds > 0 ? words.printed.welcomeName : words.exports.leadIn }]
+      : []),
     ...chapters.filter(({ from, to }) => to > from),
-    ...(overall.total > last ? [{ id: 'wipe-down', from: last, to: overall.total, text: WIPE_DOWN }] : []),
+    ...(overall.total > last ? [{ id: 'wipe-down', from: last, to: overall.total, text: words.printed.wipeDownName }] : []),
   ]
 }

@@ -6,7 +6,8 @@ import type { LedgerEntry, PlayedBlock } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { type CsvCell, writeCsv } from '#formats/csv/writeCsv.ts'
 import type { Bike, Ride, Section } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
+import { tell, words } from '#words/words.ts'
 
 /** What a row is read from: a block as it is played, in its ride. */
 interface Row {
@@ -29,8 +30,8 @@ const COLUMNS: Readonly<Record<string, (row: Row) => CsvCell>> = {
   song_s: ({ section, played }) => (section.song ? rounded(played.sectionFrom) : undefined),
   length_s: ({ played }) => rounded(played.to - played.from),
   counts: ({ played: { countFrom, countTo } }) => (countFrom === undefined || countTo === undefined ? undefined : countTo - countFrom),
-  block: ({ played }) => nameOfItem(played.block),
-  round: ({ played: { set } }) => (set && set.set.rounds > 1 ? `${set.round} of ${set.set.rounds}` : undefined),
+  block: ({ played }) => tell(itemName(played.block)),
+  round: ({ played: { set } }) => (set && set.set.rounds > 1 ? words.exports.roundOf({ round: set.round, of: set.set.rounds }) : undefined),
   terrain: ({ played }) => played.block.terrain,
   posture: ({ played }) => played.block.posture,
   hands: ({ played }) => played.block.hands,
@@ -38,13 +39,13 @@ const COLUMNS: Readonly<Record<string, (row: Row) => CsvCell>> = {
   effort_to: ({ played }) => played.block.effort.to,
   rpm_from: ({ played }) => paceAt(played, 0),
   rpm_to: ({ played }) => paceAt(played, 1),
-  call: ({ played }) => played.ledger.change,
+  call: ({ played }) => tell(played.ledger.change),
   total: ({ ride, played }) => setting(ride, played.ledger.after.nominal),
   total_low: ({ ride, played }) => setting(ride, played.ledger.after.low),
   total_high: ({ ride, played }) => setting(ride, played.ledger.after.high),
   unit: ({ ride }) => ride.bike.unit,
   lead_foot: ({ played }) => played.foot ?? undefined,
-  move: ({ played: { block } }) => block.move && `${block.move.name} on ${block.move.counts}`,
+  move: ({ played: { block } }) => block.move && words.printed.move(block.move),
   words: ({ played: { block }, lines }) =>
     inSpokenOrder(block.cues, lines)
       .map(({ text }) => text.trim())
@@ -61,9 +62,9 @@ const COLUMNS: Readonly<Record<string, (row: Row) => CsvCell>> = {
 /** Where the ride is read on another bike: what its totals are there, beside its own. */
 const OTHER_COLUMNS: Readonly<Record<string, (bike: Bike, entry: LedgerEntry) => CsvCell>> = {
   other_bike: ({ name }) => name,
-  other_total: (_, { total }) => total,
+  other_total: (_, { total }) => tell(total),
   other_unit: ({ unit }) => unit,
-  other_feel: (_, { reading }) => reading?.feel,
+  other_feel: (_, { reading }) => reading && tell(reading.feel),
 }
 
 /**

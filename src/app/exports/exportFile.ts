@@ -8,9 +8,10 @@ import { writeXspf } from '#formats/playlist/writeXspf.ts'
 import { writeWebVtt } from '#formats/webvtt/writeWebVtt.ts'
 import { fileStem } from '#plan/document/fileStem.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { sectionName } from '#plan/names.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { isolated } from '#units/isolated.ts'
+import { tell } from '#words/words.ts'
 import { calendarOf } from './calendarOf.ts'
 import { chaptersOf, rideCaptions, songCaptions } from './captionsOf.ts'
 import { csvOf } from './csvOf.ts'
@@ -58,7 +59,7 @@ function zippedCaptions(ride: Ride, report: RideReport): Uint8Array {
   const files = report.sections.flatMap((_, index) => {
     const section = ride.sections[index]!
     if (!section.song) return []
-    const name = nameOfSection(ride, section)
+    const name = tell(sectionName(ride, section))
     return [
       [
         `${String(index + 1).padStart(2, '0')}-${fileStem(name)}.vtt`,

@@ -1,7 +1,7 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Track } from '#formats/playlist/track.ts'
 import type { Ride } from '#plan/model.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { words } from '#words/words.ts'
 
 /** The songs in the order they are played, as long as their files are. */
 export function tracksOf(ride: Ride, { sections }: RideReport): Track[] {
@@ -13,7 +13,7 @@ export function tracksOf(ride: Ride, { sections }: RideReport): Track[] {
         title: song.title,
         artist: song.artist,
         seconds: song.lengthSeconds,
-        ...(bpm !== undefined && { note: `${formatNumber(bpm, 0)} bpm` }),
+        ...(bpm !== undefined && { note: words.measures.bpm(bpm, 0) }),
       },
     ]
   })

@@ -8,6 +8,7 @@ import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
+import { tell, words } from '#words/words.ts'
 import { EXPORTS, type ExportId, type MakeExport } from './exportKinds.ts'
 
 interface ExportPartProps {
@@ -30,30 +31,34 @@ export function ExportPart({ ride, report, makeExport, today }: ExportPartProps)
     try {
       const { data, type } = await makeExport(id, ride, report, { day, startsAt })
       saveTextFile(name, data, type)
-      announce(`Saved ${name}`)
+      announce(words.sheet.exported({ file: name }))
     } catch (error) {
-      notify({ kind: 'problem', sentence: `${name} could not be made.`, details: [error instanceof Error ? error.message : String(error)] })
+      notify({
+        kind: 'problem',
+        sentence: words.sheet.notExported({ file: name }),
+        details: [error instanceof Error ? error.message : String(error)],
+      })
     }
   }
   const commitClock = (text: string) => {
     const read = parseWallClock(text)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tell(read.problem)
     setStartsAt(read.value)
     return null
   }
   return (
-    <Disclosure className="sheet-more" summary="export as a file">
+    <Disclosure className="sheet-more" summary={words.sheet.export}>
       <ul className="sheet-exports">
-        {EXPORTS.map(({ id, label, ending, hint }) => {
+        {EXPORTS.map(({ id, ending }) => {
           const name = `${stem}.${ending}`
           return (
             <li key={id}>
               <Button onClick={() => void save(id, name)} aria-describedby={`export-${id}`}>
-                {label}
+                {words.sheet.exportName({ id })}
               </Button>
               <p id={`export-${id}`}>
                 <b>{name}</b>
-                {hint}
+                {words.sheet.exportHint({ id })}
               </p>
             </li>
           )
@@ -61,7 +66,7 @@ export function ExportPart({ ride, report, makeExport, today }: ExportPartProps)
       </ul>
       <div className="sheet-export-day">
         <label>
-          class on
+          {words.sheet.exportDay}
           <input
             type="date"
             value={day}
@@ -69,7 +74,7 @@ export function ExportPart({ ride, report, makeExport, today }: ExportPartProps)
             onChange={(event) => event.currentTarget.value !== '' && setDay(event.currentTarget.value)}
           />
         </label>
-        <Field label="starts at" value={startsAt} onCommit={commitClock} />
+        <Field label={words.sheet.exportTime} value={startsAt} onCommit={commitClock} />
       </div>
     </Disclosure>
   )

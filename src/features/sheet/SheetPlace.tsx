@@ -5,15 +5,17 @@ import { PRINT } from '#features/sheet/actions/print.ts'
 import { SHEET } from '#features/sheet/actions/sheetPlaces.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Segmented } from '#ui/Segmented.tsx'
+import { words } from '#words/words.ts'
 import { ChosenSheet } from './ChosenSheet.tsx'
 import type { SongClock } from './contents/contents.ts'
 import { ExportPart } from './ExportPart.tsx'
 import type { MakeExport } from './exportKinds.ts'
+import { LARGE_METERS, SHEET_METERS } from './legibility.ts'
 import { PAPERS, type Paper } from './paging/paper.ts'
 import { useKeptChoice } from './remembered.ts'
 import { ShorthandField } from './ShorthandField.tsx'
 import { StandInFields } from './StandInFields.tsx'
-import { isCueSheet, SHEET_KINDS, SHEETS } from './sheets.ts'
+import { isCueSheet, SHEET_KINDS } from './sheets.ts'
 import { useShorthand } from './useShorthand.ts'
 import { EmptySheet } from './view/EmptySheet.tsx'
 import './SheetPlace.css'
@@ -26,19 +28,14 @@ interface SheetPlaceProps {
   makeExport: MakeExport
 }
 
-const PAPER_CHOICES = [
-  { value: 'a4', label: 'A4' },
-  { value: 'letter', label: 'US Letter' },
-] as const
-const CLOCK_CHOICES = [
-  { value: 'left', label: 'time left' },
-  { value: 'elapsed', label: 'since the one' },
-] as const
-const CARD_CHOICES = [
-  { value: 'four', label: 'four a page' },
-  { value: 'one', label: 'one a page' },
-] as const
+const CARD_PAGES = ['four', 'one'] as const
+const SONG_CLOCKS: readonly SongClock[] = ['left', 'elapsed']
 const BOTH = 'both'
+
+const sheetChoices = () => SHEET_KINDS.map((kind) => ({ value: kind, label: words.sheet.kindName({ kind }) }))
+const paperChoices = () => PAPERS.map((paper) => ({ value: paper, label: words.sheet.paperName({ paper }) }))
+const cardChoices = () => CARD_PAGES.map((cards) => ({ value: cards, label: words.sheet.cardsName({ cards }) }))
+const clockChoices = () => SONG_CLOCKS.map((clock) => ({ value: clock, label: words.sheet.songClockName({ clock }) }))
 
 /** The printable sheets of the ride on the screen. */
 export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
@@ -48,27 +45,27 @@ export function SheetPlace({ today, day, makeExport }: SheetPlaceProps) {
   const report = useApp((state) => state.shownReport)
   const [kind, setKind] = useKeptChoice('sheet', SHEET_KINDS, () => 'compact')
   const [paper, setPaper] = useKeptChoice('paper', PAPERS, usualPaper)
-  const [cards, setCards] = useKeptChoice('cards', ['four', 'one'] as const, () => 'four')
+  const [cards, setCards] = useKeptChoice('cards', CARD_PAGES, () => 'four')
   const [songClock, setSongClock] = useState<SongClock>('left')
   const [reader, setReader] = useState<string>(BOTH)
   const shorthand = useShorthand()
   if (!ride || !report) return null
 
   const cue = isCueSheet(kind)
-  const readers = [{ value: BOTH, label: 'both' }, ...ride.leaders.map(({ id, name }) => ({ value: id, label: name }))]
+  const readers = [{ value: BOTH, label: words.sheet.both }, ...ride.leaders.map(({ id, name }) => ({ value: id, label: name }))]
   const known = readers.some(({ value }) => value === reader) ? reader : BOTH
   return (
-    <section className="sheet-place" aria-label="sheet">
-      <h1 className="ui-hidden">Sheet of {ride.title || 'an untitled ride'}</h1>
+    <section className="sheet-place" aria-label={words.sheet.place}>
+      <h1 className="ui-hidden">{words.sheet.heading({ title: ride.title || words.names.untitled })}</h1>
       <div className="sheet-bar-of-choices">
-        <Segmented label="sheet" value={kind} choices={SHEETS} onChange={setKind} />
-        {kind !== 'phone' && <Segmented label="paper" value={paper} choices={PAPER_CHOICES} onChange={setPaper} />}
-        {kind === 'cards' && <Segmented label="cards" value={cards} choices={CARD_CHOICES} onChange={setCards} />}
-        {cue && <Segmented label="song clock" value={songClock} choices={CLOCK_CHOICES} onChange={setSongClock} />}
-        {cue && ride.leaders.length > 1 && <Segmented label="made for" value={known} choices={readers} onChange={setReader} />}
+        <Segmented label={words.sheet.kind} value={kind} choices={sheetChoices()} onChange={setKind} />
+        {kind !== 'phone' && <Segmented label={words.sheet.paper} value={paper} choices={paperChoices()} onChange={setPaper} />}
+        {kind === 'cards' && <Segmented label={words.sheet.cards} value={cards} choices={cardChoices()} onChange={setCards} />}
+        {cue && <Segmented label={words.sheet.songClock} value={songClock} choices={clockChoices()} onChange={setSongClock} />}
+        {cue && ride.leaders.length > 1 && <Segmented label={words.sheet.madeFor} value={known} choices={readers} onChange={setReader} />}
         <ActionButton action={PRINT} on={on} tone="solid" />
       </div>
-      <p className="sheet-hint">{SHEETS.find(({ value }) => value === kind)!.hint}</p>
+      <p className="sheet-hint">{words.sheet.hint({ kind, meters: kind === 'large' ? LARGE_METERS : SHEET_METERS })}</p>
       {cue && <ShorthandField {...shorthand} />}
       {kind === 'substitute' && <StandInFields ride={ride} />}
       {report.blocks.length > 0 && <ExportPart key={ride.id} {...{ ride, report, makeExport }} today={day} />}

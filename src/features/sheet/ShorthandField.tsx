@@ -1,6 +1,6 @@
 import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 import { readShorthand, writeShorthand } from './contents/shorthand.ts'
 import type { Shorthand } from './useShorthand.ts'
 
@@ -13,16 +13,13 @@ export function ShorthandField({ terms, onChange }: Shorthand) {
     return null
   }
   return (
-    <Disclosure
-      className="sheet-more"
-      summary={terms.length === 0 ? 'own shorthand' : `own shorthand, ${plural(terms.length, 'entry', 'entries')}`}
-    >
+    <Disclosure className="sheet-more" summary={words.sheet.abbreviations({ count: terms.length })}>
       <Field
-        label="short forms, one a line"
+        label={words.sheet.abbreviationsField}
         rows={4}
         value={writeShorthand(terms)}
-        placeholder="TB = travel-back"
-        hint="Put in place of the words wherever they are printed, and explained at the foot. Kept on this machine."
+        placeholder={words.sheet.abbreviationsExample}
+        hint={words.sheet.abbreviationsHint}
         onCommit={commit}
       />
     </Disclosure>

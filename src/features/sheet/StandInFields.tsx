@@ -4,13 +4,9 @@ import { isReadOnly } from '#store/placeSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
+import { words } from '#words/words.ts'
 
-const FIELDS: readonly { key: keyof StandIn; label: string; placeholder: string }[] = [
-  { key: 'room', label: 'the room', placeholder: 'key at the desk; sound on the left; bike 7 has no brake pad' },
-  { key: 'regulars', label: 'what regulars expect', placeholder: 'a long first climb, a quiet last song' },
-  { key: 'mustDo', label: 'must do', placeholder: 'leave at ten to: the next class waits' },
-  { key: 'mustNot', label: 'must not', placeholder: 'no lights off' },
-]
+const KEYS = ['room', 'regulars', 'mustDo', 'mustNot'] as const satisfies readonly (keyof StandIn)[]
 
 /** What only the leader can tell a substitute; part of the ride, so that it travels with it. */
 export function StandInFields({ ride }: { ride: Ride }) {
@@ -18,22 +14,22 @@ export function StandInFields({ ride }: { ride: Ride }) {
   const run = useApp((state) => state.run)
   if (readOnly) return null
   const commit = (key: keyof StandIn) => (text: string) => {
-    if ([...text].length > LONGEST) return `Keep it under ${LONGEST} characters.`
+    if ([...text].length > LONGEST) return words.sheet.keepUnder({ most: LONGEST })
     const next = { ...ride.standIn, [key]: text.trim() === '' ? undefined : text.trim() }
     const empty = Object.values(next).every((value) => value === undefined)
     run(patchRide({ standIn: empty ? undefined : next }))
     return null
   }
   return (
-    <Disclosure className="sheet-more" summary="notes for the substitute">
+    <Disclosure className="sheet-more" summary={words.sheet.subNotes}>
       <div className="sheet-stand-in">
-        {FIELDS.map(({ key, label, placeholder }) => (
+        {KEYS.map((key) => (
           <Field
             key={`${ride.id} ${key}`}
-            label={label}
+            label={words.sheet.subNote({ key })}
             rows={2}
             value={ride.standIn?.[key] ?? ''}
-            placeholder={placeholder}
+            placeholder={words.sheet.subNoteExample({ key })}
             onCommit={commit(key)}
           />
         ))}

@@ -1,18 +1,18 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 
-/** The files a ride can be given out as. */
+/** The files a ride can be given out as, and how their names end. */
 export const EXPORTS = [
-  { id: 'text', label: 'plain text', ending: 'txt', hint: 'the sheet as lines' },
-  { id: 'markdown', label: 'Markdown', ending: 'md', hint: 'the sheet as tables' },
-  { id: 'csv', label: 'CSV', ending: 'csv', hint: 'one row a change, for a spreadsheet' },
-  { id: 'captions', label: 'cues in ride time', ending: 'cues.vtt', hint: 'WebVTT, from the start of the class' },
-  { id: 'songCaptions', label: 'cues in song time', ending: 'song-cues.zip', hint: 'WebVTT, one file a song from its own start' },
-  { id: 'chapters', label: 'chapters', ending: 'chapters.vtt', hint: 'WebVTT, one chapter a section' },
-  { id: 'chapterText', label: 'chapters as text', ending: 'chapters.txt', hint: 'a time and a name a line' },
-  { id: 'xspf', label: 'playlist XSPF', ending: 'xspf', hint: 'titles, artists and lengths' },
-  { id: 'm3u8', label: 'playlist M3U8', ending: 'm3u8', hint: 'expects the songs beside it, named in order: “01 Artist - Title.mp3”' },
-  { id: 'calendar', label: 'calendar entry', ending: 'ics', hint: 'for the day and time below' },
+  { id: 'text', ending: 'txt' },
+  { id: 'markdown', ending: 'md' },
+  { id: 'csv', ending: 'csv' },
+  { id: 'captions', ending: 'cues.vtt' },
+  { id: 'songCaptions', ending: 'song-cues.zip' },
+  { id: 'chapters', ending: 'chapters.vtt' },
+  { id: 'chapterText', ending: 'chapters.txt' },
+  { id: 'xspf', ending: 'xspf' },
+  { id: 'm3u8', ending: 'm3u8' },
+  { id: 'calendar', ending: 'ics' },
 ] as const
 
 export type ExportId = (typeof EXPORTS)[number]['id']

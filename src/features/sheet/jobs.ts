@@ -1,5 +1,5 @@
 import { capHeight } from '#units/capHeight.ts'
-import { LARGEST_CAP, LEAST_CAP, PHONE_SHARE } from './legibility.ts'
+import { LARGE_METERS, LARGEST_CAP, LEAST_CAP, PHONE_SHARE } from './legibility.ts'
 import { DETAILS, type FitJob } from './paging/fitSheet.ts'
 import { LAYOUTS, type Layout } from './paging/paper.ts'
 
@@ -14,7 +14,7 @@ const roundUp = (cap: number) => Math.ceil(cap * 100) / 100
 export const COMPACT: SheetJob = { layouts: LAYOUTS, details: DETAILS, least: LEAST_CAP, largest: LARGEST_CAP }
 
 /** Capitals of the large-type sheet in millimetres: 22 minutes of arc at 0.7 m, from the saddle in the dark. */
-const LARGE_CAP = roundUp(capHeight(0.7, 22))
+const LARGE_CAP = roundUp(capHeight(LARGE_METERS, 22))
 
 /** As many pages as the songs need; no song is split that a page can hold. */
 export const LARGE: SheetJob = {

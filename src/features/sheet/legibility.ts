@@ -6,12 +6,14 @@ export function readingDistance(capMillimetres: number, arcminutes: number): num
 }
 
 /** Distance the compact sheet is read at: clipped to the bar. */
-const SHEET_METRES = 0.5
+export const SHEET_METERS = 0.5
+/** Distance the large type is read at: from the saddle in the dark. */
+export const LARGE_METERS = 0.7
 /** The least angle for reading (see `capHeight`). */
 export const LEAST_ARCMINUTES = 16
 
 /** Least capital height of a sheet in millimetres, rounded up to a hundredth. */
-export const LEAST_CAP = Math.ceil(capHeight(SHEET_METRES, LEAST_ARCMINUTES) * 100) / 100
+export const LEAST_CAP = Math.ceil(capHeight(SHEET_METERS, LEAST_ARCMINUTES) * 100) / 100
 
 /** What a telephone shows a page of ours at: 360 CSS pixels, 95.25 mm of the page, on a display about 66 mm wide. */
 export const PHONE_SHARE = 66 / 95.25

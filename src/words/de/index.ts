@@ -25,6 +25,7 @@ import { names } from './names.ts'
 import { panels } from './panels.ts'
 import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
+import { printed } from './printed.ts'
 import { rehearsing } from './rehearsing.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
@@ -60,6 +61,7 @@ export const de: Catalogue = {
   panels,
   patterns,
   prepare,
+  printed,
   rehearsing,
   rules,
   setup,

@@ -1,5 +1,5 @@
 import type { en } from '#words/en/index.ts'
-import { number, plural, setting } from '#words/forms.ts'
+import { number, type PluralWords, plural, setting } from '#words/forms.ts'
 
 const eights = (counts: number, unit = 8): string => {
   const whole = Math.trunc(counts / unit)
@@ -15,9 +15,19 @@ const settingRange: typeof en.measures.settingRange = ({ from, to, orMore }, ste
   return `${setting(from, stepsPerUnit)}${from < 0 || to < 0 ? ' bis ' : '–'}${setting(to, stepsPerUnit)}`
 }
 
+/** What one of a bike's own unit is called, and several. */
+const UNITS: Readonly<Record<string, PluralWords>> = {
+  turn: { one: 'Umdrehung', other: 'Umdrehungen' },
+  level: { one: 'Stufe', other: 'Stufen' },
+  gear: { one: 'Gang', other: 'Gänge' },
+}
+
+const unitOf: typeof en.measures.unitOf = (unit, several) => UNITS[unit]?.[several ? 'other' : 'one'] ?? unit
+
 export const measures: typeof en.measures = {
   eights,
   settingRange,
+  unitOf,
   rpm: (rpm, decimals = 0) => `${number(rpm, decimals)} U/min`,
   bpm: (bpm, decimals = 1) => `${number(bpm, decimals)} bpm`,
 }

@@ -23,6 +23,7 @@ import { names } from './names.ts'
 import { panels } from './panels.ts'
 import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
+import { printed } from './printed.ts'
 import { rehearsing } from './rehearsing.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
@@ -59,6 +60,7 @@ export const en = {
   panels,
   patterns,
   prepare,
+  printed,
   rehearsing,
   rules,
   setup,

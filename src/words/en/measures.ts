@@ -18,9 +18,13 @@ const settingRange = ({ from, to, orMore }: { from: number; to: number; orMore?:
   return `${setting(from, stepsPerUnit)}${from < 0 || to < 0 ? ' to ' : '–'}${setting(to, stepsPerUnit)}`
 }
 
+/** A bike's own unit, one of it or several: "turn", "turns". */
+const unitOf = (unit: string, several: boolean): string => `${unit}${several && /[a-rt-z]$/.test(unit) ? 's' : ''}`
+
 export const measures = {
   eights,
   settingRange,
+  unitOf,
   rpm: (rpm: number, decimals = 0) => `${number(rpm, decimals)} rpm`,
   bpm: (bpm: number, decimals = 1) => `${number(bpm, decimals)} bpm`,
 }

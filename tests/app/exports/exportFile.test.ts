@@ -41,7 +41,7 @@ describe('the sheet as text', () => {
     expect(lines[0]).toBe('Twenty-Minute Spark')
     const rows = lines.filter((line) => /^ *\d+:\d\d {2,}/.test(line))
     expect(rows).toHaveLength(42)
-    expect(rows[15]).toMatch(/^ 6:19 {2}3:39 {3}8 {7}7 {5}1½ {2}\+¾ +standing run \(standing, hands wide\)\. Three quarters on, up light/)
+    expect(rows[15]).toMatch(/^ 6:19 {2}3:39 {3}8 {7}7 {8}1½ {2}\+¾ +standing run \(standing, hands wide\)\. Three quarters on, up light/)
     expect(textOf('text')).toContain('version ')
   })
 

@@ -9,7 +9,7 @@ test('ten lines of minutes and efforts, by the clock on the wall too', () => {
   const ride = demoRide('spark')
   const { lines } = plainContents(ride, computeRide(ride), 'today')
   expect(lines).toHaveLength(10)
-  expect(lines[0]).toMatchObject({ from: '0:00', to: '1:30', clock: '12:10', level: '2 to 3', words: 'chatty' })
+  expect(lines[0]).toMatchObject({ from: '0:00', to: '1:30', clock: '12:10 PM', level: '2 to 3', words: 'chatty' })
   expect(lines.find(({ words }) => words.startsWith('3 times'))).toMatchObject({
     level: '3 / 9',
     words: '3 times 20 s at 9, hanging on; the rest at 3, chatty',

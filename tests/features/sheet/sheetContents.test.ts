@@ -25,7 +25,7 @@ describe('what a sheet says', () => {
     const { title, aim, facts, stamp } = contentsOf(spark)
     expect(title).toBe('Twenty-Minute Spark')
     expect(aim).toBe(spark.aim)
-    expect(facts).toEqual(['advanced', '20 min from 12:10', '19:36 long, 0:24 to spare', 'Lanternfish, main room'])
+    expect(facts).toEqual(['advanced', '20 min from 12:10 PM', '19:36 long, 0:24 left', 'Lanternfish, main room'])
     expect(stamp).toMatch(/^25 November 2026, version [0-9a-f]{4}$/)
   })
 
@@ -36,7 +36,7 @@ describe('what a sheet says', () => {
   })
 
   test('a ride that runs over says so', () => {
-    expect(contentsOf({ ...spark, slotMinutes: 19 }).facts).toContain('19:36 long, 0:36 over the slot')
+    expect(contentsOf({ ...spark, slotMinutes: 19 }).facts).toContain('19:36 long, 0:36 over class time')
   })
 
   test('one band a song, with what the leader checks before it', () => {
@@ -47,7 +47,7 @@ describe('what a sheet says', () => {
       song: 'Tin Orchard Run',
       artist: 'Hazel Parallax',
       lead: 'left',
-      facts: ['6:07 for 3:51', '158 bpm, 79 rpm ×1', 'in 1¼, out ½'],
+      facts: ['6:07 for 3:51', '158 bpm, 79 rpm on the beat', 'in 1¼, out ½'],
     })
   })
 
@@ -153,7 +153,7 @@ describe('what a sheet says', () => {
   test('the legend explains the marks that are used, and no others', () => {
     const texts = contentsOf(spark).legend.map((entry) => entry.text)
     expect(texts).toEqual(
-      expect.arrayContaining(['seated', 'standing', 'centre', 'wide', 'ends', 'eights', 'turns over base, then the change', 'water']),
+      expect.arrayContaining(['seated', 'standing', 'center', 'wide', 'ends', 'eights', 'turns over base, then the change', 'water']),
     )
     expect(texts).not.toContain('hovering')
     expect(texts).toContain('Remy Castellane-Voss')

@@ -12,6 +12,7 @@ import { useApp } from '#store/useApp.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
+import { words } from '#words/words.ts'
 
 const ride = demoRide('spark')
 const report = computeRide(ride)
@@ -40,21 +41,21 @@ const commit = (label: string, text: string) => {
   })
 }
 
-describe('own shorthand', () => {
-  it('is kept on this machine, and a line that is none is named', () => {
+describe('abbreviations', () => {
+  it('is kept on this device, and a line that is none is named', () => {
     draw(<Own />)
-    commit('short forms, one a line', 'TB = travel-back\nstg')
-    expect(page.text()).toContain('Write “stg” as a short form')
+    commit('abbreviations, one per line', 'TB = travel-back\nstg')
+    expect(page.text()).toContain('Write “stg” as an abbreviation')
     expect(localStorage.getItem('ridewright.shorthand')).toBeNull()
-    commit('short forms, one a line', 'TB = travel-back\nstg = standing')
-    expect(page.text()).toContain('own shorthand, 2 entries')
+    commit('abbreviations, one per line', 'TB = travel-back\nstg = standing')
+    expect(page.text()).toContain('your abbreviations, 2 entries')
     page.close()
     draw(<Own />)
-    expect((page.find('textarea', 'short forms, one a line') as HTMLTextAreaElement).value).toBe('TB = travel-back\nstg = standing')
+    expect((page.find('textarea', 'abbreviations, one per line') as HTMLTextAreaElement).value).toBe('TB = travel-back\nstg = standing')
   })
 })
 
-describe('notes for a substitute', () => {
+describe('notes for a sub', () => {
   it('belong to the ride, one undo step each, and go again', () => {
     const { state } = draw(<Fields />)
     commit('the room', ' Key at the desk. ')
@@ -72,10 +73,10 @@ describe('the checklist on the screen', () => {
 
   it('keeps its ticks over a reload, for this ride alone', () => {
     draw(<ChecklistPart ride={ride} report={report} />)
-    expect(page.text()).toContain('0 of 16 seen to')
+    expect(page.text()).toContain('0 of 16 done')
     page.press(page.find('input', 'shuffle and repeat off'))
     page.press(page.find('input', /^microphone/))
-    expect(page.text()).toContain('2 of 16 seen to')
+    expect(page.text()).toContain('2 of 16 done')
     page.close()
     draw(<ChecklistPart ride={ride} report={report} />)
     expect(ticks()).toBe(2)
@@ -87,7 +88,7 @@ describe('the checklist on the screen', () => {
   it('is cleared at once', () => {
     draw(<ChecklistPart ride={ride} report={report} />)
     page.press(page.find('input', 'shuffle and repeat off'))
-    page.press(page.find('button', 'untick all'))
+    page.press(page.find('button', 'clear all'))
     expect(ticks()).toBe(0)
   })
 })
@@ -107,8 +108,8 @@ describe('exports', () => {
     const { state } = draw(<ExportPart {...{ ride, report, makeExport }} today="2026-11-25" />)
     expect(made).toEqual([])
     commit('starts at', '6.30 pm')
-    for (const { label } of EXPORTS) {
-      page.press(page.find('button', label))
+    for (const { id } of EXPORTS) {
+      page.press(page.find('button', words.sheet.exportName({ id })))
       await page.settle()
     }
     expect(names).toEqual(EXPORTS.map(({ ending }) => `twenty-minute-spark.${ending}`))
@@ -121,6 +122,6 @@ describe('exports', () => {
     const { state } = draw(<ExportPart {...{ ride, report }} makeExport={() => Promise.reject(new Error('no'))} today="2026-11-25" />)
     page.press(page.find('button', 'CSV'))
     await page.settle()
-    expect(state().notice).toMatchObject({ kind: 'problem', sentence: 'twenty-minute-spark.csv could not be made.' })
+    expect(state().notice).toMatchObject({ kind: 'problem', sentence: 'twenty-minute-spark.csv couldn’t be made.' })
   })
 })

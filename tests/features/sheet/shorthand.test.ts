@@ -18,11 +18,11 @@ describe('a dictionary', () => {
   })
 
   test.each([
-    ['TB', 'Write “TB” as a short form, an equals sign and what it stands for: TB = travel-back.'],
-    ['= x', 'Write “= x” as a short form, an equals sign and what it stands for: TB = travel-back.'],
-    ['a = jump\nb = Jump', '“Jump” has two short forms; keep one of them.'],
+    ['TB', 'Write “TB” as an abbreviation, an equals sign, and what it stands for: TB = travel-back.'],
+    ['= x', 'Write “= x” as an abbreviation, an equals sign, and what it stands for: TB = travel-back.'],
+    ['a = jump\nb = Jump', '“Jump” has two abbreviations; keep one of them.'],
     [`a = ${'x'.repeat(80)}`, /too long/],
-    [Array.from({ length: 61 }, (_, i) => `a${i} = word${i}x`).join('\n'), 'A shorthand has at most 60 entries.'],
+    [Array.from({ length: 61 }, (_, i) => `a${i} = word${i}x`).join('\n'), 'You can have up to 60 abbreviations.'],
   ])('“%s” is refused in one sentence', (text, problem) => {
     expect(readShorthand(text)).toEqual({ ok: false, problem: typeof problem === 'string' ? problem : expect.stringMatching(problem) })
   })

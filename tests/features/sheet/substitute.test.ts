@@ -34,13 +34,21 @@ test.each([
   ['Sit. Breathe.', 'Sit. Breathe.'],
 ])('“%s” to any music is “%s”', (text, kept) => expect(withoutSongWords(text)).toBe(kept))
 
+test.each([
+  ['Linker Fuß auf der Eins.', ''],
+  ['Halbe Umdrehung drauf, hoch auf dem Beat. Schwer, aber rund.', 'Halbe Umdrehung drauf. Schwer, aber rund.'],
+  ['Push bis zum Refrain', ''],
+  ['Vier Achter sitzen.', ''],
+  ['Achte auf die Knie. Beachtlich ruhig.', 'Achte auf die Knie. Beachtlich ruhig.'],
+])('“%s” to any music is “%s” in a German ride', (text, kept) => expect(withoutSongWords(text, 'de')).toBe(kept))
+
 describe('what a substitute gets', () => {
   test('has no song, no word of one and no count in it', () => {
     for (const ride of [spark, ridge]) {
       const { title: _title, aim: _aim, ...said } = contentsOf(ride)
       const text = JSON.stringify(said)
       for (const { song } of ride.sections) if (song) expect(text).not.toContain(song.title)
-      expect(text).not.toMatch(/\b(?:eights?|counts?|beats?|chorus|verse|bpm|phrase|on the one)\b|8s/i)
+      expect(text).not.toMatch(/\b(?:eights?|counts?|beats?|chorus|verse|bpm|phrase|on the one|beat 1)\b|8s/i)
     }
   })
 
@@ -137,7 +145,7 @@ describe('what a substitute gets', () => {
     expect(brief.map(({ name }) => name)).toEqual(['the room', 'must do', 'must not'])
     expect(brief[0]!.lines.slice(0, 3)).toEqual(['Studio B, Quay Street', 'Key at the desk', 'Mind the cable'])
     expect(brief[1]!.lines[0]).toBe('Leave at ten to')
-    expect(brief[1]!.lines.at(-1)).toBe('off the bikes by 19:15')
+    expect(brief[1]!.lines.at(-1)).toBe('off the bikes by 7:15 PM')
     expect(brief[2]!.lines).toEqual([
       'No lights off',
       'this room does no press',

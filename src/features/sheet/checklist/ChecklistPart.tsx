@@ -4,7 +4,7 @@ import type { RideReport } from '#engine/report.ts'
 import { keep, readKept } from '#features/sheet/remembered.ts'
 import type { Ride } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 const NAME = 'ticked'
 
@@ -26,7 +26,7 @@ export function ChecklistPart({ ride, report }: { ride: Ride; report: RideReport
   return (
     <section className="sheet-ticks" aria-labelledby="sheet-ticks">
       <h2 id="sheet-ticks">
-        before class <span role="status">{`${done} of ${items.length} seen to`}</span>
+        {words.sheet.beforeClass} <span role="status">{words.sheet.done({ done, of: items.length })}</span>
       </h2>
       <div className="sheet-tick-groups">
         {groups.map(({ name, items: own }) => (
@@ -45,7 +45,7 @@ export function ChecklistPart({ ride, report }: { ride: Ride; report: RideReport
         ))}
       </div>
       <Button onClick={() => change(new Set())} disabled={done === 0}>
-        untick all
+        {words.sheet.clearAll}
       </Button>
     </section>
   )

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react'
+import { useMemo } from 'react'
 import { type CheckGroup, checklist } from '#engine/prepare/checklist.ts'
 import { checkpoints } from '#engine/prepare/checkpoints.ts'
 import type { RideReport } from '#engine/report.ts'
@@ -12,10 +12,10 @@ import { Facts } from '#features/sheet/view/Facts.tsx'
 import { PagedSheet } from '#features/sheet/view/PagedSheet.tsx'
 import type { SheetParts } from '#features/sheet/view/sheetParts.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { tell } from '#words/words.ts'
+import { sectionName } from '#plan/names.ts'
+import { isolated } from '#units/isolated.ts'
+import { clock, wallClock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import '#features/sheet/view/band.css'
 import './checklist.css'
 
@@ -33,21 +33,21 @@ export function ChecklistSheet({ ride, report, paper, date }: ChecklistSheetProp
 }
 
 function partsOf(ride: Ride, report: RideReport, date: string): SheetParts {
-  const title = ride.title || 'untitled ride'
+  const title = ride.title || words.names.untitled
   const times = timesOf(ride, report)
   return {
     kind: 'checklist',
     header: (page, pages) => (
       <header className="sheet-header" data-part="header">
         <h2>
-          <b>Before class</b>
+          <b>{words.printed.beforeClass}</b>
           <span>
             {' '}
             <bdi>{title}</bdi>
           </span>
         </h2>
         <p>
-          <Facts facts={[leadersOf(ride), stampOf(ride, date), pages > 1 && `page ${page} of ${pages}`]} />
+          <Facts facts={[leadersOf(ride), stampOf(ride, date), pages > 1 && words.sheet.page({ page, of: pages })]} />
         </p>
       </header>
     ),
@@ -61,7 +61,7 @@ function partsOf(ride: Ride, report: RideReport, date: string): SheetParts {
     ],
     footer: (
       <footer className="sheet-footer" data-part="footer">
-        <p>The bike’s manual, the house’s rules and local codes come first.</p>
+        <p>{words.printed.rulesFirst}</p>
       </footer>
     ),
   }
@@ -100,7 +100,7 @@ function Opening({ card, from = 0, to = 1 }: { card: OpeningCard } & Shown) {
   return (
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
-        <b>opening card</b>, {formatDuration(Math.ceil(card.seconds))} to say
+        <b>{words.printed.openingCard({ seconds: Math.ceil(card.seconds) })}</b>
       </h3>
       {from < to && (
         <p className="sheet-check" data-part="row">
@@ -115,21 +115,20 @@ function Opening({ card, from = 0, to = 1 }: { card: OpeningCard } & Shown) {
 interface Time {
   id: string
   time: string
-  words: ReactNode
+  says: string
 }
 
 function timesOf(ride: Ride, report: RideReport): Time[] {
   const { opening } = asidesOf(report)
-  const welcome = opening && { id: 'welcome', time: ride.startsAt ?? opening.rideClock, words: opening.words }
-  const songs = checkpoints(ride, report).map(({ section, at, clock }) => ({
+  const welcome = opening && { id: 'welcome', time: ride.startsAt ? wallClock(ride.startsAt) : opening.rideClock, says: opening.words }
+  const songs = checkpoints(ride, report).map(({ section, at, clock: due }) => ({
     id: `${section}`,
-    time: clock ?? formatClock(at),
-    words: (
-      <>
-        song {section + 1}, <bdi>{nameOfSection(ride, ride.sections[section]!)}</bdi>
-        {clock && ` (${formatClock(at)})`}
-      </>
-    ),
+    time: due ? wallClock(due) : clock(at),
+    says: words.printed.songCheck({
+      place: section + 1,
+      song: isolated(tell(sectionName(ride, ride.sections[section]!))),
+      at: due ? at : undefined,
+    }),
   }))
   return [...(welcome ? [welcome] : []), ...songs]
 }
@@ -138,15 +137,15 @@ function Clock({ times, from = 0, to }: { times: readonly Time[] } & Shown) {
   return (
     <section className="sheet-band" data-part="band">
       <h3 className="sheet-band-head">
-        <b>look at the clock</b>
+        <b>{words.printed.timeChecks}</b>
       </h3>
       <ul>
-        {times.slice(from, to).map(({ id, time, words }) => (
+        {times.slice(from, to).map(({ id, time, says }) => (
           <li key={id} className="sheet-check" data-part="row">
             <b className="sheet-check-time" data-column="time">
               {time}
             </b>
-            <span>{words}</span>
+            <span>{says}</span>
           </li>
         ))}
       </ul>

@@ -1,15 +1,13 @@
 import type { RideReport } from '#engine/report.ts'
-import { formatClock } from '#units/formatClock.ts'
+import { clock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import type { Aside } from './contents.ts'
 
 /** What the class's clock runs through beside the songs: the welcome before the first, the wipe-down after the last; nothing where none is planned. */
-export function asidesOf({ spans }: Pick<RideReport, 'spans'>, format = formatClock): { opening?: Aside; closing?: Aside } {
-  const aside = (kind: 'briefing' | 'clearUp', words: string): Aside | undefined => {
+export function asidesOf({ spans }: Pick<RideReport, 'spans'>, format = clock): { opening?: Aside; closing?: Aside } {
+  const aside = (kind: 'briefing' | 'clearUp', said: (values: { length: string }) => string): Aside | undefined => {
     const span = spans.find((one) => one.kind === kind)
-    return span && { rideClock: format(span.from), words: `${words}, ${format(span.to - span.from)}` }
+    return span && { rideClock: format(span.from), words: said({ length: format(span.to - span.from) }) }
   }
-  return { opening: aside('briefing', WELCOME), closing: aside('clearUp', WIPE_DOWN) }
+  return { opening: aside('briefing', words.printed.welcome), closing: aside('clearUp', words.printed.wipeDown) }
 }
-
-export const WELCOME = 'welcome and bike setup'
-export const WIPE_DOWN = 'wipe-down'

@@ -4,8 +4,7 @@ import type { RideReport } from '#engine/report.ts'
 import { beginOf } from '#engine/timeline/beginOf.ts'
 import type { Ride, StrikesPerBeat } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { tell, words } from '#words/words.ts'
 import { asidesOf } from './asidesOf.ts'
 import { cadenceWords } from './cadenceWords.ts'
 import type { Band, SongClock } from './contents.ts'
@@ -38,9 +37,9 @@ export function bandOf({ ride, report, spoken, section, index, songClock, reader
     song: source.song?.title || undefined,
     artist: source.song?.artist || undefined,
     facts: [
-      `${formatClock(beginOf(section))} for ${formatClock(section.to - beginOf(section))}`,
+      words.printed.from({ from: beginOf(section), seconds: section.to - beginOf(section) }),
       ...tempoFacts(section, source.song?.strikesPerBeat, played[0]),
-      `in ${section.entersAt}, out ${section.leavesAt}`,
+      words.printed.inAndOut({ enters: tell(section.entersAt), leaves: tell(section.leavesAt) }),
     ],
     lead: played[0]?.foot ?? undefined,
     handOver: played[0] && handOverTo({ ride, report, reader, hands }, played[0]),
@@ -63,16 +62,14 @@ function handOverTo(
   return handOverOf(ride, roles, last && rolesOf(ride, last.block), reader) ?? handOverOf(ride, roles, undefined, reader)
 }
 
-/** "158 bpm, 79 rpm ×1": tempo, cadence, and the strikes a beat that join them. */
+/** "158 bpm, 79 rpm on the beat": tempo, cadence, and the pedal strokes per beat that join them. */
 function tempoFacts(section: SectionReport, strikes: StrikesPerBeat | undefined, first: PlayedBlock | undefined): string[] {
   const cadence = first && cadenceWords(first.cadence)
-  const beat = section.bpm === undefined ? undefined : `${formatNumber(section.bpm, 0)} bpm`
-  const turning = beat && first?.cadence.kind === 'turning' ? `${cadence}${strikeWords(strikes)}` : cadence
+  const beat = section.bpm === undefined ? undefined : words.measures.bpm(section.bpm, 0)
+  const joined = beat && cadence && first.cadence.kind === 'turning' && strikes !== undefined
+  const turning = joined ? words.printed.strokes({ cadence, strokes: STROKES[`${strikes}`] }) : cadence
   const facts = [beat, turning].filter((fact) => fact !== undefined)
-  return [...(facts.length > 0 ? [facts.join(', ')] : []), ...(section.unit.name === 'six' ? ['counted in sixes'] : [])]
+  return [...(facts.length > 0 ? [facts.join(', ')] : []), ...(section.unit.name === 'six' ? [words.printed.sixes] : [])]
 }
 
-function strikeWords(strikes: StrikesPerBeat | undefined): string {
-  if (strikes === undefined) return ''
-  return strikes === null ? ' off the beat' : { 0.5: ' ×½', 1: ' ×1', 2: ' ×2' }[strikes]
-}
+const STROKES = { 0.5: 'half', 1: 'on', 2: 'double', null: 'off' } as const

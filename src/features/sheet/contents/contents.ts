@@ -11,8 +11,8 @@ export interface SheetContents {
   leaders?: string
   /** When it was printed and which version of the ride it shows. */
   stamp: string
-  /** Heads of the columns that differ from ride to ride. */
-  heads: { song: string; length: string }
+  /** Heads of the columns. */
+  heads: { ride: string; song: string; length: string; total: string }
   bands: Band[]
   legend: LegendEntry[]
   safety: string
@@ -98,5 +98,5 @@ export type LegendMark =
   | { kind: 'effort' }
   | { kind: 'word'; word: string }
 
-/** Which clock of the song is printed: what the player shows while counting down, or since the song's one. */
+/** Which clock of the song is printed: what the player shows while counting down, or since the song's beat 1. */
 export type SongClock = 'left' | 'elapsed'

@@ -1,6 +1,7 @@
 import type { Ride } from '#plan/model.ts'
 import type { Roles } from '#plan/rolesOf.ts'
 import { isolated } from '#units/isolated.ts'
+import { words } from '#words/words.ts'
 import { initialsOf } from './initialsOf.ts'
 
 /** How a sheet says who leads: not at all, once for one leader, or wherever it changes and at the head of every song. */
@@ -23,15 +24,12 @@ export function handOverOf(
   const leadStays = before?.leads === now.leads
   const micStays = before?.speaks === now.speaks
   if (leadStays && micStays) return undefined
-  const name = (id: string) => (id === reader ? 'you' : isolated(initialsOf(leaders.find((leader) => leader.id === id)?.name ?? '')))
-  if (leadStays) return `microphone to ${name(now.speaks)}`
-  if (now.leads === now.speaks)
-    return before
-      ? `over to ${name(now.leads)}`
-      : `${name(now.leads)} ${verb(now.leads, reader, 'lead')} and ${verb(now.leads, reader, 'speak')}`
-  const microphone =
-    micStays && before ? `${name(now.speaks)} ${verb(now.speaks, reader, 'keep')} the microphone` : `microphone to ${name(now.speaks)}`
-  return `${before ? `over to ${name(now.leads)}` : `${name(now.leads)} ${verb(now.leads, reader, 'lead')}`}, ${microphone}`
+  const named = (id: string) => ({
+    name: id === reader ? undefined : isolated(initialsOf(leaders.find((leader) => leader.id === id)?.name ?? '')),
+  })
+  const [leads, speaks] = [named(now.leads), named(now.speaks)]
+  const { overTo, micTo, keepsMic, leadsAndSpeaks, leads: leadsNow } = words.printed
+  if (leadStays) return micTo(speaks)
+  if (now.leads === now.speaks) return before ? overTo(leads) : leadsAndSpeaks(leads)
+  return `${before ? overTo(leads) : leadsNow(leads)}, ${micStays && before ? keepsMic(speaks) : micTo(speaks)}`
 }
-
-const verb = (id: string, reader: string | undefined, word: string): string => (id === reader ? word : `${word}s`)

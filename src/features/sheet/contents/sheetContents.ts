@@ -2,15 +2,13 @@ import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { isolated } from '#units/isolated.ts'
+import { words } from '#words/words.ts'
 import { bandOf } from './bandOf.ts'
 import type { Band, Row, SheetContents, SongClock } from './contents.ts'
 import type { LeadHands } from './handOver.ts'
 import { leadersOf } from './leadersOf.ts'
 import { legendOf } from './legendOf.ts'
-import { SAFETY_LINE } from './safety.ts'
 import { type Short, shortenerOf } from './shorthand.ts'
 import { stampOf } from './stampOf.ts'
 
@@ -32,20 +30,27 @@ export function sheetContents(ride: Ride, report: RideReport, { date, songClock,
   const whole = report.sections.map((section, index) => bandOf({ ride, report, spoken, section, index, songClock, reader, hands }))
   const bands = whole.map((band) => shortened(band, shorten))
   const rows = bands.flatMap((band) => band.rows)
-  const heads = { song: songClock === 'left' ? 'left' : 'song', length: rows.some(isCounted) ? '8s' : 'for' }
+  const counted = rows.some(isCounted)
+  const { printed } = words
+  const heads = {
+    ride: printed.rideHead,
+    song: songClock === 'left' ? printed.leftHead : printed.elapsedHead,
+    length: counted ? printed.eightsHead : printed.timeHead,
+    total: printed.totalHead({ turns: (report.shownOn?.bike ?? ride.bike).unit === 'turn' }),
+  }
   return {
-    title: ride.title || 'untitled ride',
+    title: ride.title || words.names.untitled,
     aim: ride.aim || undefined,
-    facts: [...headerFacts(ride, report), ...(reader ? [`for ${isolated(nameOf(ride, reader))}`] : [])],
+    facts: [...headerFacts(ride, report), ...(reader ? [printed.forReader({ name: isolated(nameOf(ride, reader)) })] : [])],
     leaders: leadersOf(ride),
     stamp: stampOf(ride, date),
     heads,
     bands,
     legend: [
-      ...legendOf(ride, bands, heads),
+      ...legendOf({ ride, bands, heads, songClock, counted }),
       ...used().map(({ short, long }) => ({ mark: { kind: 'word' as const, word: short }, text: long })),
     ],
-    safety: SAFETY_LINE,
+    safety: printed.safety,
   }
 }
 
@@ -78,12 +83,11 @@ const shortened = (band: Band, shorten: (text: string) => string): Band => ({
 
 /** What the whole class is, for the head of any page. */
 export function headerFacts(ride: Ride, { overall, shownOn }: RideReport): string[] {
-  const slot = `${formatNumber(ride.slotMinutes)} min`
-  const slack = overall.slack >= 0 ? `${formatClock(overall.slack)} to spare` : `${formatClock(-overall.slack)} over the slot`
+  const { printed, names } = words
   return [
-    ride.level,
-    ride.startsAt ? `${slot} from ${ride.startsAt}` : slot,
-    `${formatClock(overall.total)} long, ${slack}`,
-    shownOn ? `totals about, on ${isolated(shownOn.bike.name)}; words made for ${isolated(ride.bike.name)}` : isolated(ride.bike.name),
+    names.level(ride),
+    printed.classFrom({ minutes: ride.slotMinutes, startsAt: ride.startsAt }),
+    printed.long({ seconds: overall.total, left: overall.slack }),
+    shownOn ? printed.onBike({ shown: isolated(shownOn.bike.name), own: isolated(ride.bike.name) }) : isolated(ride.bike.name),
   ]
 }

@@ -1,3 +1,5 @@
+import { words } from '#words/words.ts'
+
 /** A leader's own short form and what it stands for. */
 export interface Short {
   short: string
@@ -18,15 +20,13 @@ export function readShorthand(text: string): { ok: true; terms: Short[] } | { ok
     if (line === '') continue
     const [, short = '', long = ''] = /^([^=]*)=(.*)$/.exec(line) ?? []
     const term = { short: short.trim(), long: long.trim() }
-    if (term.short === '' || term.long === '')
-      return { ok: false, problem: `Write “${line}” as a short form, an equals sign and what it stands for: TB = travel-back.` }
+    if (term.short === '' || term.long === '') return { ok: false, problem: words.sheet.noAbbreviation({ line }) }
     if ([...term.short, ...term.long].length > 2 * LONGEST)
-      return { ok: false, problem: `“${term.long.slice(0, 20)}…” is too long for a shorthand.` }
-    if (terms.some((other) => sameWords(other.long, term.long)))
-      return { ok: false, problem: `“${term.long}” has two short forms; keep one of them.` }
+      return { ok: false, problem: words.sheet.longAbbreviation({ start: term.long.slice(0, 20) }) }
+    if (terms.some((other) => sameWords(other.long, term.long))) return { ok: false, problem: words.sheet.twoAbbreviations(term) }
     terms.push(term)
   }
-  return terms.length > MOST_TERMS ? { ok: false, problem: `A shorthand has at most ${MOST_TERMS} entries.` } : { ok: true, terms }
+  return terms.length > MOST_TERMS ? { ok: false, problem: words.sheet.manyAbbreviations({ most: MOST_TERMS }) } : { ok: true, terms }
 }
 
 const sameWords = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase()
@@ -45,8 +45,8 @@ export function shortenerOf(terms: readonly Short[]): Shortener {
   const used = new Set<Short>()
   if (terms.length === 0) return { shorten: (text) => text, used: () => [] }
   const longestFirst = terms.toSorted((a, b) => b.long.length - a.long.length)
-  const words = longestFirst.map(({ long }) => long.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|')
-  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${words})(?=s?(?![\\p{L}\\p{N}]))`, 'giu')
+  const patterns = longestFirst.map(({ long }) => long.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|')
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${patterns})(?=s?(?![\\p{L}\\p{N}]))`, 'giu')
   return {
     shorten: (text) =>
       text.replace(pattern, (found) => {

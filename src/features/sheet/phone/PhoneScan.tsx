@@ -9,6 +9,7 @@ import type { SheetParts } from '#features/sheet/view/sheetParts.ts'
 import type { LaidSheet } from '#features/sheet/view/useSheetPlan.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { useWakeLock } from '#ui/useWakeLock.ts'
+import { words } from '#words/words.ts'
 import { turnOf } from './scanKeys.ts'
 import './phone.css'
 
@@ -40,18 +41,23 @@ function Scan({ plan, parts, onClose }: { plan: LaidSheet; parts: SheetParts; on
   }
   useEffect(() => dialog.current?.showModal(), [])
   return (
-    <dialog ref={dialog} className="sheet-scan" aria-label="screens" onCancel={onClose} onClose={onClose} onKeyDown={onKeyDown}>
+    <dialog
+      ref={dialog}
+      className="sheet-scan"
+      aria-label={words.sheet.screensShown}
+      onCancel={onClose}
+      onClose={onClose}
+      onKeyDown={onKeyDown}
+    >
       <div className="sheet-scan-screen" style={{ transform: `scale(${scale})` }}>
         <SheetPages parts={parts} plan={plan} paper="a4" only={screen} />
       </div>
-      <button type="button" className="sheet-scan-back" aria-label="back" onClick={() => turn(-1)} />
-      <button type="button" className="sheet-scan-on" aria-label="on" onClick={() => turn(1)} />
+      <button type="button" className="sheet-scan-back" aria-label={words.sheet.back} onClick={() => turn(-1)} />
+      <button type="button" className="sheet-scan-on" aria-label={words.sheet.on} onClick={() => turn(1)} />
       <p className="sheet-scan-foot">
-        <span role="status">
-          {screen + 1} of {last + 1}
-        </span>
+        <span role="status">{words.sheet.placeOf({ place: screen + 1, of: last + 1 })}</span>
         <button type="button" onClick={onClose}>
-          close
+          {words.sheet.close}
         </button>
       </p>
     </dialog>

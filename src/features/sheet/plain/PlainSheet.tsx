@@ -8,6 +8,7 @@ import { Facts } from '#features/sheet/view/Facts.tsx'
 import { PagedSheet } from '#features/sheet/view/PagedSheet.tsx'
 import type { SheetParts } from '#features/sheet/view/sheetParts.ts'
 import type { Ride } from '#plan/model.ts'
+import { words } from '#words/words.ts'
 import { type PlainContents, plainContents } from './plainContents.ts'
 import '#features/sheet/view/band.css'
 import './plain.css'
@@ -77,7 +78,9 @@ function partsOf({ title, facts, stamp, opening, lines, closing }: PlainContents
     ],
     footer: (
       <footer className="sheet-footer" data-part="footer">
-        <p>Efforts 0–10. Say length, number and effort first; count people in and out. {stamp}</p>
+        <p>
+          {words.printed.plainFooter} {stamp}
+        </p>
       </footer>
     ),
   }

@@ -5,11 +5,8 @@ import type { Aside } from '#features/sheet/contents/contents.ts'
 import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
-import { joinWords } from '#plan/names.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEffort } from '#units/formatEffort.ts'
 import { wallClockAfter } from '#units/wallClockAfter.ts'
+import { clock, duration, effort, wallClock } from '#words/forms.ts'
 import { words } from '#words/words.ts'
 
 /** The class when nothing plays: at most ten lines of minutes and efforts. */
@@ -39,10 +36,10 @@ interface PlainLine {
 /** Pure; the report must be the ride's own. */
 export function plainContents(ride: Ride, report: RideReport, date: string): PlainContents {
   return {
-    title: ride.title || 'untitled ride',
+    title: ride.title || words.names.untitled,
     facts: [
-      `${ride.slotMinutes} min${ride.startsAt ? ` from ${ride.startsAt}` : ''}`,
-      'no music: lead by the clock and by effort',
+      words.printed.classFrom({ minutes: ride.slotMinutes, startsAt: ride.startsAt }),
+      words.printed.noMusic,
       ...[leadersOf(ride)].filter((names) => names !== undefined),
     ],
     ...asidesOf(report),
@@ -52,32 +49,39 @@ export function plainContents(ride: Ride, report: RideReport, date: string): Pla
 }
 
 function lineOf({ startsAt }: Ride, { from, to, easy, hard, bouts }: PlainStretch, index: number): PlainLine {
+  const { names } = words
   const [low, high] = [half(easy), half(hard)]
   const span = {
-    from: formatClock(toFives(from)),
-    to: formatClock(toFives(to)),
-    ...(startsAt && { clock: wallClockAfter(startsAt, from) }),
+    from: clock(toFives(from)),
+    to: clock(toFives(to)),
+    ...(startsAt && { clock: wallClock(wallClockAfter(startsAt, from)) }),
   }
   const common = { id: `${index}`, ...span }
   if (!bouts) {
-    const level = low === high ? formatEffort(low) : `${formatEffort(low)} to ${formatEffort(high)}`
-    return { ...common, level, effort: { from: low, to: high }, words: words.names.effort({ effort: high }) }
+    const level = words.printed.level({ from: low, to: high })
+    return { ...common, level, effort: { from: low, to: high }, words: names.effort({ effort: high }) }
   }
   return {
     ...common,
-    level: `${formatEffort(low)} / ${formatEffort(high)}`,
+    level: `${effort(low)} / ${effort(high)}`,
     effort: { from: high, to: high },
-    words: `${oftenOf(bouts)} at ${formatEffort(high)}, ${words.names.effort({ effort: high })}; the rest at ${formatEffort(low)}, ${words.names.effort({ effort: low })}`,
+    words: words.printed.hardAndEasy({
+      often: oftenOf(bouts),
+      hard: high,
+      hardWords: names.effort({ effort: high }),
+      easy: low,
+      easyWords: names.effort({ effort: low }),
+    }),
   }
 }
 
-/** "Once 2:40", "3 times 20 s", "2:40 and 2 times 55 s": what differs is not made alike. */
-function oftenOf(bouts: readonly number[]): string {
-  const lengths = bouts.map((seconds) => formatDuration(toFives(seconds)))
+/** "once 2:40", "3 times 20 s"; "2:40", "2 times 55 s": what differs is not made alike. */
+function oftenOf(bouts: readonly number[]): string[] {
+  const lengths = bouts.map((seconds) => duration(toFives(seconds)))
   const times = (length: string): number => lengths.filter((other) => other === length).length
   const different = [...new Set(lengths)]
-  if (lengths.length === 1) return `once ${lengths[0]!}`
-  return joinWords(different.map((length) => (times(length) === 1 ? length : `${times(length)} times ${length}`)))
+  if (lengths.length === 1) return [words.printed.once({ length: lengths[0]! })]
+  return different.map((length) => (times(length) === 1 ? length : words.printed.times({ times: times(length), length })))
 }
 
 const half = (effort: number): number => Math.round(effort * 2) / 2

@@ -9,6 +9,8 @@ import { PostureMark } from '#features/sheet/view/marks.tsx'
 import { PagedSheet } from '#features/sheet/view/PagedSheet.tsx'
 import type { SheetParts } from '#features/sheet/view/sheetParts.ts'
 import type { Ride } from '#plan/model.ts'
+import { isolated } from '#units/isolated.ts'
+import { words } from '#words/words.ts'
 import { type SubstituteBand, type SubstituteContents, substituteContents } from './substituteContents.ts'
 import '#features/sheet/view/band.css'
 import './substitute.css'
@@ -35,18 +37,10 @@ function partsOf(contents: SubstituteContents): SheetParts {
           <b>
             <bdi>{contents.title}</bdi>
           </b>
-          <span>
-            {' '}
-            for a sub
-            {contents.aim && (
-              <>
-                : <bdi>{contents.aim}</bdi>
-              </>
-            )}
-          </span>
+          <span> {words.printed.forSub({ aim: contents.aim && isolated(contents.aim) })}</span>
         </h2>
         <p>
-          <Facts facts={[...contents.facts, contents.stamp, pages > 1 && `page ${page} of ${pages}`]} />
+          <Facts facts={[...contents.facts, contents.stamp, pages > 1 && words.sheet.page({ page, of: pages })]} />
         </p>
       </header>
     ),
@@ -59,10 +53,7 @@ function partsOf(contents: SubstituteContents): SheetParts {
     ],
     footer: (
       <footer className="sheet-footer" data-part="footer">
-        <p>
-          Effort 0–10 by how riders breathe and talk; {contents.scale} in parentheses. Use any music near these cadences. Always offer a
-          seated option. {contents.safety}
-        </p>
+        <p>{contents.footer}</p>
       </footer>
     ),
   }
@@ -91,7 +82,7 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
   const rows = band.groups.flatMap(({ times, stretches }, group) =>
     stretches.map((stretch, place) => ({
       stretch,
-      turn: times > 1 && place === 0 ? `${times} times:` : undefined,
+      turn: times > 1 && place === 0 ? words.printed.inTurn({ times }) : undefined,
       inTurn: times > 1,
       group,
     })),
@@ -104,7 +95,7 @@ function BandOfStretches({ band, from = 0, to = Number.POSITIVE_INFINITY }: { ba
           <b>
             {band.number} {band.character}
           </b>
-          {from > 0 && ' (continued)'}
+          {from > 0 && ` ${words.printed.continued}`}
         </span>
         <span className="sheet-band-facts">
           <Facts facts={band.facts} />

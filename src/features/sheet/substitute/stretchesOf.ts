@@ -1,10 +1,11 @@
 import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
 import type { PlayedBlock } from '#engine/played.ts'
-import type { Block, Posture, Ride, Terrain } from '#plan/model.ts'
-import { formatEffortRange } from '#units/formatEffortRange.ts'
+import type { Block, Posture, Ride } from '#plan/model.ts'
 import { isolated } from '#units/isolated.ts'
 import type { Effort, Seconds } from '#units/units.ts'
-import { words } from '#words/words.ts'
+import { effortRange } from '#words/forms.ts'
+import type { Language } from '#words/language.ts'
+import { tell, words } from '#words/words.ts'
 import { minutesWords } from './minutesWords.ts'
 import { withoutSongWords } from './songWords.ts'
 
@@ -37,20 +38,6 @@ export interface StretchGroup {
   stretches: RiddenStretch[]
 }
 
-const ROADS: Record<Terrain, string> = {
-  flat: 'flat',
-  tempo: 'steady flat',
-  hill: 'climb',
-  run: 'run out of the saddle',
-  jumps: 'up and down',
-  surge: 'surge',
-  push: 'push',
-  recover: 'recovery',
-  flush: 'easy roll',
-  stretch: 'stretch',
-  hold: 'hold',
-}
-
 /** A section's blocks as stretches, what repeats in turn said once with its times. */
 export function stretchesOf(ride: Ride, played: readonly PlayedBlock[]): StretchGroup[] {
   const runs: PlayedBlock[][] = []
@@ -68,7 +55,7 @@ function goesOn(before: PlayedBlock, next: PlayedBlock): boolean {
   return (
     a.posture === b.posture &&
     a.terrain === b.terrain &&
-    before.ledger.total === next.ledger.total &&
+    tell(before.ledger.total) === tell(next.ledger.total) &&
     a.move?.name === b.move?.name &&
     a.easier?.text === b.easier?.text &&
     !b.water &&
@@ -85,45 +72,49 @@ function stretchOf(ride: Ride, run: readonly PlayedBlock[]): RiddenStretch {
     seconds,
     length: minutesWords(seconds),
     effort,
-    level: formatEffortRange(effort),
+    level: effortRange(effort),
     effortWords: words.names.effort({ effort: Math.max(effort.from, effort.to) }),
     posture: first.block.posture,
-    road: first.cadence.kind === 'still' ? 'legs still' : ROADS[first.block.terrain],
+    road: first.cadence.kind === 'still' ? words.printed.wheelStopped : words.printed.road(first.block),
     ...knobOf(ride, last),
-    notes: notesOf(first.block),
-    options: optionsOf(first.block),
+    notes: notesOf(first.block, ride.language),
+    options: optionsOf(first.block, ride.language),
   }
 }
 
 function knobOf(ride: Ride, { block, ledger, cadence }: PlayedBlock): Pick<RiddenStretch, 'feel' | 'ownFeel' | 'total'> {
-  if (cadence.kind === 'still') return { feel: 'wheel stopped', ownFeel: false }
-  const own = lower(withoutSongWords(block.feel ?? ''))
-  if (own !== '') return { feel: isolated(own), ownFeel: true, total: ledger.total }
-  return { feel: feelOfTotal(ledger.after.nominal, ride), ownFeel: false, total: ledger.total }
+  if (cadence.kind === 'still') return { feel: words.printed.wheelStopped, ownFeel: false }
+  const own = inSentence(withoutSongWords(block.feel ?? '', ride.language), ride.language)
+  if (own !== '') return { feel: isolated(own), ownFeel: true, total: tell(ledger.total) }
+  return { feel: tell(feelOfTotal(ledger.after.nominal, ride)), ownFeel: false, total: tell(ledger.total) }
 }
 
-function notesOf({ move, water, allOut, walk, notes }: Block): string[] {
-  const words = [
-    move && isolated(lower(withoutSongWords(move.name))),
-    allOut ? 'all out' : '',
-    water ? 'water' : '',
-    walk ? 'leave the bike, walk among them' : '',
-    isolated(withoutSongWords(notes ?? '')),
+function notesOf({ move, water, allOut, walk, notes }: Block, language?: Language): string[] {
+  const said = [
+    move && isolated(inSentence(withoutSongWords(move.name, language), language)),
+    allOut ? words.printed.allOut : '',
+    water ? words.printed.water : '',
+    walk ? words.printed.walkAmong : '',
+    isolated(withoutSongWords(notes ?? '', language)),
   ]
-  return words.filter((word): word is string => Boolean(word))
+  return said.filter((word): word is string => Boolean(word))
 }
 
 /** Staying seated is always an option and said once, at the foot. */
-function optionsOf({ easier, harder }: Block): string[] {
-  const easy = withoutSongWords(easier?.text ?? '')
-  const hard = withoutSongWords(harder?.text ?? '')
+function optionsOf({ easier, harder }: Block, language?: Language): string[] {
+  const easy = withoutSongWords(easier?.text ?? '', language)
+  const hard = withoutSongWords(harder?.text ?? '', language)
   return [
-    ...(easy && !/^stay seated\.?$/i.test(easy) ? [`easier: ${isolated(lower(easy))}`] : []),
-    ...(hard ? [`harder: ${isolated(lower(hard))}`] : []),
+    ...(easy && !STAY_SEATED.test(easy) ? [words.printed.easierOption({ text: isolated(inSentence(easy, language)) })] : []),
+    ...(hard ? [words.printed.harderOption({ text: isolated(inSentence(hard, language)) })] : []),
   ]
 }
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '')
+const STAY_SEATED = /^(?:stay seated|bleibt? sitzen|sitzen bleiben|im sattel bleiben)\.?$/i
+
+/** A text as it stands inside a sentence; in German it may begin with a noun. */
+const inSentence = (text: string, language?: Language): string =>
+  (language === 'de' ? text : text.charAt(0).toLowerCase() + text.slice(1)).replace(/\.$/, '')
 
 /** Longest pattern looked for; nobody holds more than four things in turn in the head. */
 const LONGEST_TURN = 4
@@ -181,7 +172,7 @@ function together(rounds: readonly RiddenStretch[]): RiddenStretch {
   return {
     ...first,
     seconds: rounds.reduce((sum, { seconds }) => sum + seconds, 0) / rounds.length,
-    feel: first.feel === last.feel ? first.feel : `${first.feel} to ${last.feel}`,
+    feel: first.feel === last.feel ? first.feel : words.printed.feelFromTo({ from: first.feel, to: last.feel }),
     total: same ? first.total : rounds.map(({ total }) => total).join(', '),
   }
 }

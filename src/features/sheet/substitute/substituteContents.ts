@@ -4,10 +4,11 @@ import { beginOf } from '#engine/timeline/beginOf.ts'
 import { asidesOf } from '#features/sheet/contents/asidesOf.ts'
 import type { Aside } from '#features/sheet/contents/contents.ts'
 import { leadersOf } from '#features/sheet/contents/leadersOf.ts'
-import { SAFETY_LINE } from '#features/sheet/contents/safety.ts'
 import { headerFacts } from '#features/sheet/contents/sheetContents.ts'
 import { stampOf } from '#features/sheet/contents/stampOf.ts'
 import type { Ride } from '#plan/model.ts'
+import { and } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { type BriefPart, briefOf } from './briefOf.ts'
 import { minutesWords } from './minutesWords.ts'
 import { type StretchGroup, stretchesOf } from './stretchesOf.ts'
@@ -21,9 +22,8 @@ export interface SubstituteContents {
   /** The room, the regulars, what has to be and what must not be. */
   brief: BriefPart[]
   bands: SubstituteBand[]
-  /** What a total counts: "turns over base". */
-  scale: string
-  safety: string
+  /** What the numbers mean, and how to stay safe. */
+  footer: string
 }
 
 /** One section: a stretch of the class with a character of its own. */
@@ -43,14 +43,13 @@ export interface SubstituteBand {
 /** Pure; the report must be the ride's own. */
 export function substituteContents(ride: Ride, report: RideReport, date: string): SubstituteContents {
   return {
-    title: ride.title || 'untitled ride',
+    title: ride.title || words.names.untitled,
     aim: ride.aim || undefined,
     facts: [...headerFacts(ride, report), ...[leadersOf(ride)].filter((names) => names !== undefined)],
     stamp: stampOf(ride, date),
     brief: briefOf(ride, report),
     bands: report.sections.flatMap((section, index) => bandOf(ride, report, section, index)),
-    scale: `${ride.bike.unit}s ${ride.datum === 'base' ? 'over base' : 'from loose'}`,
-    safety: SAFETY_LINE,
+    footer: `${words.printed.subFooter({ unit: ride.bike.unit, fromBase: ride.datum === 'base' })} ${words.printed.safety}`,
   }
 }
 
@@ -66,7 +65,11 @@ function bandOf(ride: Ride, report: RideReport, section: SectionReport, index: n
       id: section.sectionId,
       number: index + 1,
       character: characterOf(groups),
-      facts: [`from ${minutesWords(beginOf(section))}`, `${minutesWords(section.to - beginOf(section))} long`, ...paceOf(played)],
+      facts: [
+        words.printed.subFrom({ time: minutesWords(beginOf(section)) }),
+        words.printed.subLong({ time: minutesWords(section.to - beginOf(section)) }),
+        ...paceOf(played),
+      ],
       before: isFirst ? opening : undefined,
       groups,
       after: isLast ? closing : undefined,
@@ -80,7 +83,7 @@ function characterOf(groups: readonly StretchGroup[]): string {
   for (const { times, stretches } of groups)
     for (const { road, seconds } of stretches) time.set(road, (time.get(road) ?? 0) + times * seconds)
   const [first, second] = [...time].sort((a, b) => b[1] - a[1])
-  return second && second[1] > first![1] / 3 ? `${first![0]} and ${second[0]}` : first![0]
+  return second && second[1] > first![1] / 3 ? and([first![0], second[0]]) : first![0]
 }
 
 /** The legs' speed most of the time, to the nearest five: any song of about that will do. */
@@ -89,5 +92,5 @@ function paceOf(played: readonly PlayedBlock[]): string[] {
   const seconds = turning.reduce((sum, one) => sum + one.seconds, 0)
   if (seconds === 0) return []
   const mean = turning.reduce((sum, one) => sum + one.rpm * one.seconds, 0) / seconds
-  return [`about ${Math.round(mean / 5) * 5} rpm`]
+  return [words.printed.aboutRpm({ rpm: Math.round(mean / 5) * 5 })]
 }

@@ -1,4 +1,5 @@
 import type { Band } from '#features/sheet/contents/contents.ts'
+import { words } from '#words/words.ts'
 import { AsideLine } from './AsideLine.tsx'
 import { Facts } from './Facts.tsx'
 import { FootMark } from './marks.tsx'
@@ -24,7 +25,7 @@ export function BandView({ band, from = 0, to = Number.POSITIVE_INFINITY, named 
           <b>
             <Name band={band} />
           </b>
-          {from > 0 && ' (continued)'}
+          {from > 0 && ` ${words.printed.continued}`}
           {band.title && band.song && (
             <>
               {' · '}
@@ -61,7 +62,7 @@ export function BandView({ band, from = 0, to = Number.POSITIVE_INFINITY, named 
 
 function Name({ band: { number, title, song } }: { band: Band }) {
   const name = title ?? song
-  if (!name) return `section ${number}`
+  if (!name) return words.names.songPlace({ place: number })
   return (
     <>
       {number} <bdi>{name}</bdi>

@@ -1,4 +1,5 @@
 import type { SheetContents } from '#features/sheet/contents/contents.ts'
+import { words } from '#words/words.ts'
 import { Facts } from './Facts.tsx'
 import { LegendMarkView } from './marks.tsx'
 
@@ -18,7 +19,7 @@ export function PageHeader({ contents, page, pages }: { contents: SheetContents;
         )}
       </h2>
       <p>
-        <Facts facts={[...contents.facts, contents.leaders, contents.stamp, pages > 1 && `page ${page} of ${pages}`]} />
+        <Facts facts={[...contents.facts, contents.leaders, contents.stamp, pages > 1 && words.sheet.page({ page, of: pages })]} />
       </p>
     </header>
   )
@@ -32,7 +33,7 @@ export function ColumnHead({ heads }: Pick<SheetContents, 'heads'>) {
       <span className="sheet-data">
         <span className="sheet-effort" data-column="effort" />
         <span className="sheet-ride" data-column="ride">
-          ride
+          {heads.ride}
         </span>
         <span className="sheet-song" data-column="song">
           {heads.song}
@@ -42,7 +43,7 @@ export function ColumnHead({ heads }: Pick<SheetContents, 'heads'>) {
         </span>
         <span className="sheet-mark-head" />
         <span className="sheet-mark-head" />
-        <span className="sheet-total-head">total</span>
+        <span className="sheet-total-head">{heads.total}</span>
       </span>
     </div>
   )
@@ -78,7 +79,7 @@ export function LargeHeader({ contents, page, pages }: { contents: SheetContents
         <b>
           <bdi>{contents.title}</bdi>
         </b>
-        {page} of {pages}
+        {words.sheet.placeOf({ place: page, of: pages })}
       </h2>
       <p>
         <Facts facts={[contents.leaders, contents.stamp]} />
@@ -111,9 +112,7 @@ export function CardHeader({ contents, page, pages }: { contents: SheetContents;
       <h2>
         <bdi>{contents.title}</bdi>
       </h2>
-      <span>
-        {page} of {pages}
-      </span>
+      <span>{words.sheet.placeOf({ place: page, of: pages })}</span>
     </header>
   )
 }

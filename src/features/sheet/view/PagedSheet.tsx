@@ -1,6 +1,7 @@
 import { Fragment, type ReactNode, useRef } from 'react'
 import type { SheetJob } from '#features/sheet/jobs.ts'
 import type { Paper } from '#features/sheet/paging/paper.ts'
+import { words } from '#words/words.ts'
 import { SheetPages } from './SheetPages.tsx'
 import { SheetPreview } from './SheetPreview.tsx'
 import type { SheetParts } from './sheetParts.ts'
@@ -49,7 +50,7 @@ export function PagedSheet({ parts, paper, job, fourUp, children }: PagedSheetPr
         </>
       ) : (
         <p className="sheet-waiting" role="status">
-          Laying out the sheet… Print it once it shows.
+          {words.sheet.layingOut}
         </p>
       )}
     </>

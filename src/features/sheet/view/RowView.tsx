@@ -1,6 +1,7 @@
 import type { Row } from '#features/sheet/contents/contents.ts'
 import { stopped } from '#features/sheet/contents/sentence.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
+import { words } from '#words/words.ts'
 import { EffortBar } from './EffortBar.tsx'
 import { FootMark, HandsMark, PostureMark } from './marks.tsx'
 
@@ -44,7 +45,7 @@ export function RowView({ row, named = false }: RowViewProps) {
         </span>
         <span className="sheet-words">
           {row.foot && <FootMark foot={row.foot} />}
-          {row.water && <Figure name="water" size="1em" label="water" className="sheet-mark" />}
+          {row.water && <Figure name="water" size="1em" label={words.printed.water} className="sheet-mark" />}
           <b className="sheet-name">
             <bdi>{row.name}</bdi>{' '}
           </b>
@@ -64,7 +65,7 @@ export function RowView({ row, named = false }: RowViewProps) {
           {row.easier && (
             <span>
               {' '}
-              Easier: <bdi>{stopped(row.easier)}</bdi>
+              {words.printed.easier} <bdi>{stopped(row.easier)}</bdi>
             </span>
           )}
         </span>

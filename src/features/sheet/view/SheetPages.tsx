@@ -2,6 +2,7 @@ import type { ReactElement } from 'react'
 import { sheetStyle } from '#features/sheet/paging/measureSheet.ts'
 import type { Column } from '#features/sheet/paging/packBands.ts'
 import { type Layout, marginOf, type Paper, pageSize } from '#features/sheet/paging/paper.ts'
+import { words } from '#words/words.ts'
 import { CutMarks } from './CutMarks.tsx'
 import type { SheetParts } from './sheetParts.ts'
 import type { LaidSheet } from './useSheetPlan.ts'
@@ -65,7 +66,7 @@ function SheetPage({ parts, paper, layout, columns, names, page, pages }: SheetP
   return (
     <article
       className="sheet-page"
-      aria-label={`page ${page + 1} of ${pages}`}
+      aria-label={words.sheet.page({ page: page + 1, of: pages })}
       style={{ width: `${width}mm`, height: `${height}mm`, padding: `${marginOf(layout)}mm` }}
     >
       <div className="sheet-page-inner">
@@ -98,7 +99,7 @@ function CutSheet({ cards, sheet, size: { width, height } }: CutSheetProps) {
   return (
     <section
       className="sheet-cut"
-      aria-label={`sheet ${sheet + 1}, to be cut in four`}
+      aria-label={words.sheet.cutSheet({ page: sheet + 1 })}
       style={{ width: `${width}mm`, height: `${height}mm` }}
     >
       {cards}

@@ -1,7 +1,7 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import { type Paper, PX_PER_MM } from '#features/sheet/paging/paper.ts'
 import { readableWords } from '#features/sheet/readableWords.ts'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 import { printedSize } from './SheetPages.tsx'
 import { smallestCap } from './smallestCap.ts'
 import type { LaidSheet } from './useSheetPlan.ts'
@@ -35,7 +35,7 @@ export function SheetPreview({ plan, paper, fourUp = false, children }: SheetPre
   return (
     <>
       <p className="sheet-summary" role="status">
-        {amountWords(plan, fourUp)}. {cap !== null && readableWords(cap, plan.layout.page, navigator.language)}
+        {amountWords(plan, fourUp)} {cap !== null && readableWords(cap, plan.layout.page)}
       </p>
       <div ref={frame} className="sheet-frame" style={{ height: room ? room.height * scale : undefined }}>
         <div ref={pages} className="sheet-scaled" style={{ transform: scale < 1 ? `scale(${scale})` : undefined }}>
@@ -46,11 +46,10 @@ export function SheetPreview({ plan, paper, fourUp = false, children }: SheetPre
   )
 }
 
-/** "2 pages, portrait", "6 cards on 2 pages", "9 screens". */
+/** "2 pages, portrait.", "6 cards on 2 pages.", "9 screens." */
 function amountWords({ pages, layout }: LaidSheet, fourUp: boolean): string {
-  if (layout.page === 'phone') return plural(pages.length, 'screen')
-  if (layout.page === 'sheet') return `${plural(pages.length, 'page')}, ${layout.orientation}`
-  return fourUp
-    ? `${plural(pages.length, 'card')} on ${plural(Math.ceil(pages.length / 4), 'page')}`
-    : `${plural(pages.length, 'card')}, one per page`
+  const { length } = pages
+  if (layout.page === 'phone') return words.sheet.screens({ screens: length })
+  if (layout.page === 'sheet') return words.sheet.pages({ pages: length, orientation: layout.orientation })
+  return fourUp ? words.sheet.cardsOn({ cards: length, pages: Math.ceil(length / 4) }) : words.sheet.cardsEach({ cards: length })
 }

@@ -1,24 +1,24 @@
 import type { LegendMark } from '#features/sheet/contents/contents.ts'
 import type { Foot, Hands, Posture } from '#plan/model.ts'
-import { POSTURE_WORDS } from '#plan/posture.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
+import { words } from '#words/words.ts'
 import { EffortBar } from './EffortBar.tsx'
 
 const SIZE = '1em'
 
 export const PostureMark = ({ posture }: { posture: Posture }) => (
-  <Figure name={posture} size={SIZE} label={POSTURE_WORDS[posture].is} className="sheet-mark" />
+  <Figure name={posture} size={SIZE} label={words.names.posture({ posture })} className="sheet-mark" />
 )
 
 export const HandsMark = ({ hands }: { hands: Hands }) => (
-  <Figure name={hands} size={SIZE} label={`hands ${hands}`} className="sheet-mark sheet-mark-hands" />
+  <Figure name={hands} size={SIZE} label={words.printed.hands({ hands })} className="sheet-mark sheet-mark-hands" />
 )
 
 /** The figure and its letter: in the dark the letter is surer. */
 export const FootMark = ({ foot }: { foot: Foot }) => (
   <span className="sheet-foot">
-    <Figure name={foot} size={SIZE} label={`${foot} foot`} className="sheet-mark" />
-    <b aria-hidden="true">{foot === 'left' ? 'L' : 'R'}</b>
+    <Figure name={foot} size={SIZE} label={words.printed.foot({ foot })} className="sheet-mark" />
+    <b aria-hidden="true">{words.printed.footLetter({ foot })}</b>
   </span>
 )
 
