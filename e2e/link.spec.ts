@@ -132,9 +132,9 @@ test.describe('a link that cannot be opened says why, leads to the start, and to
     ['damaged', (link) => link.slice(0, 60) + (link[60] === 'A' ? 'B' : 'A') + link.slice(61), /damaged/],
     ['written in small letters', (link) => link.toLowerCase(), /changed its capital and small letters/],
     ['too new', (link) => link.replace('#r1.', '#r7.'), /newer version/],
-    ['not ours', (link) => link.replace(/#.*/, '#utm_source=newsletter'), /not a link to a ride/],
+    ['not ours', (link) => link.replace(/#.*/, '#utm_source=newsletter'), /isn’t a link to a ride/],
     ['hostile markup', (link) => link.replace(/#.*/, '#r1.<img src=x onerror=alert(1)>'), /damaged|not a link/],
-    ['hostile path', (link) => link.replace(/#.*/, '#/draft/../../etc'), /not a link to a ride/],
+    ['hostile path', (link) => link.replace(/#.*/, '#/draft/../../etc'), /isn’t a link to a ride/],
     ['cut to its head', (link) => link.replace(/#.*/, '#r1.'), /missing|damaged|not a link/],
   ]
   for (const [name, spoil, sentence] of bad) {

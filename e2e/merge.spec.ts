@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test'
 import { contentRevision } from '#plan/document/contentRevision.ts'
 import type { Ride } from '#plan/model.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
+import { told } from '#tests/support/told.ts'
 import { barriers } from './support/barriers.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { shownLink } from './support/shownLink.ts'
@@ -57,7 +58,7 @@ async function take(page: Page): Promise<void> {
 
 function rideOf(link: string): Ride {
   const decoded = decodeLink(link)
-  if (!decoded.ok) throw new Error(decoded.problems[0]!.sentence)
+  if (!decoded.ok) throw new Error(told(decoded.problems[0]!.text))
   return decoded.ride
 }
 

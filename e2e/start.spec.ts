@@ -148,7 +148,7 @@ test('a file saved from one ride opens on another machine; over a changed ride i
 test('a file that is no ride is refused in plain words, dropped or chosen', async ({ page }) => {
   await openRidewright(page)
   await chooseFile(page, 'notes.json', 'not json')
-  await expect(page.getByRole('alert')).toContainText('“notes.json” was not opened. It is not a ride')
+  await expect(page.getByRole('alert')).toContainText('“notes.json” wasn’t opened. It isn’t a ride')
 
   const demo = JSON.parse(await readFile('public/demo/twenty-minute-spark.ride.json', 'utf8'))
   demo.sections[0].blocks[0].effort.to = 14
@@ -160,7 +160,7 @@ test('a file that is no ride is refused in plain words, dropped or chosen', asyn
   }, JSON.stringify(demo))
   await page.dispatchEvent('main', 'drop', { dataTransfer: transfer })
   await expect(page.getByRole('alert')).toContainText('spoiled.ride.json')
-  await expect(page.getByRole('alert')).toContainText('Section 1, block 1: the effort at the end must lie between 0 and 10; it is 14.')
+  await expect(page.getByRole('alert')).toContainText('Song 1, block 1: the effort at the end must be between 0 and 10; it is 14.')
   await expect(page.getByRole('alert')).toContainText('it is “twenty”')
   await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
 })

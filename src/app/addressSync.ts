@@ -1,6 +1,7 @@
 import { rideInText } from '#plan/link/rideInText.ts'
 import { standsAlone } from '#store/placeSlice.ts'
 import type { AppState, AppStore } from '#store/state.ts'
+import { tell, words } from '#words/words.ts'
 import { placeFragment, readFragment } from './fragment.ts'
 
 /** The part of a window that page addresses need. */
@@ -32,25 +33,22 @@ export function openLink(text: string, store: AppStore): void {
   if (read.ok) {
     dismissNotice()
     receiveRide(read.ride, 'draft', `#${read.link}`)
-    announce(`Shared ride “${read.ride.title}”, read-only`)
-    if (read.others > 0) notify({ kind: 'info', sentence: sayOthers(read.others) })
+    announce(words.links.opened({ title: read.ride.title || words.names.untitled }))
+    if (read.others > 0) notify({ kind: 'info', sentence: words.links.otherLinks({ others: read.others }) })
     return
   }
   dismissReceived()
-  const [first, ...others] = read.problems.map((problem) => problem.sentence)
+  const [first, ...others] = read.problems.map((problem) => tell(problem.text))
   notify(
     others.length === 0
-      ? { kind: 'problem', sentence: `${first} What is saved on this machine is untouched.` }
+      ? { kind: 'problem', sentence: words.links.refused({ why: first! }) }
       : {
           kind: 'problem',
-          sentence: 'The ride in this link cannot be opened; what is saved on this machine is untouched.',
+          sentence: words.links.refusedRide,
           details: [first!, ...others],
         },
   )
 }
-
-const sayOthers = (others: number): string =>
-  `There ${others === 1 ? 'was another link' : `were ${others} other links`} to a ride in that text. This is the first one.`
 
 /** The fragment of what is shown: its place, or the link of a received ride; null while one is that came without a link, then the address stays. */
 const fragmentOf = (state: AppState): string | null =>

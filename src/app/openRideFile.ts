@@ -6,6 +6,7 @@ import { descendedFrom, editionOf } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
 import type { RideShelf } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
+import { tell, words } from '#words/words.ts'
 
 /** Largest file looked at, in bytes; a long ride with every word written out takes a fiftieth. */
 const LARGEST = 8_000_000
@@ -21,19 +22,20 @@ const BACKUP_NAME = /\.backup\b[^.]*\.json$/i
  */
 export async function openRideFile(file: File, store: AppStore, shelf: RideShelf | null): Promise<void> {
   const state = store.getState()
-  const refuse = (sentence: string, details?: string[]) =>
-    state.notify({ kind: 'problem', sentence: `“${file.name}” was not opened. ${sentence}`, details })
-  if (file.size > (BACKUP_NAME.test(file.name) ? LARGEST_BACKUP : LARGEST)) return refuse('It is far larger than any ride.')
+  const { documents } = words
+  const refuse = (why: string, details?: string[]) =>
+    state.notify({ kind: 'problem', sentence: documents.notOpened({ file: file.name, why }), details })
+  if (file.size > (BACKUP_NAME.test(file.name) ? LARGEST_BACKUP : LARGEST)) return refuse(documents.fileTooLarge)
 
   const text = await textOf(file)
-  if (text === null) return refuse('It could not be read from the disk.')
+  if (text === null) return refuse(documents.fileUnreadable)
   const json = jsonOf(text)
-  if (json === undefined) return refuse('It is not a ride: a ride is a file that ends in .ride.json, saved by this program.')
+  if (json === undefined) return refuse(documents.fileOfOther)
   if (isBackup(json)) return state.receiveBackup(json, file.name)
   const parsed = parseRide(json)
   if (!parsed.ok) {
-    const [first, ...others] = parsed.problems.map((problem) => problem.sentence)
-    return others.length === 0 ? refuse(first!) : refuse('These things are wrong in it:', [first!, ...others])
+    const [first, ...others] = parsed.problems.map((problem) => tell(problem.text))
+    return others.length === 0 ? refuse(first!) : refuse(documents.filePartlyWrong, [first!, ...others])
   }
 
   state.dismissNotice()
@@ -45,7 +47,7 @@ export async function openRideFile(file: File, store: AppStore, shelf: RideShelf
   state.receiveRide(ride)
   state.notify({
     kind: 'info',
-    sentence: `“${related.title}” on this machine differs from the file, so the file is shown read-only. See what changed, or keep a copy to have both.`,
+    sentence: documents.fileDiffers({ title: related.title }),
   })
 }
 

@@ -1,5 +1,7 @@
-import { type Item, isSet, type Length, type Ride, type Section } from '#plan/model.ts'
+import { DEFAULT_RIDERS, TYPICAL_BIKES } from '#plan/defaults.ts'
+import { type Bike, type Item, isSet, type Length, type Ride, type Section } from '#plan/model.ts'
 import { findBlock, findItem } from '#plan/places.ts'
+import type { Rider } from '#plan/riderModel.ts'
 import type { Counts } from '#units/units.ts'
 import { say, type Text } from '#words/said.ts'
 
@@ -38,6 +40,24 @@ export function itemsText(ride: Ride, ids: readonly string[]): Text {
   if (items.length <= 3) return say('names.list', { items: items.map(itemName) })
   return say(items.some(isSet) ? 'names.items' : 'names.blocks', { count: items.length })
 }
+/** What a rider is called: "regular rider" for a typical one, else as they were named. */
+export const riderName = (rider: Named): Text => (isTypicalRider(rider) ? say('names.typicalRider', { id: rider.id }) : rider.name)
+
+/** The same as it stands in a sentence: "the regular rider", "Anna". */
+export const riderInSentence = (rider: Named): Text => (isTypicalRider(rider) ? say('names.theTypicalRider', { id: rider.id }) : rider.name)
+
+/** What a bike is called: in words of the language while it has the name of a typical one. */
+export const bikeName = (bike: Pick<Bike, 'id' | 'name'>): Text =>
+  isTypicalBike(bike) ? say('names.typicalBike', { id: bike.id }) : bike.name
+
+type Named = Pick<Rider, 'id' | 'name'>
+
+const isTypicalRider = (rider: Named): rider is Named & { id: 'new' | 'regular' | 'strong' } => bears(DEFAULT_RIDERS, rider)
+
+const isTypicalBike = (bike: Named): bike is Named & { id: 'knob' | 'levels' } => bears(TYPICAL_BIKES, bike)
+
+/** Whether one of them still has the name it came with. */
+const bears = (typical: readonly Named[], { id, name }: Named): boolean => typical.some((each) => each.id === id && each.name === name)
 
 /** What a block or set is called in a sentence: its own label, else its terrain, else its parts. */
 export function nameOfItem(item: Item): string {

@@ -4,6 +4,7 @@ import type { LoadedRide, SavedRide } from '#plan/kept/savedRide.ts'
 import type { Merge } from '#plan/merge/mergeRides.ts'
 import { mergeWindows } from '#plan/merge/mergeWindows.ts'
 import type { Ride } from '#plan/model.ts'
+import type { Text } from '#words/said.ts'
 import { type Alone, aloneInBrowser } from './alone.ts'
 import { allIn, countHolding, heldIn, recordsOf, setAside, writeTo } from './copies.ts'
 import { SAYS, StorageMissing } from './messages.ts'
@@ -117,16 +118,16 @@ export async function openStorage(world: StorageWorld = browserWorld): Promise<R
   async function load(id: string): Promise<LoadedRide> {
     const values = await heldIn(copies, id)
     if (values.length === 0) return { ok: false, sentence: SAYS.notHere, details: [] }
-    const details: string[] = []
+    const details = new Map<string, Text>()
     for (const record of recordsOf(values)) {
       const parsed = parseRide(jsonOf(record.text))
       if (parsed.ok) {
         revisions.set(parsed.ride, record.revision)
         return parsed
       }
-      details.push(...parsed.problems.map(({ sentence }) => sentence))
+      for (const { text } of parsed.problems) details.set(JSON.stringify(text), text)
     }
-    return { ok: false, sentence: SAYS.unreadable, details: details.length > 0 ? [...new Set(details)] : [SAYS.damaged] }
+    return { ok: false, sentence: SAYS.unreadable, details: details.size > 0 ? [...details.values()] : [SAYS.damaged] }
   }
 
   async function save(ride: Ride, base?: Ride): Promise<SaveOutcome> {

@@ -1,5 +1,6 @@
 import type { SavedRide } from '#plan/kept/savedRide.ts'
 import type { Ride } from '#plan/model.ts'
+import { tell } from '#words/words.ts'
 import { copyOfRide } from './copyOfRide.ts'
 import { demoIdOf } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
@@ -95,7 +96,7 @@ export function createShelfSlice(
         const demo = loaded?.ok ? null : await demoNamed(id)
         if (loaded?.ok) get().openRide(loaded.ride)
         else if (demo) get().openDemo(demo, id)
-        else if (loaded) get().notify({ kind: 'problem', sentence: loaded.sentence, details: loaded.details })
+        else if (loaded) get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
         return loaded?.ok === true || demo !== null
       } catch (error) {
         failed('The saved ride could not be opened.', error)
@@ -135,7 +136,7 @@ export function createShelfSlice(
       try {
         const open = get().ride
         const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf.load(id)
-        if (!loaded.ok) return get().notify({ kind: 'problem', sentence: loaded.sentence, details: loaded.details })
+        if (!loaded.ok) return get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
         const copy = copyOfRide(loaded.ride, newId())
         await shelf.save({ ...copy, title: copyTitle(copy.title) })
         get().announce(`Duplicated “${loaded.ride.title}”`)

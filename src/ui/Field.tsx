@@ -1,13 +1,14 @@
 import { type KeyboardEvent, type ReactNode, useId } from 'react'
-import { type Problem, useDraftText } from './useDraftText.ts'
+import { tellRefusal, words } from '#words/words.ts'
+import { type Taken, useDraftText } from './useDraftText.ts'
 import './Field.css'
 
 export interface FieldProps {
   label: string
   /** The committed text. Give the field a `key` when it changes what it edits. */
   value: string
-  /** Takes the text, or returns one sentence that says what is wrong with it. */
-  onCommit: (text: string) => Problem
+  /** Takes the text, or returns what is wrong with it. */
+  onCommit: (text: string) => Taken
   /** Keeps the label for screen readers only. */
   hideLabel?: boolean
   /** Small words after the input: a unit. */
@@ -23,8 +24,6 @@ export interface FieldProps {
   disabled?: boolean
   className?: string
 }
-
-const BACK = 'Typed before the page ended, and not taken yet. Press Enter here to take it, Escape to give it up.'
 
 /**
  * Label, input, and under it the sentence that says what is wrong. Commits on Enter and on leaving
@@ -46,7 +45,7 @@ export function Field({
 }: FieldProps) {
   const id = useId()
   const { inputProps, problem, isBack, restore } = useDraftText(label, value, onCommit, rows !== undefined)
-  const under = problem ?? (isBack ? BACK : hint)
+  const under = problem === null ? (isBack ? words.fields.back : hint) : tellRefusal(problem)
   const shared = {
     ...inputProps,
     id,

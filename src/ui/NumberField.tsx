@@ -1,9 +1,10 @@
 import type { KeyboardEvent } from 'react'
+import type { Refusal } from '#words/said.ts'
 import { Field, type FieldProps } from './Field.tsx'
 import { STEPS_DOWN, STEPS_UP } from './fieldKeys.ts'
 
-/** A parsed quantity, or one sentence that says why the text is none. */
-type Parsed<T> = { ok: true; value: T } | { ok: false; problem: string }
+/** A parsed quantity, or why the text is none. */
+type Parsed<T> = { ok: true; value: T } | { ok: false; problem: Refusal }
 
 interface NumberFieldProps<T> extends Omit<FieldProps, 'value' | 'onCommit' | 'onKeyDown' | 'rows'> {
   value: T
@@ -12,7 +13,7 @@ interface NumberFieldProps<T> extends Omit<FieldProps, 'value' | 'onCommit' | 'o
   /** Reads every written form the trade uses ("1½", "1 1/2", "1.5", "3:45"). */
   parse: (text: string) => Parsed<T>
   /** Takes the value, or returns why this ride cannot. */
-  onCommit: (value: T) => string | null | undefined
+  onCommit: (value: T) => Refusal | null | undefined
   /** The next value up (1) or down (−1), by a small step or, with Shift, a large one. Absent: arrows do nothing. */
   step?: (value: T, direction: 1 | -1, large: boolean) => T
 }

@@ -1,11 +1,12 @@
 import { type FocusEvent, type KeyboardEvent, useContext, useEffect, useRef, useState } from 'react'
+import type { Refusal } from '#words/said.ts'
 import { DraftKeeping, DraftScope } from './draftKeeping.ts'
 import { DROPS_TEXT, TAKES_TEXT } from './fieldKeys.ts'
 
 type Editable = HTMLInputElement | HTMLTextAreaElement
 
-/** What a commit gives back: null when the text was taken, else one sentence that says what is wrong with it. */
-export type Problem = string | null
+/** What a commit gives back: null when the text was taken, else why not. */
+export type Taken = Refusal | null
 
 /**
  * Text being typed over a committed value. Nothing leaves the field before Enter or blur; text
@@ -18,12 +19,12 @@ export type Problem = string | null
  * @param commit takes the text or returns why not; called only when the text differs from the value
  * @param multiline Enter makes a new line instead of committing
  */
-export function useDraftText(name: string, value: string, commit: (text: string) => Problem, multiline = false) {
+export function useDraftText(name: string, value: string, commit: (text: string) => Taken, multiline = false) {
   const keeper = useContext(DraftKeeping)
   const field = `${useContext(DraftScope)} ${name}`
   const [draft, setDraft] = useState<string | null>(() => keeper?.left(field, value) ?? null)
   const [isBack, setIsBack] = useState(draft !== null)
-  const [problem, setProblem] = useState<Problem>(null)
+  const [problem, setProblem] = useState<Taken>(null)
   const [seen, setSeen] = useState(value)
   // Escape blurs nothing, but a field that is closed by Escape must not commit on its way out.
   const escaped = useRef(false)

@@ -1,7 +1,8 @@
 import type { Seconds } from '#units/units.ts'
 import { type Parsed, parsed, refused } from './parsed.ts'
+import type { Problem } from './problem.ts'
 
-const FORM = 'Write minutes and seconds, such as 3:45, or seconds, such as 45.'
+const NOT_CLOCK: Problem = { kind: 'notClock' }
 
 /**
  * A length or a time as people write it, in seconds: "3:45", "3:45.5", "1:02:05", "45",
@@ -10,8 +11,8 @@ const FORM = 'Write minutes and seconds, such as 3:45, or seconds, such as 45.'
  */
 export function parseClock(text: string): Parsed<Seconds> {
   const trimmed = text.trim().toLowerCase().replace(/,/g, '.')
-  if (trimmed === '') return refused(FORM)
-  return parseColons(trimmed) ?? parseWords(trimmed) ?? refused(FORM)
+  if (trimmed === '') return refused(NOT_CLOCK)
+  return parseColons(trimmed) ?? parseWords(trimmed) ?? refused(NOT_CLOCK)
 }
 
 function parseColons(text: string): Parsed<Seconds> | null {
@@ -20,15 +21,15 @@ function parseColons(text: string): Parsed<Seconds> | null {
   const hours = Number(match[1] ?? 0)
   const minutes = Number(match[2])
   const seconds = Number(match[3])
-  if (seconds >= 60) return refused('Seconds after the colon run from 00 to 59.')
-  if (match[1] !== undefined && minutes >= 60) return refused('Minutes after the hours run from 00 to 59.')
-  if (/:\d(?:\.\d*)?$/.test(text)) return refused('Write two figures for the seconds after the colon, such as 3:05.')
+  if (seconds >= 60) return refused({ kind: 'secondsOver' })
+  if (match[1] !== undefined && minutes >= 60) return refused({ kind: 'minutesOver' })
+  if (/:\d(?:\.\d*)?$/.test(text)) return refused({ kind: 'oneFigure' })
   return parsed(hours * 3600 + minutes * 60 + seconds)
 }
 
 function parseWords(text: string): Parsed<Seconds> | null {
   const match =
-    /^(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minutes?|['′’])\.?)?\s*(?:(\d+(?:\.\d*)?|\.\d+)\s*(?:s|sec|secs|seconds?|["″”]|'')?\.?)?$/.exec(
+    /^(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minutes?|minuten?|['′’])\.?)?\s*(?:(\d+(?:\.\d*)?|\.\d+)\s*(?:s|secs?|seconds?|sek|sekunden?|["″”]|'')?\.?)?$/.exec(
       text,
     )
   if (!match || (match[1] === undefined && match[2] === undefined)) return null

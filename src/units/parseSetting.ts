@@ -1,5 +1,4 @@
 import type { KnobSteps } from '#units/units.ts'
-import { formatSetting } from './formatSetting.ts'
 import { parseDecimal } from './parseDecimal.ts'
 import { type Parsed, parsed, refused } from './parsed.ts'
 
@@ -27,6 +26,13 @@ const GLYPHS: Record<string, string> = {
   '⅞': '7/8',
 }
 
+/** Common units as they are typed in German, longest first. */
+const GERMAN: Record<string, readonly string[]> = {
+  turn: ['umdrehungen', 'umdrehung'],
+  level: ['stufen', 'stufe'],
+  gear: ['gänge', 'gang'],
+}
+
 /**
  * A setting in the bike's own unit as whole knob steps: "1½", "1 1/2", "1-1/2", "1.5", "1,5",
  * "3/4", "+¾", "−1¼", with the unit after it or without. A value between two steps is refused
@@ -35,13 +41,11 @@ const GLYPHS: Record<string, string> = {
 export function parseSetting(text: string, scale: KnobScale): Parsed<KnobSteps> {
   const value = readSetting(text, scale.unit)
   if (value === null)
-    return refused(`Write ${scale.unit}s, such as ${formatSetting(Math.ceil(1.5 * scale.stepsPerUnit), scale.stepsPerUnit)}.`)
+    return refused({ kind: 'notSetting', unit: scale.unit, example: Math.ceil(1.5 * scale.stepsPerUnit), stepsPerUnit: scale.stepsPerUnit })
   const steps = value * scale.stepsPerUnit
   const nearest = Math.round(steps)
   if (Math.abs(steps - nearest) < 1e-9 || isRoundedFrom(value, nearest / scale.stepsPerUnit)) return parsed(nearest === 0 ? 0 : nearest)
-  const low = formatSetting(Math.floor(steps), scale.stepsPerUnit)
-  const high = formatSetting(Math.ceil(steps), scale.stepsPerUnit)
-  return refused(`This bike has no such step: the nearest are ${low} and ${high}.`)
+  return refused({ kind: 'noSuchStep', low: Math.floor(steps), high: Math.ceil(steps), stepsPerUnit: scale.stepsPerUnit })
 }
 
 /** A third written 0.33 or an eighth written 0.13 means its step; one decimal place is too coarse to mean any. */
@@ -64,6 +68,6 @@ export function readSetting(text: string, unit: string): number | null {
 
 function withoutUnit(text: string, unit: string): string {
   const name = unit.toLowerCase()
-  const ending = [`${name}s`, name].find((candidate) => candidate !== '' && text.endsWith(candidate))
+  const ending = [`${name}s`, name, ...(GERMAN[name] ?? [])].find((candidate) => candidate !== '' && text.endsWith(candidate))
   return ending === undefined ? text : text.slice(0, -ending.length).trim()
 }

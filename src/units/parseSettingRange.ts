@@ -9,18 +9,18 @@ import { type KnobScale, parseSetting, readSetting } from './parseSetting.ts'
  * would be no range.
  */
 export function parseSettingRange(text: string, scale: KnobScale): Parsed<StepRange> {
-  const stated = text.trim().replace(/^to\s+/i, '')
+  const stated = text.trim().replace(/^(?:to|auf)\s+/i, '')
   const open = withoutOrMore(stated)
   const range = parseClosed(open ?? stated, scale)
   if (open === null || !range.ok) return range
   const { from, to } = range.value
-  return from === to ? parsed({ from, to, orMore: true }) : refused('“Or more” goes with one number, such as 3 or more.')
+  return from === to ? parsed({ from, to, orMore: true }) : refused({ kind: 'openRange' })
 }
 
 /** What is left of "3+", "3 or more", "3 turns or more" or "at least 3"; null where the text says nothing of the kind. */
 function withoutOrMore(text: string): string | null {
-  const least = /^at\s+least\s+(.*)$/i.exec(text)
-  const more = /^(.*?)\s*(?:\+|\bor\s+more\b)\s*(\p{L}*)$/iu.exec(least ? least[1]! : text)
+  const least = /^(?:at\s+least|mindestens)\s+(.*)$/i.exec(text)
+  const more = /^(.*?)\s*(?:\+|\b(?:or\s+more|oder\s+mehr)\b)\s*(\p{L}*)$/iu.exec(least ? least[1]! : text)
   return more ? `${more[1]} ${more[2]}` : (least?.[1] ?? null)
 }
 
@@ -34,11 +34,11 @@ function parseClosed(text: string, scale: KnobScale): Parsed<StepRange> {
   if (!from.ok) return from
   const to = parseSetting(high, scale)
   if (!to.ok) return to
-  return from.value > to.value ? refused('Write the lower end of the range first.') : parsed({ from: from.value, to: to.value })
+  return from.value > to.value ? refused({ kind: 'highEndFirst' }) : parsed({ from: from.value, to: to.value })
 }
 
 /** Where two settings part: "to", "..", or a dash that has something before it. */
-const PARTING = /\s*(?:\bto\b|\.{2,3}|…|(?<=[^\s+\-−–])\s*[-–—−])\s*/
+const PARTING = /\s*(?:\b(?:to|bis)\b|\.{2,3}|…|(?<=[^\s+\-−–])\s*[-–—−])\s*/
 
 const isRange = (text: string): boolean => PARTING.test(text.trim())
 

@@ -1,6 +1,8 @@
-/** What a typed text turns into: its value, or one plain sentence that says what would be understood. */
-export type Parsed<T> = { ok: true; value: T } | { ok: false; problem: string }
+import type { Problem } from './problem.ts'
 
-export const parsed = <T>(value: T): Parsed<T> => ({ ok: true, value })
+/** What a typed text turns into: its value, or why it has none. */
+export type Parsed<T, Why = Problem> = { ok: true; value: T } | { ok: false; problem: Why }
 
-export const refused = (problem: string): { ok: false; problem: string } => ({ ok: false, problem })
+export const parsed = <T>(value: T): { ok: true; value: T } => ({ ok: true, value })
+
+export const refused = <Why>(problem: Why): { ok: false; problem: Why } => ({ ok: false, problem })

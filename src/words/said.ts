@@ -1,3 +1,4 @@
+import type { Problem } from '#units/problem.ts'
 import type { en } from './en/index.ts'
 
 /** Every text in one language. English is the pattern: another language has the same entries with the same values. */
@@ -57,6 +58,9 @@ export class Said {
 
 /** Somebody's own words as they stand, or ours by name. */
 export type Text = string | Said
+
+/** Why a typed text is not taken: in a text, or as a problem that reading it had. */
+export type Refusal = Text | Problem
 
 /** A text of ours with its values. */
 export function say<P extends Path>(path: P, ...[values]: ValuesOf<P>): Said {

@@ -1,6 +1,6 @@
 import type { Language } from './language.ts'
 import { setLocale } from './locale.ts'
-import { type Catalogue, type Text, tellIn } from './said.ts'
+import { type Catalogue, type Refusal, type Text, tellIn } from './said.ts'
 
 /**
  * Every text of the page in the language chosen. It is there before the page is drawn and not
@@ -20,3 +20,9 @@ export function setWords(chosen: Language, catalogue: Catalogue, locale: string)
 
 /** A text in the language chosen. */
 export const tell = (text: Text): string => tellIn(words, text)
+
+/** Why a typed text was not taken, in the language chosen. */
+export function tellRefusal(why: Refusal): string {
+  if (typeof why === 'string' || !('kind' in why)) return tell(why)
+  return words.fields[why.kind](why as never)
+}

@@ -66,7 +66,7 @@ describe('following an address', () => {
       await followAddress(spoiled, store)
       expect(state().notice).toMatchObject({
         kind: 'problem',
-        sentence: expect.stringMatching(/\. What is saved on this machine is untouched\.$/),
+        sentence: expect.stringMatching(/\. Your rides on this device are untouched\.$/),
       })
       expect(state()).toMatchObject({ shown: mine, ride: mine, place: 'draft', received: null })
     }

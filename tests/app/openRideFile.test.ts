@@ -37,7 +37,7 @@ describe('opening a file', () => {
     const shelf = shelfOf(ride)
     await openRideFile(file({ ...ride, title: 'older' }), store, shelf)
     expect(state().received?.ride.title).toBe('older')
-    expect(state().notice?.sentence).toContain('“small ride” on this machine differs')
+    expect(state().notice?.sentence).toContain('“small ride” on this device differs')
     expect(shelf.save).not.toHaveBeenCalled()
   })
 
@@ -51,10 +51,10 @@ describe('opening a file', () => {
   })
 
   it.each([
-    ['no json', 'title,length', /^“small.ride.json” was not opened. It is not a ride/],
+    ['no json', 'title,length', /^“small.ride.json” wasn’t opened. It isn’t a ride/],
     ['another json', { songs: [] }, /has no schema number/],
     ['a newer ride', { ...ride, schema: 99 }, /newer version/],
-    ['nothing', '', /not a ride/],
+    ['nothing', '', /isn’t a ride/],
     ['something huge', '1'.repeat(8_000_001), /far larger/],
   ])('refuses %s in a sentence and keeps what is open', async (_, content, sentence) => {
     const { store, state } = aStore()

@@ -10,6 +10,7 @@ import type { RideShelf } from '#store/ports.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 import { frozen } from '#tests/support/frozen.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 import { chanceOf } from './chance.ts'
 import { hostileFile } from './hostileFile.ts'
 import { hostileLink } from './hostileLink.ts'
@@ -107,10 +108,10 @@ function checkBackup(backup: Backup): void {
 /** A ride that came in keeps the rules, comes through a link again as it is, and has no more than its limits. */
 function checkRide(ride: Ride): void {
   const again = parseRide(ride)
-  if (!again.ok) throw new Error(`A ride came in that breaks a rule: ${again.problems[0]?.sentence}`)
+  if (!again.ok) throw new Error(`A ride came in that breaks a rule: ${told(again.problems[0]!.text)}`)
   if (JSON.stringify(again.ride) !== JSON.stringify(ride)) throw new Error('A ride came in that reads as another.')
   const back = decodeLink(encodeLink(ride))
-  if (!back.ok) throw new Error(`A ride came in that no link carries: ${back.problems[0]?.sentence}`)
+  if (!back.ok) throw new Error(`A ride came in that no link carries: ${told(back.problems[0]!.text)}`)
   if (sorted(back.ride) !== sorted(shareable(ride))) throw new Error('A ride came in that a link changes.')
   const items = ride.sections.flatMap(({ blocks }) => blocks)
   if (items.flatMap((item) => (isSet(item) ? item.parts : [item])).length > 100_000) throw new Error('A ride came in without end.')

@@ -26,7 +26,7 @@ it('hostile lists give songs that a shelf and a ride can hold, and a sentence fo
     const newId = countedIds('r')
     const ride = blankRide({ newId, title: 'A list', level: 'mixed', slotMinutes: 45, bike: DEFAULT_BIKE })
     const parsed = parseRide({ ...ride, sections: sectionsFromPlaylist(songs.slice(0, LIMITS.sections), newId) })
-    if (!parsed.ok) broken.push({ seed, what: parsed.problems[0]!.sentence })
+    if (!parsed.ok) broken.push({ seed, what: told(parsed.problems[0]!.text) })
   }
   expect(broken).toEqual([])
   expect(songsRead).toBeGreaterThan(CASES)

@@ -6,6 +6,7 @@ import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Ride } from '#plan/model.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 import { SEED } from '#tests/support/seed.ts'
+import { told } from '#tests/support/told.ts'
 import { type Chance, chanceOf } from './chance.ts'
 import { RIDES } from './corpus.ts'
 import { hostileLink } from './hostileLink.ts'
@@ -37,7 +38,7 @@ function mergeInto(theirs: Ride, chance: Chance): void {
   const choices = Object.fromEntries(all.map(({ id }) => [id, chance.oneIn(2) ? ('mine' as const) : ('theirs' as const)]))
   const merge = mergeRides(base, mine, theirs, choices)
   const parsed = parseRide(merge.merged)
-  if (!parsed.ok) throw new Error(`It does not open: ${parsed.problems[0]?.sentence}`)
+  if (!parsed.ok) throw new Error(`It does not open: ${told(parsed.problems[0]!.text)}`)
   const reports = { mine: computeRide(mine), theirs: computeRide(theirs) }
   computeRide(merge.merged)
   for (const difference of [...merge.conflicts, ...merge.taken, ...merge.own]) {

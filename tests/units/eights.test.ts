@@ -25,6 +25,10 @@ describe('parseEights', () => {
     ['8 eights + 4', 8, 68],
     ['8 eights + 4 counts', 8, 68],
     ['36 counts', 8, 36],
+    ['36 Zählzeiten', 8, 36],
+    ['8 Achter + 4', 8, 68],
+    ['2 Phrasen', 8, 64],
+    ['8 Sechser', 6, 48],
     ['36c', 8, 36],
     ['2 phrases', 8, 64],
     ['8½', 8, 68],
@@ -39,13 +43,13 @@ describe('parseEights', () => {
   })
 
   it.each([
-    ['', 'Write eights, such as 8, or eights and counts, such as 8+4, or 36 counts.'],
-    ['long', 'Write eights, such as 8, or eights and counts, such as 8+4, or 36 counts.'],
-    ['-8', 'Write eights, such as 8, or eights and counts, such as 8+4, or 36 counts.'],
-    ['0', 'A length is at least one count.'],
-    ['1.3', 'A length is whole counts: the nearest are 1 eight + 2 and 1 eight + 3.'],
-  ])('refuses %s', (text, message) => {
-    expect(parseEights(text)).toEqual({ ok: false, problem: message })
+    ['', { kind: 'notEights', unit: 8 }],
+    ['long', { kind: 'notEights', unit: 8 }],
+    ['-8', { kind: 'notEights', unit: 8 }],
+    ['0', { kind: 'noCount' }],
+    ['1.3', { kind: 'partOfCount', below: 10, above: 11, unit: 8 }],
+  ])('refuses %s', (text, problem) => {
+    expect(parseEights(text)).toEqual({ ok: false, problem })
   })
 
   it('reads back every length it writes, in either form', () => {

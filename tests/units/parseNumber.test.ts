@@ -3,7 +3,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { parseDecimal } from '#units/parseDecimal.ts'
 import { parseNumber } from '#units/parseNumber.ts'
 
-const tempo = { subject: 'The tempo', min: 30, max: 300, decimals: 2, unit: 'beats a minute', suffixes: ['bpm'], example: '128 or 127.6' }
+const tempo = { of: 'tempo', min: 30, max: 300, decimals: 2, suffixes: ['bpm'] } as const
 
 describe('parseNumber', () => {
   it.each([
@@ -17,18 +17,20 @@ describe('parseNumber', () => {
   })
 
   it.each([
-    ['', 'The tempo is a number, such as 128 or 127.6.'],
-    ['fast', 'The tempo is a number, such as 128 or 127.6.'],
-    ['1e3', 'The tempo is a number, such as 128 or 127.6.'],
-    ['20', 'The tempo is between 30 and 300 beats a minute.'],
-    ['127.654', 'The tempo takes at most 2 decimal places.'],
-  ])('refuses %s', (text, message) => {
-    expect(parseNumber(text, tempo)).toEqual({ ok: false, problem: message })
+    ['', { kind: 'notNumber', of: 'tempo' }],
+    ['fast', { kind: 'notNumber', of: 'tempo' }],
+    ['1e3', { kind: 'notNumber', of: 'tempo' }],
+    ['20', { kind: 'outside', of: 'tempo', min: 30, max: 300 }],
+    ['127.654', { kind: 'tooFine', of: 'tempo', decimals: 2 }],
+  ])('refuses %s', (text, problem) => {
+    expect(parseNumber(text, tempo)).toEqual({ ok: false, problem })
   })
 
   it('asks for a whole number where there are no decimals', () => {
-    const rules = { subject: 'The slot', min: 5, max: 180, unit: 'minutes', example: '45' }
-    expect(parseNumber('45.5', rules)).toEqual({ ok: false, problem: 'The slot is a whole number.' })
+    expect(parseNumber('45.5', { of: 'classLength', min: 5, max: 180 })).toEqual({
+      ok: false,
+      problem: { kind: 'notWhole', of: 'classLength' },
+    })
   })
 })
 

@@ -5,6 +5,7 @@ import { parseSetting } from '#units/parseSetting.ts'
 import { parseSettingRange } from '#units/parseSettingRange.ts'
 
 const knob = { unit: 'turn', stepsPerUnit: 4 }
+const NOT_TURNS = { kind: 'notSetting', unit: 'turn', example: 6, stepsPerUnit: 4 }
 const levels = { unit: 'level', stepsPerUnit: 1 }
 const thirds = { unit: 'turn', stepsPerUnit: 3 }
 const tenths = { unit: 'gear', stepsPerUnit: 10 }
@@ -56,6 +57,8 @@ describe('parseSetting', () => {
     ['−1¼', -5],
     ['1½ turns', 6],
     ['1 turn', 4],
+    ['1½ Umdrehungen', 6],
+    ['¾ Umdrehung', 3],
     ['0', 0],
     ['-0', 0],
     ['.5', 2],
@@ -71,15 +74,15 @@ describe('parseSetting', () => {
   })
 
   it.each([
-    ['1.3', knob, 'This bike has no such step: the nearest are 1¼ and 1½.'],
-    ['-0.3', knob, 'This bike has no such step: the nearest are −½ and −¼.'],
-    ['5½', levels, 'This bike has no such step: the nearest are 5 and 6.'],
-    ['heavy', knob, 'Write turns, such as 1½.'],
-    ['', levels, 'Write levels, such as 2.'],
-    ['1 3/2', knob, 'Write turns, such as 1½.'],
-    ['1/0', knob, 'Write turns, such as 1½.'],
-  ])('refuses %s', (text, scale, message) => {
-    expect(parseSetting(text, scale)).toEqual({ ok: false, problem: message })
+    ['1.3', knob, { kind: 'noSuchStep', low: 5, high: 6, stepsPerUnit: 4 }],
+    ['-0.3', knob, { kind: 'noSuchStep', low: -2, high: -1, stepsPerUnit: 4 }],
+    ['5½', levels, { kind: 'noSuchStep', low: 5, high: 6, stepsPerUnit: 1 }],
+    ['heavy', knob, NOT_TURNS],
+    ['', levels, { kind: 'notSetting', unit: 'level', example: 2, stepsPerUnit: 1 }],
+    ['1 3/2', knob, NOT_TURNS],
+    ['1/0', knob, NOT_TURNS],
+  ])('refuses %s', (text, scale, problem) => {
+    expect(parseSetting(text, scale)).toEqual({ ok: false, problem })
   })
 
   it('reads back every setting it writes', () => {
@@ -98,6 +101,9 @@ describe('parseSettingRange', () => {
     ['5-6', 20, 24],
     ['5 to 6', 20, 24],
     ['5 to 6 turns', 20, 24],
+    ['5 bis 6', 20, 24],
+    ['5 bis 6 Umdrehungen', 20, 24],
+    ['auf 3–4', 12, 16],
     ['5..6', 20, 24],
     ['1½–2', 6, 8],
     ['1 1/2 - 2', 6, 8],
@@ -113,12 +119,12 @@ describe('parseSettingRange', () => {
   })
 
   it.each([
-    ['6-5', 'Write the lower end of the range first.'],
-    ['5-6.3', 'This bike has no such step: the nearest are 6¼ and 6½.'],
-    ['5 to', 'Write turns, such as 1½.'],
-    ['', 'Write turns, such as 1½.'],
-  ])('refuses %s', (text, message) => {
-    expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem: message })
+    ['6-5', { kind: 'highEndFirst' }],
+    ['5-6.3', { kind: 'noSuchStep', low: 25, high: 26, stepsPerUnit: 4 }],
+    ['5 to', NOT_TURNS],
+    ['', NOT_TURNS],
+  ])('refuses %s', (text, problem) => {
+    expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem })
   })
 
   it.each([
@@ -135,6 +141,9 @@ describe('parseSettingRange', () => {
     ['at least 3', 12],
     ['to at least 3', 12],
     ['at least 3 turns', 12],
+    ['3 oder mehr', 12],
+    ['3 Umdrehungen oder mehr', 12],
+    ['mindestens 3', 12],
     ['To 3 or more', 12],
     ['at least 3 or more', 12],
     ['−½ or more', -2],
@@ -143,14 +152,14 @@ describe('parseSettingRange', () => {
   })
 
   it.each([
-    ['3-4+', '“Or more” goes with one number, such as 3 or more.'],
-    ['at least 3 to 4', '“Or more” goes with one number, such as 3 or more.'],
-    ['3.3 or more', 'This bike has no such step: the nearest are 3¼ and 3½.'],
-    ['at least', 'Write turns, such as 1½.'],
-    ['or more', 'Write turns, such as 1½.'],
-    ['+', 'Write turns, such as 1½.'],
-  ])('refuses %s', (text, message) => {
-    expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem: message })
+    ['3-4+', { kind: 'openRange' }],
+    ['at least 3 to 4', { kind: 'openRange' }],
+    ['3.3 or more', { kind: 'noSuchStep', low: 13, high: 14, stepsPerUnit: 4 }],
+    ['at least', NOT_TURNS],
+    ['or more', NOT_TURNS],
+    ['+', NOT_TURNS],
+  ])('refuses %s', (text, problem) => {
+    expect(parseSettingRange(text, knob)).toEqual({ ok: false, problem })
   })
 
   it('reads back every open total it writes', () => {

@@ -4,6 +4,7 @@ import { expect } from '#e2e/support/test.ts'
 import { encodeLink } from '#plan/link/encodeLink.ts'
 import { type Item, isSet } from '#plan/model.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
+import { told } from '#tests/support/told.ts'
 import { at, drafted, kept, press, type Scene, spark, stop, unlessSeen } from './steps.ts'
 
 const linkOf = async (page: Page): Promise<string> => {
@@ -22,7 +23,7 @@ const received = async (page: Page) => {
 /** The link as it comes back from somebody who has renamed one block, made another longer, and put one more behind it. */
 function answered(sent: string): string {
   const opened = decodeLink(sent)
-  if (!opened.ok) throw new Error(opened.problems[0]!.sentence)
+  if (!opened.ok) throw new Error(told(opened.problems[0]!.text))
   const { ride } = opened
   const changed = (item: Item): Item | Item[] => {
     if (isSet(item)) return item

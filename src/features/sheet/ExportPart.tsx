@@ -8,7 +8,7 @@ import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
-import { tell, words } from '#words/words.ts'
+import { words } from '#words/words.ts'
 import { EXPORTS, type ExportId, type MakeExport } from './exportKinds.ts'
 
 interface ExportPartProps {
@@ -42,7 +42,7 @@ export function ExportPart({ ride, report, makeExport, today }: ExportPartProps)
   }
   const commitClock = (text: string) => {
     const read = parseWallClock(text)
-    if (!read.ok) return tell(read.problem)
+    if (!read.ok) return read.problem
     setStartsAt(read.value)
     return null
   }

@@ -8,7 +8,7 @@ import { FileButton } from '#ui/FileButton.tsx'
 import { useKeptState } from '#ui/useKeptState.ts'
 import { plural } from '#units/plural.ts'
 import type { Text } from '#words/said.ts'
-import { tell } from '#words/words.ts'
+import { tell, tellRefusal } from '#words/words.ts'
 import { textOfList } from './textOfList.ts'
 
 /** Reads a list of songs; the app supplies it. */
@@ -36,7 +36,7 @@ export function BringIn({ readList }: { readList: ReadList }) {
 
   const open = async (file: File) => {
     const read = await textOfList(file)
-    setRefused(read.ok ? null : read.problem)
+    setRefused(read.ok ? null : tellRefusal(read.problem))
     if (read.ok) setText(read.value)
   }
   const keep = async () => {

@@ -1,4 +1,5 @@
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
+import type { Refusal } from '#words/said.ts'
 
 /** Longest file taken for a list, in bytes: some fifty thousand songs. */
 const LONGEST = 4_000_000
@@ -7,7 +8,7 @@ const LONGEST = 4_000_000
  * The text of a list of songs. Players and spreadsheets write Unicode with or without a mark at
  * its head, and old ones the letters of Western Europe: what is no UTF-8 is read as those.
  */
-export async function textOfList(file: File): Promise<Parsed<string>> {
+export async function textOfList(file: File): Promise<Parsed<string, Refusal>> {
   if (file.size > LONGEST) return refused(`“${file.name}” is too large for a list of songs.`)
   const bytes = await file.arrayBuffer().catch(() => null)
   if (!bytes) return refused(`“${file.name}” could not be read from the disk.`)

@@ -16,6 +16,6 @@ export const foundWords = ({ ride: { title, level, slotMinutes }, others }: Foun
 /** Why a text opens no ride, in a sentence or two. */
 export function refusedWords({ fault, problems: [first] }: Refused): string {
   if (fault === 'notOurs') return words.start.noLink
-  const reason = tell(first!.sentence)
+  const reason = tell(first!.text)
   return fault === 'ride' ? words.start.badRideInLink({ reason }) : reason
 }

@@ -8,8 +8,23 @@ import * as v from 'valibot'
 import { LONGEST_LEAD } from '#plan/cueStart.ts'
 import { CUE_MOMENTS, CURRENT_SCHEMA, HANDS, POSTURES, TERRAINS } from '#plan/model.ts'
 import { LANGUAGES, type Language } from '#words/language.ts'
-import { say } from './messages.ts'
-import { either, filled, group, has, list, listFrom, number, numberAbove, oneOf, pair, text, whole, yesOrNo } from './schemaKit.ts'
+import {
+  either,
+  filled,
+  group,
+  has,
+  list,
+  listFrom,
+  number,
+  numberAbove,
+  oneOf,
+  oneOfMessage,
+  pair,
+  text,
+  whole,
+  yesOrNo,
+} from './schemaKit.ts'
+import { messageOf as message } from './wrong.ts'
 
 /** The bounds of a document, in one place: far above any class, low enough that opening one stays quick. */
 export const LIMITS = {
@@ -49,7 +64,11 @@ export const LIMITS = {
   tempo: { low: 20, high: 400 },
 } as const
 
-const id = v.pipe(v.string(say.text), v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/, say.id), v.maxLength(LIMITS.id, say.longText(LIMITS.id)))
+const id = v.pipe(
+  v.string(message({ problem: 'text' })),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/, message({ problem: 'id' })),
+  v.maxLength(LIMITS.id, message({ problem: 'longText', most: LIMITS.id })),
+)
 
 const steps = whole(-LIMITS.steps, LIMITS.steps, 'steps')
 const counts = whole(0, LIMITS.counts, 'counts')
@@ -57,7 +76,7 @@ const foot = oneOf(['left', 'right'])
 const strikesPerBeat = v.nullable(oneOf([0.5, 1, 2]))
 const option = group({ text: filled(LIMITS.line) })
 
-const notBoth = v.never(say.countsOrSeconds)
+const notBoth = v.never(message({ problem: 'countsOrSeconds' }))
 const inBoth = (input: unknown) => has(input, 'counts') && has(input, 'seconds')
 const inSeconds = (input: unknown) => has(input, 'seconds')
 
@@ -81,7 +100,7 @@ const cueSchema = group({
   count: v.optional(oneOf([4, 8])),
 })
 
-const range = { from: steps, to: steps, orMore: v.optional(v.literal(true, say.oneOf([true]))) }
+const range = { from: steps, to: steps, orMore: v.optional(v.literal(true, oneOfMessage([true]))) }
 const checkpoint = v.optional(group(range))
 
 const resistanceSchema = v.variant(
@@ -98,14 +117,14 @@ const resistanceSchema = v.variant(
     group({ kind: v.literal('byFeel'), ...range }),
     group({ kind: v.literal('allOff') }),
   ],
-  say.oneOf(['keep', 'change', 'total', 'byFeel', 'allOff']),
+  oneOfMessage(['keep', 'change', 'total', 'byFeel', 'allOff']),
 )
 
-const rpm = number(1, 250, 'rev/min')
+const rpm = number(1, 250, 'rpm')
 const cadenceSchema = either(
   (input) => typeof input === 'string',
   group({ rpm, rampTo: v.optional(rpm) }),
-  v.literal('legsStill', say.oneOf(['legsStill'])),
+  v.literal('legsStill', oneOfMessage(['legsStill'])),
 )
 
 const effort = number(0, 10)
@@ -130,7 +149,7 @@ const blockSchema = group({
       counts: whole(1, 1_024, 'counts'),
       side: v.optional(foot),
       // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
-      then: v.optional(v.literal('alternate', say.oneOf(['alternate']))),
+      then: v.optional(v.literal('alternate', oneOfMessage(['alternate']))),
     }),
   ),
   allOut: v.optional(yesOrNo),
@@ -213,19 +232,19 @@ export const bikeSchema = group({
   calibration: v.optional(oneOf(['watts', 'feel'])),
 })
 
-const leaderSchema = group({ id, name: text(LIMITS.name), wordsPerMinute: number(40, 400, 'words a minute') })
+const leaderSchema = group({ id, name: text(LIMITS.name), wordsPerMinute: number(40, 400, 'wordsPerMinute') })
 
-const heartRate = number(60, 260, 'beats a minute')
+const heartRate = number(60, 260, 'bpm')
 
 const riderSchema = group({
   id,
   name: text(LIMITS.name),
   massKg: number(20, 300, 'kg'),
   age: number(5, 120, 'years'),
-  vo2max: number(5, 110, 'mL/kg/min'),
+  vo2max: number(5, 110, 'oxygen'),
   criticalPower: number(1, 1_000, 'watts'),
   wPrime: number(1, 200_000, 'joules'),
-  restingHr: number(20, 150, 'beats a minute'),
+  restingHr: number(20, 150, 'bpm'),
   maxHr: v.optional(heartRate),
   firstThresholdHr: v.optional(heartRate),
   secondThresholdHr: v.optional(heartRate),
@@ -243,8 +262,8 @@ const riderSchema = group({
 })
 
 export const houseRulesSchema = v.pipe(
-  v.record(filled(LIMITS.name), number(-1e9, 1e9), say.group),
-  v.maxEntries(LIMITS.houseRules, say.longList(LIMITS.houseRules)),
+  v.record(filled(LIMITS.name), number(-1e9, 1e9), message({ problem: 'group' })),
+  v.maxEntries(LIMITS.houseRules, message({ problem: 'longList', most: LIMITS.houseRules })),
 )
 
 export const avoidMovesSchema = list(filled(LIMITS.name), LIMITS.avoidMoves)
@@ -259,7 +278,9 @@ export const rideSchema = group({
   aim: v.optional(text(LIMITS.line)),
   level: oneOf(['beginner', 'mixed', 'advanced']),
   slotMinutes: number(1, 360, 'minutes'),
-  startsAt: v.optional(v.pipe(v.string(say.clock), v.regex(/^([01][0-9]|2[0-3]):[0-5][0-9]$/, say.clock))),
+  startsAt: v.optional(
+    v.pipe(v.string(message({ problem: 'clock' })), v.regex(/^([01][0-9]|2[0-3]):[0-5][0-9]$/, message({ problem: 'clock' }))),
+  ),
   briefingSeconds: number(0, 7_200, 'seconds'),
   clearUpSeconds: number(0, 7_200, 'seconds'),
   datum: oneOf(['base', 'loose']),
@@ -279,7 +300,9 @@ export const rideSchema = group({
     }),
   ),
   parent: v.optional(group({ rideId: id, revision: text(LIMITS.name) })),
-  ancestors: v.optional(list(v.pipe(v.string(say.text), v.regex(/^[0-9a-f]{16}$/, say.revision)), LIMITS.ancestors)),
+  ancestors: v.optional(
+    list(v.pipe(v.string(message({ problem: 'text' })), v.regex(/^[0-9a-f]{16}$/, message({ problem: 'revision' }))), LIMITS.ancestors),
+  ),
   riders: v.optional(ridersSchema),
   setAside: v.optional(list(filled(LIMITS.findingId), LIMITS.setAside)),
   shaky: v.optional(list(id, LIMITS.shaky)),

@@ -1,4 +1,5 @@
 import type { Level, Ride } from '#plan/model.ts'
+import type { Text } from '#words/said.ts'
 
 /** A saved ride as it is listed. */
 export interface SavedRide {
@@ -14,4 +15,4 @@ export interface SavedRide {
 }
 
 /** A saved ride opened, or why it could not be. */
-export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: string; details: string[] }
+export type LoadedRide = { ok: true; ride: Ride } | { ok: false; sentence: Text; details: Text[] }

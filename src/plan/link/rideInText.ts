@@ -1,6 +1,6 @@
-import { ABOUT_LINK } from '#plan/document/messages.ts'
 import { type Problem, parseRide } from '#plan/document/parseRide.ts'
 import type { Ride } from '#plan/model.ts'
+import { say } from '#words/said.ts'
 import { open } from './envelope.ts'
 import { unpack } from './format1/pack.ts'
 import type { LinkFault, Missing } from './linkFault.ts'
@@ -15,7 +15,7 @@ export type RideInText =
  *
  * @param text a whole address, "#…", the bare fragment, or a message with one of them in it, also as mail and chat leave it
  * @returns the ride with the link as it was made (`#` and this is its fragment) and the number of other links beside it, or
- *   the problem in words: no link of ours, too new, cut off, its letters' case changed, damaged, too large, or what
+ *   the problem as a text: no link of ours, too new, cut off, its letters' case changed, damaged, too large, or what
  *   `parseRide` has against its content. Never throws, never unpacks more than 8 MB.
  */
 export function rideInText(text: string): RideInText {
@@ -29,6 +29,7 @@ export function rideInText(text: string): RideInText {
 }
 
 function refused(fault: LinkFault, { missing, of }: Missing = {}): RideInText {
-  const sentence = fault === 'truncated' ? ABOUT_LINK.truncated(missing, of) : ABOUT_LINK[fault]
-  return { ok: false, fault, problems: [{ path: '', sentence }] }
+  const isCounted = fault === 'truncated' && missing !== undefined && of !== undefined
+  const text = isCounted ? say('links.truncatedBy', { missing, of }) : say(`links.${fault}`)
+  return { ok: false, fault, problems: [{ path: '', text }] }
 }

@@ -1,9 +1,9 @@
-import { ABOUT_DOCUMENT } from '#plan/document/messages.ts'
 import { CURRENT_SCHEMA } from '#plan/model.ts'
+import { say, type Text } from '#words/said.ts'
 import type { Document, Migration } from './migration.ts'
 import { MIGRATIONS } from './migrations.ts'
 
-type Migrated = { ok: true; document: Document } | { ok: false; sentence: string }
+type Migrated = { ok: true; document: Document } | { ok: false; text: Text }
 
 /**
  * Brings a document of any past version up to the current one, step by step.
@@ -11,14 +11,14 @@ type Migrated = { ok: true; document: Document } | { ok: false; sentence: string
  * @param read plain data as read, unchecked but for its schema number
  * @param steps the steps there are; others than the real ones only in tests
  * @param current the version to reach
- * @returns the document with `schema` set to `current`, or the sentence that says why not; never throws
+ * @returns the document with `schema` set to `current`, or the text that says why not; never throws
  */
 export function migrate(read: unknown, steps: readonly Migration[] = MIGRATIONS, current: number = CURRENT_SCHEMA): Migrated {
   if (typeof read !== 'object' || read === null || Array.isArray(read) || !('schema' in read))
-    return { ok: false, sentence: ABOUT_DOCUMENT.notARide }
+    return { ok: false, text: say('documents.notARide') }
   const { schema } = read
-  if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1) return { ok: false, sentence: ABOUT_DOCUMENT.badSchema }
-  if (schema > current) return { ok: false, sentence: ABOUT_DOCUMENT.newer(schema) }
+  if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1) return { ok: false, text: say('documents.badSchema') }
+  if (schema > current) return { ok: false, text: say('documents.newer', { schema }) }
   let document: Document = { ...read }
   for (let version = schema; version < current; version++) {
     const step = steps.find(({ from }) => from === version)
@@ -26,7 +26,7 @@ export function migrate(read: unknown, steps: readonly Migration[] = MIGRATIONS,
     try {
       document = { ...step.apply(document), schema: version + 1 }
     } catch {
-      return { ok: false, sentence: ABOUT_DOCUMENT.cannotMigrate(schema) }
+      return { ok: false, text: say('documents.cannotMigrate', { schema }) }
     }
   }
   return { ok: true, document }

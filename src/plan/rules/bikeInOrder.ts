@@ -1,4 +1,3 @@
-import { RULES } from '#plan/document/messages.ts'
 import type { Bike } from '#plan/model.ts'
 import type { Fault, Rule } from './rule.ts'
 
@@ -12,13 +11,13 @@ function wholeSteps(bike: Bike): Fault[] {
   return (['min', 'base', 'max'] as const).flatMap((key) => {
     const setting = bike[key]
     if (setting === undefined || isWhole(setting * bike.stepsPerUnit)) return []
-    return [{ path: ['bike', key], predicate: RULES.wholeSteps(setting, bike.stepsPerUnit) }]
+    return [{ path: ['bike', key], wrong: { problem: 'wholeSteps', setting, stepsPerUnit: bike.stepsPerUnit } }]
   })
 }
 
 function settingsInOrder({ min = 0, base, max }: Bike): Fault[] {
-  if (max <= min) return [{ path: ['bike', 'max'], predicate: RULES.settingsCrossed(min, max) }]
-  if (base < min || base > max) return [{ path: ['bike', 'base'], predicate: RULES.baseOutside(min, max), found: base }]
+  if (max <= min) return [{ path: ['bike', 'max'], wrong: { problem: 'settingsCrossed', low: min, high: max } }]
+  if (base < min || base > max) return [{ path: ['bike', 'base'], wrong: { problem: 'baseOutside', low: min, high: max }, found: base }]
   return []
 }
 
@@ -26,7 +25,7 @@ function pointsRise({ points }: Bike): Fault[] {
   return points.slice(1).flatMap((point, i) => {
     const before = points[i]!
     const rises = point[0] > before[0] && point[1] >= before[1]
-    return rises ? [] : [{ path: ['bike', 'points', i + 1], predicate: RULES.pointsNotRising }]
+    return rises ? [] : [{ path: ['bike', 'points', i + 1], wrong: { problem: 'pointsNotRising' } }]
   })
 }
 

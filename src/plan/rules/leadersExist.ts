@@ -1,4 +1,3 @@
-import { RULES } from '#plan/document/messages.ts'
 import { eachBlock, type Rule } from './rule.ts'
 
 /** Whoever leads or speaks in a block is one of the ride's leaders. */
@@ -7,7 +6,7 @@ export const leadersExist: Rule = (ride) => {
   return [...eachBlock(ride)].flatMap(({ block, path }) =>
     (['leader', 'mic'] as const).flatMap((role) => {
       const id = block[role]
-      return id === undefined || known.has(id) ? [] : [{ path: [...path, role], predicate: RULES.noSuchLeader(id) }]
+      return id === undefined || known.has(id) ? [] : [{ path: [...path, role], wrong: { problem: 'noSuchLeader', id } }]
     }),
   )
 }

@@ -1,4 +1,3 @@
-import { RULES } from '#plan/document/messages.ts'
 import { isCounted } from '#plan/model.ts'
 import { eachBlock, type Rule } from './rule.ts'
 
@@ -7,5 +6,5 @@ export const lengthsFitSection: Rule = (ride) =>
   [...eachBlock(ride)].flatMap(({ block, path, section }) => {
     const counted = isCounted(section)
     if (counted === 'counts' in block.length) return []
-    return [{ path: [...path, 'length'], predicate: counted ? RULES.lengthInCounts : RULES.lengthInSeconds }]
+    return [{ path: [...path, 'length'], wrong: { problem: counted ? 'lengthInCounts' : 'lengthInSeconds' } }]
   })

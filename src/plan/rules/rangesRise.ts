@@ -1,4 +1,3 @@
-import { RULES } from '#plan/document/messages.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { Block, Section } from '#plan/model.ts'
 import type { StepRange } from '#units/units.ts'
@@ -20,23 +19,23 @@ function rangesOf({ resistance, minEights, maxEights }: Block, path: Path): Faul
     const { from, to, aim } = resistance
     faults.push(...crossed(resistance, at))
     if (from <= to && aim !== undefined && (aim < from || aim > to))
-      faults.push({ path: [...at, 'aim'], predicate: RULES.aimOutside(from, to), found: aim })
+      faults.push({ path: [...at, 'aim'], wrong: { problem: 'aimOutside', low: from, high: to }, found: aim })
   }
   if (minEights !== undefined && maxEights !== undefined && minEights > maxEights)
-    faults.push({ path: [...path, 'maxEights'], predicate: RULES.eightsCrossed(minEights, maxEights) })
+    faults.push({ path: [...path, 'maxEights'], wrong: { problem: 'eightsCrossed', low: minEights, high: maxEights } })
   return faults
 }
 
 function crossed({ from, to, orMore }: StepRange, path: Path): Fault[] {
-  if (from > to) return [{ path: [...path, 'to'], predicate: RULES.lowAboveHigh(from, to) }]
-  return orMore && from !== to ? [{ path: [...path, 'to'], predicate: RULES.endOfOpen(from, to) }] : []
+  if (from > to) return [{ path: [...path, 'to'], wrong: { problem: 'lowAboveHigh', low: from, high: to } }]
+  return orMore && from !== to ? [{ path: [...path, 'to'], wrong: { problem: 'endOfOpen', low: from, high: to } }] : []
 }
 
 function stretchesOf({ inCount = 0, outCount, song }: Section, path: Path): Fault[] {
   const faults: Fault[] = []
   if (outCount !== undefined && outCount <= inCount)
-    faults.push({ path: [...path, 'outCount'], predicate: RULES.outBeforeIn(inCount, outCount) })
+    faults.push({ path: [...path, 'outCount'], wrong: { problem: 'outBeforeIn', from: inCount, to: outCount } })
   for (const [q, stretch] of (song?.quiet ?? []).entries())
-    if (stretch.to <= stretch.from) faults.push({ path: [...path, 'song', 'quiet', q, 'to'], predicate: RULES.emptyStretch })
+    if (stretch.to <= stretch.from) faults.push({ path: [...path, 'song', 'quiet', q, 'to'], wrong: { problem: 'emptyStretch' } })
   return faults
 }

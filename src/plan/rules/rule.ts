@@ -1,12 +1,13 @@
+import type { Wrong } from '#plan/document/wrong.ts'
 import type { Block, Ride, Section } from '#plan/model.ts'
 
 /** Where in the document: keys and list positions from the top. */
 export type Path = readonly (string | number)[]
 
-/** Something wrong with a value: where, what (a predicate), and the value where naming it helps. */
+/** Something wrong with a value: where, what, and the value where naming it helps. */
 export interface Fault {
   path: Path
-  predicate: string
+  wrong: Wrong
   found?: unknown
 }
 

@@ -1,5 +1,5 @@
-import { RULES } from '#plan/document/messages.ts'
 import { LIMITS } from '#plan/document/schema.ts'
+import type { Wrong } from '#plan/document/wrong.ts'
 import { type Block, type Item, isSet, type Ride, type Section } from '#plan/model.ts'
 import { secondAt } from '#plan/songs/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
@@ -12,15 +12,15 @@ import type { Fault, Rule } from './rule.ts'
  */
 export const staysAClass: Rule = (ride) => {
   const { played, spoken } = made(ride)
-  if (played > LIMITS.played) return [fault(RULES.playsTooMuch(played, LIMITS.played))]
-  if (spoken > LIMITS.spoken) return [fault(RULES.saysTooMuch(spoken, LIMITS.spoken))]
+  if (played > LIMITS.played) return [fault({ problem: 'playsTooMuch', count: played, most: LIMITS.played })]
+  if (spoken > LIMITS.spoken) return [fault({ problem: 'saysTooMuch', count: spoken, most: LIMITS.spoken })]
   const words = lettersOf(ride)
-  if (words > LIMITS.letters) return [fault(RULES.tooManyWords(words, LIMITS.letters))]
+  if (words > LIMITS.letters) return [fault({ problem: 'tooManyWords', count: words, most: LIMITS.letters })]
   const hours = ride.sections.reduce((sum, section) => sum + Math.max(0, section.leadInSeconds) + secondsOf(section), 0) / 3600
-  return hours > LIMITS.hours ? [fault(RULES.lastsTooLong(hours, LIMITS.hours))] : []
+  return hours > LIMITS.hours ? [fault({ problem: 'lastsTooLong', count: hours, most: LIMITS.hours })] : []
 }
 
-const fault = (predicate: string): Fault => ({ path: [], predicate })
+const fault = (wrong: Wrong): Fault => ({ path: [], wrong })
 
 function made({ sections }: Ride): { played: number; spoken: number } {
   let played = 0

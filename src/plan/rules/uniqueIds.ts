@@ -1,4 +1,3 @@
-import { RULES } from '#plan/document/messages.ts'
 import { eachBlock, type Fault, type Path, type Rule } from './rule.ts'
 
 /**
@@ -25,6 +24,6 @@ function repeats(named: { id: string; path: Path }[]): Fault[] {
   return named.flatMap(({ id, path }) => {
     const repeated = seen.has(id)
     seen.add(id)
-    return repeated ? [{ path, predicate: RULES.repeatedId(id) }] : []
+    return repeated ? [{ path, wrong: { problem: 'repeatedId', id } }] : []
   })
 }

@@ -2,6 +2,7 @@ import { LIMITS } from '#plan/document/schema.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 import { faultOfOdd, type OddPlace } from './oddBeats.ts'
 import { formatStart, parseStart } from './songPlace.ts'
 
@@ -14,7 +15,7 @@ export const sayOdd = ([count, beats]: OddPlace, eight: Counts): string =>
   `${plural(Math.abs(beats), beats < 0 ? 'missing beat' : 'extra beat')} before ${nameOf(eight)} ${formatStart(count, eight)}`
 
 /** Reads such lines, in any order; "2 extra" and "2 missing" may be written, too. */
-export function parseOdd(text: string, eight: Counts): Parsed<OddPlace[]> {
+export function parseOdd(text: string, eight: Counts): Parsed<OddPlace[], Refusal> {
   const odd: OddPlace[] = []
   for (const line of text.split('\n').map((each) => each.trim())) {
     if (line === '') continue
@@ -28,7 +29,7 @@ export function parseOdd(text: string, eight: Counts): Parsed<OddPlace[]> {
   return wrong ? refused(sayFault(odd, wrong.index, eight)) : parsed(odd)
 }
 
-function parseLine(line: string, eight: Counts): Parsed<OddPlace> {
+function parseLine(line: string, eight: Counts): Parsed<OddPlace, Refusal> {
   const halves = /^(\d+(?:\s*\+\s*\d+)?)\s+([+−–-]?)\s*(\d+(?:[.,]\d+)?)(?:\s+(?:beats?\s+)?(extra|over|missing))?$/.exec(line)
   const count = halves && parseStart(halves[1]!, eight)
   if (!halves || !count) return refused(`“${line}” is no odd place. Write one a line, the ${nameOf(eight)} and the beats: 33 +2 or 65 −1.`)

@@ -1,6 +1,7 @@
 import type { Song } from '#plan/model.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import type { Counts } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 /**
  * Places in a song as its ruler numbers them: the first eight is 1, "9+4" is four counts into the
@@ -20,14 +21,14 @@ export function formatEnd(count: Counts, eight: Counts): string {
 }
 
 /** The count at which an eight begins. */
-export function parseStart(text: string, eight: Counts): Parsed<Counts> {
+export function parseStart(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const place = readPlace(text)
   if (!place || place.number < 1) return refused(`Write the number of ${nameOf(eight)}, from 1, such as 9 or 9+4.`)
   return place.counts < eight ? parsed((place.number - 1) * eight + place.counts) : refused(tooMany(eight))
 }
 
 /** The count at which an eight ends. */
-export function parseEnd(text: string, eight: Counts): Parsed<Counts> {
+export function parseEnd(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const place = readPlace(text)
   if (!place) return refused(`Write the number of the last ${nameOf(eight).slice('the '.length)}, such as 76 or 76+4.`)
   return place.counts < eight ? parsed(place.number * eight + place.counts) : refused(tooMany(eight))
@@ -40,7 +41,7 @@ export function formatQuiet(windows: readonly Quiet[], eight: Counts): string {
   return windows.map(({ from, to }) => `${formatStart(from, eight)}–${formatEnd(to, eight)}`).join(', ')
 }
 
-export function parseQuiet(text: string, eight: Counts): Parsed<Quiet[]> {
+export function parseQuiet(text: string, eight: Counts): Parsed<Quiet[], Refusal> {
   const windows: Quiet[] = []
   for (const piece of pieces(text, /[,;\n]/)) {
     const ends = /^(.+?)\s*(?:[-–—]|\bto\b)\s*(.+)$/.exec(piece) ?? [piece, piece, piece]
@@ -60,7 +61,7 @@ export function formatMarks(marks: readonly Mark[], eight: Counts): string {
   return marks.map(({ count, label }) => `${formatStart(count, eight)} ${label}`).join('\n')
 }
 
-export function parseMarks(text: string, eight: Counts): Parsed<Mark[]> {
+export function parseMarks(text: string, eight: Counts): Parsed<Mark[], Refusal> {
   const marks: Mark[] = []
   for (const line of pieces(text, /\n/)) {
     const halves = /^(\d+(?:\s*\+\s*\d+)?)\s+(\S.*)$/.exec(line)

@@ -5,40 +5,35 @@ import { parseClock } from '#units/parseClock.ts'
 import { type Parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 /** How the figures of a song and of its section are read and written, wherever they are typed. */
 
 const TEMPO: NumberRules = {
-  subject: 'The tempo',
+  of: 'tempo',
   min: LIMITS.tempo.low,
   max: LIMITS.tempo.high,
   decimals: 3,
-  unit: 'beats a minute',
-  suffixes: ['beats a minute', 'bpm'],
-  example: '128 or 127.6',
+  suffixes: ['beats per minute', 'beats a minute', 'bpm'],
 }
 export const parseTempo = (text: string): Parsed<Bpm> => parseNumber(text, TEMPO)
 export const formatTempo = (bpm: Bpm): string => formatNumber(bpm, 2)
 
 const FIRST_BEAT: NumberRules = {
-  subject: 'The first beat',
+  of: 'firstBeat',
   min: 0,
   max: 120,
   decimals: 3,
-  unit: 'seconds into the song',
   suffixes: ['seconds', 's'],
-  example: '0.25',
 }
 export const parseFirstBeat = (text: string): Parsed<Seconds> => parseNumber(text, FIRST_BEAT)
 
 const LEAD_IN: NumberRules = {
-  subject: 'The lead-in',
+  of: 'leadIn',
   min: -600,
   max: 600,
   decimals: 1,
-  unit: 'seconds; below 0 is a crossfade',
   suffixes: ['seconds', 's'],
-  example: '2, or −4 for a crossfade',
 }
 export const parseLeadIn = (text: string): Parsed<Seconds> => parseNumber(text, LEAD_IN)
 
@@ -46,7 +41,7 @@ export const parseLeadIn = (text: string): Parsed<Seconds> => parseNumber(text, 
 export const SONG_SECONDS = { shortest: 1, longest: LIMITS.seconds } as const
 
 /** A song's length, from one second to six hours. */
-export function parseSongLength(text: string): Parsed<Seconds> {
+export function parseSongLength(text: string): Parsed<Seconds, Refusal> {
   const seconds = parseClock(text)
   if (!seconds.ok) return seconds
   const inside = seconds.value >= SONG_SECONDS.shortest && seconds.value <= SONG_SECONDS.longest

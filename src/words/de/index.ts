@@ -3,6 +3,7 @@ import type { Catalogue } from '#words/said.ts'
 import { actions } from './actions.ts'
 import { app } from './app.ts'
 import { backup } from './backup.ts'
+import { calibrating } from './calibrating.ts'
 import { checkList } from './checkList.ts'
 import { checks } from './checks.ts'
 import { commands } from './commands.ts'
@@ -26,7 +27,9 @@ import { panels } from './panels.ts'
 import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
 import { printed } from './printed.ts'
+import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
+import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
@@ -39,6 +42,7 @@ export const de: Catalogue = {
   actions,
   app,
   backup,
+  calibrating,
   checkList,
   checks,
   commands,
@@ -62,7 +66,9 @@ export const de: Catalogue = {
   patterns,
   prepare,
   printed,
+  problems,
   rehearsing,
+  riders,
   rules,
   setup,
   sheet,

@@ -22,6 +22,19 @@ const HANDS = { centre: 'Mitte', wide: 'breit', ends: 'Hörnchen' }
 
 const FEET = { left: 'links', right: 'rechts' }
 
+const TYPICAL_RIDERS = { new: 'neu dabei', regular: 'regelmäßig dabei', strong: 'stark' }
+
+const TYPICAL_BIKES = { knob: 'Knopf, Vierteldrehungen', levels: 'Stufen 1 bis 24' }
+
+const FEELS = {
+  base: 'Grundwiderstand',
+  'easy flat': 'leichtes Flachstück',
+  'brisk flat': 'zügiges Flachstück',
+  'light hill': 'leichter Berg',
+  'solid hill': 'kräftiger Berg',
+  'heavy hill': 'schwerer Berg',
+}
+
 const LEVELS = { beginner: 'Einsteiger', mixed: 'gemischt', advanced: 'Fortgeschrittene' }
 
 const EFFORTS: readonly string[] = [
@@ -45,6 +58,10 @@ export const names: typeof en.names = {
   foot: ({ foot }) => FEET[foot],
   level: ({ level }) => LEVELS[level],
   effort: ({ effort }) => EFFORTS[nearestLevel(effort)]!,
+  feel: ({ feel }) => FEELS[feel],
+  typicalBike: ({ id }) => TYPICAL_BIKES[id],
+  typicalRider: ({ id }) => TYPICAL_RIDERS[id],
+  theTypicalRider: ({ id }) => `„${TYPICAL_RIDERS[id]}“`,
   untitled: 'Ride ohne Titel',
   timeSlot: ({ day, time, room }) =>
     `${[weekday(day), ...(time === '' ? [] : [wallClock(time)])].join(' ')}${room === '' ? '' : `, ${room}`}`,

@@ -1,6 +1,7 @@
 import { actions } from './actions.ts'
 import { app } from './app.ts'
 import { backup } from './backup.ts'
+import { calibrating } from './calibrating.ts'
 import { checkList } from './checkList.ts'
 import { checks } from './checks.ts'
 import { commands } from './commands.ts'
@@ -24,7 +25,9 @@ import { panels } from './panels.ts'
 import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
 import { printed } from './printed.ts'
+import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
+import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
@@ -38,6 +41,7 @@ export const en = {
   actions,
   app,
   backup,
+  calibrating,
   checkList,
   checks,
   commands,
@@ -61,7 +65,9 @@ export const en = {
   patterns,
   prepare,
   printed,
+  problems,
   rehearsing,
+  riders,
   rules,
   setup,
   sheet,

@@ -23,6 +23,20 @@ const HANDS = { centre: 'center', wide: 'wide', ends: 'ends' }
 
 const FEET = { left: 'left', right: 'right' }
 
+const TYPICAL_RIDERS = { new: 'new rider', regular: 'regular rider', strong: 'strong rider' }
+
+const TYPICAL_BIKES = { knob: 'knob, quarter turns', levels: 'levels 1 to 24' }
+
+/** What settings feel like, light to heavy. */
+const FEELS = {
+  base: 'base',
+  'easy flat': 'easy flat',
+  'brisk flat': 'brisk flat',
+  'light hill': 'light climb',
+  'solid hill': 'solid climb',
+  'heavy hill': 'heavy climb',
+}
+
 const LEVELS = { beginner: 'beginner', mixed: 'mixed', advanced: 'advanced' }
 
 /** Each level of effort by how a rider at it looks, and then talks. Not taken from any rating scale. */
@@ -48,6 +62,11 @@ export const names = {
   level: ({ level }: { level: keyof typeof LEVELS }) => LEVELS[level],
   /** From 0 to 10; between two levels the nearest, the harder one in the middle. */
   effort: ({ effort }: { effort: number }) => EFFORTS[nearestLevel(effort)]!,
+  feel: ({ feel }: { feel: keyof typeof FEELS }) => FEELS[feel],
+  typicalBike: ({ id }: { id: keyof typeof TYPICAL_BIKES }) => TYPICAL_BIKES[id],
+  typicalRider: ({ id }: { id: keyof typeof TYPICAL_RIDERS }) => TYPICAL_RIDERS[id],
+  /** As it stands in a sentence, in any case. */
+  theTypicalRider: ({ id }: { id: keyof typeof TYPICAL_RIDERS }) => `the ${TYPICAL_RIDERS[id]}`,
   untitled: 'untitled ride',
   /** Where in the week a class is: "Wednesday 6:30 PM, Studio B". Weekdays count from 0, Monday. */
   timeSlot: ({ day, time, room }: { day: number; time: string; room: string }) =>

@@ -21,7 +21,7 @@ describe('a rider from trials', () => {
     page = openSetup(demoRide('ridge'), 'riders')
     const reserve = () => page.store.getState().report!.riders[1]!.reserve.minimum.share
     const before = reserve()
-    expect(page.text()).toContain('Two trials of different lengths are the least.')
+    expect(page.text()).toContain('Enter at least two trials of different lengths.')
     expect(page.text()).toContain('not for first-timers')
     add('3:00', '283')
     add('12', '213')
@@ -54,11 +54,11 @@ describe('a rider from trials', () => {
     expect(page.text()).toContain('give or take')
     expect(page.text()).not.toContain('do not agree')
     page.type('watts of trial 3', '262')
-    expect(page.text()).toContain('These trials do not agree: critical power comes to')
+    expect(page.text()).toContain('These trials don’t agree: critical power comes to')
     page.click('remove trial 3')
     expect(regular().trials).toHaveLength(2)
     page.type('watts of trial 2', '283')
-    expect(page.text()).toContain('These trials do not fall as all-out ones do')
+    expect(page.text()).toContain('These trials don’t fall the way all-out trials do')
     page.click('remove trial 2')
     page.click('remove trial 1')
     expect(page.ride()).not.toHaveProperty('riders')
@@ -94,7 +94,7 @@ describe('a rider from trials', () => {
     add('3:00', '340')
     expect(page.ride().riders![2]!.trials).toEqual([{ seconds: 180, watts: 340 }])
     page.choose('whose test', 'new')
-    expect(page.text()).toContain('Two trials of different lengths are the least.')
+    expect(page.text()).toContain('Enter at least two trials of different lengths.')
   })
 })
 
@@ -102,21 +102,21 @@ describe('three minutes all out', () => {
   it('come to a rider from the mean and the end, are doubted, and can be taken away', () => {
     page = openSetup(smallRide(), 'riders')
     page.click('three minutes all out')
-    page.type('mean watts', '285')
+    page.type('average watts', '285')
     expect(page.ride()).not.toHaveProperty('riders')
-    page.type('mean of the last 30 s', '205')
+    page.type('average of the last 30 s', '205')
     expect(page.text()).toContain('Critical power 205 watts, give or take 15; reserve 14.4 kJ, give or take 2.9.')
     page.type('second of the peak', '40')
     expect(page.text()).toContain('Power peaked at 40 s')
-    page.choose('mean watts are of', '150')
+    page.choose('average watts are for', '150')
     expect(regular().threeMinuteTest).toEqual({ over: 150, watts: 285, endWatts: 205, peakSecond: 40 })
     expect(page.text()).toContain('reserve 12 kJ')
     page.type('second of the peak', '')
     expect(regular().threeMinuteTest).toEqual({ over: 150, watts: 285, endWatts: 205 })
-    page.type('mean watts', '')
-    expect(page.under('mean watts')).toBe('The test needs it; remove the test to leave it out.')
-    page.type('mean watts', '200')
-    expect(page.text()).toContain('The last 30 seconds are no lower than the mean')
+    page.type('average watts', '')
+    expect(page.under('average watts')).toBe('The test needs it; remove the test to leave it out.')
+    page.type('average watts', '200')
+    expect(page.text()).toContain('The last 30 seconds are no lower than the average')
     page.click('remove this test')
     expect(page.ride()).not.toHaveProperty('riders')
   })
@@ -124,8 +124,8 @@ describe('three minutes all out', () => {
   it('are used', () => {
     page = openSetup(smallRide(), 'riders')
     page.click('three minutes all out')
-    page.type('mean watts', '285')
-    page.type('mean of the last 30 s', '205')
+    page.type('average watts', '285')
+    page.type('average of the last 30 s', '205')
     page.click('use these for the regular rider')
     expect(regular()).toMatchObject({ criticalPower: 205, wPrime: 14_400, basis: 'tested' })
   })
@@ -133,12 +133,12 @@ describe('three minutes all out', () => {
 
 describe('thresholds', () => {
   it.each([
-    ['first threshold of the regular rider', '62', 'The first threshold has to be above the resting heart rate.'],
-    ['second threshold of the regular rider', '182.2', 'The second threshold is a whole number.'],
+    ['first threshold of the regular rider', '62', 'The first threshold must be above resting heart rate.'],
+    ['second threshold of the regular rider', '182.2', 'The second threshold must be a whole number.'],
     [
       'second threshold of the regular rider',
       '183',
-      'At 37 years the highest heart rate is taken as 182; the second threshold has to be lower, or the highest one given.',
+      'At 37, max heart rate is estimated at 182 bpm; lower the second threshold or enter the max.',
     ],
   ])('%s refuses “%s”', (label, text, sentence) => {
     page = openSetup(smallRide(), 'riders')
@@ -151,11 +151,11 @@ describe('thresholds', () => {
     page = openSetup(smallRide(), 'riders')
     page.type('first threshold of the regular rider', '130')
     page.type('second threshold of the regular rider', '130')
-    expect(page.under('second threshold of the regular rider')).toBe('The second threshold has to be above the first.')
+    expect(page.under('second threshold of the regular rider')).toBe('The second threshold must be above the first.')
     page.type('second threshold of the regular rider', '160')
     expect(regular()).toMatchObject({ firstThresholdHr: 130, secondThresholdHr: 160 })
-    page.type('highest heart of the regular rider', '155')
-    expect(page.under('highest heart of the regular rider')).toBe('The second threshold has to be below the highest heart rate.')
+    page.type('max heart rate of the regular rider', '155')
+    expect(page.under('max heart rate of the regular rider')).toBe('The second threshold must be below max heart rate.')
     page.type('first threshold of the regular rider', '')
     page.type('second threshold of the regular rider', '')
     expect(page.ride()).not.toHaveProperty('riders')

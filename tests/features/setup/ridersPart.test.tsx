@@ -13,14 +13,15 @@ afterEach(() => page.close())
 
 describe('the riders of the ride', () => {
   it.each([
-    ['body mass of the regular rider', 'light', 'Body mass is a number, such as 70.'],
-    ['body mass of the regular rider', '300', 'Body mass is between 30 and 200 kg.'],
-    ['age of the new rider', '35.5', 'Age is a whole number.'],
-    ['highest oxygen uptake of the strong rider', '5', 'Highest oxygen uptake is between 12 and 90 mL/kg/min.'],
-    ['reserve of the new rider', '0', 'The reserve is between 1 and 60 kJ.'],
-    ['highest heart of the regular rider', '60', 'Highest heart rate is between 90 and 230 beats/min.'],
+    ['weight of the regular rider', 'light', 'Weight must be a number, such as 154.'],
+    ['weight of the regular rider', '600', 'Weight must be between 67 and 440 lb.'],
+    ['weight of the regular rider', '300 kg', 'Weight must be between 67 and 440 lb.'],
+    ['age of the new rider', '35.5', 'Age must be a whole number.'],
+    ['VO₂ max of the strong rider', '5', 'VO₂ max must be between 12 and 90 mL/kg/min.'],
+    ['reserve of the new rider', '0', 'The reserve must be between 1 and 60 kJ.'],
+    ['max heart rate of the regular rider', '60', 'Max heart rate must be between 90 and 230 bpm.'],
     ['own base of the new rider', '0.3', 'This bike has no such step: the nearest are ¼ and ½.'],
-    ['own base of the new rider', '30', 'A base lies within the bike’s range, 20 turns at most away.'],
+    ['own base of the new rider', '30', 'A rider’s base must be on the bike’s scale, at most 20 turns from the bike’s base.'],
     ['name of rider 1', ' ', 'A rider needs a name.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     page = openSetup(smallRide(), 'riders')
@@ -31,17 +32,17 @@ describe('the riders of the ride', () => {
 
   it('refuses hearts that cross', () => {
     page = openSetup(smallRide(), 'riders')
-    page.type('highest heart of the regular rider', '100')
-    page.type('resting heart of the regular rider', '110')
-    expect(page.under('resting heart of the regular rider')).toBe('The highest heart rate has to be above the resting one.')
+    page.type('max heart rate of the regular rider', '100')
+    page.type('resting heart rate of the regular rider', '110')
+    expect(page.under('resting heart rate of the regular rider')).toBe('Max heart rate must be above resting heart rate.')
   })
 
   it('become the ride’s own with the first change, change the demand, and go back to the defaults', () => {
     page = openSetup(demoRide('ridge'), 'riders')
-    expect(page.text()).toContain('Three typical people: common practice, no source.')
+    expect(page.text()).toContain('Three typical riders.')
     const mean = () => page.store.getState().report!.riders[1]!.demand[3]!.mean
     const before = mean()
-    page.type('highest oxygen uptake of the regular rider', '32')
+    page.type('VO₂ max of the regular rider', '32')
     expect(page.ride().riders).toHaveLength(3)
     expect(mean()).toBeGreaterThan(before)
     page.click('back to the three typical riders')
@@ -58,7 +59,7 @@ describe('the riders of the ride', () => {
 
   it('have their highest heart rate from their age until it is given', () => {
     page = openSetup(smallRide(), 'riders')
-    const label = 'highest heart of the regular rider'
+    const label = 'max heart rate of the regular rider'
     expect((page.field(label) as HTMLInputElement).placeholder).toBe('182')
     page.type(label, '175')
     expect(page.ride().riders![1]).toMatchObject({ maxHr: 175 })
@@ -76,9 +77,10 @@ describe('the riders of the ride', () => {
         .slice(3),
     ).toEqual(['rider 4', 'rider 5', 'rider 6'])
     expect(page.text()).not.toContain('add a rider')
-    for (const name of ['new rider', 'regular rider', 'strong rider', 'rider 4', 'rider 5']) page.click(`remove the ${name}`)
+    for (const name of ['new rider', 'regular rider', 'strong rider', 'rider 4', 'rider 5'])
+      page.click(`remove ${name.startsWith('rider') ? name : `the ${name}`}`)
     expect(page.ride().riders!.map(({ name }) => name)).toEqual(['rider 6'])
-    expect(page.host.querySelector('[aria-label^="remove the"]')).toBeNull()
+    expect(page.host.querySelector('.riders-remove')).toBeNull()
   })
 
   it('never go into a link, and the page says so', () => {
@@ -93,7 +95,7 @@ describe('the riders of the ride', () => {
     page = openSetup(smallRide(), 'riders')
     page.type('critical power of the regular rider', '230')
     expect(page.text()).toContain(
-      '214 watts take all the oxygen uptake of the regular rider; a critical power of 230 is very close to that or over it.',
+      '214 watts use all the oxygen the regular rider can take up; a critical power of 230 is very close to that or over it.',
     )
     expect(page.ride().riders![1]).toMatchObject({ criticalPower: 230 })
   })
@@ -108,7 +110,7 @@ describe('the riders of the ride', () => {
       Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!.call(name, 'Tuesday mornings')
       name.dispatchEvent(new Event('input', { bubbles: true }))
     })
-    page.click('keep these riders')
+    page.click('save these riders')
     await act(() => new Promise<void>((resolve) => setTimeout(resolve, 0)))
     expect([...shelf.kept.values()]).toMatchObject([{ kind: 'riders', name: 'Tuesday mornings', riders: own }])
     page.click('back to the three typical riders')

@@ -252,7 +252,7 @@ describe('a link', () => {
       [link.slice(0, -40), 'The end of this link is missing: 40 of its '],
       [link.slice(0, 50) + (link[50] === 'A' ? 'B' : 'A') + link.slice(51), 'This link is damaged'],
       [link.replace('r1.', 'r2.'), 'This link was made with a newer version'],
-      [rideRefused, 'The ride in this link can’t be opened. The slot must lie between'],
+      [rideRefused, 'The ride in this link can’t be opened. The class length must be between'],
     ] as const) {
       page.type(field(), text)
       expect(said()).toContain(sentence)

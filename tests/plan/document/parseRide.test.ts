@@ -6,6 +6,7 @@ import { LIMITS } from '#plan/document/schema.ts'
 import type { Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: the tests break the document in ways its type forbids.
 type Loose = any
@@ -17,7 +18,7 @@ function broken(breakIt: (ride: Loose) => void) {
   const parsed = parseRide(ride)
   return parsed.ok ? [] : parsed.problems
 }
-const sentences = (breakIt: (ride: Loose) => void) => broken(breakIt).map(({ sentence }) => sentence)
+const sentences = (breakIt: (ride: Loose) => void) => broken(breakIt).map(({ text }) => told(text))
 
 describe('a ride that is one', () => {
   it.each(['twenty-minute-spark', 'ridge-and-return'])('is read as it is written: %s', (name) => {
@@ -67,94 +68,94 @@ describe('what is wrong is said in words, with the place', () => {
       'effort',
       (r) => (r.sections[2].blocks[1].effort.from = 14),
       'sections[2].blocks[1].effort.from',
-      'Section 3, block 2: the effort must lie between 0 and 10; it is 14.',
+      'Song 3, block 2: the effort must be between 0 and 10; it is 14.',
     ],
     [
       'a missing value',
       (r) => delete r.sections[0].blocks[1].hands,
       'sections[0].blocks[1].hands',
-      'Section 1, block 2: the place of the hands is missing.',
+      'Song 1, block 2: the hand position is missing.',
     ],
-    ['a wrong kind', (r) => (r.slotMinutes = 'long'), 'slotMinutes', 'The slot must be a number; it is “long”.'],
-    ['NaN', (r) => (r.slotMinutes = Number.NaN), 'slotMinutes', 'The slot must be a number; it is no number at all.'],
+    ['a wrong kind', (r) => (r.slotMinutes = 'long'), 'slotMinutes', 'The class length must be a number; it is “long”.'],
+    ['NaN', (r) => (r.slotMinutes = Number.NaN), 'slotMinutes', 'The class length must be a number; it is not a number.'],
     [
       'no end',
       (r) => (r.slotMinutes = Number.POSITIVE_INFINITY),
       'slotMinutes',
-      'The slot must lie between 1 and 360 minutes; it is endless.',
+      'The class length must be between 1 and 360 minutes; it is endless.',
     ],
-    ['an unknown language', (r) => (r.language = 'fr'), 'language', 'The language of the cues must be one of en, de; it is “fr”.'],
-    ['an unknown choice', (r) => (r.level = 'elite'), 'level', 'The level must be one of beginner, mixed, advanced; it is “elite”.'],
-    ['no list', (r) => (r.sections = {}), 'sections', 'The list of sections must be a list.'],
+    ['an unknown language', (r) => (r.language = 'fr'), 'language', 'The language of the cues must be en or de; it is “fr”.'],
+    ['an unknown choice', (r) => (r.level = 'elite'), 'level', 'The level must be beginner, mixed, or advanced; it is “elite”.'],
+    ['no list', (r) => (r.sections = {}), 'sections', 'The list of songs must be a list.'],
     [
       'a part of a set',
       (r) => (r.sections[0].blocks[1] = { id: 'x', rounds: 2, parts: [{ ...r.sections[0].blocks[1], posture: 'lying' }] }),
       'sections[0].blocks[1].parts[0].posture',
-      'Section 1, set 2, part 1: the posture must be one of seated, standing, hovering, offBike; it is “lying”.',
+      'Song 1, set 2, part 1: the posture must be seated, standing, hovering, or offBike; it is “lying”.',
     ],
     [
       'counts and seconds',
       (r) => (r.sections[0].blocks[0].length = { counts: 8, seconds: 3 }),
       'sections[0].blocks[0].length',
-      'Section 1, block 1: the length must be given in counts or in seconds, not in both.',
+      'Song 1, block 1: the length must be in counts or in seconds, not both.',
     ],
     [
       'half a step',
       (r) => (r.sections[0].blocks[0].resistance.from = 1.5),
       'sections[0].blocks[0].resistance.from',
-      'Section 1, block 1: the resistance must be a whole number; it is 1.5.',
+      'Song 1, block 1: the resistance must be a whole number; it is 1.5.',
     ],
     [
       'a cue',
       (r) => (r.sections[0].blocks[0].cues[0].moment = 'now'),
       'sections[0].blocks[0].cues[0].moment',
-      'Section 1, block 1, cue 1: the moment must be one of preview, announce, countIn, action, form, story; it is “now”.',
+      'Song 1, block 1, cue 1: the moment must be preview, announce, countIn, action, form, or story; it is “now”.',
     ],
     [
       'a song',
       (r) => (r.sections[0].song.strikesPerBeat = 3),
       'sections[0].song.strikesPerBeat',
-      'Section 1, song: the strikes per beat must be one of 0.5, 1, 2; it is 3.',
+      'Song 1: the number of pedal strokes per beat must be 0.5, 1, or 2; it is 3.',
     ],
     [
       'a bike',
       (r) => (r.bike.points[0][0] = -1),
       'bike.points[0][0]',
-      'The bike, calibration point 1: the setting must lie between 0 and 1000; it is -1.',
+      'The bike, calibration point 1: the setting must be between 0 and 1,000; it is −1.',
     ],
     ['a clock', (r) => (r.startsAt = '25:00'), 'startsAt', 'The start time must be a time of day such as 18:30; it is “25:00”.'],
     [
       'an id',
       (r) => (r.id = '__proto__'),
       'id',
-      'The ride’s id must be made of letters, digits and . _ : - only and start with a letter or digit; it is “__proto__”.',
+      'The ride’s id must start with a letter or digit and have only letters, digits, and . _ : - in it; it is “__proto__”.',
     ],
-    ['no leader', (r) => (r.leaders = []), 'leaders', 'The list of leaders must have at least 1 entry.'],
+    ['no leader', (r) => (r.leaders = []), 'leaders', 'The list of instructors must have at least 1 entry.'],
   ]
   it.each(CASES)('%s', (_, breakIt, path, sentence) => {
-    expect(broken(breakIt)).toEqual([{ path, sentence }])
+    expect(broken(breakIt).map(({ path: at, text }) => [at, told(text)])).toEqual([[path, sentence]])
   })
 
   const RULES: [string, (ride: Loose) => void, string][] = [
     [
       'two sections of one id',
       (r) => (r.sections[1].id = 's1'),
-      'Section 2: the id is used a second time (“s1”); every section, block and cue needs its own.',
+      'Song 2: the id is used twice (“s1”); every song, block, and cue needs its own.',
     ],
     [
       'a part with the id of a block',
       (r) => (r.sections[0].blocks[1] = { id: 'x', rounds: 2, parts: [{ ...r.sections[0].blocks[1], id: 's1b1' }] }),
-      'Section 1, set 2, part 1: the id is used a second time (“s1b1”); every section, block and cue needs its own.',
+      'Song 1, set 2, part 1: the id is used twice (“s1b1”); every song, block, and cue needs its own.',
     ],
     [
       'two cues of one id',
       (r) => (r.sections[1].blocks[0].cues[0].id = 's1b1c1'),
-      'Section 2, block 1, cue 1: the id is used a second time (“s1b1c1”); every section, block and cue needs its own.',
+      'Song 2, block 1, cue 1: the id is used twice (“s1b1c1”); every song, block, and cue needs its own.',
     ],
     [
       'seconds under a grid',
       (r) => (r.sections[0].blocks[0].length = { seconds: 20 }),
-      'Section 1, block 1: the length must be given in counts, because the song has a beat grid.',
+      'Song 1, block 1: the length must be in counts, because the song has a beat grid.',
     ],
     [
       'counts without a grid',
@@ -162,52 +163,52 @@ describe('what is wrong is said in words, with the place', () => {
         delete r.sections[0].song.grid
         r.sections[0].blocks.splice(1)
       },
-      'Section 1, block 1: the length must be given in seconds, because there is no beat grid to count by.',
+      'Song 1, block 1: the length must be in seconds, because there is no beat grid to count by.',
     ],
     [
       'a leader who is not there',
       (r) => (r.sections[0].blocks[0].leader = 'sam'),
-      'Section 1, block 1: the leader is not one of this ride’s leaders (“sam”).',
+      'Song 1, block 1: the instructor is not one of this ride’s instructors (“sam”).',
     ],
     [
       'a speaker who is not there',
       (r) => (r.sections[0].blocks[0].mic = 'sam'),
-      'Section 1, block 1: the speaker is not one of this ride’s leaders (“sam”).',
+      'Song 1, block 1: the speaker is not one of this ride’s instructors (“sam”).',
     ],
     [
       'a total upside down',
       (r) => (r.sections[0].blocks[0].resistance = { kind: 'total', from: 6, to: 4 }),
-      'Section 1, block 1: the upper resistance must run from low to high; it runs from 6 to 4.',
+      'Song 1, block 1: the upper resistance must not be under the lower one; the range runs from 6 to 4.',
     ],
     [
       'a feel upside down',
       (r) => (r.sections[0].blocks[0].resistance = { kind: 'byFeel', from: 6, to: 4 }),
-      'Section 1, block 1: the upper resistance must run from low to high; it runs from 6 to 4.',
+      'Song 1, block 1: the upper resistance must not be under the lower one; the range runs from 6 to 4.',
     ],
     [
       'an aim outside',
       (r) => (r.sections[0].blocks[0].resistance = { kind: 'total', from: 4, to: 6, aim: 7 }),
-      'Section 1, block 1: the resistance aimed at must lie between the two ends of its range, 4 and 6; it is 7.',
+      'Song 1, block 1: the target resistance must be within its range, 4 to 6; it is 7.',
     ],
     [
       'a checkpoint upside down',
       (r) => (r.sections[0].blocks[0].resistance = { kind: 'change', mode: 'exact', steps: 1, checkpoint: { from: 2, to: 1 } }),
-      'Section 1, block 1: the upper end of the checkpoint must run from low to high; it runs from 2 to 1.',
+      'Song 1, block 1: the upper end of the checkpoint must not be under the lower one; the range runs from 2 to 1.',
     ],
     [
       'eights crossed',
       (r) => Object.assign(r.sections[0].blocks[0], { minEights: 8, maxEights: 4 }),
-      'Section 1, block 1: the most eights must not be fewer than the fewest eights; they are 8 and 4.',
+      'Song 1, block 1: the highest number of eights must not be below the lowest; they are 8 and 4.',
     ],
     [
       'out before in',
       (r) => (r.sections[0].inCount = 512),
-      'Section 1: the out-point must come after the in-point; the section goes in at 512 and out at 512.',
+      'Song 1: the end point must come after the starting point; the song plays from 512 to 512.',
     ],
     [
       'a quiet stretch without length',
       (r) => (r.sections[0].song.quiet = [{ from: 8, to: 8 }]),
-      'Section 1, song, quiet stretch 1: the end must come after the start.',
+      'Song 1, no-talk zone 1: the end must come after the start.',
     ],
     [
       'anchors that stand still',
@@ -216,7 +217,7 @@ describe('what is wrong is said in words, with the place', () => {
           [0, 1],
           [8, 1],
         ]),
-      'Section 1, song, beat anchor 2: this entry must come later than the one before, in counts and in seconds.',
+      'Song 1, beat anchor 2: this entry must come later than the one before, in counts and in seconds.',
     ],
     [
       'anchors that race',
@@ -225,17 +226,17 @@ describe('what is wrong is said in words, with the place', () => {
           [0, 1],
           [800, 61],
         ]),
-      'Section 1, song, beat anchor 2: this entry gives a tempo outside 20 to 400 beats a minute (800).',
+      'Song 1, beat anchor 2: this entry gives a tempo outside 20 to 400 bpm (800).',
     ],
     [
       'a base between two steps',
       (r) => (r.bike.base = 2.1),
-      'The bike: the base must be a whole number of steps; 2.1 at 4 steps a unit is not.',
+      'The bike: the base must be a whole number of steps; 2.1 at 4 steps per unit is not.',
     ],
     [
       'a base above the top',
       (r) => (r.bike.base = 21),
-      'The bike: the base must lie between the lowest and the highest setting, 0 and 20; it is 21.',
+      'The bike: the base must be between the lowest and the highest setting, 0 and 20; it is 21.',
     ],
     ['a bike upside down', (r) => (r.bike.min = 20), 'The bike: the highest setting must be above the lowest; they are 20 and 20.'],
     [
@@ -260,7 +261,7 @@ describe('what is wrong is said in words, with the place', () => {
             baseOffset: 0,
           },
         ]),
-      'Rider 1: the highest heart rate must be above the resting heart rate; it is 70.',
+      'Rider 1: the max heart rate must be above the resting heart rate; it is 70.',
     ],
   ]
   it.each(RULES)('%s', (_, breakIt, sentence) => {
@@ -273,7 +274,8 @@ describe('what is wrong is said in words, with the place', () => {
     })
     expect(problems).toHaveLength(21)
     expect(problems.slice(0, 3).map(({ path }) => path)).toEqual([0, 1, 2].map((b) => `sections[0].blocks[${b}].effort.to`))
-    expect(problems[20]).toEqual({ path: '', sentence: 'And 47 more problems.' })
+    expect(problems[20]!.path).toBe('')
+    expect(told(problems[20]!.text)).toBe('And 47 more problems.')
   })
 
   it('allows one song to be ridden twice, and decimals that no binary number is', () => {
@@ -284,11 +286,14 @@ describe('what is wrong is said in words, with the place', () => {
 
 describe('what is no ride', () => {
   it.each([undefined, null, true, 7, 'ride', Symbol('ride'), () => demo(), 7n, [], [demo()], {}, new Map(), new Date(0)])('%s', (junk) => {
-    expect(parseRide(junk)).toEqual({ ok: false, problems: [{ path: '', sentence: 'This is not a ride: it has no schema number.' }] })
+    const parsed = parseRide(junk)
+    expect(parsed.ok ? [] : parsed.problems.map(({ path, text }) => [path, told(text)])).toEqual([
+      ['', 'This isn’t a ride: it has no schema number.'],
+    ])
   })
 
   it('a ride of a version to come', () => {
-    expect(sentences((ride) => (ride.schema = 3))).toEqual(['This ride was made with a newer version (document 3); update to open it.'])
+    expect(sentences((ride) => (ride.schema = 3))).toEqual(['This ride was made with a newer version (document 3). Update to open it.'])
   })
 
   it.each([0, -1, 1.5, '1', null, Number.NaN])('a ride of no version: %s', (schema) => {
@@ -309,7 +314,7 @@ describe('what is no ride', () => {
         (junk) => {
           const parsed = parseRide(junk)
           expect(parsed.ok).toBe(false)
-          for (const { sentence } of parsed.ok ? [] : parsed.problems) expect(sentence).toMatch(/^[\p{Lu}“].*\.$/su)
+          for (const { text } of parsed.ok ? [] : parsed.problems) expect(told(text)).toMatch(/^[\p{Lu}“].*\.$/su)
         },
       ),
       { numRuns: 300 },
@@ -324,7 +329,7 @@ describe('what is no ride', () => {
         owner[key] = junk
         const parsed = parseRide(ride)
         if (parsed.ok) expect(parseRide(parsed.ride)).toStrictEqual(parsed)
-        else for (const { sentence } of parsed.problems) expect(sentence).toMatch(/^[\p{Lu}“].*\.$/su)
+        else for (const { text } of parsed.problems) expect(told(text)).toMatch(/^[\p{Lu}“].*\.$/su)
       }),
       { numRuns: 300 },
     )
@@ -342,18 +347,18 @@ describe('the hearts of riders', () => {
   const rider = { id: 'r', name: 'R', massKg: 70, age: 40, vo2max: 40, criticalPower: 165, wPrime: 14_000, restingHr: 60, baseOffset: 0 }
   const problems = (hearts: object) => {
     const parsed = parseRide({ ...smallRide(), riders: [{ ...rider, ...hearts }] })
-    return parsed.ok ? [] : parsed.problems.map(({ sentence }) => sentence)
+    return parsed.ok ? [] : parsed.problems.map(({ text }) => told(text))
   }
 
   it('rise from rest by the thresholds to the highest', () => {
     expect(problems({ firstThresholdHr: 120, secondThresholdHr: 150, maxHr: 180 })).toEqual([])
     expect(problems({ secondThresholdHr: 150 })).toEqual([])
-    expect(problems({ maxHr: 60 })).toEqual(['Rider 1: the highest heart rate must be above the resting heart rate; it is 60.'])
+    expect(problems({ maxHr: 60 })).toEqual(['Rider 1: the max heart rate must be above the resting heart rate; it is 60.'])
     expect(problems({ firstThresholdHr: 150, secondThresholdHr: 140 })).toEqual([
-      'Rider 1: the heart rate at the second threshold must lie in order: rest, first threshold, second threshold, highest; it is 140.',
+      'Rider 1: the heart rate at the second threshold must be in order: resting, first threshold, second threshold, max; it is 140.',
     ])
     expect(problems({ secondThresholdHr: 180, maxHr: 175 })).toEqual([
-      'Rider 1: the heart rate at the second threshold must lie in order: rest, first threshold, second threshold, highest; it is 180.',
+      'Rider 1: the heart rate at the second threshold must be in order: resting, first threshold, second threshold, max; it is 180.',
     ])
   })
 })
@@ -361,7 +366,7 @@ describe('the hearts of riders', () => {
 describe('what means harm', () => {
   const hostile = (make: () => unknown) => {
     const parsed = parseRide(make())
-    return parsed.ok ? 'a ride' : parsed.problems.map(({ sentence }) => sentence).join(' ')
+    return parsed.ok ? 'a ride' : parsed.problems.map(({ text }) => told(text)).join(' ')
   }
 
   it('a getter that throws', () => {
@@ -374,17 +379,17 @@ describe('what means harm', () => {
           },
         }),
       ),
-    ).toBe('This cannot be read.')
+    ).toBe('This can’t be read.')
   })
 
   it('a proxy that throws at every touch', () => {
     const refuse = () => {
       throw new Error('no')
     }
-    expect(hostile(() => new Proxy({}, { get: refuse, has: refuse, ownKeys: refuse, getPrototypeOf: refuse }))).toBe('This cannot be read.')
+    expect(hostile(() => new Proxy({}, { get: refuse, has: refuse, ownKeys: refuse, getPrototypeOf: refuse }))).toBe('This can’t be read.')
     const { proxy, revoke } = Proxy.revocable({}, {})
     revoke()
-    expect(hostile(() => proxy)).toBe('This cannot be read.')
+    expect(hostile(() => proxy)).toBe('This can’t be read.')
   })
 
   it('a getter that answers otherwise the second time', () => {
@@ -397,25 +402,25 @@ describe('what means harm', () => {
   it('a circle', () => {
     const ride = demo()
     ride.sections[0].self = ride
-    expect(hostile(() => ride)).toMatch(/^This cannot be opened: it is (nested far deeper|far larger) than any ride\.$/)
+    expect(hostile(() => ride)).toMatch(/^This can’t be opened: it’s (nested far deeper|far larger) than any ride\.$/)
   })
 
   it('a nest a hundred thousand deep', () => {
     let nest: unknown = 1
     for (let depth = 0; depth < 100_000; depth++) nest = [nest]
-    expect(hostile(() => ({ ...demo(), nest }))).toBe('This cannot be opened: it is nested far deeper than any ride.')
+    expect(hostile(() => ({ ...demo(), nest }))).toBe('This can’t be opened: it’s nested far deeper than any ride.')
   })
 
   it('a list without end', () => {
     const endless = new Proxy([], { get: (_, key) => (key === 'length' ? 4_294_967_295 : demo().sections[0]) })
-    expect(hostile(() => ({ ...demo(), sections: endless }))).toBe('This cannot be opened: it is far larger than any ride.')
-    expect(hostile(() => ({ ...demo(), sections: new Array(1_000_000) }))).toBe('This cannot be opened: it is far larger than any ride.')
+    expect(hostile(() => ({ ...demo(), sections: endless }))).toBe('This can’t be opened: it’s far larger than any ride.')
+    expect(hostile(() => ({ ...demo(), sections: new Array(1_000_000) }))).toBe('This can’t be opened: it’s far larger than any ride.')
   })
 
   it('more text than a ride has', () => {
-    expect(hostile(() => ({ ...demo(), notes: 'x'.repeat(1_100_000) }))).toBe('This cannot be opened: it is far larger than any ride.')
+    expect(hostile(() => ({ ...demo(), notes: 'x'.repeat(1_100_000) }))).toBe('This can’t be opened: it’s far larger than any ride.')
     expect(sentences((ride) => (ride.title = 'x'.repeat(LIMITS.line + 1)))).toEqual([
-      `The title is too long; at most 300 characters are kept; it is “${'x'.repeat(40)}…”.`,
+      `The title is too long; the limit is 300 characters; it is “${'x'.repeat(40)}…”.`,
     ])
   })
 
@@ -435,7 +440,7 @@ describe('what means harm', () => {
       }))
     const played = (rounds: number, parts: number) =>
       endless((set) => Object.assign(set, { rounds, parts: copies({ ...set.parts[0], cues: [] }, parts) }))
-    expect(played(60, 60)[0]).toMatch(/^The ride has 3,\d{3} blocks when its sets are ridden out; at most 1,000 can be planned\.$/)
+    expect(played(60, 60)[0]).toMatch(/^The ride has 3,\d{3} blocks when all rounds are counted; the limit is 1,000\.$/)
     expect(played(15, 60)).toEqual([])
     const cue = { moment: 'form', lead: { counts: 0 }, text: 'Shoulders down.' }
     const spoken = (rounds: number, cues: number) =>
@@ -445,12 +450,12 @@ describe('what means harm', () => {
           parts: [{ ...set.parts[0], cues: Array.from({ length: cues }, (_, i) => ({ ...cue, id: `q${i}` })) }],
         }),
       )
-    expect(spoken(100, 40)[0]).toMatch(/^The ride has 4,\d{3} cues to say; at most 3,000 can be planned\.$/)
+    expect(spoken(100, 40)[0]).toMatch(/^The ride has 4,\d{3} cues to say; the limit is 3,000\.$/)
     expect(spoken(70, 40)).toEqual([])
     const words = endless((set) => Object.assign(set, { rounds: 2, parts: copies({ ...set.parts[0], notes: 'a'.repeat(9_000) }, 40) }))
-    expect(words[0]).toMatch(/^The ride has 36\d,\d{3} letters on its blocks and cues; at most 300,000 can be planned\.$/)
+    expect(words[0]).toMatch(/^The ride has 36\d,\d{3} letters on its blocks and cues; the limit is 300,000\.$/)
     const long = endless((set) => Object.assign(set, { rounds: 100, parts: [{ ...set.parts[0], length: { counts: 90_000 } }] }))
-    expect(long[0]).toMatch(/^The ride lasts [\d,]+ hours; at most 24 can be planned\.$/)
+    expect(long[0]).toMatch(/^The ride lasts [\d,]+ hours; the limit is 24\.$/)
   })
 
   it('more sections than can be opened', () => {
@@ -458,12 +463,12 @@ describe('what means harm', () => {
       sentences(
         (ride) => (ride.sections = Array.from({ length: LIMITS.sections + 1 }, (_, s) => ({ id: `x${s}`, leadInSeconds: 0, blocks: [] }))),
       ),
-    ).toEqual(['The list of sections has too many entries; at most 100 can be opened.'])
+    ).toEqual(['The list of songs has too many entries; the limit is 100.'])
   })
 
   it('values lent by a prototype that the file names', () => {
     const lent = JSON.stringify(demo()).replace('"hands":"centre"', '"__proto__":{"hands":"centre"}')
-    expect(hostile(() => JSON.parse(lent))).toBe('Section 1, block 1: the place of the hands is missing.')
+    expect(hostile(() => JSON.parse(lent))).toBe('Song 1, block 1: the hand position is missing.')
   })
 
   it('keys that reach for the prototype', () => {

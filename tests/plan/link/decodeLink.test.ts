@@ -12,24 +12,25 @@ import { COLUMN_COUNT } from '#plan/link/format1/rideLayout.ts'
 import { rideInText } from '#plan/link/rideInText.ts'
 import type { Ride } from '#plan/model.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride: Ride = JSON.parse(readFileSync('public/demo/twenty-minute-spark.ride.json', 'utf8'))
 const link = encodeLink(ride)
 
 const said = (text: string) => {
   const opened = decodeLink(text)
-  return opened.ok ? 'opened' : opened.problems.map(({ sentence }) => sentence).join(' ')
+  return opened.ok ? 'opened' : opened.problems.map((problem) => told(problem.text)).join(' ')
 }
 
-const NOT_OURS = 'This is not a link to a ride.'
-const TOO_NEW = 'This link was made with a newer version; update to open it.'
+const NOT_OURS = 'This isn’t a link to a ride.'
+const TOO_NEW = 'This link was made with a newer version. Update to open it.'
 const grouped = (count: number) => count.toLocaleString('en-US')
 
 const TRUNCATED = /^The end of this link is missing/
-const DAMAGED = 'This link is damaged; ask for it again.'
-const RECASED = 'This link is damaged: a program changed its capital and small letters. Ask for the ride as a file instead.'
-const TOO_LONG = 'This link is far longer than any ride; it was not opened.'
-const TOO_LARGE = 'This link holds far more than a ride; it was not opened.'
+const DAMAGED = 'This link is damaged. Ask for it again.'
+const RECASED = 'This link is damaged: an app changed its capital and small letters. Ask for the ride as a file instead.'
+const TOO_LONG = 'This link is far longer than any ride, so it wasn’t opened.'
+const TOO_LARGE = 'This link holds far more than a ride, so it wasn’t opened.'
 
 describe('a link as it arrives', () => {
   it.each([
@@ -89,7 +90,7 @@ describe('a link as it arrives', () => {
     for (const junk of ['<script>', '🙂', '#', '?x=y']) expect(said(`#r1.${junk}`)).toBe(DAMAGED)
   })
 
-  it('says when a program changed the case of its letters', () => {
+  it('says when an app changed the case of its letters', () => {
     for (const recased of [link.toLowerCase(), link.toUpperCase()]) {
       for (const text of [recased, `Hi, https://rides.example/#${recased} see you`, recased.slice(0, 200)]) expect(said(text)).toBe(RECASED)
     }
@@ -153,7 +154,7 @@ describe('a link that means harm', () => {
 
   it('is whole and holds a ride the rules refuse', () => {
     const wrong = { ...ride, sections: ride.sections.map((section) => ({ ...section, id: 's1' })) }
-    expect(said(encodeLink(wrong))).toContain('Section 2: the id is used a second time')
+    expect(said(encodeLink(wrong))).toContain('Song 2: the id is used twice')
   })
 
   it('is any bytes under a right checksum: a ride or a reason, never an error', () => {

@@ -6,6 +6,7 @@ import { shareable } from '#plan/link/shareable.ts'
 import { chanceOf } from '#tests/fuzz/chance.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { JOURNEYS } from '#tests/support/journeys.ts'
+import { told } from '#tests/support/told.ts'
 
 const ADDRESS = 'https://rides.example/app/#'
 
@@ -28,7 +29,7 @@ describe('a link that was sent', () => {
         const chance = chanceOf(seed)
         const text = send(before.send(ADDRESS + encodeLink(ride), chance), chance)
         const read = rideInText(text)
-        if (!read.ok) throw new Error(`${before.name}: ${read.problems[0]!.sentence}\n${text}`)
+        if (!read.ok) throw new Error(`${before.name}: ${told(read.problems[0]!.text)}\n${text}`)
         expect(read.ride).toStrictEqual(shareable(ride))
       }),
       { numRuns: 60, endOnFailure: true },

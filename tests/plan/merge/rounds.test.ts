@@ -13,6 +13,7 @@ import { arbitraryRecipes, commandOf, type Recipe } from '#tests/support/arbitra
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** Somebody with a ride and the versions of it that were kept: what the page and its storage do, without either. */
 class Person {
@@ -40,7 +41,7 @@ class Person {
   /** Keeps a copy at first; later takes the changes in, mine first in every conflict. Returns whether a common version was known. */
   receive(link: string, choose: 'mine' | 'theirs' = 'mine'): boolean {
     const decoded = decodeLink(link)
-    if (!decoded.ok) throw new Error(decoded.problems[0]!.sentence)
+    if (!decoded.ok) throw new Error(told(decoded.problems[0]!.text))
     const theirs = decoded.ride
     if (!this.ride || ownRideOf(theirs, [this.ride.id], this.versions) === undefined) {
       this.ride = descendedFrom({ ...theirs, id: this.name, parent: { rideId: theirs.id, revision: 'whatever' } }, [editionOf(theirs)])

@@ -3,6 +3,7 @@ import { parseRide } from '#plan/document/parseRide.ts'
 import { from1 } from '#plan/migrations/from1.ts'
 import { secondAt } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 type Anchors = [number, number][]
 
@@ -18,7 +19,7 @@ const opened = (anchors: Anchors) => {
     sections: [aSection('s', { song: aSong('m', { grid: { anchors, beatsPerBar: 4 } }), blocks: [aBlock('b')] })],
   }
   const parsed = parseRide(ride)
-  if (!parsed.ok) throw new Error(parsed.problems[0]!.sentence)
+  if (!parsed.ok) throw new Error(told(parsed.problems[0]!.text))
   return parsed.ride.sections[0]!.song!.grid!
 }
 

@@ -4,6 +4,7 @@ import { migrate } from '#plan/migrations/migrate.ts'
 import type { Migration } from '#plan/migrations/migration.ts'
 import { MIGRATIONS } from '#plan/migrations/migrations.ts'
 import { CURRENT_SCHEMA } from '#plan/model.ts'
+import { say } from '#words/said.ts'
 
 /** Three invented steps: a field renamed, a unit changed, a list made of one value. */
 const STEPS: Migration[] = [
@@ -45,7 +46,7 @@ describe('a document of an older version', () => {
     }
     expect(migrate({ schema: 1, name: 'Hill' }, [STEPS[0]!, failing], 3)).toEqual({
       ok: false,
-      sentence: 'This ride was made with an old version (document 1) and could not be brought up to date.',
+      text: say('documents.cannotMigrate', { schema: 1 }),
     })
   })
 

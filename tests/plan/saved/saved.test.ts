@@ -5,6 +5,7 @@ import { encodeLink } from '#plan/link/encodeLink.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import { CURRENT_SCHEMA, isSet, type Ride } from '#plan/model.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
+import { told } from '#tests/support/told.ts'
 
 /**
  * One real file and link of every version there has been, and of every field that came to one. They are
@@ -15,7 +16,7 @@ const files = readdirSync(FOLDER).filter((name) => name.endsWith('.ride.json'))
 const read = (name: string) => readFileSync(`${FOLDER}/${name}`, 'utf8')
 
 const opened = (parsed: ReturnType<typeof parseRide>): Ride => {
-  if (!parsed.ok) throw new Error(parsed.problems.map(({ sentence }) => sentence).join('\n'))
+  if (!parsed.ok) throw new Error(parsed.problems.map(({ text }) => told(text)).join('\n'))
   return parsed.ride
 }
 

@@ -22,7 +22,7 @@ const AIM_CHOICES = AIMS.map((aim) => ({ value: aim, label: AIM_WORDS[aim] }))
 
 /** Seeds people can read out to each other. */
 const MOST_DRAFTS = 9999
-const parseSeed = (text: string) => parseNumber(text, { subject: 'The draft', min: 1, max: MOST_DRAFTS, example: '1' })
+const parseSeed = (text: string) => parseNumber(text, { of: 'draft', min: 1, max: MOST_DRAFTS })
 
 /**
  * Proposes blocks for every song nothing is planned for, seen on the stage before they are taken:

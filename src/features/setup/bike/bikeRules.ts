@@ -3,6 +3,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 import type { Setting } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 type Limit = 'min' | 'base' | 'max'
 
@@ -10,7 +11,7 @@ type Limit = 'min' | 'base' | 'max'
  * A lowest, base or highest setting: a whole step of the bike, and in order with the other two.
  * Settings are absolute, so none is below 0.
  */
-export function parseLimit(text: string, bike: Bike, which: Limit): Parsed<Setting> {
+export function parseLimit(text: string, bike: Bike, which: Limit): Parsed<Setting, Refusal> {
   const steps = parseSetting(text, bike)
   if (!steps.ok) return steps
   const setting = steps.value / bike.stepsPerUnit

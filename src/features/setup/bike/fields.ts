@@ -4,36 +4,22 @@ import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 /** How the numbers of a bike are read and written. */
 
-const STEPS: NumberRules = { subject: 'The number of steps', min: 1, max: 100, unit: 'a unit', example: '4 for quarter turns' }
+const STEPS: NumberRules = { of: 'stepsPerUnit', min: 1, max: 100 }
 export const parseStepsPerUnit = (text: string): Parsed<number> => parseNumber(text, STEPS)
 
-const RPM: NumberRules = {
-  subject: 'A cadence',
-  min: 40,
-  max: 130,
-  unit: 'rev/min',
-  suffixes: ['rev/min', 'rpm'],
-  example: '80',
-}
+const RPM: NumberRules = { of: 'cadence', min: 40, max: 130, suffixes: ['rev/min', 'u/min', 'rpm'] }
 /** A cadence one can hold while reading a number off a console. */
 export const parseRpm = (text: string): Parsed<Rpm> => parseNumber(text, RPM)
 
-const WATTS: NumberRules = {
-  subject: 'Power',
-  min: 0,
-  max: 3000,
-  decimals: 1,
-  unit: 'watts',
-  suffixes: ['watts', 'w'],
-  example: '110',
-}
+const WATTS: NumberRules = { of: 'power', min: 0, max: 3000, decimals: 1, suffixes: ['watts', 'watt', 'w'] }
 export const parseWatts = (text: string): Parsed<Watts> => parseNumber(text, WATTS)
 
 /** A setting of the bike in its unit, on a whole step inside its range. */
-export function parseBikeSetting(text: string, bike: Pick<Bike, 'unit' | 'stepsPerUnit' | 'min' | 'max'>): Parsed<Setting> {
+export function parseBikeSetting(text: string, bike: Pick<Bike, 'unit' | 'stepsPerUnit' | 'min' | 'max'>): Parsed<Setting, Refusal> {
   const steps = parseSetting(text, bike)
   if (!steps.ok) return steps
   const setting = steps.value / bike.stepsPerUnit

@@ -1,12 +1,13 @@
 import { NumberField } from '#ui/NumberField.tsx'
 import type { Parsed } from '#units/parsed.ts'
+import type { Refusal } from '#words/said.ts'
 
 interface Props {
   label: string
   value: number | undefined
   unit?: string
   format: (value: number) => string
-  parse: (text: string) => Parsed<number>
+  parse: (text: string) => Parsed<number, Refusal>
   /** Undefined when the field was emptied. */
   onRead: (value: number | undefined) => void
   onFocus: () => void

@@ -2,12 +2,14 @@ import type { CSSProperties } from 'react'
 import { maximumOf } from '#engine/response/heartMaximum.ts'
 import { useRide } from '#features/setup/parts/useRide.ts'
 import type { Bike } from '#plan/model.ts'
+import { riderInSentence, riderName } from '#plan/names.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
-import { type Choice, Select } from '#ui/Select.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
+import { Select } from '#ui/Select.tsx'
+import { number } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import { isOptional, QUANTITIES, type Quantity } from './quantities.ts'
 import { riderProblem } from './riderNotes.ts'
 import { withBasis, withNumber } from './withNumber.ts'
@@ -31,23 +33,23 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
     <div className="riders-grid" style={{ '--riders': riders.length } as CSSProperties}>
       <div className="riders-row">
         <div className="riders-about">
-          <b>name</b>
-          <span>The mark is on the one the ride is judged for.</span>
+          <b>{words.riders.name}</b>
+          <span>{words.riders.judged}</span>
         </div>
         {riders.map((rider, index) => (
           <div key={rider.id} className="riders-cell" data-reference={index === reference}>
             <Field
-              label={`name of rider ${index + 1}`}
+              label={words.riders.nameOf({ place: index + 1 })}
               hideLabel
-              value={rider.name}
+              value={tell(riderName(rider))}
               onCommit={(text) => {
                 const name = text.trim()
-                if (name === '') return 'A rider needs a name.'
-                if (name.length > 60) return `At most 60 characters; this has ${name.length}.`
+                if (name === '') return words.riders.needsName
+                if (name.length > 60) return words.fields.tooLong({ most: 60, length: name.length })
                 return name === rider.name ? null : change(index, { ...rider, name })
               }}
             />
-            {index === reference && <span className="setup-mark">judged for</span>}
+            {index === reference && <span className="setup-mark">{words.riders.judgedFor}</span>}
           </div>
         ))}
       </div>
@@ -55,9 +57,9 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
         <div key={quantity.key} className="riders-row">
           <div className="riders-about">
             <b>
-              {quantity.label} <span className="setup-quiet">{quantity.unit(bike)}</span>
+              {words.riders.numberName({ of: quantity.key })} <span className="setup-quiet">{quantity.unit(bike)}</span>
             </b>
-            <span>{quantity.means}</span>
+            <span>{words.riders.means({ of: quantity.key })}</span>
           </div>
           {riders.map((rider, index) => (
             <div key={rider.id} className="riders-cell">
@@ -68,16 +70,16 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
       ))}
       <div className="riders-row">
         <div className="riders-about">
-          <b>critical power and reserve are</b>
-          <span>Tested ones make narrower estimates. A number you type over counts as assumed until you say otherwise.</span>
+          <b>{words.riders.basis}</b>
+          <span>{words.riders.basisMeans}</span>
         </div>
         {riders.map((rider, index) => (
           <div key={rider.id} className="riders-cell">
             <Select
-              label={`where critical power and reserve of the ${rider.name} come from`}
+              label={words.riders.basisOf({ rider: inSentence(rider) })}
               hideLabel
               value={rider.basis ?? 'assumed'}
-              choices={BASES}
+              choices={bases()}
               onChange={(basis) => onChange(riders.with(index, withBasis(rider, basis)))}
             />
           </div>
@@ -88,8 +90,12 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
           <div className="riders-about" />
           {riders.map((rider, index) => (
             <div key={rider.id} className="riders-cell">
-              <Button tone="quiet" aria-label={`remove the ${rider.name}`} onClick={() => onChange(riders.toSpliced(index, 1))}>
-                remove
+              <Button
+                tone="quiet"
+                aria-label={words.riders.removeRider({ rider: inSentence(rider) })}
+                onClick={() => onChange(riders.toSpliced(index, 1))}
+              >
+                {words.riders.remove}
               </Button>
             </div>
           ))}
@@ -99,10 +105,9 @@ export function RiderGrid({ riders, reference, onChange }: Props) {
   )
 }
 
-const BASES: readonly Choice<NonNullable<Rider['basis']>>[] = [
-  { value: 'assumed', label: 'assumed' },
-  { value: 'tested', label: 'tested' },
-]
+const bases = () => (['assumed', 'tested'] as const).map((kind) => ({ value: kind, label: words.riders.kindOfBasis({ kind }) }))
+
+const inSentence = (rider: Rider): string => tell(riderInSentence(rider))
 
 interface CellProps {
   quantity: Quantity
@@ -113,16 +118,16 @@ interface CellProps {
 }
 
 function Cell({ quantity, rider, bike, onChange }: CellProps) {
-  const { key, label, format, parse } = quantity
+  const { key, format, parse } = quantity
   const value = rider[key]
   const text = (held: number | undefined) => (held === undefined ? '' : format(held, bike))
   return (
     <NumberField<number | undefined>
-      label={`${label} of the ${rider.name}`}
+      label={words.riders.numberOf({ of: key, rider: inSentence(rider) })}
       hideLabel
       value={value}
-      placeholder={key === 'maxHr' ? formatNumber(maximumOf(rider), 0) : undefined}
-      hint={key === 'maxHr' && value === undefined ? 'from age' : undefined}
+      placeholder={key === 'maxHr' ? number(maximumOf(rider), 0) : undefined}
+      hint={key === 'maxHr' && value === undefined ? words.riders.fromAge : undefined}
       format={text}
       parse={(typed) => (isOptional(key) && typed.trim() === '' ? { ok: true, value: undefined } : parse(typed, bike))}
       onCommit={(next) => {

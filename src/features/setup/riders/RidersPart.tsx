@@ -5,10 +5,13 @@ import { same } from '#features/setup/parts/same.ts'
 import { useRide, useRun } from '#features/setup/parts/useRide.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { DEFAULT_RIDERS } from '#plan/defaults.ts'
-import { joinWords } from '#plan/names.ts'
+import { riderInSentence, riderName } from '#plan/names.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { Source } from '#ui/Source.tsx'
+import { and } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import { RiderGrid } from './RiderGrid.tsx'
 import { RidersLine } from './RidersLine.tsx'
 import { riderDoubts } from './riderNotes.ts'
@@ -32,17 +35,20 @@ export function RidersPart() {
   const add = () => {
     const like = riders[reference]!
     const { trials: _trials, threeMinuteTest: _test, basis: _basis, ...assumed } = like
-    put([...riders, { ...assumed, id: store.getState().newId(), name: `rider ${riders.length + 1}` }])
+    put([...riders, { ...assumed, id: store.getState().newId(), name: words.riders.numbered({ number: riders.length + 1 }) }])
   }
   const doubts = riders.flatMap(riderDoubts)
   return (
     <div className="setup-column">
-      <section className="setup-part" aria-label="the riders of this ride">
-        <h2>the riders of this ride</h2>
+      <section className="setup-part" aria-label={words.riders.heading}>
+        <h2>{words.riders.heading}</h2>
         <p className="setup-quiet">
-          {own === undefined ? 'Three typical people: common practice, no source. ' : ''}
-          Findings are judged for the {riders[reference]!.name}, because the class is {level}. Riders never go into a link: whoever opens
-          one sees the three typical riders.
+          {own === undefined && (
+            <>
+              {words.riders.typical} <Source text={words.riders.typicalSource} />{' '}
+            </>
+          )}
+          {words.riders.about({ rider: tell(riderInSentence(riders[reference]!)), level })}
         </p>
         <RidersLine />
         <RiderGrid riders={riders} reference={reference} onChange={put} />
@@ -52,21 +58,21 @@ export function RidersPart() {
           </p>
         ))}
         <div className="setup-buttons">
-          {riders.length < MOST && <Button onClick={add}>add a rider</Button>}
-          {own !== undefined && <Button onClick={() => put(undefined)}>back to the three typical riders</Button>}
+          {riders.length < MOST && <Button onClick={add}>{words.riders.add}</Button>}
+          {own !== undefined && <Button onClick={() => put(undefined)}>{words.riders.backToTypical}</Button>}
         </div>
       </section>
       <RiderTest riders={riders} reference={reference} onChange={put} />
       <div className="setup-narrow">
         <Kept
           kind="riders"
-          title="riders"
-          empty="None yet. Keep a set of riders, such as those of a class you teach every week."
-          say={({ riders: kept }) => joinWords(kept.map(({ name }) => name))}
+          title={words.riders.keptTitle}
+          empty={words.riders.keptEmpty}
+          say={({ riders: kept }) => and(kept.map((rider) => tell(riderName(rider))))}
           isInUse={({ riders: kept }) => same(kept, riders)}
           onUse={({ riders: kept }) => put(kept)}
           make={(name) => ({ kind: 'riders', id: store.getState().newId(), name, riders: [...riders] })}
-          keepLabel="keep these riders"
+          keepLabel={words.riders.keepThem}
         />
       </div>
     </div>

@@ -3,6 +3,7 @@ import type { HouseRules } from '#plan/model.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { readSetting } from '#units/parseSetting.ts'
+import type { Refusal } from '#words/said.ts'
 
 /** The house rules with one of them changed; a default is not kept, and rules that say nothing are none. */
 export function withRule(rules: HouseRules | undefined, name: ConstantName, value: number): HouseRules | undefined {
@@ -12,7 +13,7 @@ export function withRule(rules: HouseRules | undefined, name: ConstantName, valu
 }
 
 /** A rule's number: decimals and fractions, within the rule's bounds. */
-export function parseRule(text: string, { unit, min, max, default: usual }: ConstantSpec): Parsed<number> {
+export function parseRule(text: string, { unit, min, max, default: usual }: ConstantSpec): Parsed<number, Refusal> {
   const typed = text.trim().toLowerCase()
   const bare = typed.endsWith(unit.toLowerCase()) ? typed.slice(0, -unit.length).trim() : typed
   const value = readSetting(bare, 'turn')

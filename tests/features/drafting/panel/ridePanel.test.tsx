@@ -41,12 +41,12 @@ describe('the ride, when nothing is chosen', () => {
 
   it.each([
     ['title', '', 'A ride needs a title.'],
-    ['slot', 'long', 'The slot is a number, such as 45.'],
-    ['slot', '500', 'The slot is between 1 and 360 minutes.'],
-    ['starts at', 'evening', 'Write the time of day as 18:30 or 6:30 pm.'],
+    ['slot', 'long', 'Class length must be a number, such as 45.'],
+    ['slot', '500', 'Class length must be between 1 and 360 minutes.'],
+    ['starts at', 'evening', 'Write the time of day as 6:30 pm or 18:30.'],
     ['briefing', '2:75', 'Seconds after the colon run from 00 to 59.'],
     ['clear-up', '90 min', 'At most an hour.'],
-    ['speaks', '7', 'A speaking rate is between 40 and 400 words a minute.'],
+    ['speaks', '7', 'Speaking rate must be between 40 and 400 words per minute.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     open()
     panel.type(label, text)

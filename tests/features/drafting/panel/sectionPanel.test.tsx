@@ -60,12 +60,12 @@ describe('a section', () => {
   })
 
   it.each([
-    ['tempo', 'fast', 'The tempo is a number, such as 128 or 127.6.'],
-    ['tempo', '12', 'The tempo is between 20 and 400 beats a minute.'],
+    ['tempo', 'fast', 'Tempo must be a number, such as 128 or 127.6.'],
+    ['tempo', '12', 'Tempo must be between 20 and 400 bpm.'],
     ['length', '0', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
     ['length', '6:00:01', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
-    ['first beat', '-1', 'The first beat is between 0 and 120 seconds into the song.'],
-    ['lead-in', 'short', 'The lead-in is a number, such as 2, or −4 for a crossfade.'],
+    ['first beat', '-1', 'The first beat must be between 0 and 120 seconds into the song.'],
+    ['lead-in', 'short', 'The lead-in must be a number, such as 2, or −4 for a crossfade.'],
     ['starts at', '0', 'Write the number of the eight, from 1, such as 9 or 9+4.'],
     ['starts at', '61', 'The section ends after eight 60; start before that.'],
     ['ends after', '61', 'The song ends after eight 60.'],

@@ -45,7 +45,7 @@ describe('a set', () => {
   })
 
   it.each([
-    ['rounds', '0', 'The number of rounds is between 1 and 100.'],
+    ['rounds', '0', 'The number of rounds must be between 1 and 100.'],
     ['each adds', 'a bit', 'Write turns, such as 1½.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItem('set'))

@@ -18,13 +18,11 @@ interface CadenceFieldsProps {
 }
 
 const RPM: NumberRules = {
-  subject: 'The cadence',
+  of: 'cadence',
   min: 20,
   max: 200,
   decimals: 1,
-  unit: 'rpm',
-  suffixes: ['rpm', 'rev/min'],
-  example: '80',
+  suffixes: ['rpm', 'rev/min', 'u/min'],
 }
 const readRpm = (text: string) => parseNumber(text, RPM)
 const stepRpm = (rpm: number, direction: 1 | -1, large: boolean) => Math.min(RPM.max, Math.max(RPM.min, rpm + direction * (large ? 5 : 1)))

@@ -8,6 +8,7 @@ import { parseClock } from '#units/parseClock.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseEights } from '#units/parseEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 interface LengthRowProps {
   length: Length
@@ -47,7 +48,7 @@ export const LengthRow = memo(function LengthRow({ length, eight, onChange }: Le
   )
 })
 
-function parseCounts(text: string, eight: Counts): Parsed<Counts> {
+function parseCounts(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const counts = parseEights(text, eight)
   return counts.ok && counts.value > MOST_COUNTS ? refused(`A block is at most ${MOST_COUNTS} counts.`) : counts
 }
@@ -61,7 +62,7 @@ function stepCounts(counts: Counts, direction: 1 | -1, by: Counts): Counts {
 /** Whole seconds as a clock; a length with a fraction is written out, so that reading it back changes nothing. */
 const formatSeconds = (seconds: Seconds): string => (Number.isInteger(seconds) ? formatClock(seconds) : `${formatNumber(seconds, 3)} s`)
 
-function parseSeconds(text: string): Parsed<Seconds> {
+function parseSeconds(text: string): Parsed<Seconds, Refusal> {
   const seconds = parseClock(text)
   if (!seconds.ok) return seconds
   if (seconds.value < 1) return refused('A block is at least one second.')

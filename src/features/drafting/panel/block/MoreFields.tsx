@@ -128,12 +128,10 @@ export const MoreFields = memo(function MoreFields({ block, leaders, eight, edit
 
 const SAME = ''
 const EIGHTS: NumberRules = {
-  subject: 'A limit',
+  of: 'eights',
   min: 1,
   max: 200,
-  unit: 'eights',
-  suffixes: ['eights', 'eight', 'sixes', 'six'],
-  example: '8',
+  suffixes: ['eights', 'eight', 'sixes', 'six', 'achter', 'sechser'],
 }
 
 function boundOf(text: string, fits: (value: number) => boolean, otherwise: string) {

@@ -30,7 +30,7 @@ const SIDES: readonly Choice<Foot | typeof NONE>[] = [
   { value: 'right', label: 'right' },
 ]
 
-const COUNTS: NumberRules = { subject: 'A move', min: 1, max: 64, unit: 'counts', suffixes: ['counts', 'count', 'c'], example: '8' }
+const COUNTS: NumberRules = { of: 'move', min: 1, max: 64, suffixes: ['counts', 'count', 'c', 'zählzeiten', 'zählzeit'] }
 
 /** A move repeated through the block: the trade's name for it or one's own, on how many counts, to which side. */
 export const MoveFields = memo(function MoveFields({ move, onChange, onRename }: MoveFieldsProps) {

@@ -22,6 +22,7 @@ import type { Choice } from '#ui/Select.tsx'
 import { formatSetting } from '#units/formatSetting.ts'
 import { type Parsed, refused } from '#units/parsed.ts'
 import type { KnobSteps, StepRange } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 interface ResistanceFieldsProps {
   resistance: Resistance
@@ -130,7 +131,7 @@ function TotalRows({ total, bike, limits, over, onChange }: ResistanceFieldsProp
 }
 
 /** One total inside the range. */
-function parseAim(text: string, { from, to }: Total, bike: Bike, limits: Limits): Parsed<KnobSteps> {
+function parseAim(text: string, { from, to }: Total, bike: Bike, limits: Limits): Parsed<KnobSteps, Refusal> {
   const problem = `The aim is one total from ${formatTotals({ from, to }, bike)}.`
   const aim = parseOneTotal(text, bike, limits, problem)
   return aim.ok && (aim.value < from || aim.value > to) ? refused(problem) : aim

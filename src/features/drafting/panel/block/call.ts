@@ -8,6 +8,7 @@ import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseSettingRange } from '#units/parseSettingRange.ts'
 import type { KnobSteps, StepRange } from '#units/units.ts'
+import type { Refusal } from '#words/said.ts'
 
 /** How a call is chosen in the panel: a change is added or taken off, so that its size is typed without a sign. */
 export type CallKind = 'stay' | 'total' | 'add' | 'takeOff' | 'byFeel' | 'allOff'
@@ -71,7 +72,7 @@ export function withRange(total: Total | ByFeel, { from, to, orMore }: StepRange
 }
 
 /** A total, a range of totals, or a total "or more", that the bike has. */
-export function parseTotal(text: string, bike: Bike, limits: Limits): Parsed<StepRange> {
+export function parseTotal(text: string, bike: Bike, limits: Limits): Parsed<StepRange, Refusal> {
   const range = parseSettingRange(text, bike)
   if (!range.ok) return range
   if (range.value.from >= limits.floor && range.value.to <= limits.ceiling) return range
@@ -80,7 +81,7 @@ export function parseTotal(text: string, bike: Bike, limits: Limits): Parsed<Ste
 }
 
 /** One total that the bike has. */
-export function parseOneTotal(text: string, bike: Bike, limits: Limits, problem: string): Parsed<KnobSteps> {
+export function parseOneTotal(text: string, bike: Bike, limits: Limits, problem: Refusal): Parsed<KnobSteps, Refusal> {
   const range = parseTotal(text, bike, limits)
   if (!range.ok) return range
   const { from, to, orMore } = range.value
@@ -91,7 +92,7 @@ export function parseOneTotal(text: string, bike: Bike, limits: Limits, problem:
  * A change as it is typed: "+¾" and "¾ on" add, "−¾" and "¾ off" take off; without either it goes the way it went.
  * "½ or more" and "at least ½" are at least that much; else it is meant as it was, unless it is turned round.
  */
-export function parseChange(text: string, bike: Bike, change: Change): Parsed<Change> {
+export function parseChange(text: string, bike: Bike, change: Change): Parsed<Change, Refusal> {
   const [, before = text, word] = /^(.*?)\s*\b(on|off)$/i.exec(text.trim()) ?? []
   const size = parseSettingRange(before, bike)
   if (!size.ok) return size

@@ -4,6 +4,7 @@ import { formatNumber } from '#units/formatNumber.ts'
 import { parseDecimal } from '#units/parseDecimal.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { plural } from '#units/plural.ts'
+import type { Refusal } from '#words/said.ts'
 
 type Lead = Cue['lead']
 
@@ -24,7 +25,7 @@ export function formatCueLead(lead: Lead): string {
  * How long before its change a cue ends: "8", "8 counts", "2 eights", "3 s". A bare number is in `unit`. Words inside a block
  * may also begin with it: "as it begins", "start".
  */
-export function parseCueLead(text: string, unit: 'counts' | 'seconds', inside: boolean): Parsed<Lead> {
+export function parseCueLead(text: string, unit: 'counts' | 'seconds', inside: boolean): Parsed<Lead, Refusal> {
   if (inside && /^(?:(?:at|as|from) (?:it |the )?)?(?:start|begins?|beginning|top)s?$/i.test(text.trim())) return parsed(startLead(unit))
   const match = /^([\d.,]+)\s*(c|counts?|beats?|e|eights?|s|secs?|seconds?)?(?:\s+before)?$/i.exec(text.trim())
   const value = match ? parseDecimal(match[1]!) : null

@@ -1,5 +1,6 @@
 import { QuantityRow, type QuantityRowProps } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { type Parsed, parsed } from '#units/parsed.ts'
+import type { Refusal } from '#words/said.ts'
 
 interface OptionalQuantityRowProps<T> extends Omit<QuantityRowProps<T>, 'value' | 'onChange'> {
   value: T | undefined
@@ -15,7 +16,7 @@ export function OptionalQuantityRow<T>({ value, format, parse, step, unit, ...ro
       value={value}
       unit={value === undefined ? undefined : unit}
       format={(held) => (held === undefined ? '' : format(held))}
-      parse={(text): Parsed<T | undefined> => (text.trim() === '' ? parsed(undefined) : parse(text))}
+      parse={(text): Parsed<T | undefined, Refusal> => (text.trim() === '' ? parsed(undefined) : parse(text))}
       step={step && ((held, direction, large) => (held === undefined ? held : step(held, direction, large)))}
     />
   )

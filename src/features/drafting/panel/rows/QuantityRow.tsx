@@ -1,11 +1,12 @@
 import { NumberField } from '#ui/NumberField.tsx'
 import { type Parsed, parsed } from '#units/parsed.ts'
+import type { Refusal } from '#words/said.ts'
 
 export interface QuantityRowProps<T> {
   label: string
   value: T
   format: (value: T) => string
-  parse: (text: string) => Parsed<T>
+  parse: (text: string) => Parsed<T, Refusal>
   onChange: (value: T) => void
   step?: (value: T, direction: 1 | -1, large: boolean) => T
   unit?: string

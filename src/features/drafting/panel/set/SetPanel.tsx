@@ -22,7 +22,7 @@ import { parseSetting } from '#units/parseSetting.ts'
 import type { Counts } from '#units/units.ts'
 import './SetPanel.css'
 
-const ROUNDS: NumberRules = { subject: 'The number of rounds', min: 1, max: 100, suffixes: ['rounds', 'round', '×', 'x'], example: '4' }
+const ROUNDS: NumberRules = { of: 'rounds', min: 1, max: 100, suffixes: ['rounds', 'round', 'runden', 'runde', '×', 'x'] }
 
 /** Everything about one set: how often it is played, what each round adds, and the parts it is made of. */
 export function SetPanel({ setId }: { setId: string }) {

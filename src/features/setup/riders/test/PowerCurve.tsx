@@ -1,7 +1,7 @@
 import type { Capacity } from '#engine/riderTest/capacity.ts'
 import type { Trial } from '#plan/riderModel.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 const WIDTH = 320
 const HEIGHT = 170
@@ -32,10 +32,10 @@ export function PowerCurve({ capacity: { criticalPower, wPrime }, trials }: Prop
   const minutes = [0, 5, 10, 15, 20, 30, 45, 60].filter((minute) => minute * MINUTE <= longest)
   return (
     <figure className="setup-curve">
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={sayCurve(trials)}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words.riders.curve({ trials })}>
         <path d={`M${LEFT} ${y(criticalPower)}H${WIDTH - RIGHT}`} className="setup-curve-base" />
         <text x={LEFT - 6} y={y(criticalPower) + 4} textAnchor="end">
-          {formatNumber(criticalPower, 0)}
+          {number(criticalPower, 0)}
         </text>
         {minutes.map((minute) => (
           <text key={minute} x={x(minute * MINUTE)} y={HEIGHT - 6} textAnchor="middle">
@@ -48,10 +48,7 @@ export function PowerCurve({ capacity: { criticalPower, wPrime }, trials }: Prop
           <circle key={index} cx={x(seconds)} cy={y(watts)} r="3.5" />
         ))}
       </svg>
-      <figcaption className="setup-quiet">watts held by minutes; the dots are the trials, the dotted line is critical power</figcaption>
+      <figcaption className="setup-quiet">{words.riders.curveCaption}</figcaption>
     </figure>
   )
 }
-
-const sayCurve = (trials: readonly Trial[]): string =>
-  `Watts by how long they were held: ${trials.map(({ seconds, watts }) => `${formatNumber(watts, 0)} watts for ${formatClock(seconds)}`).join(', ')}.`

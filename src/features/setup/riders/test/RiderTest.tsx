@@ -3,9 +3,11 @@ import type { Capacity } from '#engine/riderTest/capacity.ts'
 import { capacityFromThreeMinutes } from '#engine/riderTest/capacityFromThreeMinutes.ts'
 import { capacityFromTrials } from '#engine/riderTest/capacityFromTrials.ts'
 import { withBasis } from '#features/setup/riders/withNumber.ts'
+import { riderName } from '#plan/names.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import { Segmented } from '#ui/Segmented.tsx'
-import { type Choice, Select } from '#ui/Select.tsx'
+import { Select } from '#ui/Select.tsx'
+import { tell, words } from '#words/words.ts'
 import { sayThreeMinuteDoubt, sayThreeMinuteRefusal, sayTrialDoubt, sayTrialRefusal } from './doubtWords.ts'
 import { TestOutcome } from './TestOutcome.tsx'
 import { ThreeMinutes } from './ThreeMinutes.tsx'
@@ -20,10 +22,7 @@ interface Props {
 
 type Way = 'trials' | 'threeMinutes'
 
-const WAYS: readonly Choice<Way>[] = [
-  { value: 'trials', label: 'two or more trials' },
-  { value: 'threeMinutes', label: 'three minutes all out' },
-]
+const ways = () => (['trials', 'threeMinutes'] as const).map((value: Way) => ({ value, label: words.riders[value] }))
 
 /** A rider's critical power and reserve from all-out tests, which stay with the rider so that another can be added later. */
 export function RiderTest({ riders, reference, onChange }: Props) {
@@ -41,23 +40,20 @@ export function RiderTest({ riders, reference, onChange }: Props) {
   }
   const outcome = { rider, isTaken, onTake: take }
   return (
-    <section className="setup-part" aria-label="critical power from a test">
-      <h2>critical power from a test</h2>
-      <p className="setup-note">
-        All-out tests are for healthy, trained riders with medical clearance, well warmed up and with somebody watching. They are not for
-        first-timers, and nobody does one for a class plan alone.
-      </p>
+    <section className="setup-part" aria-label={words.riders.testHeading}>
+      <h2>{words.riders.testHeading}</h2>
+      <p className="setup-note">{words.riders.testCaution}</p>
       <div className="rider-test-head">
         <Select
-          label="whose test"
+          label={words.riders.whoseTest}
           value={rider.id}
-          choices={riders.map(({ id, name }) => ({ value: id, label: name }))}
+          choices={riders.map((each) => ({ value: each.id, label: tell(riderName(each)) }))}
           onChange={(id) => {
             setRiderId(id)
             setWay(null)
           }}
         />
-        <Segmented label="kind of test" value={way} choices={WAYS} onChange={setWay} />
+        <Segmented label={words.riders.kindOfTest} value={way} choices={ways()} onChange={setWay} />
       </div>
       {way === 'trials' ? (
         <div className="rider-test" key={`trials ${rider.id}`}>

@@ -1,7 +1,8 @@
 import type { Capacity, TestResult } from '#engine/riderTest/capacity.ts'
+import { riderInSentence } from '#plan/names.ts'
 import type { Rider, Trial } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
-import { kJ, watts } from './doubtWords.ts'
+import { tell, words } from '#words/words.ts'
 import { PowerCurve } from './PowerCurve.tsx'
 
 interface Props<Doubt, Refusal> {
@@ -24,9 +25,10 @@ export function TestOutcome<Doubt, Refusal>({ rider, result, trials, sayRefusal,
     )
   }
   const { capacity, doubts } = result
+  const name = tell(riderInSentence(rider))
   return (
     <div className="rider-test-outcome">
-      <p role="status">{sayCapacity(capacity)}</p>
+      <p role="status">{words.riders.capacity(capacity)}</p>
       {trials.length > 0 && <PowerCurve capacity={capacity} trials={trials} />}
       {doubts.length > 0 && (
         <ul className="setup-notes">
@@ -36,20 +38,14 @@ export function TestOutcome<Doubt, Refusal>({ rider, result, trials, sayRefusal,
         </ul>
       )}
       {isTaken(capacity) ? (
-        <p className="setup-mark">used for the {rider.name}</p>
+        <p className="setup-mark">{words.riders.usedFor({ rider: name })}</p>
       ) : (
         <div className="setup-buttons">
           <Button tone="action" onClick={() => onTake(capacity)}>
-            use these for the {rider.name}
+            {words.riders.takeFor({ rider: name })}
           </Button>
         </div>
       )}
     </div>
   )
-}
-
-function sayCapacity({ criticalPower, wPrime, error }: Capacity): string {
-  const sure = (give: string) => (error === null ? '' : `, give or take ${give}`)
-  const [power, work] = error === null ? ['', ''] : [watts(error.criticalPower), kJ(error.wPrime)]
-  return `Critical power ${watts(criticalPower)} watts${sure(power)}; reserve ${kJ(wPrime)} kJ${sure(work)}.`
 }

@@ -2,9 +2,10 @@ import { useState } from 'react'
 import type { Rider, ThreeMinuteTest } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
-import { type Choice, Select } from '#ui/Select.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
+import { Select } from '#ui/Select.tsx'
 import type { Parsed } from '#units/parsed.ts'
+import { number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { parseEndWatts, parsePeak, parseTrialWatts } from './fields.ts'
 
 interface Props {
@@ -12,9 +13,9 @@ interface Props {
   onChange: (rider: Rider) => void
 }
 
-const OVERS: readonly Choice<'180' | '150'>[] = [
-  { value: '180', label: 'all three minutes' },
-  { value: '150', label: 'the first 2½ minutes' },
+const overs = () => [
+  { value: '180' as const, label: words.riders.wholeTest },
+  { value: '150' as const, label: words.riders.firstPart },
 ]
 
 /** What a console shows of three minutes all out; kept with the rider once its two powers are there. */
@@ -41,12 +42,10 @@ export function ThreeMinutes({ rider, onChange }: Props) {
       unit={unit}
       hint={hint}
       value={held[key]}
-      format={(value) => (value === undefined ? '' : formatNumber(value, 1))}
+      format={(value) => (value === undefined ? '' : number(value, 1))}
       parse={(text) => {
         if (text.trim() !== '') return parse(text)
-        return kept && key !== 'peakSecond'
-          ? { ok: false, problem: 'The test needs it; remove the test to leave it out.' }
-          : { ok: true, value: undefined }
+        return kept && key !== 'peakSecond' ? { ok: false, problem: words.riders.needed } : { ok: true, value: undefined }
       }}
       onCommit={(value) => {
         if (value !== held[key]) put({ [key]: value })
@@ -57,14 +56,14 @@ export function ThreeMinutes({ rider, onChange }: Props) {
   return (
     <div className="rider-test-three">
       <Select
-        label="mean watts are of"
+        label={words.riders.averageOver}
         value={held.over === 150 ? '150' : '180'}
-        choices={OVERS}
+        choices={overs()}
         onChange={(over) => put({ over: over === '150' ? 150 : 180 })}
       />
-      {field('watts', 'mean watts', 'watts', 'All out from the first second, with no pacing and no clock in sight.', parseTrialWatts)}
-      {field('endWatts', 'mean of the last 30 s', 'watts', 'What is left at the end is critical power.', parseEndWatts)}
-      {field('peakSecond', 'second of the peak', 's', 'If the console shows it; all out, it is in the first ten.', parsePeak)}
+      {field('watts', words.riders.averageWatts, words.riders.watts, words.riders.averageHint, parseTrialWatts)}
+      {field('endWatts', words.riders.lastAverage, words.riders.watts, words.riders.lastAverageHint, parseEndWatts)}
+      {field('peakSecond', words.riders.peakSecond, words.riders.seconds, words.riders.peakSecondHint, parsePeak)}
       {kept && (
         <Button
           tone="quiet"
@@ -74,7 +73,7 @@ export function ThreeMinutes({ rider, onChange }: Props) {
             onChange(others)
           }}
         >
-          remove this test
+          {words.riders.removeTest}
         </Button>
       )}
     </div>

@@ -3,9 +3,9 @@ import type { Rider, Trial } from '#plan/riderModel.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
 import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds, Watts } from '#units/units.ts'
+import { clock, number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { parseLength, parseTrialWatts } from './fields.ts'
 
 interface Props {
@@ -28,8 +28,8 @@ export function Trials({ rider, onChange }: Props) {
       <table className="setup-table">
         <thead>
           <tr>
-            <th scope="col">held for</th>
-            <th scope="col">mean watts</th>
+            <th scope="col">{words.riders.heldFor}</th>
+            <th scope="col">{words.riders.averageWatts}</th>
             <td />
           </tr>
         </thead>
@@ -39,10 +39,10 @@ export function Trials({ rider, onChange }: Props) {
             <tr key={index}>
               <td>
                 <NumberField
-                  label={`length of trial ${index + 1}`}
+                  label={words.riders.lengthOfTrial({ place: index + 1 })}
                   hideLabel
                   value={trial.seconds}
-                  format={formatClock}
+                  format={clock}
                   parse={parseLength}
                   onCommit={(seconds) => {
                     if (seconds !== trial.seconds) put(trials.with(index, { ...trial, seconds }))
@@ -52,10 +52,10 @@ export function Trials({ rider, onChange }: Props) {
               </td>
               <td>
                 <NumberField
-                  label={`watts of trial ${index + 1}`}
+                  label={words.riders.wattsOfTrial({ place: index + 1 })}
                   hideLabel
                   value={trial.watts}
-                  format={(watts) => formatNumber(watts, 1)}
+                  format={(watts) => number(watts, 1)}
                   parse={parseTrialWatts}
                   onCommit={(watts) => {
                     if (watts !== trial.watts) put(trials.with(index, { ...trial, watts }))
@@ -64,8 +64,12 @@ export function Trials({ rider, onChange }: Props) {
                 />
               </td>
               <td>
-                <Button tone="quiet" aria-label={`remove trial ${index + 1}`} onClick={() => put(trials.toSpliced(index, 1))}>
-                  remove
+                <Button
+                  tone="quiet"
+                  aria-label={words.riders.removeTrial({ place: index + 1 })}
+                  onClick={() => put(trials.toSpliced(index, 1))}
+                >
+                  {words.riders.remove}
                 </Button>
               </td>
             </tr>
@@ -73,10 +77,7 @@ export function Trials({ rider, onChange }: Props) {
           {trials.length < MOST && <NewTrial onAdd={(trial) => put([...trials, trial])} />}
         </tbody>
       </table>
-      <p className="setup-quiet">
-        Each to exhaustion, rested, best on days of their own: one of about 3 minutes and one of 12 at the least. Watts from a calibrated
-        bike.
-      </p>
+      <p className="setup-quiet">{words.riders.trialsHow}</p>
     </div>
   )
 }
@@ -102,11 +103,11 @@ function NewTrial({ onAdd }: { onAdd: (trial: Trial) => void }) {
     <tr ref={row}>
       <td>
         <NumberField<Seconds | null>
-          label="length of a new trial"
+          label={words.riders.lengthOfNew}
           hideLabel
           placeholder="3:00"
           value={seconds}
-          format={(held) => (held === null ? '' : formatClock(held))}
+          format={(held) => (held === null ? '' : clock(held))}
           parse={(text) => (text.trim() === '' ? { ok: true, value: null } : parseLength(text))}
           onCommit={(next) => {
             took({ seconds: next, watts })
@@ -116,11 +117,11 @@ function NewTrial({ onAdd }: { onAdd: (trial: Trial) => void }) {
       </td>
       <td>
         <NumberField<Watts | null>
-          label="watts of a new trial"
+          label={words.riders.wattsOfNew}
           hideLabel
           placeholder="260"
           value={watts}
-          format={(held) => (held === null ? '' : formatNumber(held, 1))}
+          format={(held) => (held === null ? '' : number(held, 1))}
           parse={(text) => (text.trim() === '' ? { ok: true, value: null } : parseTrialWatts(text))}
           onCommit={(next) => {
             took({ seconds, watts: next })
@@ -128,7 +129,7 @@ function NewTrial({ onAdd }: { onAdd: (trial: Trial) => void }) {
           }}
         />
       </td>
-      <td className="setup-quiet">another</td>
+      <td className="setup-quiet">{words.riders.another}</td>
     </tr>
   )
 }

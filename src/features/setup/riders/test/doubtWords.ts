@@ -1,40 +1,30 @@
 import type { ThreeMinuteDoubt, ThreeMinuteRefusal } from '#engine/riderTest/capacityFromThreeMinutes.ts'
 import type { TrialDoubt, TrialRefusal } from '#engine/riderTest/capacityFromTrials.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { words } from '#words/words.ts'
 
-const TRIAL_REFUSALS: Record<TrialRefusal, string> = {
-  tooFew: 'Two trials of different lengths are the least.',
-  sameLength: 'The trials are all of one length: critical power takes two lengths well apart.',
-  notFalling:
-    'These trials do not fall as all-out ones do: a longer one has too many or too few watts for the shorter. One was not all out, or was mistyped.',
-}
-export const sayTrialRefusal = (reason: TrialRefusal): string => TRIAL_REFUSALS[reason]
+/** Why trials give nothing, in a sentence. */
+export const sayTrialRefusal = (reason: TrialRefusal): string => words.riders[reason]
 
-const THREE_MINUTE_REFUSALS: Record<ThreeMinuteRefusal, string> = {
-  notFalling: 'The last 30 seconds are no lower than the mean: the test was paced, or a number was mistyped.',
-}
-export const sayThreeMinuteRefusal = (reason: ThreeMinuteRefusal): string => THREE_MINUTE_REFUSALS[reason]
-
-const sayUnusual = (wPrime: number): string => `A reserve of ${kJ(wPrime)} kJ is rare; most people have 5 to 35. Look at the trials again.`
+/** The same of three minutes all out. */
+export const sayThreeMinuteRefusal = (_: ThreeMinuteRefusal): string => words.riders.notFallingThree
 
 /** What speaks against trials, in a sentence each. */
 export function sayTrialDoubt(doubt: TrialDoubt): string {
   switch (doubt.kind) {
     case 'short':
-      return `The trial of ${formatClock(doubt.trial.seconds)} is shorter than 2 minutes, where the model does not hold.`
+      return words.riders.trialShort(doubt.trial)
     case 'long':
-      return `The trial of ${formatClock(doubt.trial.seconds)} is longer than 15 minutes, where the model no longer holds well.`
+      return words.riders.trialLong(doubt.trial)
     case 'allShort':
-      return `The longest trial is ${formatClock(doubt.longest)}: with none of 10 minutes or more, critical power comes out too high. Add one of 12 to 15.`
+      return words.riders.allShort(doubt)
     case 'alike':
-      return `The trials are too much alike, ${formatClock(doubt.shortest)} to ${formatClock(doubt.longest)}: a small slip in one moves the result a lot. The longest should be at least twice the shortest.`
+      return words.riders.alike(doubt)
     case 'apart':
-      return `These trials do not agree: critical power comes to ${watts(doubt.byWork)} or ${watts(doubt.byPower)} watts, by how one draws the line (r² ${formatNumber(doubt.explained, 3)}). Ride the odd one again.`
+      return words.riders.apart(doubt)
     case 'onlyTwo':
-      return 'Two trials always fit. A third of another length tells how sure this is.'
+      return words.riders.onlyTwo
     case 'unusual':
-      return sayUnusual(doubt.wPrime)
+      return words.riders.unusual(doubt)
   }
 }
 
@@ -42,13 +32,10 @@ export function sayTrialDoubt(doubt: TrialDoubt): string {
 export function sayThreeMinuteDoubt(doubt: ThreeMinuteDoubt): string {
   switch (doubt.kind) {
     case 'latePeak':
-      return `Power peaked at ${formatNumber(doubt.peakSecond)} s: an all-out start peaks in the first seconds. Paced, the test reads critical power too high.`
+      return words.riders.latePeak(doubt)
     case 'paced':
-      return `The end is ${formatNumber(100 * doubt.share, 0)} % of the mean: the test was hardly all out, and critical power reads too high.`
+      return words.riders.paced(doubt)
     case 'unusual':
-      return sayUnusual(doubt.wPrime)
+      return words.riders.unusual(doubt)
   }
 }
-
-export const watts = (value: number): string => formatNumber(value, 0)
-export const kJ = (joules: number): string => formatNumber(joules / 1000, 1)
