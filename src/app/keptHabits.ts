@@ -12,7 +12,7 @@ export function keepHabits(store: AppStore, storage: Pick<Storage, 'getItem' | '
   store.subscribe(({ formPoints }, before) => {
     if (formPoints === before.formPoints) return
     try {
-      storage?.setItem(NAME, JSON.stringify(formPoints))
+      storage?.setItem(NAME, JSON.stringify(formPoints ?? []))
     } catch {
       // Full or refused: they last as long as the page.
     }

@@ -1,3 +1,4 @@
+import type { CallForm } from '#engine/ledger/sayCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Block, Foot, SetBlock, StrikesPerBeat } from '#plan/model.ts'
 import type { Counts, Rpm, Seconds, StepRange } from '#units/units.ts'
@@ -70,6 +71,8 @@ export interface CadencePiece {
 export interface LedgerEntry {
   readonly before: LedgerState
   readonly after: LedgerState
+  /** How it is given. */
+  readonly form: CallForm
   /** What is said: "one and a quarter on", "to three to four", "stay", "all off". */
   readonly call: string
   /** The state after, written small: "1½", "3–4", "4¼ or more", "3 or less". */

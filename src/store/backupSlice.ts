@@ -1,4 +1,3 @@
-import { FORM_POINTS } from '#engine/cues/formPoints.ts'
 import { type Backup, type KeptRide, readBackup, writeBackup } from '#plan/kept/backup.ts'
 import { type BackupEntry, compareBackup, FORM_POINTS_KEY, type Here, keyOf } from '#plan/kept/compareBackup.ts'
 import { namedVersion, type Version } from '#plan/kept/version.ts'
@@ -71,7 +70,7 @@ export function createBackupSlice(
   /** Those of the trade are no one's own. */
   const ownFormPoints = () => {
     const { formPoints } = get()
-    return formPoints === FORM_POINTS ? {} : { formPoints }
+    return formPoints === null ? {} : { formPoints }
   }
 
   const putBackRide = async (ride: Ride) => {

@@ -22,7 +22,7 @@ export interface RideSize {
 
 /**
  * Random rides that `parseRide` takes as they are: sections with and without songs and
- * beat grids, sets, ramps, every kind of call, one or two leaders, any text.
+ * beat grids, sets, ramps, every kind of call, one or two leaders, any text. All are spoken in English.
  */
 export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize = {}): fc.Arbitrary<Ride> {
   const content = fc.record(
@@ -51,7 +51,6 @@ export function arbitraryRide({ sections = 4, items = 5, parts = 3 }: RideSize =
       setAside: fc.array(someWords, { maxLength: 3 }),
       shaky: fc.array(id, { maxLength: 3 }),
       privateNotes: words,
-      language: fc.constantFrom('en' as const, 'de' as const),
     },
     {
       requiredKeys: [

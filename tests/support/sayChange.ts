@@ -1,5 +1,5 @@
 import { sayCall } from '#engine/ledger/sayCall.ts'
-import type { Scale } from '#engine/ledger/settingWords.ts'
+import type { Scale } from '#engine/speech/speech.ts'
 
 const ANYWHERE = { low: 0, nominal: 0, high: 0 }
 

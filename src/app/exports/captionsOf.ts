@@ -16,7 +16,7 @@ const SHORTEST: Seconds = 2
 
 /** What is said, on the ride clock and of the bike the ride is read on: each line from its first word to the change it is about. */
 export function rideCaptions(ride: Ride, read: RideReport): VttCue[] {
-  const report = read.shownOn ? spokenOnBike(read, ride.bike.unit) : read
+  const report = read.shownOn ? spokenOnBike(read, ride) : read
   const spoken = report.cues.lines.map((line, index): VttCue => {
     const from = Math.max(0, line.from)
     return {
@@ -40,7 +40,7 @@ const captionOf = (ride: Ride, report: RideReport, { cue, speaker, block }: CueL
 function unspoken({ blocks, cues: { lines } }: RideReport): VttCue[] {
   const told = new Set(lines.map(({ block }) => block))
   return blocks
-    .filter(({ index, from, to, ledger }) => to > from && !told.has(index) && ledger.change !== 'stay')
+    .filter(({ index, from, to, ledger }) => to > from && !told.has(index) && ledger.form !== 'stay')
     .map(({ index, from, to, block, ledger }) => ({
       id: `call ${index + 1}`,
       from,

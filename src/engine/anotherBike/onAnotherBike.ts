@@ -1,5 +1,6 @@
 import type { PlayedBlock, SectionReport } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { limitsOf, startOf } from '#plan/ledger/limits.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { KnobSteps, Rpm } from '#units/units.ts'
@@ -17,7 +18,7 @@ import { readTotal, type ShownOn, shownOn, type TotalOnBike } from './readTotal.
  */
 export function onAnotherBike(ride: Ride, report: RideReport, bike: Bike): RideReport {
   const on = shownOn(bike, ride)
-  const context = { on, read: rememberingReader(ride, on), quietRpm: ride.bike.referenceRpm }
+  const context = { on, read: rememberingReader(ride, on), quietRpm: ride.bike.referenceRpm, calls: speechOf(ride).calls }
   const first = report.blocks[0]
   const start = wordsOfState(startOf(limitsOf(ride)), first ? paceOf(first, context.quietRpm) : context.quietRpm, context)
   const blocks = readBlocks(report.blocks, start, context)
@@ -51,7 +52,7 @@ function readSection(section: SectionReport, blocks: readonly PlayedBlock[], sta
 /** The knob is turned where the other bike's reading moves: a new pace can move it, a small change may not. */
 function kindsOf(kinds: RideReport['cues']['changes'][number]['kinds'], { ledger }: PlayedBlock): typeof kinds {
   const others = kinds.filter((kind) => kind !== 'resistance')
-  return ledger.change === 'stay' ? others : [...others, 'resistance']
+  return ledger.form === 'stay' ? others : [...others, 'resistance']
 }
 
 /** Blocks share few totals and cadences; each pair is translated once. */

@@ -1,5 +1,5 @@
-import { formatTotal, sayTotal } from '#engine/ledger/sayCall.ts'
 import type { LedgerEntry, PlayedBlock } from '#engine/played.ts'
+import type { SpokenCalls } from '#engine/speech/speech.ts'
 import { atTotal, inRange, type LedgerState, sameState } from '#plan/ledger/ledgerState.ts'
 import type { Bike } from '#plan/model.ts'
 import { formatNumber } from '#units/formatNumber.ts'
@@ -17,6 +17,8 @@ export interface EntryContext {
   read: Reader
   /** The cadence of a block that turns no pedals or says no pace. */
   quietRpm: Rpm
+  /** How the ride's calls are said. */
+  calls: SpokenCalls
 }
 
 /** The words of a state: written, written smallest, spoken, and what it feels like. */
@@ -26,6 +28,8 @@ export interface StateWords {
   spoken: string
   feel: string
   rounding: string
+  /** Beyond what can be read there. */
+  isByFeel: boolean
 }
 
 /**
@@ -37,17 +41,20 @@ export interface StateWords {
  */
 export function readEntry(played: PlayedBlock, standing: Pick<StateWords, 'small'>, context: EntryContext): LedgerEntry {
   const { ledger, block } = played
+  const { calls } = context
+  const { small } = calls
   if (block.resistance.kind === 'allOff')
-    return { ...ledger, total: 'all off', reading: { small: 'off', feel: 'no resistance', rounding: '' } }
+    return { ...ledger, total: small.allOff, reading: { small: 'off', feel: 'no resistance', rounding: '' } }
   const rpm = paceOf(played, context.quietRpm)
   const words = wordsOfState(ledger.after, rpm, context)
-  const stays = words.small === standing.small && (words.small !== BY_FEEL || sameState(ledger.before, ledger.after))
+  const stays = words.small === standing.small && (!words.isByFeel || sameState(ledger.before, ledger.after))
   const { checkpoint } = ledger
   return {
     ...ledger,
     total: words.total,
-    call: stays ? 'stay' : callOf(played, words),
-    change: stays ? 'stay' : words.small === BY_FEEL ? 'by feel' : `to ${words.small}`,
+    form: stays ? 'stay' : words.isByFeel ? 'byFeel' : 'total',
+    call: stays ? calls.stay : callOf(played, words, calls),
+    change: stays ? small.stay : words.isByFeel ? small.byFeel : small.to(words.small),
     reading: {
       small: words.small,
       feel: words.feel,
@@ -59,14 +66,16 @@ export function readEntry(played: PlayedBlock, standing: Pick<StateWords, 'small
   }
 }
 
-const BY_FEEL = 'feel'
+/** The smallest form of what cannot be read there. */
+export const BY_FEEL = 'feel'
 
 /** Riders who may stand apart are given both ends as far as they can be read; above what can be, and where an end is open, "or more". */
-export function wordsOfState({ low, nominal, high }: LedgerState, rpm: Rpm, { on, read }: EntryContext): StateWords {
+export function wordsOfState({ low, nominal, high }: LedgerState, rpm: Rpm, { on, read, calls }: EntryContext): StateWords {
   const aim = read(nominal, rpm)
   if (aim.kind === 'byFeel') {
     const rounding = `${aim.side === 'above' ? 'above' : 'below'} what the bikes were measured for`
-    return { total: 'by feel', small: BY_FEEL, spoken: 'by feel', feel: aim.feel, rounding }
+    const { byFeel } = calls.small
+    return { total: byFeel, small: BY_FEEL, spoken: byFeel, feel: aim.feel, rounding, isByFeel: true }
   }
   const least = low === null ? null : read(low, rpm)
   const most = high === null ? null : read(high, rpm)
@@ -78,19 +87,20 @@ export function wordsOfState({ low, nominal, high }: LedgerState, rpm: Rpm, { on
   // "About" says already that riders may be on either side.
   const state = there.low === null && there.high === null ? atTotal(aim.total) : there
   return {
-    total: `about ${formatTotal(state, on.bike)}`,
-    small: smallest(state, on.bike),
-    spoken: sayTotal(state, on.bike, on.datum).replace(/^to (at least |at most )?/, 'to $1about '),
+    total: calls.small.about(calls.small.total(state, on.bike)),
+    small: smallest(state, on.bike, calls),
+    spoken: calls.about(state, on.bike, on.datum),
     feel: aim.feel,
     rounding: roundingWords(aim),
+    isByFeel: false,
   }
 }
 
 /** "~13", "~11–13", "~12+", "~9 max" */
-function smallest(state: LedgerState, bike: Bike): string {
+function smallest(state: LedgerState, bike: Bike, { small }: SpokenCalls): string {
   const { low, high } = state
   if (low === null && high !== null) return `~${formatSetting(high, bike.stepsPerUnit)} max`
-  return high === null ? `~${formatSetting(low ?? state.nominal, bike.stepsPerUnit)}+` : `~${formatTotal(state, bike)}`
+  return high === null ? `~${formatSetting(low ?? state.nominal, bike.stepsPerUnit)}+` : `~${small.total(state, bike)}`
 }
 
 /** "rounded: 6 W more", "rounded: as many watts" */
@@ -100,12 +110,11 @@ function roundingWords({ wattsOff }: Extract<TotalOnBike, { kind: 'reading' }>):
   return `${formatNumber(Math.abs(watts), 0)} W ${watts > 0 ? 'more' : 'less'} by rounding`
 }
 
-function callOf({ ledger: { before, after }, block: { resistance } }: PlayedBlock, { spoken, feel, small }: StateWords): string {
-  if (small === BY_FEEL) {
-    const turned = Math.sign(after.nominal - before.nominal)
-    const way = turned === 0 ? '' : turned > 0 ? ', heavier' : ', lighter'
-    return `by feel${way}: ${feel}`
-  }
-  const asked = resistance.kind === 'change' && resistance.mode === 'ifYouHaveIt' ? ' if you have it' : ''
-  return `${spoken}${asked}, ${feel}`
+function callOf(
+  { ledger: { before, after }, block: { resistance } }: PlayedBlock,
+  { spoken, feel, isByFeel }: StateWords,
+  calls: SpokenCalls,
+): string {
+  if (isByFeel) return calls.feltWay(Math.sign(after.nominal - before.nominal) as -1 | 0 | 1, feel)
+  return `${resistance.kind === 'change' && resistance.mode === 'ifYouHaveIt' ? calls.asked('ifYouHaveIt', spoken) : spoken}, ${feel}`
 }

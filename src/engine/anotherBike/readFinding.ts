@@ -3,6 +3,7 @@ import { withMore } from '#engine/findings/vetting/vetted.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
 import { nameOfItem } from '#plan/names.ts'
+import { BY_FEEL } from './readEntry.ts'
 import type { ShownOn } from './readTotal.ts'
 
 /** Rules whose sentences give a place of the knob, in steps of the ride's own bike. */
@@ -37,7 +38,8 @@ export function readFinding(finding: Finding, blocks: readonly PlayedBlock[], { 
   if (!OF_THE_KNOB.has(finding.rule)) return finding
   const played = finding.block === undefined ? blocks.find(({ block }) => block.id === finding.blockId) : blocks[finding.block]
   if (!played) return finding
-  const { total } = played.ledger
-  const stands = total.startsWith('about ') ? `stands at ${total}` : total === 'all off' ? 'is all off' : 'is ridden by feel'
+  const { total, reading } = played.ledger
+  const isOff = played.block.resistance.kind === 'allOff'
+  const stands = isOff ? 'is all off' : reading?.small === BY_FEEL ? 'is ridden by feel' : `stands at ${total}`
   return withMore(finding, { shownAs: `On “${bike.name}” “${nameOfItem(played.block)}” ${stands}.` })
 }

@@ -1,6 +1,7 @@
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { countingUnit } from '#engine/timeline/countingUnit.ts'
 import type { Timeline } from '#engine/timeline/layTimeline.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
@@ -8,7 +9,7 @@ import { type Ride, tempoOf } from '#plan/model.ts'
 
 /** Every section with its times, counts, cover, alignment and the totals riders come in and leave with. */
 export function reportSections(ride: Ride, timeline: Timeline, ledger: Ledger, blocks: readonly PlayedBlock[]): SectionReport[] {
-  const total = (state: LedgerState): string => formatTotal(state, ride.bike)
+  const total = (state: LedgerState): string => formatTotal(state, ride.bike, speechOf(ride))
   return timeline.sections.map((placed, index) => {
     const section = ride.sections[index]!
     const grid = section.song?.grid

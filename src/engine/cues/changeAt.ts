@@ -1,4 +1,5 @@
 import type { PlayedBlock } from '#engine/played.ts'
+import type { PaceStep } from '#engine/speech/speech.ts'
 import { sameState } from '#plan/ledger/ledgerState.ts'
 import type { Counts, Rpm } from '#units/units.ts'
 
@@ -9,8 +10,8 @@ export type ChangeKind = 'section' | 'set' | 'resistance' | 'posture' | 'hands' 
 interface PaceCall {
   readonly from: Rpm | null
   readonly to: Rpm
-  /** "faster, to 90", "double time", "pick it up to 100 over the block". */
-  readonly words: string
+  /** "Faster, to 90", "double time", "pick it up to 100 over the block". */
+  readonly step: PaceStep
 }
 
 /** The change at the start of a played block. */
@@ -42,7 +43,7 @@ export function changeAt(played: PlayedBlock, before: PlayedBlock | undefined, r
   const pace = paceCall(played, before, rules.offBeatRpm)
   if (pace) kinds.push('pace')
   if (block.lead === 'swap' && played.footSpoken) kinds.push('foot')
-  return { block: played.index, kinds, wordsEnd: wordsEndBefore(kinds, rules), ...(pace && ledger.change === 'stay' && { pace }) }
+  return { block: played.index, kinds, wordsEnd: wordsEndBefore(kinds, rules), ...(pace && ledger.form === 'stay' && { pace }) }
 }
 
 /** True where the call moves the knob of any rider. */
@@ -72,18 +73,13 @@ function paceCall(played: PlayedBlock, before: PlayedBlock | undefined, toleranc
   // A song that moves by no more than legs may be off it calls for nothing; nor does the first eight's mean against the last's.
   const drifts = pieces !== undefined
   if (drifts && Math.max(most - Math.max(from, to), Math.min(from, to) - least) > tolerance) {
-    const far = most - Math.max(from, to) > Math.min(from, to) - least ? { verb: 'up', rpm: most } : { verb: 'down', rpm: least }
-    return { from: last, to, words: `${far.verb} to ${Math.round(far.rpm)} and back to ${Math.round(to)} with the music` }
+    const up = most - Math.max(from, to) > Math.min(from, to) - least
+    return { from: last, to, step: { kind: 'withMusic', up, rpm: up ? most : least, back: to } }
   }
-  if (drifts ? Math.abs(from - to) > tolerance : from !== to) {
-    const verb = to > from ? 'pick it up' : 'bring it down'
-    return { from: last, to, words: `${verb} to ${Math.round(to)}` }
-  }
+  if (drifts ? Math.abs(from - to) > tolerance : from !== to) return { from: last, to, step: { kind: 'ramp', up: to > from, rpm: to } }
   if (last === null || !sameSong) return null
   const [strikes, old] = [played.strikesPerBeat, before!.strikesPerBeat]
-  if (strikes !== null && old !== null && strikes !== old) {
-    return { from: last, to: from, words: strikes > old ? 'double time' : 'half time' }
-  }
+  if (strikes !== null && old !== null && strikes !== old) return { from: last, to: from, step: { kind: 'time', up: strikes > old } }
   if (Math.abs(from - last) <= tolerance) return null
-  return { from: last, to: from, words: `${from > last ? 'faster' : 'slower'}, to ${Math.round(from)}` }
+  return { from: last, to: from, step: { kind: 'step', up: from > last, rpm: from } }
 }

@@ -1,5 +1,6 @@
 import type { PlayedBlock } from '#engine/played.ts'
-import { singular } from './claims/english/singular.ts'
+import { bySpeech } from '#engine/speech/bySpeech.ts'
+import type { Speech } from '#engine/speech/speech.ts'
 import { remembered } from './remembered.ts'
 import { tokensOf } from './tokens.ts'
 
@@ -11,19 +12,18 @@ interface NumberedName {
   kind?: string
 }
 
-const JOINTS = new Set(['on', 'of', 'in', 'to', 'by', 'x'])
 /** What a block's label counts as. */
-const numberedName = remembered(readName)
+const numberedName = bySpeech((speech) => remembered((label) => readName(label, speech)))
 
-function readName(label: string): NumberedName {
+function readName(label: string, { names: { joints, kind: kindOf } }: Speech): NumberedName {
   const tokens = tokensOf(label).map(({ word }) => word)
-  const at = tokens.findIndex((word, i) => /^\d+$/.test(word) && i > 0 && !JOINTS.has(tokens[i - 1]!))
-  const words = tokens.filter((word) => /\p{L}/u.test(word) && !JOINTS.has(word)).map(singular)
-  const kind = at > 0 ? singular(tokens[at - 1]!) : words.at(-1)
+  const at = tokens.findIndex((word, i) => /^\d+$/.test(word) && i > 0 && !joints.has(tokens[i - 1]!))
+  const words = tokens.filter((word) => /\p{L}/u.test(word) && !joints.has(word)).map(kindOf)
+  const kind = at > 0 ? kindOf(tokens[at - 1]!) : words.at(-1)
   return { words, ...(at > 0 && { number: Number(tokens[at]) }), ...(kind !== undefined && { kind }) }
 }
 
-export const nameOf = ({ block }: PlayedBlock): NumberedName => numberedName(block.label ?? block.terrain)
+export const nameOf = ({ block }: PlayedBlock, speech: Speech): NumberedName => numberedName(speech)(block.label ?? block.terrain)
 
 /** One of a kind as people count them: neighbouring blocks of one number, or of none, are one. */
 export interface Member {
@@ -41,8 +41,8 @@ export interface Members {
 }
 
 /** The members of a kind among blocks of one section, counted from every place. Linear in the blocks. */
-export function countedMembers(kind: string, blocks: readonly PlayedBlock[]): Members {
-  const members = membersOf(kind, blocks)
+export function countedMembers(kind: string, blocks: readonly PlayedBlock[], speech: Speech): Members {
+  const members = membersOf(kind, blocks, speech)
   const before = running(members)
   return { members, total: before.at(-1)!, before, after: running(members.toReversed()).reverse() }
 }
@@ -60,10 +60,10 @@ function running(members: readonly Member[]): number[] {
 }
 
 /** The members of a kind ("push", "hill") among blocks of one section, in order. */
-export function membersOf(kind: string, blocks: readonly PlayedBlock[]): Member[] {
+export function membersOf(kind: string, blocks: readonly PlayedBlock[], speech: Speech): Member[] {
   const members: Member[] = []
   for (const played of blocks) {
-    const { words, number } = nameOf(played)
+    const { words, number } = nameOf(played, speech)
     if (!words.includes(kind)) continue
     const last = members.at(-1)
     const joins = last !== undefined && last.to === played.index - 1 && last.number === number && played.set?.part !== 1

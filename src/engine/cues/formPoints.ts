@@ -5,16 +5,6 @@ import type { Seconds } from '#units/units.ts'
 /** A hold long enough to be talked through, in seconds (common practice). */
 const LONG_HOLD: Seconds = 45
 
-/** Reminders a leader may start from; own words, meant to be replaced by the leader's own. */
-export const FORM_POINTS: readonly string[] = [
-  'Drop the shoulders.',
-  'Light hands.',
-  'Long back.',
-  'Knees over the toes.',
-  'Push and pull, round circles.',
-  'Chest open, breathe low.',
-]
-
 /** A form point offered for a block that has none. */
 interface OfferedPoint {
   block: number
@@ -30,7 +20,7 @@ interface OfferedPoint {
 export function offerFormPoints(
   blocks: readonly PlayedBlock[],
   { lines }: Pick<CueReport, 'lines'>,
-  bank: readonly string[] = FORM_POINTS,
+  bank: readonly string[],
 ): OfferedPoint[] {
   if (bank.length === 0) return []
   const spoken = new Set(lines.filter(({ moment }) => moment === 'form').map(({ block }) => block))

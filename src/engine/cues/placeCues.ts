@@ -1,12 +1,13 @@
 import type { PlayedBlock, SectionReport } from '#engine/played.ts'
 import { type StrainCurve, strainAt } from '#engine/shape/strainCurve.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { isInside, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue, CueMoment, Ride } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { wordsOfCue } from './countWords.ts'
 import { type SectionClock, sectionClock } from './sectionClock.ts'
-import { speechOfCue } from './speech.ts'
 import { type SpeechRules, speechSeconds, wordsPerSecond } from './speechRate.ts'
+import { utteranceOfCue } from './utterance.ts'
 
 /** One cue as it is spoken, on the ride clock. */
 export interface CueLine {
@@ -59,7 +60,8 @@ export function placeCues(placing: Placing): CueLine[] {
 }
 
 function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, strain, rules }: Placing): CueLine | null {
-  const words = wordsOfCue(cue)
+  const speech = speechOf(ride)
+  const words = wordsOfCue(cue, speech)
   const count = countOf(cue)
   if (words === 0 && count === undefined) return null
   const inside = isInside(cue)
@@ -72,7 +74,8 @@ function placeCue(cue: Cue, played: PlayedBlock, clock: SectionClock, { ride, st
   // Nothing is said of a block before its change, which is what words “at its start” rest on.
   const soonest = inside ? played.from : 0
   const working = played.block.walk || played.block.posture === 'offBike' ? 0 : strainAt(strain, Math.max(soonest, to))
-  const length = count === undefined ? speechSeconds(speechOfCue(cue), wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
+  const length =
+    count === undefined ? speechSeconds(utteranceOfCue(cue, speech), wordsPerSecond(speaker.wordsPerMinute, working, rules), rules) : 0
   const from = count === undefined ? to - length : clock.atBeat(clock.beatAt(to) - count)
   const begins = inside && startsWithBlock(cue.lead) ? soonest : Math.max(soonest, from)
   const ends = begins + (to - from)

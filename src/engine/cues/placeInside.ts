@@ -2,16 +2,17 @@ import { constantsOf } from '#engine/constants.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { startLead } from '#plan/cueStart.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import type { Counts, Seconds, Stretch } from '#units/units.ts'
 import type { MeaningOf } from './claims/claim.ts'
 import { claimsIn } from './claims/claimsOf.ts'
 import { sectionClock } from './sectionClock.ts'
-import { type Speech, speechOf } from './speech.ts'
 import { speechSeconds, wordsPerSecond } from './speechRate.ts'
 import { isCalm, LEAST_ROOM } from './storyWindows.ts'
 import { crowdedWindows, overlap, spokenStretches } from './talk.ts'
+import { type Utterance, utteranceOf } from './utterance.ts'
 
 /** Room for more than calls inside a block. */
 export interface StoryRoom extends Stretch {
@@ -38,7 +39,7 @@ export function placeInside(ride: Ride, report: Planned, index: number, text: st
   if (longest === null) return null
   const middle = (longest.from + longest.to) / 2
   const rules = constantsOf(ride)
-  const length = speechSeconds(speechOf(text), rate(ride, report, played, middle), rules)
+  const length = speechSeconds(utteranceOf(text, speechOf(ride)), rate(ride, report, played, middle), rules)
   return length > longest.to - longest.from ? null : leadTo(ride, report, played, middle + length / 2, Math.round)
 }
 
@@ -52,11 +53,11 @@ export function placeTyped(ride: Ride, report: Planned, index: number, text: str
   const told = momentTold(ride, report, played, text)
   if (told !== null) return leadTo(ride, report, played, told, Math.round)
   const unit = 'counts' in played.block.length ? 'counts' : 'seconds'
-  const speech = speechOf(text)
-  const fits = (free: Stretch): boolean => lengthAt(ride, report, played, speech, free.from) <= free.to - free.from
+  const utterance = utteranceOf(text, speechOf(ride))
+  const fits = (free: Stretch): boolean => lengthAt(ride, report, played, utterance, free.from) <= free.to - free.from
   const free = freeStretches(report, played).find(fits)
   if (free === undefined || free.from <= played.from) return startLead(unit)
-  return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, speech, free.from), Math.floor)
+  return leadTo(ride, report, played, free.from + lengthAt(ride, report, played, utterance, free.from), Math.floor)
 }
 
 /** Beats of a bar where no song says. */
@@ -71,7 +72,7 @@ function momentTold(ride: Ride, { sections }: Planned, played: PlayedBlock, text
     unit === 'seconds' ? to - value : clock.atBeat(clock.beatAt(to) - (unit === 'bars' ? bar : 1) * value)
   for (const {
     meanings: [meaning],
-  } of claimsIn(text, ride.bike.unit)) {
+  } of claimsIn(text, ride.bike.unit, speechOf(ride))) {
     if ((meaning.about !== 'left' && meaning.about !== 'share') || (meaning.of !== undefined && meaning.of !== 'block')) continue
     const at = meaning.about === 'share' ? from + meaning.value * (to - from) : before(meaning.value, meaning.unit)
     if (at > from && at < to) return at
@@ -79,8 +80,8 @@ function momentTold(ride: Ride, { sections }: Planned, played: PlayedBlock, text
   return null
 }
 
-const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, speech: Speech, at: Seconds): Seconds =>
-  speechSeconds(speech, rate(ride, report, played, at), constantsOf(ride))
+const lengthAt = (ride: Ride, report: Planned, played: PlayedBlock, utterance: Utterance, at: Seconds): Seconds =>
+  speechSeconds(utterance, rate(ride, report, played, at), constantsOf(ride))
 
 /**
  * The room a story has that begins where `placeTyped` puts it, and what speaks against one here: what is spoken or kept

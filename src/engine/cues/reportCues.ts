@@ -3,6 +3,7 @@ import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import type { PlayedBlock, SectionReport } from '#engine/played.ts'
 import type { CueReport } from '#engine/report.ts'
 import type { StrainCurve } from '#engine/shape/strainCurve.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Ride } from '#plan/model.ts'
 import { changeAt } from './changeAt.ts'
 import { checkClaims, type Mismatch } from './claims/checkClaims.ts'
@@ -34,7 +35,7 @@ export function reportCues(
     crowded: crowdedWindows(spoken, rules.talkWindow, rules.talkSeconds),
     quiet,
     storyWindows: storyWindows(spoken, quiet, strain, ridden),
-    repeats: repeatCalls(ridden),
+    repeats: repeatCalls(ridden, speechOf(ride)),
     showings: showings(ridden),
   }
 }

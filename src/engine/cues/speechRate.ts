@@ -1,5 +1,5 @@
 import type { Seconds } from '#units/units.ts'
-import type { Speech } from './speech.ts'
+import type { Utterance } from './utterance.ts'
 
 /** The constants speech is timed by. */
 export interface SpeechRules {
@@ -31,12 +31,12 @@ export function wordsPerSecond(wordsPerMinute: number, strain: number, rules: Sp
 }
 
 /** Seconds a text takes from its first sound to its last, at a rate in words a second: all of it, pauses too, stretches as the rate falls. */
-export function speakingSeconds({ syllables, consonants, stops, commas }: Speech, perSecond: number, rules: SpeechRules): Seconds {
+export function speakingSeconds({ syllables, consonants, stops, commas }: Utterance, perSecond: number, rules: SpeechRules): Seconds {
   if (syllables === 0) return 0
   const sounds = syllables * rules.syllableSeconds + consonants * rules.consonantSeconds + rules.drawnOut
   return ((sounds + stops * rules.stopPause + commas * rules.commaPause) * TOLD_AT) / perSecond
 }
 
 /** The same with the pause after it; nothing where nothing is said. */
-export const speechSeconds = (speech: Speech, perSecond: number, rules: SpeechRules): Seconds =>
-  speech.syllables === 0 ? 0 : speakingSeconds(speech, perSecond, rules) + rules.speechPause
+export const speechSeconds = (utterance: Utterance, perSecond: number, rules: SpeechRules): Seconds =>
+  utterance.syllables === 0 ? 0 : speakingSeconds(utterance, perSecond, rules) + rules.speechPause

@@ -1,6 +1,7 @@
 import { drinkMoments } from '#engine/cues/drinkWords.ts'
 import { allowedMinutes, MEASURED_CLASS_LEVEL } from '#engine/hearing/noiseDose.ts'
 import type { Finding } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, fix, inQuotes, ofRide } from './finding.ts'
@@ -13,13 +14,13 @@ export function comfort(facts: Facts): Finding[] {
 
 /** The longest stretch without a drink, marked or told, where the class lasts long enough to warm a room. */
 function water(facts: Facts): Finding[] {
-  const { blocks, cues, rules } = facts
+  const { ride, blocks, cues, rules } = facts
   const played = blocks.filter(({ from, to }) => to > from)
   const last = played.at(-1)
   if (!last) return []
   let since = played[0]!.from
   let longest = { from: since, to: since }
-  for (const at of [...drinkMoments(played, cues.lines), last.to]) {
+  for (const at of [...drinkMoments(played, cues.lines, speechOf(ride)), last.to]) {
     if (at - since > longest.to - longest.from) longest = { from: since, to: at }
     since = Math.max(since, at)
   }

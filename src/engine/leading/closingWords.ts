@@ -1,6 +1,7 @@
 import { constantsOf } from '#engine/constants.ts'
-import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
+import { utteranceOf } from '#engine/cues/utterance.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Seconds } from '#units/units.ts'
 import type { LedClass } from './ledClass.ts'
 
@@ -16,9 +17,10 @@ interface ClosingWords {
  * off the pedals is planned like any block.
  */
 export function closingWords({ ride, report }: LedClass): ClosingWords {
-  const text = 'Legs still, wheel stopped, both sides equal. Thank you, and well ridden.'
+  const speech = speechOf(ride)
+  const text = speech.sentences.closing
   const rules = constantsOf(ride)
   const rate = wordsPerSecond(ride.leaders[0]!.wordsPerMinute, 0, rules)
   const to = report.sections.at(-1)?.to ?? report.overall.total
-  return { text, from: Math.max(0, to - speechSeconds(speechOf(text), rate, rules)), to }
+  return { text, from: Math.max(0, to - speechSeconds(utteranceOf(text, speech), rate, rules)), to }
 }

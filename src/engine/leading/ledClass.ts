@@ -53,7 +53,7 @@ export function classOf(plan: Plan, led: Led, late: Seconds, said: Text = ''): L
 /** The class as a ride and its report: computed a second time where words had to be put right, since they then take another time to say. */
 function asItComes(plan: Plan, led: Led, blocks: LedClass['blocks']): Pick<LedClass, 'ride' | 'report'> {
   const ride = ledRide(plan, led)
-  if (ride === plan.ride) return { ride, report: plan.report.shownOn ? spokenOnBike(plan.report, ride.bike.unit) : plan.report }
+  if (ride === plan.ride) return { ride, report: plan.report.shownOn ? spokenOnBike(plan.report, ride) : plan.report }
   const report = computeRide(ride)
   const words = wordsAnew(plan, report.cues, blocks)
   if (words.size === 0) return { ride, report: readAs(plan, ride, report) }
@@ -63,7 +63,7 @@ function asItComes(plan: Plan, led: Led, blocks: LedClass['blocks']): Pick<LedCl
 
 /** The report in the words of the bike the plan is read on. */
 const readAs = ({ report: { shownOn } }: Plan, ride: Ride, report: RideReport): RideReport =>
-  shownOn ? spokenOnBike(onAnotherBike(ride, report, shownOn.bike), ride.bike.unit) : report
+  shownOn ? spokenOnBike(onAnotherBike(ride, report, shownOn.bike), ride) : report
 
 /** Seconds by which the end of the class stands off at a time, for a hold that goes on. */
 export const heldSeconds = ({ plan, led }: LedClass, at: Seconds): Seconds =>

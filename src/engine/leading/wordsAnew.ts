@@ -3,7 +3,8 @@ import type { About } from '#engine/cues/claims/claim.ts'
 import { repaired } from '#engine/cues/claims/repair.ts'
 import { replaced } from '#engine/cues/claims/replaced.ts'
 import type { CueReport } from '#engine/report.ts'
-import type { Bike } from '#plan/model.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
+import type { Ride } from '#plan/model.ts'
 import type { Plan } from './led.ts'
 
 /** By block of the class as it comes: texts of its cues as planned, and as they have to be said now. */
@@ -32,17 +33,18 @@ export function wordsAnew(plan: Plan, cues: CueReport, blocks: readonly { planne
   }
   const words = new Map<number, Map<string, string>>()
   for (const [block, texts] of wrong) {
-    words.set(block, new Map([...texts].map(([text, mismatches]) => [text, putRight(text, mismatches, plan.ride.bike)])))
+    words.set(block, new Map([...texts].map(([text, mismatches]) => [text, putRight(text, mismatches, plan.ride)])))
   }
   return words
 }
 
 /** The numbers changed where the sentence allows it, else the call in the plan's words; what can be said neither way stays as it is. */
-const putRight = (text: string, mismatches: readonly Mismatch[], bike: Bike): string =>
-  repaired(text, mismatches, bike) ??
+const putRight = (text: string, mismatches: readonly Mismatch[], ride: Ride): string =>
+  repaired(text, mismatches, ride.bike, speechOf(ride)) ??
   replaced(
     text,
     mismatches.filter((mismatch) => CALLS.has(aboutOf(mismatch))),
+    speechOf(ride).grammar,
   )
 
 const aboutOf = ({ claim }: Mismatch): About => claim.meanings[0].about

@@ -1,4 +1,5 @@
 import type { LedgerEntry } from '#engine/played.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Unrolled } from '#engine/timeline/unrollItems.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
@@ -29,16 +30,17 @@ export interface Ledger {
 /** The running resistance through all played blocks. Cost: linear in what is played. */
 export function keepLedger(ride: Ride, played: readonly Unrolled[]): Ledger {
   const { bike, datum } = ride
+  const speech = speechOf(ride)
   const limits = limitsOf(ride)
   const start = startOf(limits)
   const lines: LedgerLine[] = []
   let standing = standingAt(start)
   for (const { block, set } of played) {
     const { call, after, reached, under, over, next } = playCall(standing, block.resistance, set, limits)
-    const said = sayCall(call, standing.state, reached, bike, datum)
-    const total = formatTotal(after, bike)
+    const said = sayCall(call, standing.state, reached, bike, datum, speech)
+    const total = formatTotal(after, bike, speech)
     const checkpoint = checkpointOf(call)
-    const entry = { before: standing.state, after, call: said.call, change: said.change, total, checkpoint }
+    const entry = { before: standing.state, after, form: said.form, call: said.call, change: said.change, total, checkpoint }
     lines.push({ entry, call, reached, under, over })
     standing = next
   }

@@ -1,42 +1,29 @@
+import { english } from '#engine/speech/english/english.ts'
+import type { Scale, Speech } from '#engine/speech/speech.ts'
 import { isSingle, type LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Change, Resistance } from '#plan/model.ts'
-import { formatSetting, formatSettingRange, formatSignedSetting } from '#units/formatSetting.ts'
 import type { KnobSteps } from '#units/units.ts'
-import { placeWords, type Scale, sizeWords } from './settingWords.ts'
-
-/** A change as it is spoken: "one and a quarter on", "half a turn off", "two levels on"; "stay" for none. */
-function sayChange(steps: KnobSteps, scale: Scale): string {
-  return steps === 0 ? 'stay' : `${sizeWords(Math.abs(steps), scale)} ${steps > 0 ? 'on' : 'off'}`
-}
 
 /** A change written small: "+¾", "−1¼", "stay". */
-export function formatChange(steps: KnobSteps, scale: Scale): string {
-  return steps === 0 ? 'stay' : formatSignedSetting(steps, scale.stepsPerUnit)
-}
+export const formatChange = (steps: KnobSteps, scale: Scale, speech: Speech = english): string => speech.calls.small.change(steps, scale)
 
 /** A running total written small: "1½", "3–4", "4¼ or more", "3 or less"; "2 or so" where both ends are open. */
-export function formatTotal({ low, nominal, high }: LedgerState, { stepsPerUnit }: Pick<Scale, 'stepsPerUnit'>): string {
-  const at = (steps: KnobSteps) => formatSetting(steps, stepsPerUnit)
-  if (low === null) return high === null ? `${at(nominal)} or so` : `${at(high)} or less`
-  return high === null ? `${at(low)} or more` : formatSettingRange({ from: low, to: high }, stepsPerUnit)
-}
+export const formatTotal = (state: LedgerState, scale: Pick<Scale, 'stepsPerUnit'>, speech: Speech = english): string =>
+  speech.calls.small.total(state, scale)
 
-/** The same where room is short: "4¼+" for "4¼ or more". */
-export const shortTotal = (total: string): string => total.replace(/ or more$/, '+')
+/** The same where room is short: "4¼+" for "4¼ or more", in any language. */
+export const shortTotal = (total: string): string => total.replace(/ (?:or more|oder mehr)$/, '+')
 
 /** A total as it is spoken: "to three", "to three to four", "to at least three"; under the datum "to a quarter under base". */
-export function sayTotal({ low, nominal, high }: LedgerState, scale: Scale, datum: 'base' | 'loose'): string {
-  const place = (steps: KnobSteps): string => {
-    if (steps < 0) return `${placeWords(-steps, scale)} under ${datum === 'base' ? 'base' : 'nought'}`
-    return steps === 0 && datum === 'base' ? 'base' : placeWords(steps, scale)
-  }
-  if (low === null) return high === null ? `to about ${place(nominal)}` : `to at most ${place(high)}`
-  if (high === null) return `to at least ${place(low)}`
-  return low === high ? `to ${place(low)}` : `to ${place(low)} to ${place(high)}`
-}
+export const sayTotal = (state: LedgerState, scale: Scale, datum: 'base' | 'loose', speech: Speech = english): string =>
+  speech.calls.total(state, scale, datum)
+
+/** How a call is given: a total between two single values as the change it amounts to. */
+export type CallForm = 'stay' | 'allOff' | 'change' | 'total' | 'byFeel'
 
 /** The words and the small form of a call, from the states before and after it. */
 interface SaidCall {
+  form: CallForm
   call: string
   change: string
 }
@@ -47,30 +34,35 @@ interface SaidCall {
  *
  * @param after where the call leads, before a checkpoint
  */
-export function sayCall(call: Resistance, before: LedgerState, after: LedgerState, scale: Scale, datum: 'base' | 'loose'): SaidCall {
+export function sayCall(
+  call: Resistance,
+  before: LedgerState,
+  after: LedgerState,
+  scale: Scale,
+  datum: 'base' | 'loose',
+  speech: Speech = english,
+): SaidCall {
+  const { calls } = speech
+  const { small } = calls
   switch (call.kind) {
     case 'keep':
-      return { call: 'stay', change: 'stay' }
+      return { form: 'stay', call: calls.stay, change: small.stay }
     case 'allOff':
-      return { call: 'all off', change: 'all off' }
+      return { form: 'allOff', call: calls.allOff, change: small.allOff }
     case 'change':
-      return sayStatedChange(call.mode, Math.round(call.steps), scale)
+      return sayStatedChange(call.mode, Math.round(call.steps), scale, speech)
     case 'total': {
-      if (isSingle(before) && isSingle(after)) return sayStatedChange('exact', after.nominal - before.nominal, scale)
-      return { call: sayTotal(after, scale, datum), change: `to ${formatTotal(after, scale)}` }
+      if (isSingle(before) && isSingle(after)) return sayStatedChange('exact', after.nominal - before.nominal, scale, speech)
+      return { form: 'total', call: calls.total(after, scale, datum), change: small.to(small.total(after, scale)) }
     }
     case 'byFeel':
-      return {
-        call: `by feel, ${sayTotal(after, scale, datum).slice('to '.length)}`,
-        change: `to ${formatTotal(after, scale)} by feel`,
-      }
+      return { form: 'byFeel', call: calls.byFeel(after, scale, datum), change: small.toByFeel(small.total(after, scale)) }
   }
 }
 
-function sayStatedChange(mode: Change['mode'], steps: KnobSteps, scale: Scale): SaidCall {
-  const call = sayChange(steps, scale)
-  const change = formatChange(steps, scale)
-  if (steps === 0 || mode === 'exact') return { call, change }
-  if (mode === 'atLeast') return { call: `at least ${call}`, change: `${change} or more` }
-  return { call: `${call} if you have it`, change: `${change} if you have it` }
+function sayStatedChange(mode: Change['mode'], steps: KnobSteps, scale: Scale, { calls }: Speech): SaidCall {
+  const call = calls.change(steps, scale)
+  const change = calls.small.change(steps, scale)
+  if (steps === 0) return { form: 'stay', call, change }
+  return { form: 'change', call: calls.asked(mode, call), change: calls.small.asked(mode, change) }
 }

@@ -1,10 +1,7 @@
-import type { Bike } from '#plan/model.ts'
+import type { Scale } from '#engine/speech/speech.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import type { KnobSteps } from '#units/units.ts'
 import { numberWords } from './numberWords.ts'
-
-/** What words need to know of a bike's scale. */
-export type Scale = Pick<Bike, 'unit' | 'stepsPerUnit'>
 
 /**
  * A size on the bike's scale as it is spoken before "on" or "off": "a quarter turn", "half a

@@ -1,6 +1,7 @@
 import { drinkStops } from '#engine/cues/drinkWords.ts'
 import { MEASURED_CLASS_LEVEL, noiseDose, weeklyShare } from '#engine/hearing/noiseDose.ts'
 import type { RideReport } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { openingCard } from '#engine/words/openingCard.ts'
 import type { Ride } from '#plan/model.ts'
 import { say, type Text } from '#words/said.ts'
@@ -81,7 +82,7 @@ function camera(ride: Ride, report: RideReport): CheckItem[] {
 }
 
 function riders(ride: Ride, { blocks, cues, overall }: RideReport): CheckItem[] {
-  const drinks = drinkStops(blocks, cues.lines)
+  const drinks = drinkStops(blocks, cues.lines, speechOf(ride))
   const online = ride.room === 'online'
   const briefing = ride.briefingSeconds > 0 ? say('prepare.briefing', { seconds: ride.briefingSeconds }) : say('prepare.noBriefing')
   return [

@@ -1,8 +1,9 @@
 import { constantsOf } from '#engine/constants.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
-import { speechOfCue } from '#engine/cues/speech.ts'
 import { speakingSeconds } from '#engine/cues/speechRate.ts'
+import { utteranceOfCue } from '#engine/cues/utterance.ts'
 import type { Plan } from '#engine/leading/led.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Seconds } from '#units/units.ts'
 
 /** Words to be said by a voice. */
@@ -31,12 +32,13 @@ export const USUAL_PACE = 180
  */
 export function spokenCues({ ride, report }: Plan, pace: number, speed: number): Spoken[] {
   const rules = constantsOf(ride)
+  const speech = speechOf(ride)
   const spoken = report.cues.lines.flatMap((line) => {
     const text = line.cue.text.trim()
     if (text === '') return line.count === undefined ? [] : countedIn(line, line.count)
     const leader = ride.leaders.find(({ id }) => id === line.speaker) ?? ride.leaders[0]!
     const rate = Math.min(RATES.to, Math.max(RATES.from, leader.wordsPerMinute / pace))
-    const words = Math.max(1, speakingSeconds(speechOfCue(line.cue), 1, rules))
+    const words = Math.max(1, speakingSeconds(utteranceOfCue(line.cue, speech), 1, rules))
     const seconds = (60 * words) / (pace * rate)
     return [{ at: Math.max(0, line.to - seconds * speed), text, words, rate }]
   })

@@ -1,9 +1,10 @@
 import { constantsOf } from '#engine/constants.ts'
 import { countWords } from '#engine/cues/countWords.ts'
-import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { utteranceOf } from '#engine/cues/utterance.ts'
 import type { RideReport } from '#engine/report.ts'
+import type { ComingClass } from '#engine/speech/speech.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Seconds } from '#units/units.ts'
 
@@ -23,42 +24,34 @@ export interface OpeningCard {
  * longest and where the hardest comes; then what holds for every rider in this room.
  */
 export function openingCard(ride: Ride, report: Pick<RideReport, 'blocks' | 'recovery' | 'measures'>): OpeningCard {
-  const sentences: OpeningCard['sentences'] = [coming(report), ride.room === 'online' ? AT_HOME : IN_THE_ROOM]
-  const words = sentences.reduce((sum, sentence) => sum + countWords(sentence), 0)
+  const speech = speechOf(ride)
+  const { coming, atHome, inTheRoom } = speech.sentences
+  const sentences: OpeningCard['sentences'] = [coming(comingClass(report)), ride.room === 'online' ? atHome : inTheRoom]
+  const words = sentences.reduce((sum, sentence) => sum + countWords(sentence, speech), 0)
   const rules = constantsOf(ride)
   // Each sentence has its own pause.
   const rate = wordsPerSecond(ride.leaders[0]!.wordsPerMinute, 0, rules)
-  const seconds = sentences.reduce((sum, sentence) => sum + speechSeconds(speechOf(sentence), rate, rules), 0)
+  const seconds = sentences.reduce((sum, sentence) => sum + speechSeconds(utteranceOf(sentence, speech), rate, rules), 0)
   return { sentences, words, seconds, fits: seconds <= ride.briefingSeconds }
 }
 
-/** Each rider's knob is another, and nobody is there to look (common practice). */
-const AT_HOME = 'Your bike is not mine, so go by the feel I describe, stay in the saddle whenever you like, and stop if you are dizzy.'
-const IN_THE_ROOM = 'Every change starts from your own base, staying in the saddle is always an option, and you stop if you are dizzy.'
-
 /** Minutes are those of the riding, which is what riders count: from the first one on, with no briefing and no clearing up. */
-function coming({ blocks, recovery: { bouts }, measures }: Pick<RideReport, 'blocks' | 'recovery' | 'measures'>): string {
+function comingClass({ blocks, recovery: { bouts }, measures }: Pick<RideReport, 'blocks' | 'recovery' | 'measures'>): ComingClass {
   const first = blocks[0]?.from ?? 0
-  const minutes = Math.max(1, Math.round(((blocks.at(-1)?.to ?? first) - first) / 60))
-  const length = `${capitalised(numberWords(minutes))} ${minutes === 1 ? 'minute' : 'minutes'}`
   const { longestHard, lastHardest } = measures
-  if (lastHardest === null) return `${length} with nothing hard in them.`
-  const minute = numberWords(Math.max(1, Math.round((lastHardest - first) / 60)))
-  if (bouts.length === 1) return `${length} with one hard effort of about ${lengthWords(longestHard)}, at minute ${minute}.`
-  return `${length} with ${numberWords(bouts.length)} hard efforts, none longer than ${lengthWords(longestHard)}, the hardest at minute ${minute}.`
+  return {
+    minutes: Math.max(1, Math.round(((blocks.at(-1)?.to ?? first) - first) / 60)),
+    efforts: bouts.length,
+    longest: roundedUp(longestHard),
+    hardestAt: lastHardest === null ? null : Math.max(1, Math.round((lastHardest - first) / 60)),
+  }
 }
 
-/** A length rounded up, so that "none longer than" is true: to five seconds under a minute, else to half minutes. */
-function lengthWords(seconds: Seconds): string {
+/** So that "none longer than" is true: to five seconds under a minute, else to half minutes. */
+function roundedUp(seconds: Seconds): Seconds {
   const fives = Math.ceil(seconds / 5 - DRIFT) * 5
-  if (fives < 60) return `${numberWords(Math.max(5, fives))} seconds`
-  const halves = Math.ceil(seconds / 30 - DRIFT)
-  const whole = Math.floor(halves / 2)
-  const minutes = whole === 1 ? 'a minute' : `${numberWords(whole)} minutes`
-  return halves % 2 === 0 ? minutes : `${minutes} and a half`
+  return fives < 60 ? Math.max(5, fives) : 30 * Math.ceil(seconds / 30 - DRIFT)
 }
 
 /** Absorbs float drift: 30.0000001 s is thirty. */
 const DRIFT = 1e-6
-
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

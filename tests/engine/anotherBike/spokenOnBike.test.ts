@@ -23,7 +23,7 @@ const rideSaying = (...cues: Cue[]): Ride => blocksOnly([turns(4), turns(4, cues
 const shown = (ride: Ride) => onAnotherBike(ride, computeRide(ride), LEVELS_BIKE)
 const spoken = (...cues: Cue[]) => {
   const ride = rideSaying(...cues)
-  return spokenOnBike(shown(ride), ride.bike.unit).cues.lines
+  return spokenOnBike(shown(ride), ride).cues.lines
 }
 const textOf = (text: string, moment?: Cue['moment']) => spoken(saying(text, moment))[0]!.cue.text
 
@@ -55,7 +55,7 @@ describe('what is said of the knob where another bike stands', () => {
   it('each line for itself, with its time, and nothing else of the report', () => {
     const ride = rideSaying(saying('One turn on.'), { ...saying('Ready?', 'preview'), id: 'other' })
     const report = shown(ride)
-    const { cues, ...rest } = spokenOnBike(report, ride.bike.unit)
+    const { cues, ...rest } = spokenOnBike(report, ride)
     const { cues: before, ...restBefore } = report
     expect(rest).toEqual(restBefore)
     expect(cues.lines.map(({ cue, ...times }) => times)).toEqual(before.lines.map(({ cue, ...times }) => times))

@@ -117,7 +117,7 @@ it('a ride as it is read on another bike', async () => {
   const read = [demoRide('spark'), STRANGE[2]!].flatMap((ride) => {
     const report = computeRide(ride)
     return [LEVELS_BIKE, { ...LEVELS_BIKE, unit: 'turn', stepsPerUnit: 2, brake: 'magnetic' as const, max: 40 }].map((bike) => {
-      const { blocks, findings, cues } = spokenOnBike(onAnotherBike(ride, report, bike), ride.bike.unit)
+      const { blocks, findings, cues } = spokenOnBike(onAnotherBike(ride, report, bike), ride)
       return {
         calls: blocks.map(({ ledger: { call, total, change, reading } }) => ({ call, total, change, reading })),
         said: cues.lines.map(({ cue: { text } }) => text),

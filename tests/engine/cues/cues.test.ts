@@ -4,6 +4,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import { offerFormPoints } from '#engine/cues/formPoints.ts'
 import type { Finding } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
+import { english } from '#engine/speech/english/english.ts'
 import type { Block, Cue, Ride, SetBlock } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
@@ -238,9 +239,10 @@ describe('what is noticed about cues', () => {
   it('a pace that changes without the knob', () => {
     const faster = withBlock('spark', 's4b3', () => ({ resistance: { kind: 'keep' }, strikesPerBeat: 0.5, cues: [] }))
     const change = computeRide(faster).cues.changes.find(({ block }) => computeRide(faster).blocks[block]!.block.id === 's4b3')
-    expect(change?.pace).toMatchObject({ from: 92, to: 46, words: 'half time' })
+    expect(change?.pace).toMatchObject({ from: 92, to: 46, step: { kind: 'time', up: false } })
     const ramp = withBlock('spark', 's4b3', () => ({ resistance: { kind: 'keep' }, cadence: { rpm: 90, rampTo: 105 }, cues: [] }))
-    expect(computeRide(ramp).cues.changes.find(({ pace }) => pace)?.pace?.words).toBe('pick it up to 105')
+    const step = computeRide(ramp).cues.changes.find(({ pace }) => pace)?.pace?.step
+    expect(step && english.calls.pace(step)).toBe('pick it up to 105')
     expect(found(ramp, 'unannounced')[0]?.fixes[0]?.label).toContain('Pick it up to 105.')
   })
 

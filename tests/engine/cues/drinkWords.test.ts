@@ -3,13 +3,14 @@ import { computeRide } from '#engine/computeRide.ts'
 import { drinkMoments, drinkStops } from '#engine/cues/drinkWords.ts'
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { PlayedBlock } from '#engine/played.ts'
+import { english } from '#engine/speech/english/english.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
 
 /** Whether a text, announced, is one that tells riders to drink. */
 const tellsToDrink = (text: string): boolean => {
   const cue: Cue = { id: 'c', moment: 'announce', lead: { seconds: 8 }, text }
-  return drinkMoments([], [{ cue, moment: 'announce', from: 0 } as CueLine]).length > 0
+  return drinkMoments([], [{ cue, moment: 'announce', from: 0 } as CueLine], english).length > 0
 }
 
 describe('telling riders to drink', () => {
@@ -91,7 +92,7 @@ it('counts a drink that is marked and told as one, as it does one told twice wit
   const told = (text: string, from: number) => ({ cue: { id: 'c', moment: 'announce', text }, moment: 'announce', from }) as CueLine
   const marked = { block: { water: true }, from: 300, to: 360 } as PlayedBlock
   const lines = [told('Grab a sip.', 310), told('Bottles up.', 700), told('Drink some more.', 730), told('Drink.', 1200)]
-  expect(drinkMoments([marked], lines)).toEqual([300, 310, 700, 730, 1200])
-  expect(drinkStops([marked], lines)).toEqual([300, 700, 1200])
-  expect(drinkStops([{ ...marked, to: 300 }], [])).toEqual([])
+  expect(drinkMoments([marked], lines, english)).toEqual([300, 310, 700, 730, 1200])
+  expect(drinkStops([marked], lines, english)).toEqual([300, 700, 1200])
+  expect(drinkStops([{ ...marked, to: 300 }], [], english)).toEqual([])
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { tellsFeel } from '#engine/cues/feelWords.ts'
 import { cueOffersSeat } from '#engine/cues/seatWords.ts'
+import { english } from '#engine/speech/english/english.ts'
 import type { Cue } from '#plan/model.ts'
 
 const cue = (text: string): Cue => ({ id: 'q', moment: 'announce', lead: { counts: 8 }, text })
@@ -14,7 +15,7 @@ describe('a feel told in words', () => {
     'One turn on, thick now.',
     'Almost nothing on.',
     'Half on. Short sentences only.',
-  ])('is heard: %s', (text) => expect(tellsFeel(cue(text))).toBe(true))
+  ])('is heard: %s', (text) => expect(tellsFeel(cue(text), english)).toBe(true))
 
   it.each([
     'Half a turn on.',
@@ -22,7 +23,7 @@ describe('a feel told in words', () => {
     'One turn on, shoulders easy.',
     'Land soft, hips back.',
     'Three pushes next.',
-  ])('is not: %s', (text) => expect(tellsFeel(cue(text))).toBe(false))
+  ])('is not: %s', (text) => expect(tellsFeel(cue(text), english)).toBe(false))
 })
 
 describe('a seat offered in words', () => {
@@ -33,7 +34,7 @@ describe('a seat offered in words', () => {
     'Up, or ride it in the saddle.',
     'Seated works too.',
     'You can sit any time.',
-  ])('is heard: %s', (text) => expect(cueOffersSeat(cue(text), true)).toBe(true))
+  ])('is heard: %s', (text) => expect(cueOffersSeat(cue(text), true, english)).toBe(true))
 
   it.each([
     'Sit, keep it on.',
@@ -41,5 +42,5 @@ describe('a seat offered in words', () => {
     'Up, out of the saddle.',
     'Run tall, hips over the saddle.',
     'Stay strong.',
-  ])('is not: %s', (text) => expect(cueOffersSeat(cue(text), true)).toBe(false))
+  ])('is not: %s', (text) => expect(cueOffersSeat(cue(text), true, english)).toBe(false))
 })

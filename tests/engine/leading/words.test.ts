@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { constantsOf } from '#engine/constants.ts'
-import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds } from '#engine/cues/speechRate.ts'
+import { utteranceOf } from '#engine/cues/utterance.ts'
 import { clockWords } from '#engine/leading/clockWords.ts'
 import { closingWords } from '#engine/leading/closingWords.ts'
 import { cueDueAt } from '#engine/leading/cueDueAt.ts'
@@ -25,7 +25,7 @@ it('closes so that the last word ends with the riding, inside the slot', () => {
     const plan = planOf({ ...demoRide(name), clearUpSeconds: 10 })
     const { from, to, text } = closingWords(ledClass(plan, logOf()))
     expect(to).toBe(plan.report.sections.at(-1)!.to)
-    expect(to - from).toBeCloseTo(speechSeconds(speechOf(text), 140 / 60, constantsOf(plan.ride)), 9)
+    expect(to - from).toBeCloseTo(speechSeconds(utteranceOf(text), 140 / 60, constantsOf(plan.ride)), 9)
     expect(to).toBeLessThan(plan.ride.slotMinutes * 60)
   }
 })

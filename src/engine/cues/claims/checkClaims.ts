@@ -1,8 +1,7 @@
 import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Claim, Figures, Meaning, MeaningOf } from './claim.ts'
 import { claimsOf } from './claimsOf.ts'
-import { planWords } from './english/planWords.ts'
-import { edited, rewrite } from './english/rewrite.ts'
+import { edited } from './edited.ts'
 import { judge } from './plan/judge.ts'
 import type { PlanView } from './plan/planView.ts'
 import { type Spoken, spokenAt } from './plan/spoken.ts'
@@ -24,7 +23,7 @@ export interface Mismatch {
  */
 export function checkClaims(line: CueLine, view: PlanView): Mismatch[] {
   const { cue } = line
-  const claims = claimsOf(cue, view.ride.bike.unit)
+  const claims = claimsOf(cue, view.ride.bike.unit, view.speech)
   if (claims.length === 0) return []
   const changes = claims.filter(isChange)
   const single = changes.length > 1 ? claims.filter((claim) => !isChange(claim)) : claims
@@ -88,9 +87,14 @@ function judgeSequence(line: CueLine, changes: readonly Claim[], view: PlanView)
 }
 
 /** What is said and what the plan has, in the same words where only a number differs. */
-function mismatch(text: string, claim: Claim, { meaning, verdict: { right, call } }: Wrong, { ride: { bike } }: PlanView): Mismatch {
-  const edits = call ? null : rewrite(text, claim, right, bike)
-  if (edits === null) return { claim, said: text.slice(claim.from, claim.to), planned: planWords(meaning, right, call, bike), right }
+function mismatch(
+  text: string,
+  claim: Claim,
+  { meaning, verdict: { right, call } }: Wrong,
+  { ride: { bike }, speech: { grammar } }: PlanView,
+): Mismatch {
+  const edits = call ? null : grammar.rewrite(text, claim, right, bike)
+  if (edits === null) return { claim, said: text.slice(claim.from, claim.to), planned: grammar.planned(meaning, right, call, bike), right }
   // "A four out of ten" takes its article along.
   const from = Math.min(claim.from, ...edits.map((edit) => edit.from))
   const to = Math.max(claim.to, ...edits.map((edit) => edit.to))

@@ -1,20 +1,22 @@
 import { tokensOf } from '#engine/cues/tokens.ts'
+import { bySpeech } from '#engine/speech/bySpeech.ts'
+import { english } from '#engine/speech/english/english.ts'
+import type { Speech } from '#engine/speech/speech.ts'
 import type { Cue } from '#plan/model.ts'
 import type { Claim } from './claim.ts'
-import { readClaims } from './english/readClaims.ts'
 
 interface Cached {
   unit: string
   claims: readonly Claim[]
 }
-const known = new WeakMap<Cue, Cached>()
+const known = bySpeech(() => new WeakMap<Cue, Cached>())
 
 /** The numbers a cue speaks; read once for each cue object. */
-export function claimsOf(cue: Cue, unit: string): readonly Claim[] {
-  const held = known.get(cue)
+export function claimsOf(cue: Cue, unit: string, speech: Speech): readonly Claim[] {
+  const held = known(speech).get(cue)
   if (held?.unit === unit) return held.claims
-  const claims = claimsIn(cue.text, unit)
-  known.set(cue, { unit, claims })
+  const claims = claimsIn(cue.text, unit, speech)
+  known(speech).set(cue, { unit, claims })
   return claims
 }
 
@@ -29,11 +31,11 @@ let characters = 0
  *
  * @param unit the bike's own unit, understood beside the common ones
  */
-export function claimsIn(text: string, unit: string): readonly Claim[] {
-  const key = `${unit.toLowerCase()} ${text}`
+export function claimsIn(text: string, unit: string, { language, grammar }: Speech = english): readonly Claim[] {
+  const key = `${language} ${unit.toLowerCase()} ${text}`
   let claims = texts.get(key)
   if (claims === undefined) {
-    claims = readClaims(tokensOf(text), unit.toLowerCase())
+    claims = grammar.read(tokensOf(text), unit.toLowerCase())
     if (characters > MOST_CHARACTERS) {
       texts.clear()
       characters = 0

@@ -6,6 +6,8 @@ import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
+import type { Speech } from '#engine/speech/speech.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Block } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
 
@@ -23,7 +25,7 @@ export function feelWithChange(facts: Facts): Finding[] {
     if (played.to <= played.from) continue
     const { block } = played
     const { nominal } = played.ledger.after
-    const isTold = saysFeel(block)
+    const isTold = saysFeel(block, speechOf(facts.ride))
     const isKnown = told.some((total) => Math.abs(total - nominal) <= SAME)
     if (isTold) told.push(nominal)
     if (isTold || isKnown || !turnsKnob(played) || eases(facts, played) || found.has(block.id)) continue
@@ -53,7 +55,7 @@ function eases({ rules }: Facts, { block, cadence, ledger: { before, after } }: 
   return isEasy && after.nominal < before.nominal
 }
 
-const saysFeel = ({ feel, resistance, cues }: Block): boolean =>
-  Boolean(feel?.trim()) || resistance.kind === 'byFeel' || cues.some(tellsFeel)
+const saysFeel = ({ feel, resistance, cues }: Block, speech: Speech): boolean =>
+  Boolean(feel?.trim()) || resistance.kind === 'byFeel' || cues.some((cue) => tellsFeel(cue, speech))
 
 const withArticle = (feel: string): string => (/^(?:an?|the|base)\b/i.test(feel) ? feel : `${/^[aeiou]/i.test(feel) ? 'an' : 'a'} ${feel}`)

@@ -5,6 +5,8 @@ import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
+import type { Speech } from '#engine/speech/speech.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Block } from '#plan/model.ts'
 import { isOutOfSaddle } from '#plan/posture.ts'
 
@@ -14,12 +16,13 @@ import { isOutOfSaddle } from '#plan/posture.ts'
  * Common practice.
  */
 export function seatedOption(facts: Facts): Finding[] {
+  const speech = speechOf(facts.ride)
   return facts.sections.flatMap(({ blocks: { from, to } }) => {
     const ridden = facts.blocks.slice(from, to).filter((played) => played.to > played.from)
     const first = ridden.find(isUp)
-    if (!first || ridden.slice(0, ridden.indexOf(first) + 1).some(({ block }) => tellsSeat(block))) return []
+    if (!first || ridden.slice(0, ridden.indexOf(first) + 1).some(({ block }) => tellsSeat(block, speech))) return []
     const { block } = first
-    const text = block.easier ? `${block.easier.text}; or stay seated` : 'stay seated'
+    const text = speech.sentences.orSeated(block.easier?.text)
     return [
       atBlock(facts, first.index, {
         rule: 'seatedOption',
@@ -38,8 +41,6 @@ function isUp({ block, cadence }: PlayedBlock): boolean {
   return cadence.kind !== 'still' && isOutOfSaddle(block) && terrain !== 'jumps' && !(move && isJump(move.name))
 }
 
-const SEATED = /\b(?:sit|sits|sitting|seat|seated|saddle)\b/i
-
 /** The easier option is an offer by itself; words of a cue have to make one. */
-const tellsSeat = ({ easier, cues, posture }: Block): boolean =>
-  (easier !== undefined && SEATED.test(easier.text)) || cues.some((cue) => cueOffersSeat(cue, posture !== 'seated'))
+const tellsSeat = ({ easier, cues, posture }: Block, speech: Speech): boolean =>
+  (easier !== undefined && speech.told.seated(easier.text)) || cues.some((cue) => cueOffersSeat(cue, posture !== 'seated', speech))

@@ -5,20 +5,15 @@ import { tellsFeel } from '#engine/cues/feelWords.ts'
 import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, inQuotes } from '#engine/findings/finding.ts'
-import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { Bout } from '#engine/recovery/findBouts.ts'
 import type { Finding, Fix } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Cue } from '#plan/model.ts'
 import { joinWords } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
 import { cueFix } from './atLine.ts'
 
 const WHY = 'common practice; how long, how many and how hard is what riders ask'
-/** A length in music instead of time, and words that say how hard. */
-const MUSICAL = /\b(?:counts?|bars?|measures?|phrases?|eights?|sixes|chorus|verse|bridge|break|drop|(?:whole|rest of the) song)\b/i
-const EFFORT =
-  /\b(?:hard|harder|strong|heavy|push|surge|sprint|attack|climb|go|own it|all out|everything|effort|of ten|breathless|rise|up|summit|finish|home)\b/i
-
 /** Hard bouts that riders go into without knowing how long, how many or how hard. */
 export function hardBoutWords(facts: Facts): Finding[] {
   const heard = linesByBlock(facts)
@@ -68,7 +63,8 @@ function readSection(facts: Facts, heard: Heard, section: number): Told {
   return told
 }
 
-const aboutsOf = (cue: Cue, { ride }: Facts): Meaning['about'][] => claimsOf(cue, ride.bike.unit).map(({ meanings }) => meanings[0].about)
+const aboutsOf = (cue: Cue, { ride }: Facts): Meaning['about'][] =>
+  claimsOf(cue, ride.bike.unit, speechOf(ride)).map(({ meanings }) => meanings[0].about)
 
 function missingWords(facts: Facts, bout: Bout, heard: Heard, toldBefore: (section: number) => Told): string[] {
   const first = facts.blocks[bout.fromBlock]!
@@ -76,13 +72,15 @@ function missingWords(facts: Facts, bout: Bout, heard: Heard, toldBefore: (secti
   const said = new Set(own.flatMap(({ cue }) => aboutsOf(cue, facts)))
   for (const [about, block] of toldBefore(first.section)) if (block < bout.fromBlock) said.add(about)
   const missing: string[] = []
-  if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => MUSICAL.test(cue.text))) missing.push('how long')
+  const speech = speechOf(facts.ride)
+  const { told } = speech
+  if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => told.music(cue.text))) missing.push('how long')
   if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')
   const felt =
     first.block.feel !== undefined ||
     said.has('effort') ||
-    own.some(({ cue }) => EFFORT.test(cue.text) || tellsFeel(cue)) ||
-    EFFORT.test(first.block.label ?? '')
+    own.some(({ cue }) => told.effort(cue.text) || tellsFeel(cue, speech)) ||
+    told.effort(first.block.label ?? '')
   if (!felt) missing.push('how hard')
   return missing
 }
@@ -96,12 +94,13 @@ function isEasy({ blocks, rules }: Facts, block: number): boolean {
   return Math.max(effort.from, effort.to) < rules.workEffort
 }
 
-function comesAgain({ blocks, sections }: Facts, { fromBlock }: Bout): boolean {
+function comesAgain({ ride, blocks, sections }: Facts, { fromBlock }: Bout): boolean {
   const played = blocks[fromBlock]!
   if (played.set && played.set.set.rounds > 1) return true
-  const { kind, number } = nameOf(played)
+  const speech = speechOf(ride)
+  const { kind, number } = nameOf(played, speech)
   const { from, to } = sections[played.section]!.blocks
-  return number !== undefined && kind !== undefined && countMembers(membersOf(kind, blocks.slice(from, to))) > 1
+  return number !== undefined && kind !== undefined && countMembers(membersOf(kind, blocks.slice(from, to), speech)) > 1
 }
 
 /** Adds the length to the block's announcement, to the nearest five seconds from twenty-five on. */
@@ -109,13 +108,9 @@ function sayLength(facts: Facts, bout: Bout, heard: Heard): Fix | undefined {
   const line = heard[bout.fromBlock]!.find(({ moment }) => moment === 'announce')
   if (line === undefined) return undefined
   const seconds = bout.to - bout.from
-  const words = sayRounded(seconds)
+  const words = speechOf(facts.ride).sentences.length(rounded(seconds))
   const text = `${line.cue.text.trim()} ${words[0]!.toUpperCase()}${words.slice(1)}.`
   return cueFix(facts, line, `Say “${words}”`, `Told how long ${inQuotes(facts.blocks[bout.fromBlock]!.block)} is`, { text })
 }
 
-function sayRounded(seconds: Seconds): string {
-  const rounded = seconds >= 25 ? Math.round(seconds / 5) * 5 : Math.max(1, Math.round(seconds))
-  if (rounded % 60 === 0) return rounded === 60 ? 'one minute' : `${numberWords(rounded / 60)} minutes`
-  return `${numberWords(rounded)} ${rounded === 1 ? 'second' : 'seconds'}`
-}
+const rounded = (seconds: Seconds): Seconds => (seconds >= 25 ? Math.round(seconds / 5) * 5 : Math.max(1, Math.round(seconds)))

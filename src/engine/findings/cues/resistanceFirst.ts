@@ -2,22 +2,25 @@ import { claimsOf } from '#engine/cues/claims/claimsOf.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { atLine, cueFix, sayCue } from './atLine.ts'
 
 const WHY = "an instructor-training body's public position statement; common practice"
-const RISING = /\b(?:up|rise|stand|standing|out of the saddle)\b/i
 
 /** Calls that send riders out of the saddle before the resistance they stand on. */
 export function resistanceFirst(facts: Facts): Finding[] {
   const rising = new Set(
     facts.cues.changes.filter(({ kinds }) => kinds.includes('posture') && kinds.includes('resistance')).map(({ block }) => block),
   )
+  const speech = speechOf(facts.ride)
   return facts.cues.lines.flatMap((line) => {
     const { block } = facts.blocks[line.block]!
     if (block.posture !== 'standing' || !rising.has(line.block)) return []
-    const added = claimsOf(line.cue, facts.ride.bike.unit).find(({ meanings: [first] }) => first.about === 'change' && first.low > 0)
-    const up = RISING.exec(line.cue.text)?.index
-    if (added === undefined || up === undefined || up > added.from) return []
+    const added = claimsOf(line.cue, facts.ride.bike.unit, speech).find(
+      ({ meanings: [first] }) => first.about === 'change' && first.low > 0,
+    )
+    const up = speech.told.rising(line.cue.text)
+    if (added === undefined || up < 0 || up > added.from) return []
     const text = resistanceToFront(line.cue.text, added.from)
     return [
       atLine(facts, line, {

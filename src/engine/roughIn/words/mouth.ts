@@ -1,9 +1,9 @@
 import type { Constants } from '#engine/constants.ts'
 import { countWords } from '#engine/cues/countWords.ts'
 import { sectionClock } from '#engine/cues/sectionClock.ts'
-import { speechOf } from '#engine/cues/speech.ts'
 import { speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
 import { crowdedWindows, overlap, spokenStretches } from '#engine/cues/talk.ts'
+import { utteranceOf } from '#engine/cues/utterance.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
@@ -63,7 +63,7 @@ export function openMouth(ride: Ride, report: RideReport, rules: Constants): Mou
   function length(text: string, { block }: PlayedBlock, at: Seconds): Seconds {
     const speaker = ride.leaders.find(({ id }) => id === (block.mic ?? block.leader)) ?? ride.leaders[0]!
     const strain = strainNear(block, at)
-    return SLACK * speechSeconds(speechOf(text), wordsPerSecond(speaker.wordsPerMinute, strain, rules), rules)
+    return SLACK * speechSeconds(utteranceOf(text), wordsPerSecond(speaker.wordsPerMinute, strain, rules), rules)
   }
 
   const strainNear = ({ walk, posture }: PlayedBlock['block'], at: Seconds): number =>

@@ -3,7 +3,8 @@ import { withoutCall } from '#engine/cues/withoutCall.ts'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import type { LeadState } from '#engine/leading/leadState.ts'
 import type { LedClass } from '#engine/leading/ledClass.ts'
-import type { PlayedBlock } from '#engine/played.ts'
+import type { LedgerEntry, PlayedBlock } from '#engine/played.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { isInside } from '#plan/cueStart.ts'
 import { isSingle } from '#plan/ledger/ledgerState.ts'
 import { itemName, sectionName } from '#plan/names.ts'
@@ -46,13 +47,14 @@ export function nextWords(led: LedClass, state: LeadState): NextWords {
 }
 
 /** ", three quarters on (1½), right foot leads — “Up light.”" */
-function restOf({ report }: LedClass, played: PlayedBlock, newSong: boolean, said: boolean): string {
+function restOf({ ride, report }: LedClass, played: PlayedBlock, newSong: boolean, said: boolean): string {
   const { index, block, ledger, foot, footSpoken } = played
-  const call = saysTotal(played) ? ledger.call : words.leading.callTo({ call: ledger.call, total: tell(ledger.total) })
+  const call = saysTotal(ledger) ? ledger.call : words.leading.callTo({ call: ledger.call, total: tell(ledger.total) })
   const side = foot && footSpoken && !newSong ? `, ${words.leading.footLeads({ foot })}` : ''
+  const speech = speechOf(ride)
   const own = report.cues.lines.filter((line) => line.block === index)
   const spoken = (own.find((line) => !isInside(line)) ?? own[0])?.cue.text.trim() ?? ''
-  const cue = withoutName(withoutCall(spoken, shortCall(ledger)), tell(itemName(block)))
+  const cue = withoutName(withoutCall(spoken, shortCall(ledger), speech), tell(itemName(block)), speech)
   return `, ${call}${side}${cue && !said ? ` — ${words.leading.quote({ words: cue })}` : ''}`
 }
 
@@ -74,12 +76,8 @@ function shortened(name: string): string {
 const isSaid = ({ report }: LedClass, { cue }: LeadState, next: number): boolean =>
   cue !== undefined && report.cues.lines[cue]!.block === next
 
-/** Whether a call says the total itself: on another bike every call that moves the knob, on its own one where riders may stand apart. */
-function saysTotal({ block: { resistance }, ledger: { call, before, after, reading } }: PlayedBlock): boolean {
-  if (resistance.kind === 'allOff' || resistance.kind === 'byFeel') return true
-  if (reading) return call !== 'stay'
-  return resistance.kind === 'total' && !(isSingle(before) && isSingle(after))
-}
+/** Calls that say the total themselves. */
+const saysTotal = ({ form }: LedgerEntry): boolean => form === 'total' || form === 'byFeel' || form === 'allOff'
 
 function lengthOf({ report }: LedClass, { section, countFrom, countTo, from, to }: PlayedBlock): string {
   const counts = countFrom === undefined || countTo === undefined ? Number.NaN : countTo - countFrom

@@ -1,6 +1,6 @@
 import { CONSTANTS } from '#engine/constants.ts'
 import { formatChange } from '#engine/ledger/sayCall.ts'
-import type { Scale } from '#engine/ledger/settingWords.ts'
+import type { Scale } from '#engine/speech/speech.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { Posture } from '#plan/model.ts'
 import {

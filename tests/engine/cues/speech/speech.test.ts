@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { constantsOf } from '#engine/constants.ts'
 import { countWords } from '#engine/cues/countWords.ts'
-import { speechOf, speechOfCue } from '#engine/cues/speech.ts'
 import { speakingSeconds, speechSeconds, wordsPerSecond } from '#engine/cues/speechRate.ts'
+import { utteranceOf, utteranceOfCue } from '#engine/cues/utterance.ts'
+import { english } from '#engine/speech/english/english.ts'
 import type { Cue } from '#plan/model.ts'
 import measured from './measured.json' with { type: 'json' }
 
 const rules = constantsOf({})
 const AT = wordsPerSecond(140, 0, rules)
-const secondsOf = (text: string): number => speakingSeconds(speechOf(text), AT, rules)
+const secondsOf = (text: string): number => speakingSeconds(utteranceOf(text), AT, rules)
 
 describe('how long words take, against a synthesiser at the same rate', () => {
   for (const [name, cues] of Object.entries(measured.sets)) {
@@ -27,8 +28,8 @@ describe('how long words take, against a synthesiser at the same rate', () => {
 
   it('hears the stops: five words, and four seconds', () => {
     const text = 'Wheel stopped. Hips, hamstrings, calves.'
-    expect(speechOf(text)).toEqual({ syllables: 6, consonants: 20, stops: 1, commas: 2 })
-    const spoken = speechSeconds(speechOf(text), AT, rules)
+    expect(utteranceOf(text)).toEqual({ syllables: 6, consonants: 20, stops: 1, commas: 2 })
+    const spoken = speechSeconds(utteranceOf(text), AT, rules)
     expect(spoken).toBeGreaterThan(4.1 / 1.15)
     expect(spoken).toBeLessThan(4.1 * 1.15)
   })
@@ -74,7 +75,7 @@ describe('what is counted', () => {
     ['café', 2],
     ['вверх', 3],
   ])('%s has %d', (word, syllables) => {
-    expect(speechOf(word).syllables).toBe(syllables)
+    expect(utteranceOf(word).syllables).toBe(syllables)
   })
 
   it.each([
@@ -89,30 +90,30 @@ describe('what is counted', () => {
     ['125 watts', 'one hundred and twenty five watts'],
     ['2500 meters', 'two thousand five hundred meters'],
   ])('reads %s as “%s”', (figures, words) => {
-    expect(speechOf(figures).syllables).toBe(speechOf(words).syllables)
+    expect(utteranceOf(figures).syllables).toBe(utteranceOf(words).syllables)
   })
 
   it('counts pauses between words and not the stop at the end', () => {
-    expect(speechOf('Up.')).toMatchObject({ stops: 0, commas: 0 })
-    expect(speechOf('Up, down… Sit – breathe: go!')).toMatchObject({ stops: 1, commas: 3 })
-    expect(speechOf('…')).toEqual({ syllables: 0, consonants: 0, stops: 0, commas: 0 })
+    expect(utteranceOf('Up.')).toMatchObject({ stops: 0, commas: 0 })
+    expect(utteranceOf('Up, down… Sit – breathe: go!')).toMatchObject({ stops: 1, commas: 3 })
+    expect(utteranceOf('…')).toEqual({ syllables: 0, consonants: 0, stops: 0, commas: 0 })
   })
 
   it('takes no time where nothing is said, and all of it longer where the rate is lower', () => {
-    expect(speechSeconds(speechOf(' – '), AT, rules)).toBe(0)
-    const speech = speechOf('Sit, breathe. Shake it out.')
+    expect(speechSeconds(utteranceOf(' – '), AT, rules)).toBe(0)
+    const speech = utteranceOf('Sit, breathe. Shake it out.')
     expect(speakingSeconds(speech, AT / 2, rules)).toBeCloseTo(2 * speakingSeconds(speech, AT, rules), 9)
     expect(speechSeconds(speech, AT, rules) - speakingSeconds(speech, AT, rules)).toBeCloseTo(rules.speechPause, 9)
   })
 
   it('follows a text that is edited, cue by cue', () => {
     const cue: Cue = { id: 'c', moment: 'announce', text: 'Up.', lead: { counts: 4 } }
-    expect(speechOfCue(cue).syllables).toBe(1)
-    expect(speechOfCue({ ...cue, text: 'Standing up.' }).syllables).toBe(3)
+    expect(utteranceOfCue(cue, english).syllables).toBe(1)
+    expect(utteranceOfCue({ ...cue, text: 'Standing up.' }, english).syllables).toBe(3)
   })
 
   it('is as quick on a long text as on a short one', () => {
     const text = `${'climb and breathe, '.repeat(20_000)}${'e'.repeat(20_000)} ${'sometimes'.repeat(2_000)}`
-    expect(speechOf(text).commas).toBe(20_000)
+    expect(utteranceOf(text).commas).toBe(20_000)
   })
 })

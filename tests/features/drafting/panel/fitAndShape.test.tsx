@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, describe, expect, it, vi } from 'vitest'
-import { FORM_POINTS } from '#engine/cues/formPoints.ts'
 import { makeVariant } from '#engine/fit/makeVariant.ts'
+import { english } from '#engine/speech/english/english.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
@@ -176,8 +176,8 @@ describe('the words of a cue', () => {
   it('go round the leader’s own form points', () => {
     openItem(one({ blocks: [aBlock('a', { length: { counts: 128 } })] }), 'a')
     panel.click('another form point')
-    panel.click(`form point “${FORM_POINTS[1]}”`)
-    expect(panel.block('a').cues).toMatchObject([{ moment: 'form', text: FORM_POINTS[1] }])
+    panel.click(`form point “${english.sentences.formPoints[1]}”`)
+    expect(panel.block('a').cues).toMatchObject([{ moment: 'form', text: english.sentences.formPoints[1] }])
   })
 
   it('may be a story anywhere, with the room it has beside it', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { constantsOf } from '#engine/constants.ts'
-import { speechOf } from '#engine/cues/speech.ts'
 import { speakingSeconds } from '#engine/cues/speechRate.ts'
+import { utteranceOf } from '#engine/cues/utterance.ts'
 import { addCues } from '#plan/commands/addCues.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { moveBeats } from '#plan/commands/moveBeats.ts'
@@ -196,7 +196,7 @@ describe('spoken cues', () => {
       expect(said).toMatchObject([{ text: 'One turn on and stay down with it', rate: expect.closeTo(wordsPerMinute / 180, 9) }])
       // Words end two seconds and two more before 32 s: eight counts at 120.
       const rules = constantsOf(store.getState().ride!)
-      const seconds = speakingSeconds(speechOf('One turn on and stay down with it'), wordsPerMinute / 60, rules)
+      const seconds = speakingSeconds(utteranceOf('One turn on and stay down with it'), wordsPerMinute / 60, rules)
       const heardAt = 20 + (said[0]!.at - begun - 0.02) * speed
       expect(heardAt + seconds * speed).toBeGreaterThanOrEqual(28 - 1e-6)
       expect(heardAt + seconds * speed).toBeLessThan(28 + 0.06 * speed + 0.03)

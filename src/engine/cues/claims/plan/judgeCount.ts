@@ -66,9 +66,9 @@ function placeAmong(members: readonly Member[], block: number): number {
 
 /** What "last one" or "one left" is about: the block's own kind at work, else that of the work before it. */
 function kindMeant(view: PlanView, played: PlayedBlock): string | undefined {
-  if (view.works(played)) return nameOf(played).kind
+  if (view.works(played)) return nameOf(played, view.speech).kind
   const before = view.lastWork(played.index)
-  return before && nameOf(before).kind
+  return before && nameOf(before, view.speech).kind
 }
 
 /** "three pushes", "three of these": all of them, or those still to come, in the section or from here on in the class. */
@@ -92,9 +92,9 @@ export function judgeAhead({ value, kind, fresh }: MeaningOf<'ahead'>, spoken: S
 
 /** "three of these": of the work that is announced. */
 function nextKind(view: PlanView, played: PlayedBlock): string | undefined {
-  if (view.works(played)) return nameOf(played).kind
+  if (view.works(played)) return nameOf(played, view.speech).kind
   const next = rest(view, played).find((one) => view.works(one))
-  return next ? nameOf(next).kind : kindMeant(view, played)
+  return next ? nameOf(next, view.speech).kind : kindMeant(view, played)
 }
 
 /** "Two jumps done", said among jumps: of the figures of the move, and of no row of blocks. */

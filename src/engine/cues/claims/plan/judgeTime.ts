@@ -195,7 +195,7 @@ function nextOf(
   ridden: PlayedBlock,
   view: PlanView,
 ): PlayedBlock | undefined {
-  if (kind !== undefined) return following.find((one) => isOf(one, kind))
+  if (kind !== undefined) return following.find((one) => isOf(one, kind, view.speech))
   if (quality !== undefined) return following.find((one) => view.works(one) === (quality === 'hard'))
   if (posture === undefined || ridden.block.posture === posture) return undefined
   return following.find(({ block }) => block.posture === posture)

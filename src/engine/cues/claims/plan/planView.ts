@@ -3,6 +3,8 @@ import { countedMembers, type Members } from '#engine/cues/family.ts'
 import { type SectionClock, sectionClock } from '#engine/cues/sectionClock.ts'
 import type { Ledger } from '#engine/ledger/keepLedger.ts'
 import type { PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { Speech } from '#engine/speech/speech.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Resistance, Ride, SetBlock } from '#plan/model.ts'
 
 /** Ways in which neighbouring blocks of a section are one stretch to whoever rides them. */
@@ -27,6 +29,7 @@ export interface PlanView {
   blocks: readonly PlayedBlock[]
   sections: readonly SectionReport[]
   rules: Constants
+  speech: Speech
   /** The call of a block in its very round. */
   callOf: (block: number) => Resistance
   /** The stretch of like blocks a block stands in, in its section; null where it stands in no set. */
@@ -51,16 +54,18 @@ export function viewPlan(
   ledger: Ledger,
   rules: Constants,
 ): PlanView {
+  const speech = speechOf(ride)
   const works = ({ block }: PlayedBlock): boolean => Math.max(block.effort.from, block.effort.to) >= rules.workEffort
   const runs = once((alike: Alike) => runsOf(blocks, (played) => sameAs(played, alike, works)))
   const blocksOf = once((section: number) => blocks.slice(sections[section]!.blocks.from, sections[section]!.blocks.to))
-  const members = once((section: number) => once((kind: string) => countedMembers(kind, blocksOf(section))))
+  const members = once((section: number) => once((kind: string) => countedMembers(kind, blocksOf(section), speech)))
   const lastWorks = once((_: 0) => worksBefore(blocks, works))
   return {
     ride,
     blocks,
     sections,
     rules,
+    speech,
     callOf: (block) => ledger.lines[block]!.call,
     runOf: (block, alike) => (isSet(alike) && !blocks[block]!.set ? null : runs(alike)[block]!),
     blocksOf,

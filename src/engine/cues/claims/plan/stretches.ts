@@ -1,6 +1,7 @@
 import type { Subject } from '#engine/cues/claims/claim.ts'
 import { nameOf } from '#engine/cues/family.ts'
 import type { PlayedBlock } from '#engine/played.ts'
+import type { Speech } from '#engine/speech/speech.ts'
 import type { Counts, Seconds } from '#units/units.ts'
 import { ALIKE, type PlanView } from './planView.ts'
 import type { Spoken } from './spoken.ts'
@@ -17,7 +18,7 @@ export interface StretchLength {
 /** A block, and the stretches of like blocks it opens: its work, its terrain, its posture, its round and set. */
 export function stretchesFrom(view: PlanView, played: PlayedBlock, { posture, quality, kind }: Subject = {}): StretchLength[] {
   const ends = new Set([played.index])
-  const named = kind !== undefined && isOf(played, kind)
+  const named = kind !== undefined && isOf(played, kind, view.speech)
   for (const alike of ALIKE) {
     // "Three minutes up" is as long as riders are up, whatever else goes on.
     if (posture && (alike === 'work' || alike === 'terrain')) continue
@@ -77,16 +78,16 @@ export function rest({ blocks, sections }: PlanView, { index, section }: PlayedB
 
 /** The blocks of a kind from this one on; none where no block is called so. */
 function ofKind(view: PlanView, played: PlayedBlock, kind: string): PlayedBlock[] {
-  return isOf(played, kind) ? [played] : rest(view, played).filter((one) => isOf(one, kind))
+  return isOf(played, kind, view.speech) ? [played] : rest(view, played).filter((one) => isOf(one, kind, view.speech))
 }
 
 /** Whether blocks are called so, from one to another, as far as anybody speaks. */
-function allOf({ blocks }: PlanView, kind: string, first: number, last: number): boolean {
+function allOf({ blocks, speech }: PlanView, kind: string, first: number, last: number): boolean {
   const end = Math.min(last, first + AHEAD)
-  for (let i = first; i <= end; i++) if (!isOf(blocks[i]!, kind)) return false
+  for (let i = first; i <= end; i++) if (!isOf(blocks[i]!, kind, speech)) return false
   return true
 }
 
 /** Whether a block is called so; terrains have names in the plural too: "jumps". */
-export const isOf = (one: PlayedBlock, kind: string): boolean =>
-  nameOf(one).words.includes(kind) || one.block.terrain === kind || one.block.terrain === `${kind}s`
+export const isOf = (one: PlayedBlock, kind: string, speech: Speech): boolean =>
+  nameOf(one, speech).words.includes(kind) || one.block.terrain === kind || one.block.terrain === `${kind}s`

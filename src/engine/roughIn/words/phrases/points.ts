@@ -1,9 +1,9 @@
-import { FORM_POINTS } from '#engine/cues/formPoints.ts'
 import type { Kind } from '#engine/roughIn/words/passage.ts'
+import { english } from '#engine/speech/english/english.ts'
 
 /** How a body is held while riding in the saddle, at any effort. */
 const SEATED = [
-  ...FORM_POINTS,
+  ...english.sentences.formPoints,
   'Elbows soft.',
   'Shoulders away from the ears.',
   'Relax your grip.',

@@ -2,6 +2,8 @@ import type { ShownOn } from '#engine/anotherBike/readTotal.ts'
 import { formatTotal } from '#engine/ledger/sayCall.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { Alignment, LedgerEntry, PlayedBlock } from '#engine/played.ts'
+import type { RideReport } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import { unitOfTotals, usePlayed } from '#features/drafting/panel/played.ts'
 import type { Block, Ride } from '#plan/model.ts'
@@ -20,7 +22,7 @@ export function BlockHeader({ block }: { block: Block }) {
   const over = useApp((state) => state.shown && unitShown(state.shown, state.shownReport?.shownOn, played?.ledger))
   const ledger = useApp((state) => played && state.shown && sayLedger(played.ledger, state.shown))
   const own = useApp((state) => (played && state.shown ? sayOwnTotal(played, state.shown.bike) : ''))
-  const pace = useApp((state) => played && state.shownReport?.cues.changes.find((change) => change.block === played.index)?.pace?.words)
+  const pace = useApp((state) => played && state.shown && paceCall(state.shown, state.shownReport, played.index))
   return (
     <header className="panel-header">
       <h2>
@@ -82,4 +84,10 @@ function sayAlignment({ grade, fromEight }: Alignment): string {
 function sayRound({ set }: PlayedBlock): string {
   const { rounds } = set!.set
   return `part ${set!.part} of a set, round 1 of ${rounds}; a change here changes ${rounds === 2 ? 'both rounds' : 'every round'}`
+}
+
+/** The call of a new pace, where the knob stays. */
+function paceCall(ride: Ride, report: RideReport | null, index: number): string | undefined {
+  const pace = report?.cues.changes.find((change) => change.block === index)?.pace
+  return pace && speechOf(ride).calls.pace(pace.step)
 }

@@ -5,6 +5,7 @@ import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import { addCues } from '#plan/commands/addCues.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { findBlock } from '#plan/places.ts'
+import { formPointsOffered } from '#store/habitsSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { formatClock } from '#units/formatClock.ts'
@@ -15,7 +16,7 @@ export function CueOffers({ blockId }: { blockId: string }) {
   const store = useAppStore()
   const ride = useApp((state) => state.ride)
   const report = useApp((state) => state.report)
-  const bank = useApp((state) => state.formPoints)
+  const bank = useApp(formPointsOffered)
   const [turn, setTurn] = useState(0)
   const offers = useMemo(() => (ride && report ? cueOffers(ride, report, blockId, bank, turn) : {}), [ride, report, blockId, bank, turn])
 

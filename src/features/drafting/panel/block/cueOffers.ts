@@ -5,6 +5,7 @@ import { offerFormPoints } from '#engine/cues/formPoints.ts'
 import { placeInside, type StoryRoom, storyRoom } from '#engine/cues/placeInside.ts'
 import { usualCount, usualLead } from '#engine/cues/usualPlace.ts'
 import type { RideReport } from '#engine/report.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 
 /** A cue without its id, and where it goes. */
@@ -66,7 +67,9 @@ function callOffer(ride: Ride, report: RideReport, index: number, counted: boole
   const { pace: _pace, ...knob } = { ...change, kinds: change.kinds.filter((kind) => kind === 'resistance') }
   const words = callWords(ride, report.blocks, knob)
   const says = calls.some((cue) =>
-    claimsOf(cue, ride.bike.unit).some(({ meanings: [{ about }] }) => about === 'change' || about === 'total' || about === 'stay'),
+    claimsOf(cue, ride.bike.unit, speechOf(ride)).some(
+      ({ meanings: [{ about }] }) => about === 'change' || about === 'total' || about === 'stay',
+    ),
   )
   const first = calls.find(({ moment }) => moment === 'announce')
   if (words === '' || says || !first) return undefined

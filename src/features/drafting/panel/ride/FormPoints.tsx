@@ -7,6 +7,7 @@ import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
 import { addCues, type CueOfBlock } from '#plan/commands/addCues.ts'
 import type { Command } from '#plan/commands/command.ts'
 import type { Ride } from '#plan/model.ts'
+import { formPointsOffered } from '#store/habitsSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 import { plural } from '#units/plural.ts'
@@ -14,7 +15,7 @@ import { plural } from '#units/plural.ts'
 /** Form points of the leader's own, kept on this machine for every ride and offered in turn on the longer holds. */
 export function FormPoints() {
   const store = useAppStore()
-  const bank = useApp((state) => state.formPoints)
+  const bank = useApp(formPointsOffered)
   const ride = useApp((state) => state.ride)
   const report = useApp((state) => state.report)
   const offered = useMemo(() => (ride && report ? pointsFor(ride, report, bank) : []), [ride, report, bank])

@@ -1,15 +1,8 @@
 import type { Claim, Figures, Slot } from '#engine/cues/claims/claim.ts'
-import type { Scale } from '#engine/ledger/settingWords.ts'
+import type { Edit, Scale } from '#engine/speech/speech.ts'
 import { sayAmount } from './sayAmount.ts'
 import { sayTime, sayWallClock } from './sayTime.ts'
 import { agreeing, articleFor, sayOrdinal, sayPlural, sayWhole } from './sayWhole.ts'
-
-/** One stretch of a text and what stands there instead. */
-export interface Edit {
-  from: number
-  to: number
-  text: string
-}
 
 /**
  * The changes that make a claim say other numbers, each in the form of the old one; null where the sentence would have to
@@ -72,10 +65,4 @@ function articleBefore(text: string, at: number, words: string): Edit[] {
   const from = at - match[0].length
   const right = articleFor(words)
   return [{ from, to: from + match[1]!.length, text: cased(match[1]!, right) }]
-}
-
-/** A text with edits made; they do not overlap. */
-export function edited(text: string, edits: readonly Edit[]): string {
-  const fromLast = [...edits].sort((a, b) => b.from - a.from)
-  return fromLast.reduce((words, { from, to, text: put }) => words.slice(0, from) + put + words.slice(to), text)
 }
