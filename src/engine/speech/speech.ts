@@ -26,7 +26,7 @@ export interface Speech {
 /** What words need to know of a bike's scale. */
 export type Scale = Pick<Bike, 'unit' | 'stepsPerUnit'>
 
-export interface SpokenNumbers {
+interface SpokenNumbers {
   /** A whole number from 0 to 999 in words; larger ones stay figures. */
   whole: (value: number) => string
   /** A size on the scale as it is said of a change: "a quarter turn", "one and a quarter". */
@@ -87,7 +87,7 @@ export interface SmallCalls {
   about: (total: string) => string
 }
 
-export interface SpokenSounds {
+interface SpokenSounds {
   /** Of a word in lower case, in Latin letters. */
   syllables: (word: string) => number
   /** Consonants as they are heard, in clusters and alone. */
@@ -119,7 +119,7 @@ export interface Told {
   rising: (text: string) => number
 }
 
-export interface SpokenNames {
+interface SpokenNames {
   /** The kind of block a word names, one for all its forms: "pushes" is "push". */
   kind: (word: string) => string
   /** Words inside a name that say nothing of its kind: "jumps on 8". */

@@ -8,6 +8,3 @@ const SPEECHES: Readonly<Record<Language, Speech>> = { en: english, de: german }
 
 /** The language a ride's riders are spoken to in. */
 export const speechOf = ({ language = 'en' }: Pick<Ride, 'language'>): Speech => SPEECHES[language]
-
-/** The same by its code, where there is no ride: what a new one will be spoken in. */
-export const speechIn = (language: Language): Speech => SPEECHES[language]
