@@ -116,9 +116,9 @@ test('house rules change what is found, and a move to avoid is found with anothe
   await openRide(page)
   await expect(page.getByText('without sitting down')).toHaveCount(0)
   await goTo(page, 'bikes & riders')
-  await showPart(page, 'house rules')
-  await page.getByLabel('longest standing').fill('30')
-  await page.getByLabel('longest standing').press('Enter')
+  await showPart(page, 'studio rules')
+  await page.getByLabel('longest time standing', { exact: true }).fill('30')
+  await page.getByLabel('longest time standing', { exact: true }).press('Enter')
   await page.getByLabel('avoid another move').fill('shoulder roll')
   await page.getByLabel('avoid another move').press('Enter')
   await goTo(page, 'draft')
@@ -137,7 +137,7 @@ test('the place has no barriers that a machine can find, light and dark, wide an
     await page.emulateMedia({ colorScheme })
     for (const width of [1440, 390]) {
       await page.setViewportSize({ width, height: 900 })
-      for (const part of ['riders', 'house rules', 'bike']) {
+      for (const part of ['riders', 'studio rules', 'bike']) {
         await showPart(page, part)
         expect(await barriers(page), part).toEqual([])
       }

@@ -1,14 +1,17 @@
 import { CONSTANTS, type ConstantName } from './constants.ts'
 
+/** What a group is about; its words stand in the catalogue under `rules`. */
+type GroupName = 'cadence' | 'work' | 'gap' | 'sides' | 'resistance' | 'ends' | 'speech' | 'fit' | 'shape' | 'more'
+
 interface ConstantGroup {
-  title: string
+  group: GroupName
   names: readonly ConstantName[]
 }
 
 const GROUPS: readonly ConstantGroup[] = [
-  { title: 'cadence', names: ['seatedMinRpm', 'seatedMaxRpm', 'standingMinRpm', 'standingMaxRpm', 'offBeatRpm'] },
+  { group: 'cadence', names: ['seatedMinRpm', 'seatedMaxRpm', 'standingMinRpm', 'standingMaxRpm', 'offBeatRpm'] },
   {
-    title: 'work and recovery',
+    group: 'work',
     names: [
       'workEffort',
       'easyEffort',
@@ -27,10 +30,10 @@ const GROUPS: readonly ConstantGroup[] = [
       'workShareAdvanced',
     ],
   },
-  { title: 'intent against demand', names: ['intentGap', 'intentGapSeconds'] },
-  { title: 'standing and sides', names: ['longestStanding', 'balanceSilentBelow', 'holdsSilentBelow', 'balanceHint', 'balanceWarning'] },
+  { group: 'gap', names: ['intentGap', 'intentGapSeconds'] },
+  { group: 'sides', names: ['longestStanding', 'balanceSilentBelow', 'holdsSilentBelow', 'balanceHint', 'balanceWarning'] },
   {
-    title: 'resistance',
+    group: 'resistance',
     names: [
       'largestAdded',
       'easyTotalEffort',
@@ -46,11 +49,11 @@ const GROUPS: readonly ConstantGroup[] = [
     ],
   },
   {
-    title: 'warm-up and cool-down',
+    group: 'ends',
     names: ['warmUpEffort', 'warmUpShare', 'warmUpMinutes', 'coolDownEffort', 'coolDownShare', 'coolDownMinutes', 'fullClassMinutes'],
   },
   {
-    title: 'cues and speech',
+    group: 'speech',
     names: [
       'previewCounts',
       'announceCounts',
@@ -75,13 +78,13 @@ const GROUPS: readonly ConstantGroup[] = [
       'talkWindow',
     ],
   },
-  { title: 'fit and the room', names: ['fitUnder', 'filledShare', 'startDrift', 'walkSeconds', 'waterSeconds'] },
-  { title: 'shape', names: ['strainUp', 'strainDown'] },
+  { group: 'fit', names: ['fitUnder', 'filledShare', 'startDrift', 'walkSeconds', 'waterSeconds'] },
+  { group: 'shape', names: ['strainUp', 'strainDown'] },
 ]
 
-/** The editable constants in the groups a leader thinks of them in; one that no group names stands under "more". */
+/** The editable constants in the groups an instructor thinks of them in; one that no group names stands under `more`. */
 export function constantGroups(): readonly ConstantGroup[] {
   const grouped = new Set(GROUPS.flatMap(({ names }) => names))
   const more = (Object.keys(CONSTANTS) as ConstantName[]).filter((name) => CONSTANTS[name].editable && !grouped.has(name))
-  return more.length === 0 ? GROUPS : [...GROUPS, { title: 'more', names: more }]
+  return more.length === 0 ? GROUPS : [...GROUPS, { group: 'more', names: more }]
 }

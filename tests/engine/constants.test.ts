@@ -2,14 +2,14 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { CONSTANTS, type ConstantName, constantsOf } from '#engine/constants.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { en } from '#words/en/index.ts'
 
 const NAMES = Object.keys(CONSTANTS) as ConstantName[]
 
 describe('the constants', () => {
-  it('each have words, a unit, a source and a default within their bounds', () => {
+  it('each have a default within their bounds', () => {
     for (const name of NAMES) {
-      const { label, unit, source, min, max, default: value } = CONSTANTS[name]
-      for (const words of [label, unit, source]) expect(words, name).not.toBe('')
+      const { min, max, default: value } = CONSTANTS[name]
       expect(value, name).toBeGreaterThanOrEqual(min)
       expect(value, name).toBeLessThanOrEqual(max)
     }
@@ -47,8 +47,9 @@ describe('the constants', () => {
 
 it('the constants stand as they were read last; `npx vitest run tests/engine/constants.test.ts -u` keeps another table', async () => {
   const rows = NAMES.map((name) => {
-    const { label, unit, default: value, min, max, source } = CONSTANTS[name]
-    return `${name} | ${label} | ${value} ${unit} | ${min} to ${max} | ${source}`
+    const { unit, default: value, min, max, source } = CONSTANTS[name]
+    const { rules } = en
+    return `${name} | ${rules.label({ name })} | ${value} ${rules.unit({ unit })} | ${min} to ${max} | ${rules.source({ source })}`
   })
   await expect(`${rows.join('\n')}\n`).toMatchFileSnapshot('constants.txt')
 })

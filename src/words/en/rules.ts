@@ -1,1 +1,173 @@
-export const rules = {}
+import { chosen, number } from '#words/forms.ts'
+
+/** The studio rules: every number the checks go by, in words, and the moves a studio does not do. */
+
+const LABELS = {
+  workEffort: 'work starts at effort',
+  easyEffort: 'easy means effort up to',
+  hardEffort: 'a hard effort starts at',
+  recoveryEffort: 'recovery means effort up to',
+  hardestEffort: 'longer recoveries are needed from effort',
+  shortBoutSeconds: 'a short all-out effort lasts up to',
+  recoveryShort: 'recovery after a short all-out effort',
+  recoveryLong: 'recovery after a longer all-out effort',
+  recoveryHard: 'recovery after a hard effort',
+  recoveryFloorBeginner: 'shortest recovery, beginner class',
+  recoveryFloorMixed: 'shortest recovery, mixed class',
+  recoveryFloorAdvanced: 'shortest recovery, advanced class',
+  intentGap: 'estimated effort can differ from planned by',
+  intentGapSeconds: 'such a difference is tolerated for',
+  seatedMinRpm: 'slowest seated cadence',
+  seatedMaxRpm: 'fastest seated cadence',
+  standingMinRpm: 'slowest standing cadence',
+  standingMaxRpm: 'fastest standing cadence',
+  largestAdded: 'most resistance added in one call',
+  easyTotalEffort: 'resistance stays light up to effort',
+  easyTotal: 'resistance over base for easy effort, at most',
+  endTotal: 'resistance over base at the end, at most',
+  standingTotal: 'resistance over base for standing, at least',
+  moveTotal: 'resistance over base for jumps and moves out of the saddle, at least',
+  pushTotal: 'resistance over base for pushes and surges, at least',
+  fastLegsRpm: 'fast legs start at',
+  fastLegsTotal: 'resistance over base for fast legs, at least',
+  spreadTotal: 'riders are far apart from a difference of',
+  spreadSeconds: 'riders are reported far apart after',
+  longestStanding: 'longest time standing',
+  warmUpEffort: 'the warm-up ends at effort',
+  coolDownEffort: 'the cool-down is effort up to',
+  warmUpShare: 'warm-up, least share of the class',
+  coolDownShare: 'cool-down, least share of the class',
+  warmUpMinutes: 'warm-up of a full-length class, at least',
+  coolDownMinutes: 'cool-down of a full-length class, at least',
+  fullClassMinutes: 'counts as a full-length class from',
+  workShareBeginner: 'share of work in a beginner class, at most',
+  workShareMixed: 'share of work in a mixed class, at most',
+  workShareAdvanced: 'share of work in an advanced class, at most',
+  balanceSilentBelow: 'accents needed before balance is checked',
+  holdsSilentBelow: 'one-sided holds needed before they are checked',
+  balanceHint: 'imbalance listed as good to know',
+  balanceWarning: 'imbalance listed to consider',
+  offBeatRpm: 'off the beat by more than',
+  walkSeconds: 'walking the room takes at least',
+  waterSeconds: 'longest ride without a drink',
+  startDrift: 'time lost at the start',
+  fitUnder: 'under class length, at most',
+  filledShare: 'the class is checked as a whole from',
+  strainUp: 'build-up rises with time constant',
+  strainDown: 'build-up falls with time constant',
+  heartRateTau: 'heart rate follows with time constant',
+  previewCounts: 'preview before a new song, set, or hard effort',
+  announceCounts: 'announce ahead, at least',
+  announceCountsMost: 'announce ahead, at most',
+  announceSeconds: 'announce ahead when off the beat',
+  countInCounts: 'count-in',
+  wordsEndMove: 'words end before a move',
+  wordsEndPosture: 'words end before a posture',
+  wordsEndResistance: 'words end before resistance and posture',
+  wordsPerSecond: 'speaking rate, calm',
+  wordsPerSecondWorking: 'speaking rate, working',
+  wordsPerSecondHard: 'speaking rate, breathless',
+  workingStrain: 'speech slows at build-up',
+  breathlessStrain: 'speech slows again at build-up',
+  syllableSeconds: 'length of a syllable, at 140 words per minute',
+  consonantSeconds: 'length of each consonant in it, at 140 words per minute',
+  stopPause: 'pause at a period, at 140 words per minute',
+  commaPause: 'pause at a comma, at 140 words per minute',
+  drawnOut: 'the last words are drawn out by, at 140 words per minute',
+  speechPause: 'pause after words',
+  talkSeconds: 'speech in the speech window, at most',
+  talkWindow: 'speech window',
+}
+
+const UNITS = {
+  effort: 'effort',
+  seconds: 's',
+  minutes: 'min',
+  times: '× its length',
+  rpm: 'rpm',
+  turns: 'turns',
+  percent: '%',
+  percentOfClass: '% of class length',
+  share: 'share',
+  accents: 'accents',
+  counts: 'counts',
+  wordsPerSecond: 'words/s',
+}
+
+const SOURCES = {
+  practice: 'Common practice, no source.',
+  statement: 'An instructor-training body’s public position statement; studios differ.',
+  session: 'Common practice. ACSM’s Complete Guide to Fitness & Health: a warm-up of at least 5 to 10 minutes.',
+  teaching: 'Group-exercise teaching; common practice, no source.',
+  voice: 'Fitted to a general speech synthesizer at 140 words per minute.',
+  hunt: 'Hunt et al. 2019: 68.7 ± 21.5 s, cycling near 13 on the 6–20 scale.',
+  calmSpeech: 'Common practice (140 words per minute), no source.',
+}
+
+const GROUPS = {
+  cadence: 'cadence',
+  work: 'work and recovery',
+  gap: 'planned and estimated effort',
+  sides: 'standing and sides',
+  resistance: 'resistance',
+  ends: 'warm-up and cool-down',
+  speech: 'cues and speech',
+  fit: 'class length and the room',
+  shape: 'build-up',
+  more: 'more',
+}
+
+/** Moves that some advise against, by the name that stands in a ride. */
+const MOVES = {
+  'travel-back': 'travel-back',
+  press: 'press',
+  jump: 'jump',
+  hovering: 'hovering',
+  isolation: 'isolation',
+  'no hands': 'no hands',
+  corner: 'corner',
+  pulse: 'pulse',
+}
+
+type RuleName = keyof typeof LABELS
+
+export const rules = {
+  label: ({ name }: { name: RuleName }) => LABELS[name],
+  unit: ({ unit }: { unit: keyof typeof UNITS }) => UNITS[unit],
+  source: ({ source }: { source: keyof typeof SOURCES }) => SOURCES[source],
+  group: ({ group }: { group: keyof typeof GROUPS }) => GROUPS[group],
+
+  allDefault: 'All numbers are at their defaults.',
+  changed: ({ count }: { count: number }) =>
+    chosen(count, { one: 'One number is this studio’s own.', other: `${number(count)} numbers are this studio’s own.` }),
+  where: 'Under each is its default; press the mark for its source. They go with the ride, in files and links.',
+  resetAll: 'reset all numbers',
+  reset: ({ name }: { name: RuleName }) => `reset ${LABELS[name]}`,
+  backTo: ({ value }: { value: number }) => `back to ${number(value, 3)}`,
+  default: ({ value }: { value: number }) => `default ${number(value, 3)}`,
+
+  notNumber: ({ example }: { example: number }) => `Write a number, such as ${number(example, 3)}.`,
+  outside: ({ min, max, unit }: { min: number; max: number; unit: keyof typeof UNITS }) =>
+    `Must be between ${number(min, 3)} and ${number(max, 3)} ${UNITS[unit]}.`,
+  notAbove: ({ name, value }: { name: RuleName; value: number }) => `“${LABELS[name]}” is ${number(value, 3)}; this can’t be above it.`,
+  notBelow: ({ name, value }: { name: RuleName; value: number }) => `“${LABELS[name]}” is ${number(value, 3)}; this can’t be below it.`,
+
+  keptTitle: 'saved studio rules',
+  keptEmpty: 'None yet. Save the rules of each studio you teach at and use them for its rides.',
+  keepThem: 'save these rules',
+  kept: ({ numbers, moves }: { numbers: number; moves: number }) =>
+    `${numbers === 0 ? 'no' : number(numbers)} ${chosen(numbers, { one: 'number', other: 'numbers' })} of its own, ${moves === 0 ? 'no' : number(moves)} ${chosen(moves, { one: 'move', other: 'moves' })} to avoid`,
+
+  // Moves to avoid
+  avoidHeading: 'moves to avoid',
+  avoidAbout:
+    'Checks list every block that uses one, with another way to ride it. Some are advised against in a training body’s public position statement; others are routine in many studios. The list is yours.',
+  move: ({ move }: { move: keyof typeof MOVES }) => MOVES[move],
+  allow: 'allow',
+  allowMove: ({ move }: { move: string }) => `allow ${move}`,
+  avoidMove: ({ move }: { move: string }) => `avoid ${move}`,
+  avoidAnother: 'avoid another move',
+  avoidPlaceholder: 'name of the move',
+  nameTooLong: ({ most }: { most: number }) => `A name has at most ${number(most)} characters.`,
+  alreadyListed: 'It’s already on the list.',
+}

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { CONSTANTS } from '#engine/constants.ts'
 import { bySection } from '#features/merging/bySection.ts'
 import { sayDifference } from '#features/merging/words/sayDifference.ts'
 import { sayValue } from '#features/merging/words/sayValue.ts'
@@ -20,6 +19,7 @@ import { arbitraryRecipes, commandOf } from '#tests/support/arbitraryCommand.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { aSong, countedIds, smallRide } from '#tests/support/smallRide.ts'
+import { en } from '#words/en/index.ts'
 
 const base = smallRide()
 
@@ -68,7 +68,7 @@ describe('a difference in words', () => {
   it('calls a house rule what the page of rules calls it, and one of a newer page by its name', () => {
     const rules = patchRide({ houseRules: { longestStanding: 60, fromTomorrow: 3 } })
     expect(told(base, by(rules)).map(({ what }) => what)).toEqual([
-      `house rule “${CONSTANTS.longestStanding.label}”`,
+      `house rule “${en.rules.label({ name: 'longestStanding' })}”`,
       'house rule “fromTomorrow”',
     ])
   })

@@ -28,7 +28,7 @@ describe('a rule’s number', () => {
   it('is read in decimals and fractions, with its unit or without', () => {
     expect(parseRule('1 ½', CONSTANTS.largestAdded)).toEqual({ ok: true, value: 1.5 })
     expect(parseRule('2,25 turns', CONSTANTS.largestAdded)).toEqual({ ok: true, value: 2.25 })
-    expect(parseRule('95 rev/min', CONSTANTS.standingMaxRpm)).toEqual({ ok: true, value: 95 })
+    expect(parseRule('95 rpm', CONSTANTS.standingMaxRpm)).toEqual({ ok: true, value: 95 })
     expect(parseRule('often', CONSTANTS.walkSeconds)).toMatchObject({ ok: false })
   })
 
@@ -45,11 +45,11 @@ describe('house rules', () => {
   it('change what is found, one at a time, and go back one at a time or all at once', () => {
     open(demoRide('ridge'))
     expect(rulesFound()).not.toContain('longStanding')
-    page.type('longest standing', '30')
+    page.type('longest time standing', '30')
     expect(page.ride().houseRules).toEqual({ longestStanding: 30 })
     expect(rulesFound()).toContain('longStanding')
     page.type('fastest standing cadence', '90')
-    page.click('reset longest standing')
+    page.click('reset longest time standing')
     expect(page.ride().houseRules).toEqual({ standingMaxRpm: 90 })
     expect(rulesFound()).not.toContain('longStanding')
     page.click('reset all numbers')
@@ -57,12 +57,12 @@ describe('house rules', () => {
   })
 
   it.each([
-    ['longest standing', '5', 'It is between 30 and 1800 s.'],
-    ['longest standing', 'a song', 'Write a number, such as 300.'],
-    ['slowest seated cadence', '110.5', 'It is between 30 and 110 rev/min.'],
-    ['fastest standing cadence', '59', 'It is between 60 and 160 rev/min.'],
-    ['easy is effort up to', '8', '“work starts at effort” is 7; this cannot be above it.'],
-    ['a hard bout starts at effort', '6', '“work starts at effort” is 7; this cannot be under it.'],
+    ['longest time standing', '5', 'Must be between 30 and 1800 s.'],
+    ['longest time standing', 'a song', 'Write a number, such as 300.'],
+    ['slowest seated cadence', '110.5', 'Must be between 30 and 110 rpm.'],
+    ['fastest standing cadence', '59', 'Must be between 60 and 160 rpm.'],
+    ['easy means effort up to', '8', '“work starts at effort” is 7; this can’t be above it.'],
+    ['a hard effort starts at', '6', '“work starts at effort” is 7; this can’t be below it.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     open(smallRide())
     page.type(label, text)
@@ -77,7 +77,7 @@ describe('house rules', () => {
     expect(page.ride().avoidMoves).toEqual(['jump'])
     expect(rulesFound()).toContain('avoidedMoves')
     page.type('avoid another move', 'Jumps')
-    expect(page.under('avoid another move')).toBe('It is on the list.')
+    expect(page.under('avoid another move')).toBe('It’s already on the list.')
     page.type('avoid another move', 'scissors')
     expect(page.ride().avoidMoves).toEqual(['jump', 'scissors'])
     page.click('allow jump')

@@ -1,4 +1,5 @@
 import { CONSTANTS, type ConstantName } from '#engine/constants.ts'
+import { words } from '#words/words.ts'
 
 /** What the names of house rules begin with in a list of changes. */
 export const RULE = 'houseRules.'
@@ -57,7 +58,7 @@ const NAMES: Record<string, string> = {
 export function sayField(of: string, field: string): string {
   if (field.startsWith(RULE)) {
     const name = field.slice(RULE.length)
-    return `house rule “${isRule(name) ? CONSTANTS[name].label : name}”`
+    return `house rule “${isRule(name) ? words.rules.label({ name }) : name}”`
   }
   if (field.startsWith('rider.')) return 'rider'
   return NAMES[`${of} ${field}`] ?? NAMES[field] ?? field

@@ -31,6 +31,7 @@ import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import { plural } from '#units/plural.ts'
 import { type Counts, EIGHT } from '#units/units.ts'
 import { isLanguage, LANGUAGES } from '#words/language.ts'
+import { words } from '#words/words.ts'
 import { isRule, RULE } from './sayField.ts'
 
 /** What a value is said with: the scale, the leaders' names, and what a song counts by: eight, or six. */
@@ -136,7 +137,7 @@ export function sayValue(of: string, field: string, value: unknown, ride: Of): s
 }
 
 function sayRule(name: string, value: unknown): string {
-  const unit = isRule(name) ? ` ${CONSTANTS[name].unit}` : ''
+  const unit = isRule(name) ? ` ${words.rules.unit({ unit: CONSTANTS[name].unit })}` : ''
   return typeof value === 'number' ? `${formatNumber(value, 3)}${unit}` : 'changed'
 }
 

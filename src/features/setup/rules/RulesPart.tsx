@@ -7,6 +7,7 @@ import { patchRide } from '#plan/commands/patchRide.ts'
 import type { HouseRules } from '#plan/model.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 import { AvoidMoves } from './AvoidMoves.tsx'
 import { ruleProblem, withRule } from './houseRules.ts'
 import { RuleRow } from './RuleRow.tsx'
@@ -14,7 +15,7 @@ import './rules.css'
 
 const GROUPS = constantGroups()
 
-/** Every number the ride is judged by, with its default and its source, and the moves the room does not do. */
+/** Every number the ride is judged by, with its default and its source, and the moves the studio does not do. */
 export function RulesPart() {
   const store = useAppStore()
   const houseRules = useRide((ride) => ride.houseRules)
@@ -37,9 +38,11 @@ export function RulesPart() {
         />
         <Kept
           kind="rules"
-          title="house rules"
-          empty="None yet. Keep the rules of each room you teach in, and use them for its rides."
-          say={({ houseRules: kept, avoidMoves: avoided }) => sayRules(Object.keys(kept).length, avoided.length)}
+          title={words.rules.keptTitle}
+          empty={words.rules.keptEmpty}
+          say={({ houseRules: kept, avoidMoves: avoided }) =>
+            words.rules.kept({ numbers: Object.keys(kept).length, moves: avoided.length })
+          }
           isInUse={({ houseRules: kept, avoidMoves: avoided }) => same(kept, houseRules ?? {}) && same(avoided, avoidMoves ?? [])}
           onUse={({ houseRules: kept, avoidMoves: avoided }) =>
             run(() =>
@@ -56,29 +59,27 @@ export function RulesPart() {
             houseRules: { ...houseRules },
             avoidMoves: [...(avoidMoves ?? [])],
           })}
-          keepLabel="keep these rules"
+          keepLabel={words.rules.keepThem}
         />
       </div>
       <div className="rules-head">
         <p>
-          {changed === 0
-            ? 'Every number is as it comes.'
-            : `${changed === 1 ? 'One number is' : `${changed} numbers are`} this room’s own.`}{' '}
-          <span className="setup-quiet">Under each stand its default and where it is from. They go with the ride, in files and links.</span>
+          {changed === 0 ? words.rules.allDefault : words.rules.changed({ count: changed })}{' '}
+          <span className="setup-quiet">{words.rules.where}</span>
         </p>
         {changed > 0 && (
           <div className="setup-buttons">
-            <Button onClick={() => put(undefined)}>reset all numbers</Button>
+            <Button onClick={() => put(undefined)}>{words.rules.resetAll}</Button>
           </div>
         )}
       </div>
       <div className="rules-groups">
-        {GROUPS.map(({ title, names }) => (
-          <section key={title} className="setup-part" aria-label={title}>
-            <h2>{title}</h2>
+        {GROUPS.map(({ group, names }) => (
+          <section key={group} className="setup-part" aria-label={words.rules.group({ group })}>
+            <h2>{words.rules.group({ group })}</h2>
             <div>
               {names.map((name) => (
-                <RuleRow key={name} spec={CONSTANTS[name]} value={values[name]} onCommit={set(name)} />
+                <RuleRow key={name} name={name} spec={CONSTANTS[name]} value={values[name]} onCommit={set(name)} />
               ))}
             </div>
           </section>
@@ -87,6 +88,3 @@ export function RulesPart() {
     </>
   )
 }
-
-const sayRules = (numbers: number, moves: number): string =>
-  `${numbers === 0 ? 'no numbers' : numbers === 1 ? '1 number' : `${numbers} numbers`} of its own, ${moves === 0 ? 'no moves' : moves === 1 ? '1 move' : `${moves} moves`} to avoid`
