@@ -109,10 +109,10 @@ test('two all-out trials give a rider’s critical power, which the class is the
   await part.getByLabel('length of a new trial').fill('6:00')
   await part.getByLabel('watts of a new trial').fill('262')
   await page.keyboard.press('Enter')
-  await expect(part.getByText('These trials do not agree')).toBeVisible()
+  await expect(part.getByText('These trials don’t agree')).toBeVisible()
 })
 
-test('house rules change what is found, and a move to avoid is found with another way to ride it', async ({ page }) => {
+test('studio rules change what is found, and a move to avoid is found with another way to ride it', async ({ page }) => {
   await openRide(page)
   await expect(page.getByText('without sitting down')).toHaveCount(0)
   await goTo(page, 'bikes & riders')
