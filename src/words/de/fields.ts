@@ -65,7 +65,8 @@ export const fields: typeof en.fields = {
     `Eine Länge besteht aus ganzen Zählzeiten: am nächsten sind ${measures.eights(below, unit)} und ${measures.eights(above, unit)}.`,
   noCount: () => 'Eine Länge hat mindestens eine Zählzeit.',
 
-  notSetting: ({ unit, example, stepsPerUnit }) => `Schreib ${measures.knobUnits(unit)}, zum Beispiel ${setting(example, stepsPerUnit)}.`,
+  notSetting: ({ unit, example, stepsPerUnit }) =>
+    `Schreib ${measures.unitOf(unit, true)}, zum Beispiel ${setting(example, stepsPerUnit)}.`,
   noSuchStep: ({ low, high, stepsPerUnit }) =>
     `So genau lässt sich dieses Rad nicht einstellen: am nächsten sind ${setting(low, stepsPerUnit)} und ${setting(high, stepsPerUnit)}.`,
   openRange: () => '„Oder mehr“ passt zu einer einzelnen Zahl, zum Beispiel 3 oder mehr.',

@@ -23,26 +23,14 @@ const UNITS: Readonly<Record<string, PluralWords>> = {
 }
 
 const unitOf: typeof en.measures.unitOf = (unit, several) => UNITS[unit]?.[several ? 'other' : 'one'] ?? unit
-/** The units bikes commonly have; another is its owner's own word and stays as it is. */
-const KNOB_UNITS: Readonly<Record<string, readonly [one: string, several: string]>> = {
-  turn: ['Umdrehung', 'Umdrehungen'],
-  level: ['Stufe', 'Stufen'],
-  gear: ['Gang', 'Gänge'],
-}
-
-const knobUnit = (unit: string): string => KNOB_UNITS[unit]?.[0] ?? unit
-
-const knobUnits = (unit: string): string => KNOB_UNITS[unit]?.[1] ?? unit
 
 const settingOf: typeof en.measures.settingOf = (steps, { unit, stepsPerUnit }) =>
-  `${setting(steps, stepsPerUnit)} ${steps !== 0 && Math.abs(steps) <= stepsPerUnit ? knobUnit(unit) : knobUnits(unit)}`
+  `${setting(steps, stepsPerUnit)} ${unitOf(unit, steps === 0 || Math.abs(steps) > stepsPerUnit)}`
 
 export const measures: typeof en.measures = {
   eights,
   settingRange,
   unitOf,
-  knobUnit,
-  knobUnits,
   settingOf,
   rpm: (rpm, decimals = 0) => `${number(rpm, decimals)} U/min`,
   bpm: (bpm, decimals = 1) => `${number(bpm, decimals)} bpm`,

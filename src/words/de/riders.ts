@@ -86,7 +86,7 @@ export const riders: typeof en.riders = {
   remove: 'entfernen',
   removeRider: ({ rider }) => `${rider} entfernen`,
   baseTooFar: ({ span, unit }) =>
-    `Der eigene Grundwiderstand muss auf der Skala des Rads liegen, höchstens ${number(span, 1)} ${measures.knobUnits(unit)} vom Grundwiderstand des Rads entfernt.`,
+    `Der eigene Grundwiderstand muss auf der Skala des Rads liegen, höchstens ${number(span, 1)} ${measures.unitOf(unit, true)} vom Grundwiderstand des Rads entfernt.`,
 
   restingTooHighForAge: ({ age, highest }) =>
     `Mit ${age} Jahren wird die maximale Herzfrequenz auf ${number(highest, 0)} bpm geschätzt; der Ruhepuls muss darunter liegen.`,

@@ -70,7 +70,7 @@ const sentences: Sentences = {
     `A length is whole counts: the nearest are ${measures.eights(below, unit)} and ${measures.eights(above, unit)}.`,
   noCount: () => 'A length is at least one count.',
 
-  notSetting: ({ unit, example, stepsPerUnit }) => `Write ${measures.knobUnits(unit)}, such as ${setting(example, stepsPerUnit)}.`,
+  notSetting: ({ unit, example, stepsPerUnit }) => `Write ${measures.unitOf(unit, true)}, such as ${setting(example, stepsPerUnit)}.`,
   noSuchStep: ({ low, high, stepsPerUnit }) =>
     `This bike has no such step: the nearest are ${setting(low, stepsPerUnit)} and ${setting(high, stepsPerUnit)}.`,
   openRange: () => '“Or more” goes with one number, such as 3 or more.',

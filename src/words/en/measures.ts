@@ -20,22 +20,15 @@ const settingRange = ({ from, to, orMore }: { from: number; to: number; orMore?:
 
 /** A bike's own unit, one of it or several: "turn", "turns". */
 const unitOf = (unit: string, several: boolean): string => `${unit}${several && /[a-rt-z]$/.test(unit) ? 's' : ''}`
-/** The unit of a bike's knob, which is its owner's own word, for one of it or part of one. */
-const knobUnit = (unit: string): string => unit
-
-/** The same for several: "turns". */
-const knobUnits = (unit: string): string => `${unit}s`
 
 /** A setting with its unit: "¾ turn", "2½ turns". */
 const settingOf = (steps: number, { unit, stepsPerUnit }: { unit: string; stepsPerUnit: number }): string =>
-  `${setting(steps, stepsPerUnit)} ${steps !== 0 && Math.abs(steps) <= stepsPerUnit ? knobUnit(unit) : knobUnits(unit)}`
+  `${setting(steps, stepsPerUnit)} ${unitOf(unit, steps === 0 || Math.abs(steps) > stepsPerUnit)}`
 
 export const measures = {
   eights,
   settingRange,
   unitOf,
-  knobUnit,
-  knobUnits,
   settingOf,
   rpm: (rpm: number, decimals = 0) => `${number(rpm, decimals)} rpm`,
   bpm: (bpm: number, decimals = 1) => `${number(bpm, decimals)} bpm`,

@@ -74,7 +74,7 @@ export const riders = {
   remove: 'remove',
   removeRider: ({ rider }: { rider: string }) => `remove ${rider}`,
   baseTooFar: ({ span, unit }: { span: number; unit: string }) =>
-    `A rider’s base must be on the bike’s scale, at most ${number(span, 1)} ${measures.knobUnits(unit)} from the bike’s base.`,
+    `A rider’s base must be on the bike’s scale, at most ${number(span, 1)} ${measures.unitOf(unit, true)} from the bike’s base.`,
 
   // Numbers that cannot stand together
   restingTooHighForAge: ({ age, highest }: { age: number; highest: number }) =>

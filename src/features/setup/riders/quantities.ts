@@ -58,7 +58,7 @@ export const QUANTITIES: readonly Quantity[] = [
   quantity('secondThresholdHr', { min: 60, max: 230, suffixes: PULSE }),
   {
     key: 'baseOffset',
-    unit: ({ unit }) => words.measures.knobUnits(unit),
+    unit: ({ unit }) => words.measures.unitOf(unit, true),
     format: (value, bike) => {
       const steps = value * bike.stepsPerUnit
       return Number.isInteger(steps) ? signedSetting(steps, bike.stepsPerUnit) : plain(value)
