@@ -14,6 +14,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
@@ -37,6 +38,7 @@ import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
+import { teaching } from './teaching.ts'
 
 export const de: Catalogue = {
   actions,
@@ -53,6 +55,7 @@ export const de: Catalogue = {
   fields,
   fit,
   handover,
+  keys,
   languages,
   leading,
   led,
@@ -76,4 +79,5 @@ export const de: Catalogue = {
   speech,
   start,
   storage,
+  teaching,
 }

@@ -12,6 +12,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
@@ -35,6 +36,7 @@ import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
+import { teaching } from './teaching.ts'
 
 /** Every text in American English, by where it is met. The pattern for every other language. */
 export const en = {
@@ -52,6 +54,7 @@ export const en = {
   fields,
   fit,
   handover,
+  keys,
   languages,
   leading,
   led,
@@ -75,4 +78,5 @@ export const en = {
   speech,
   start,
   storage,
+  teaching,
 }
