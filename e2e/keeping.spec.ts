@@ -55,13 +55,13 @@ test('words that a field refuses come back to it, with what they are about', asy
   await page.reload()
   await ready(page)
   await expect(field).toHaveValue('quite long')
-  await expect(page.getByText('Typed before the page closed')).toBeVisible()
+  await expect(page.getByText('You typed this before the page closed')).toBeVisible()
   await field.focus()
   await page.keyboard.press('Escape')
   await expect(field).toHaveValue(before)
   await page.reload()
   await ready(page)
-  await expect(page.getByText('Typed before the page closed')).toHaveCount(0)
+  await expect(page.getByText('You typed this before the page closed')).toHaveCount(0)
 })
 
 test('a playlist that is pasted and not sent is there after a reload', async ({ page }) => {
