@@ -34,6 +34,7 @@ import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
+import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
@@ -75,6 +76,7 @@ export const de: Catalogue = {
   rules,
   setup,
   sheet,
+  shelf,
   songs,
   speech,
   start,

@@ -32,6 +32,7 @@ import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
+import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
@@ -74,6 +75,7 @@ export const en = {
   rules,
   setup,
   sheet,
+  shelf,
   songs,
   speech,
   start,
