@@ -55,7 +55,7 @@ test('half and double stand beside what was heard, and a press reads the song so
   await dropFiles(page, region(page), [await clip('clip-124.wav', 'another name.wav')])
   await expect(hearings(page)).toHaveText(/“another name.wav” was heard before/)
   expect(Math.abs(Number(await tempo(page).inputValue()) / 62 - 1)).toBeLessThan(0.01)
-  await expect(region(page).getByLabel(/keep it on this machine \(\d+ kB\)/)).not.toBeChecked()
+  await expect(region(page).getByLabel(/keep it on this device \(\d+ kB\)/)).not.toBeChecked()
 })
 
 test('a broken file says so by name, and the others go on', async ({ page }) => {
@@ -66,7 +66,7 @@ test('a broken file says so by name, and the others go on', async ({ page }) => 
   await expect(hearings(page).nth(0)).toContainText('“torn tape.mp3” cannot be read as music by this browser.')
   await expect(hearings(page).nth(1)).toContainText(/“clip-124\.wav”: 12[34]/, { timeout: 30_000 })
   await expect(hearings(page).nth(2)).toContainText(/“clip-132\.ogg”: 13[12]/, { timeout: 30_000 })
-  await hearings(page).nth(2).getByRole('button', { name: 'take this one' }).click()
+  await hearings(page).nth(2).getByRole('button', { name: 'use this' }).click()
   await expect.poll(async () => Math.abs(Number(await tempo(page).inputValue()) / 132 - 1)).toBeLessThan(0.01)
 })
 

@@ -30,7 +30,7 @@ async function noFaults(page: Page): Promise<void> {
 test('the blocks of a section are fitted to its song, seen on the curve before they are', async ({ page }) => {
   await openDemo(page, /^Ridge and Return/)
   await page.locator('.song-head').filter({ hasText: 'Hedge Maze' }).click()
-  await setField(page, 'ends after', '58')
+  await setField(page, 'play to', '58')
   const offer = page.getByRole('region', { name: 'fit blocks to the song' })
   await expect(offer.getByRole('listitem')).toHaveCount(6)
   const before = await curve(page)
@@ -51,9 +51,9 @@ test('the blocks of a section are fitted to its song, seen on the curve before t
 
 test('a ride is fitted to its slot: shown, left, taken, and undone in one step', async ({ page }) => {
   await openDemo(page, /^Ridge and Return/)
-  await setField(page, 'slot', '43')
+  await setField(page, 'class length', '43')
   const before = await curve(page)
-  const ask = page.getByRole('button', { name: 'fit to class length' })
+  const ask = page.getByRole('button', { name: 'fit to the slot' })
   await ask.click()
   const offer = page.getByRole('dialog', { name: 'fit to class length' })
   await expect(offer).toContainText('43 s over')
@@ -94,7 +94,7 @@ test('the 30-minute version of a 45-minute class, by keyboard, is a ride of its 
   await expect(page.getByRole('heading', { name: 'Ridge and Return (30 min)' })).toBeVisible()
   await expect.poll(() => seconds(page)).toBeGreaterThanOrEqual(30 * 60 - 20)
 
-  await expect(page.getByText('saved', { exact: true })).toBeVisible()
+  await expect(page.getByText('saved on this machine')).toBeVisible()
   await page.reload()
   await ready(page)
   await page.locator('.panel').getByRole('button', { name: 'Ridge and Return', exact: true }).click()
@@ -104,7 +104,7 @@ test('the 30-minute version of a 45-minute class, by keyboard, is a ride of its 
 test('a swapped song says what falls off its end before it is taken', async ({ page }) => {
   await openDemo(page, /^Ridge and Return/)
   await page.locator('.song-head').filter({ hasText: 'Hedge Maze' }).click()
-  await page.locator('summary').filter({ hasText: 'swap the song' }).click()
+  await page.locator('summary').filter({ hasText: 'replace the song' }).click()
   await setField(page, 'new title', 'Copper Weather')
   await setField(page, 'new tempo', '150')
   await setField(page, 'new length', '3:00')
@@ -114,7 +114,7 @@ test('a swapped song says what falls off its end before it is taken', async ({ p
   await expect(panel).toContainText('The ride ends at 43:28, 1:32 under class length.')
   await expect(page.locator('.song-head').nth(2)).toContainText('Hedge Maze')
 
-  await panel.getByRole('button', { name: 'swap the song' }).click()
+  await panel.getByRole('button', { name: 'replace the song' }).click()
   await expect(page.locator('.song-head').nth(2)).toContainText('Copper Weather')
   await expect(page.locator('.findings')).toContainText('run 8 eights past its out-point')
 })
@@ -130,7 +130,7 @@ test('a wrong number in a cue is mended in one press, and a form point added in 
   await expect(block(page, 's3b2')).toContainText('Three quarters of a turn on, hill one.')
 
   await block(page, 's1b2').click()
-  await page.getByRole('button', { name: /^form point “/ }).click()
+  await page.getByRole('button', { name: /^form cue “/ }).click()
   await expect(page.getByLabel('cue 2, moment')).toHaveValue('form')
   await noFaults(page)
 })
@@ -146,7 +146,7 @@ test('words typed without a moment begin with their block, are checked when they
   await typed.press('Enter')
   // Twenty-two seconds of push, and the words begin with it.
   await expect(cues.getByLabel('cue 2, moment')).toHaveValue('form')
-  await expect(cues.getByLabel('cue 2, ends before the change')).toHaveValue('as it begins')
+  await expect(cues.getByLabel('cue 2, finishes before the change')).toHaveValue('as it begins')
   await cues.getByRole('button', { name: 'Say “Twenty seconds to go.”' }).click()
   await expect(cues.getByRole('textbox', { name: 'cue 2, words' })).toHaveValue('Twenty seconds to go.')
   await expect(cues).not.toContainText('where the plan is')
@@ -158,11 +158,11 @@ test('words typed without a moment begin with their block, are checked when they
   // As an announcement it stands before the change, and so before the other words.
   await cues.getByLabel('cue 2, moment').focus()
   await cues.getByLabel('cue 2, moment').selectOption('preview')
-  await expect(cues.getByLabel('cue 2, ends before the change')).toHaveValue('32 counts')
+  await expect(cues.getByLabel('cue 2, finishes before the change')).toHaveValue('32 counts')
   await typed.focus()
   await expect(cues.getByRole('textbox', { name: 'cue 1, words' })).toHaveValue('Twenty seconds to go.')
   await page.getByRole('button', { name: 'undo' }).click()
-  await expect(cues.getByLabel('cue 2, ends before the change')).toHaveValue('as it begins')
+  await expect(cues.getByLabel('cue 2, finishes before the change')).toHaveValue('as it begins')
   await page.getByRole('button', { name: 'undo' }).click()
   await expect(cues.getByRole('textbox', { name: 'cue 2, words' })).toHaveValue('Forty seconds to go.')
   await noFaults(page)
@@ -170,17 +170,17 @@ test('words typed without a moment begin with their block, are checked when they
 
 test('form points of one’s own are there on the next visit', async ({ page }) => {
   await openDemo(page, /^Ridge and Return/)
-  await page.locator('summary').filter({ hasText: 'form points' }).click()
-  await page.getByLabel('form points, one a line').fill('Heels quiet.\nEyes up.')
-  await page.getByLabel('form points, one a line').blur()
+  await page.locator('summary').filter({ hasText: 'form cues' }).click()
+  await page.getByLabel('form cues, one per line').fill('Heels quiet.\nEyes up.')
+  await page.getByLabel('form cues, one per line').blur()
   // Folded, it says what it holds.
-  await page.locator('summary').filter({ hasText: 'form points' }).click()
-  await expect(page.locator('summary').filter({ hasText: 'form points' })).toContainText('2, in turn')
+  await page.locator('summary').filter({ hasText: 'form cues' }).click()
+  await expect(page.locator('summary').filter({ hasText: 'form cues' })).toContainText('2, in turn')
   await page.reload()
   await ready(page)
-  await expect(page.locator('summary').filter({ hasText: 'form points' })).toContainText('2, in turn')
+  await expect(page.locator('summary').filter({ hasText: 'form cues' })).toContainText('2, in turn')
   await block(page, 's1b2').click()
-  await expect(page.getByRole('button', { name: /^form point “(Heels quiet|Eyes up)\.”$/ })).toBeVisible()
+  await expect(page.getByRole('button', { name: /^form cue “(Heels quiet|Eyes up)\.”$/ })).toBeVisible()
 })
 
 test('a finding that is meant so is put aside, stays so, and comes back', async ({ page }) => {
@@ -189,7 +189,7 @@ test('a finding that is meant so is put aside, stays so, and comes back', async 
   const row = (await everyFinding(page)).filter({ hasText: '15 s of recovery' }).first()
   await row.getByRole('button', { name: /it is meant so/ }).click()
   await expect(findings).toContainText('meant so: 1')
-  await expect(page.getByText('saved', { exact: true })).toBeVisible()
+  await expect(page.getByText('saved on this machine')).toBeVisible()
   await page.reload()
   await ready(page)
   await findings.getByText('meant so: 1').click()

@@ -109,6 +109,6 @@ export const toBeBroughtBack = (lines: readonly string[]): string[] =>
     .filter((line) => !/^(out |page |dialog |div .*aria-valuetext=\d+ to \d+ minutes)/.test(line) && !/ aria-live=/.test(line))
     .map((line) => CHANGING.reduce((left, changing) => left.replace(changing, '$1'), line))
     // Where the music is, and what was said of a file, which is heard again where its song is chosen again.
-    .filter((line) => !/^(li data-hearing=|span “|span read it anew|\w+ data-slot=|input aria-label=place in )/.test(line))
+    .filter((line) => !/^(li data-hearing=|span “|span detect again|\w+ data-slot=|input aria-label=place in )/.test(line))
     // What had only been scrolled, and marks that are drawn where the stage is looked at.
     .filter((line) => line.includes(' ') && !/^path d=M[\d.]+ 12v-4h/.test(line))

@@ -1,7 +1,7 @@
 import { type BrowserContext, expect, type Locator, type Page } from '@playwright/test'
 import { openRidewright } from './openRidewright.ts'
 
-const saved = (page: Page) => expect(page.locator('.app-saved')).toHaveText('saved')
+const saved = (page: Page) => expect(page.locator('.app-saved')).toHaveText('saved on this machine')
 
 /** Types over what stands in a field, and leaves it by Enter unless told otherwise. */
 export async function setText(field: Locator, text: string, { leave = true } = {}): Promise<void> {
@@ -33,7 +33,7 @@ export interface TwoWindowTotals {
 }
 
 /** The field each of the two windows works on. */
-export const fieldOf = { first: (page: Page) => page.getByLabel('aim'), second: (page: Page) => page.getByLabel('notes', { exact: true }) }
+export const fieldOf = { first: (page: Page) => page.getByLabel('goal'), second: (page: Page) => page.getByLabel('notes', { exact: true }) }
 
 /**
  * Edits one ride in two windows: each edit adds its number to the words of a field, the aim in

@@ -14,8 +14,6 @@ import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { LiveRegion } from '#ui/LiveRegion.tsx'
 import { useKeptFocus } from '#ui/useKeptFocus.ts'
-import { moment } from '#words/forms.ts'
-import { words } from '#words/words.ts'
 import { EVERYWHERE } from './actions/everywhere.ts'
 import { ShellToolsContext, useShellGround } from './actions/shellGround.ts'
 import { downloadRide } from './downloadRide.ts'
@@ -82,7 +80,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
             <>
               {/* A button and no link: the fragment of the address is spoken for. */}
               <Button className="app-skip" onClick={() => main.current?.focus()}>
-                {words.app.skip}
+                skip to the page
               </Button>
               <Header />
               <ReceivedBar />
@@ -97,7 +95,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
               onReload={onReload}
               onLeave={() => store.getState().setPlace('start')}
             >
-              <Suspense fallback={<p className="app-waiting">{words.app.opening}</p>}>
+              <Suspense fallback={<p className="app-waiting">opening…</p>}>
                 {place === 'start' && (
                   <StartPlace
                     now={now}
@@ -138,8 +136,8 @@ const makeExportAt =
 /** A table as CSV. */
 const writeTable: WriteTable = async (rows) => (await import('#formats/csv/writeCsv.ts')).writeCsv(rows)
 
-/** "November 25, 2026" */
-const dayWords = (instant: number): string => moment(instant, { dateStyle: 'long' })
+/** "25 November 2026" */
+const dayWords = (instant: number): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(instant)
 
 /** What can be done in every place. */
 function ShellActions() {
@@ -167,7 +165,7 @@ function useTheme() {
 const PAGE_TITLE = document.title
 
 function useDocumentTitle() {
-  const title = useApp((state) => (state.shown && state.place !== 'start' ? state.shown.title || words.names.untitled : null))
+  const title = useApp((state) => (state.shown && state.place !== 'start' ? state.shown.title || 'untitled ride' : null))
   useEffect(() => {
     document.title = title === null ? PAGE_TITLE : `${title} · ${PAGE_TITLE}`
   }, [title])

@@ -8,9 +8,10 @@ import { useApp } from '#store/useApp.ts'
 import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
+import { plural } from '#units/plural.ts'
 import { LANGUAGES, type Language } from '#words/language.ts'
-import { tell, words } from '#words/words.ts'
-import { type GoTo, MY_RIDES, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
+import { words } from '#words/words.ts'
+import { ALL_RIDES, type GoTo, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
 import { KEYS } from './actions/keys.ts'
 import { RIDE_DETAILS } from './actions/rideDetails.ts'
 import { useShellGround } from './actions/shellGround.ts'
@@ -19,12 +20,33 @@ import { placeFragment } from './fragment.ts'
 import { useLanguage } from './LanguageScope.tsx'
 import { ReadOnBike } from './ReadOnBike.tsx'
 
-const THEMES: readonly Theme[] = ['auto', 'light', 'dark']
+const THEMES: readonly { value: Theme; label: string }[] = [
+  { value: 'auto', label: 'system' },
+  { value: 'light', label: 'light' },
+  { value: 'dark', label: 'dark' },
+]
 
-const SAVED_STATES = ['saved', 'oneCopy', 'saving', 'typing', 'failed', 'deleted', 'demo'] as const
+const SAVED_WORDS = {
+  saved: 'saved on this machine',
+  oneCopy: 'saved, one copy only',
+  saving: 'saving…',
+  typing: 'typing, not saved yet',
+  failed: 'not saved',
+  deleted: 'deleted elsewhere',
+  demo: 'demo, not saved yet',
+} as const
+/** All of them, from which the room for the longest is taken. */
+const ALL_SAVED_WORDS = Object.values(SAVED_WORDS).join('\n')
+
+/** What those words mean, where they need telling. */
+const SAVED_MEANS: Partial<Record<keyof typeof SAVED_WORDS, string>> = {
+  oneCopy: 'Rides are kept twice in this browser, and one of the two places takes nothing now. It is tried again every few seconds.',
+  typing: 'What stands in the field counts once you leave it or press Enter; until then it is kept as it is typed.',
+  deleted: 'Another window deleted this ride. It is open here, and saved nowhere.',
+}
 
 /** What can be said of the open ride; never that it is saved while some of it is not. */
-function savedState({ isDemo, saved, oneCopy, typing }: AppState): (typeof SAVED_STATES)[number] {
+function savedState({ isDemo, saved, oneCopy, typing }: AppState): keyof typeof SAVED_WORDS {
   if (saved === 'failed' || saved === 'deleted') return saved
   if (typing) return 'typing'
   if (isDemo) return 'demo'
@@ -41,15 +63,15 @@ export function Header() {
   const inRide = hasRide && place !== 'start'
   return (
     <header className="app-head">
-      <PlaceLink to={MY_RIDES} className="app-name" current={place === 'start'}>
-        {place === 'start' ? 'Ridewright' : tell(MY_RIDES.action.name)}
+      <PlaceLink to={ALL_RIDES} className="app-name" current={place === 'start'}>
+        {place === 'start' ? 'Ridewright' : ALL_RIDES.action.name}
       </PlaceLink>
       {inRide && <Title />}
       {inRide && <Tools />}
-      <nav className="app-places" aria-label={words.app.places} data-push={!inRide}>
+      <nav className="app-places" aria-label="places" data-push={!inRide}>
         {(inRide ? PLACES_OF_RIDE : OTHER_PLACES).map((to) => (
           <PlaceLink key={to.place} to={to} className="app-place" current={place === to.place}>
-            {tell(to.action.name)}
+            {to.action.name}
           </PlaceLink>
         ))}
       </nav>
@@ -62,14 +84,7 @@ export function Header() {
           <circle cx="8" cy="8" r="6.25" fill="none" stroke="currentColor" strokeWidth="1.5" />
           <path d="M8 2v12a6 6 0 0 0 0-12z" fill="currentColor" />
         </svg>
-        <Select
-          className="app-choice"
-          label={words.app.theme}
-          hideLabel
-          value={theme}
-          choices={THEMES.map((value) => ({ value, label: words.app.themeName({ theme: value }) }))}
-          onChange={setTheme}
-        />
+        <Select className="app-choice" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />
       </div>
     </header>
   )
@@ -101,7 +116,7 @@ function Title() {
     <div className="app-title">
       <h1>
         <button type="button" className="app-title-button" {...props}>
-          {title || words.names.untitled}
+          {title || 'untitled ride'}
         </button>
       </h1>
       <div className="app-meta">
@@ -113,25 +128,23 @@ function Title() {
 }
 
 /** "advanced · 20 min"; the bike stands beside it, as a choice. */
-const metaLine = ({ shown }: AppState): string =>
-  shown ? words.app.classLength({ level: words.names.level({ level: shown.level }), minutes: shown.slotMinutes }) : ''
+const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${shown.slotMinutes} min` : '')
 
 /** Undo, redo and the state of saving; none of them means anything for a shared ride. */
 function Tools() {
   const readOnly = useApp(isReadOnly)
   const on = useShellGround()
   const saved = useApp(savedState)
-  if (readOnly) return <span className="app-saved">{words.app.readOnly}</span>
+  if (readOnly) return <span className="app-saved">read-only</span>
   return (
     <div className="app-tools">
       <span
         className="app-saved"
         data-urgent={saved === 'failed' || saved === 'deleted'}
-        // All of them, from which the room for the longest is taken.
-        data-words={SAVED_STATES.map((state) => words.app.savedState({ saved: state })).join('\n')}
-        title={words.app.savedMeans(saved)}
+        data-words={ALL_SAVED_WORDS}
+        title={SAVED_MEANS[saved]}
       >
-        {words.app.savedState({ saved })}
+        {SAVED_WORDS[saved]}
       </span>
       <ActionButton action={UNDO} on={on} tone="quiet" />
       <ActionButton action={REDO} on={on} tone="quiet" />
@@ -145,8 +158,8 @@ function Reading() {
   const on = useShellGround()
   if (left === 0) return null
   return (
-    <Button tone="quiet" className="app-reading" title={words.app.toSongs} onClick={(event) => TO_SONGS.do(on, event)}>
-      {words.app.reading({ count: left })}
+    <Button tone="quiet" className="app-reading" title="to the songs" onClick={(event) => TO_SONGS.do(on, event)}>
+      reading {plural(left, 'song')}
     </Button>
   )
 }

@@ -1,5 +1,4 @@
 import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react'
-import { words } from '#words/words.ts'
 import { Button } from './Button.tsx'
 import './Dialog.css'
 
@@ -18,7 +17,7 @@ interface DialogProps {
 }
 
 /** The browser's own modal dialog: it holds the focus, gives it back, and closes on Escape. */
-export function Dialog({ open, title, onClose, children, actions, closeLabel, wide }: DialogProps) {
+export function Dialog({ open, title, onClose, children, actions, closeLabel = 'close', wide }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   const id = useId()
 
@@ -56,7 +55,7 @@ export function Dialog({ open, title, onClose, children, actions, closeLabel, wi
           </div>
           <div className="ui-dialog-actions">
             {actions}
-            <Button onClick={onClose}>{closeLabel ?? words.app.close}</Button>
+            <Button onClick={onClose}>{closeLabel}</Button>
           </div>
         </div>
       )}

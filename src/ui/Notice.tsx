@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { words } from '#words/words.ts'
 import { Button } from './Button.tsx'
 import './Notice.css'
 
@@ -21,7 +20,7 @@ export function Notice({ children, urgent, actions, onDismiss }: NoticeProps) {
       {actions}
       {onDismiss && (
         <Button tone="quiet" onClick={onDismiss}>
-          {words.app.dismiss}
+          dismiss
         </Button>
       )}
     </div>

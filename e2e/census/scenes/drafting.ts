@@ -93,7 +93,7 @@ export const DRAFT: readonly Scene[] = [
     prepare: spark,
     show: async (page) => {
       await chosen('s1')(page)
-      await page.getByRole('region', { name: 'hear the beat' }).getByRole('button', { name: 'the one is now' }).click()
+      await page.getByRole('region', { name: 'hear the beat' }).getByRole('button', { name: 'beat 1 is now' }).click()
     },
     own: '.hear-beat',
     ownOnly: true,
@@ -157,7 +157,7 @@ export const DRAFT: readonly Scene[] = [
       await spark(page)
       await page.locator('.app-title-button').click()
       await page.getByLabel('room', { exact: true }).selectOption({ index: 1 })
-      await page.getByLabel('slot', { exact: true }).fill('45')
+      await page.getByLabel('class length', { exact: true }).fill('45')
       await page.keyboard.press('Enter')
       for (let turn = 0; turn < 2; turn++) await page.locator('.finding-aside').first().click()
       await kept(page)
@@ -187,7 +187,7 @@ export const DRAFT: readonly Scene[] = [
   },
   {
     name: 'the draft, shaky blocks',
-    prepare: withBlock((page) => page.getByLabel(/^shaky/).check()),
+    prepare: withBlock((page) => page.getByLabel(/^needs practice/).check()),
     show: rehearsed,
   },
   {

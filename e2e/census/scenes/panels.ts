@@ -41,7 +41,7 @@ export const PANELS: readonly Scene[] = [
     prepare: async (page) => {
       await ridge(page)
       await page.locator('.app-title-button').click()
-      await page.getByLabel('slot', { exact: true }).fill('30')
+      await page.getByLabel('class length', { exact: true }).fill('30')
       await page.keyboard.press('Enter')
       await kept(page)
     },
@@ -93,7 +93,7 @@ export const PANELS: readonly Scene[] = [
     prepare: sparkAndSongs,
     show: async (page) => {
       await chosen('s1')(page)
-      const swap = page.getByRole('button', { name: 'swap the song' })
+      const swap = page.getByRole('button', { name: 'replace the song' })
       // Asked for again, what it would do is left.
       if ((await swap.count()) === 0) await page.locator('.panel-shelf button').first().click()
       await expect(swap).toBeVisible()
@@ -139,9 +139,9 @@ export const PANELS: readonly Scene[] = [
       await chosen('s1')(page)
       const beat = page.getByRole('region', { name: 'hear the beat' })
       if ((await beat.getByRole('button', { name: /^take \d/ }).count()) > 0) return
-      await beat.getByRole('button', { name: 'the one is now' }).click()
+      await beat.getByRole('button', { name: 'beat 1 is now' }).click()
       // Every third beat of a song counted in fours.
-      await beat.getByRole('button', { name: 'this is a one' }).evaluate(
+      await beat.getByRole('button', { name: 'that’s a beat 1' }).evaluate(
         async (button, bar) => {
           const first = performance.now()
           for (let n = 0; n < 7; n++) {

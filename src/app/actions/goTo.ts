@@ -1,5 +1,4 @@
 import { type Place, standsAlone } from '#store/placeSlice.ts'
-import { say } from '#words/said.ts'
 import type { ShellAction } from './shellGround.ts'
 
 /** A place of the page, and going there. */
@@ -8,31 +7,31 @@ export interface GoTo {
   action: ShellAction
 }
 
-const goTo = (place: Exclude<Place, 'merge'>): GoTo => ({
+const goTo = (place: Place, words: string, does: string): GoTo => ({
   place,
   action: {
     id: `go.${place}`,
-    name: say('actions.place', { place }),
-    does: say('actions.placeDo', { place }),
+    name: words,
+    does,
     can: ({ store }) => standsAlone(place) || store.getState().shown !== null,
     do: ({ store }) => store.getState().setPlace(place),
   },
 })
 
-export const MY_RIDES: GoTo = goTo('start')
+export const ALL_RIDES: GoTo = goTo('start', 'all rides', 'to all rides')
 
-const SONGS = goTo('songs')
+const SONGS = goTo('songs', 'songs', 'to your songs')
 export const TO_SONGS = SONGS.action
 
 /** In the order in which they stand in the head. */
 export const PLACES_OF_RIDE: readonly GoTo[] = [
-  goTo('draft'),
-  goTo('sheet'),
-  goTo('lead'),
-  goTo('handover'),
-  goTo('setup'),
+  goTo('draft', 'draft', 'to the stage, to draft the ride'),
+  goTo('sheet', 'sheet', 'to the sheets of the ride, to print'),
+  goTo('lead', 'lead', 'to the screen to lead the class from'),
+  goTo('handover', 'hand over', 'to the link, the code and the file of the ride'),
+  goTo('setup', 'bikes & riders', 'to the bike, the riders and the house rules'),
   SONGS,
-  goTo('log'),
+  goTo('log', 'log', 'to the classes taught'),
 ]
 
 /** What can be gone to without a ride. */

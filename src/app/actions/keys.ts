@@ -1,11 +1,10 @@
-import { say } from '#words/said.ts'
 import type { ShellAction } from './shellGround.ts'
 
 export const KEYS: ShellAction = {
   id: 'shell.keys',
-  name: say('actions.shortcuts'),
-  does: say('actions.shortcutsDo'),
-  tells: () => say('actions.shortcutsTell'),
+  name: 'keys',
+  does: 'this map',
+  tells: () => 'keys',
   keys: ['?'],
   do: ({ openKeys }) => openKeys(),
 }

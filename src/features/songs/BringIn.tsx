@@ -6,8 +6,9 @@ import { useDroppedList } from '#store/useDroppedList.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
 import { useKeptState } from '#ui/useKeptState.ts'
+import { plural } from '#units/plural.ts'
 import type { Text } from '#words/said.ts'
-import { tell, tellRefusal, words } from '#words/words.ts'
+import { tell, tellRefusal } from '#words/words.ts'
 import { textOfList } from './textOfList.ts'
 
 /** Reads a list of songs; the app supplies it. */
@@ -15,7 +16,7 @@ export type ReadList = (text: string) => { songs: PlaylistSong[]; problems: { li
 
 const MOST_PROBLEMS = 5
 
-/** A list of songs, pasted, opened or dropped, added to my songs. */
+/** A list of songs, pasted, opened or dropped, put on the shelf. */
 export function BringIn({ readList }: { readList: ReadList }) {
   const store = useAppStore()
   const [text, setText] = useKeptState('songs, list', '')
@@ -44,34 +45,39 @@ export function BringIn({ readList }: { readList: ReadList }) {
   }
   return (
     <section className="shelf-bring" aria-labelledby="shelf-bring">
-      <h2 id="shelf-bring">{words.songs.import}</h2>
+      <h2 id="shelf-bring">bring in a list</h2>
       <label className="ui-field">
-        <span className="ui-field-label">{words.songs.listField}</span>
+        <span className="ui-field-label">songs</span>
         <textarea
           ref={field}
           rows={6}
           value={text}
           spellCheck={false}
-          placeholder={words.songs.listExample}
+          placeholder={'Low Tide, Salt Lantern, 3:45, 128'}
           onChange={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <p className="shelf-quiet">{words.songs.listHint}</p>
+      <p className="shelf-quiet">
+        One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Its file can be dropped anywhere on the
+        page.
+      </p>
       <div className="shelf-go">
         <Button tone="solid" disabled={songs.length === 0} onClick={() => void keep()}>
-          {words.songs.addCount({ songs: songs.length })}
+          {songs.length === 0 ? 'put on the shelf' : `put ${plural(songs.length, 'song')} on the shelf`}
         </Button>
         <FileButton accept=".txt,.csv,.tsv,.xspf,.m3u,.m3u8,text/*" onFile={(file) => void open(file)}>
-          {words.songs.openList}
+          open a list…
         </FileButton>
       </div>
       {refused && <p role="alert">{refused}</p>}
       {problems.length > 0 && (
-        <ul className="shelf-problems" aria-label={words.songs.linesSkipped}>
-          {problems.slice(0, MOST_PROBLEMS).map(({ line, text: said, sentence }) => (
-            <li key={line}>{words.songs.lineSkipped({ line, text: tell(said).slice(0, 60), why: tell(sentence) })}</li>
+        <ul className="shelf-problems" aria-label="left out">
+          {problems.slice(0, MOST_PROBLEMS).map(({ line, text: words, sentence }) => (
+            <li key={line}>
+              {line}. “{tell(words).slice(0, 60)}”: {tell(sentence)}
+            </li>
           ))}
-          {problems.length > MOST_PROBLEMS && <li>{words.songs.moreLines({ lines: problems.length - MOST_PROBLEMS })}</li>}
+          {problems.length > MOST_PROBLEMS && <li>and {problems.length - MOST_PROBLEMS} more.</li>}
         </ul>
       )}
     </section>

@@ -14,7 +14,6 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
-import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
@@ -25,6 +24,9 @@ import { measures } from './measures.ts'
 import { merging } from './merging.ts'
 import { names } from './names.ts'
 import { panels } from './panels.ts'
+import { panelsBlock } from './panelsBlock.ts'
+import { panelsRide } from './panelsRide.ts'
+import { panelsSong } from './panelsSong.ts'
 import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
 import { printed } from './printed.ts'
@@ -34,12 +36,10 @@ import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
-import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
-import { teaching } from './teaching.ts'
 
 export const de: Catalogue = {
   actions,
@@ -56,7 +56,6 @@ export const de: Catalogue = {
   fields,
   fit,
   handover,
-  keys,
   languages,
   leading,
   led,
@@ -67,6 +66,9 @@ export const de: Catalogue = {
   merging,
   names,
   panels,
+  panelsBlock,
+  panelsRide,
+  panelsSong,
   patterns,
   prepare,
   printed,
@@ -76,10 +78,8 @@ export const de: Catalogue = {
   rules,
   setup,
   sheet,
-  shelf,
   songs,
   speech,
   start,
   storage,
-  teaching,
 }

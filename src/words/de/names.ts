@@ -37,6 +37,19 @@ const FEELS = {
 
 const LEVELS = { beginner: 'Einsteiger', mixed: 'gemischt', advanced: 'Fortgeschrittene' }
 
+const MOVES: Readonly<Record<string, string>> = {
+  jump: 'Jump',
+  'travel-back': 'nach hinten wandern',
+  lean: 'lehnen',
+  'side lean': 'zur Seite lehnen',
+  press: 'drücken',
+  pulse: 'wippen',
+  corner: 'Kurve',
+  'around the clock': 'rund um die Uhr',
+  'shoulder rolls': 'Schulterkreisen',
+  stretch: 'Dehnen',
+}
+
 const EFFORTS: readonly string[] = [
   'Füße von den Pedalen',
   'kaum getreten',
@@ -57,6 +70,7 @@ export const names: typeof en.names = {
   hands: ({ hands }) => HANDS[hands],
   foot: ({ foot }) => FEET[foot],
   level: ({ level }) => LEVELS[level],
+  move: ({ name }) => MOVES[name] ?? name,
   effort: ({ effort }) => EFFORTS[nearestLevel(effort)]!,
   feel: ({ feel }) => FEELS[feel],
   typicalBike: ({ id }) => TYPICAL_BIKES[id],

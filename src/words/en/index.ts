@@ -12,7 +12,6 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
-import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
@@ -23,6 +22,9 @@ import { measures } from './measures.ts'
 import { merging } from './merging.ts'
 import { names } from './names.ts'
 import { panels } from './panels.ts'
+import { panelsBlock } from './panelsBlock.ts'
+import { panelsRide } from './panelsRide.ts'
+import { panelsSong } from './panelsSong.ts'
 import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
 import { printed } from './printed.ts'
@@ -32,12 +34,10 @@ import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
-import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
-import { teaching } from './teaching.ts'
 
 /** Every text in American English, by where it is met. The pattern for every other language. */
 export const en = {
@@ -55,7 +55,6 @@ export const en = {
   fields,
   fit,
   handover,
-  keys,
   languages,
   leading,
   led,
@@ -66,6 +65,9 @@ export const en = {
   merging,
   names,
   panels,
+  panelsBlock,
+  panelsRide,
+  panelsSong,
   patterns,
   prepare,
   printed,
@@ -75,10 +77,8 @@ export const en = {
   rules,
   setup,
   sheet,
-  shelf,
   songs,
   speech,
   start,
   storage,
-  teaching,
 }

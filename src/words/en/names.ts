@@ -60,6 +60,8 @@ export const names = {
   hands: ({ hands }: { hands: keyof typeof HANDS }) => HANDS[hands],
   foot: ({ foot }: { foot: keyof typeof FEET }) => FEET[foot],
   level: ({ level }: { level: keyof typeof LEVELS }) => LEVELS[level],
+  /** A move by the name it is stored under: the trade's in the language of the page, somebody's own as it stands. */
+  move: ({ name }: { name: string }) => name,
   /** From 0 to 10; between two levels the nearest, the harder one in the middle. */
   effort: ({ effort }: { effort: number }) => EFFORTS[nearestLevel(effort)]!,
   feel: ({ feel }: { feel: keyof typeof FEELS }) => FEELS[feel],

@@ -15,7 +15,7 @@ function agree(ride: Ride): void {
   const report = computeRide(ride)
   const { measures, recovery, difficulty, shape, overall, findings, blocks } = report
   const rules = constantsOf(ride)
-  const rows = new Map(sayMeasures(measures, overall, rules).map(({ name, words }) => [name, words]))
+  const rows = new Map(sayMeasures(measures, overall, rules).map(({ name, says }) => [name, says]))
   const ridden = blocks.filter(({ from, to }) => to > from)
   const top = Math.max(0, ...ridden.map(({ block }) => Math.max(block.effort.from, block.effort.to)))
   const longest = Math.max(0, ...recovery.bouts.map(({ workSeconds }) => workSeconds))
@@ -26,13 +26,13 @@ function agree(ride: Ride): void {
   const none = recovery.bouts.length === 0
   if (top < rules.hardEffort) expect(none).toBe(true)
   expect(measures.firstHard === null).toBe(none)
-  expect(rows.has('first hard')).toBe(!none)
+  expect(rows.has('first hard effort')).toBe(!none)
   expect(shape.lastPeak === null).toBe(none || overall.total <= 0)
   expect(sentences[0].includes('nothing hard')).toBe(none)
 
   // The longest is the longest bout.
   expect(difficulty.figures.longestHard).toBe(longest)
-  if (!none) expect(rows.get('first hard')).toContain(formatDuration(longest))
+  if (!none) expect(rows.get('first hard effort')).toContain(formatDuration(longest))
 
   // The warm-up is the time before the first block, or part of a ramp, at its level.
   const { warmUp } = measures

@@ -4,7 +4,6 @@ import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
 import { OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
 import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
-import { say } from '#words/said.ts'
 import { CUT_SECTION } from './changing/cutSection.ts'
 import { DELETE } from './changing/deleteIt.ts'
 import { DUPLICATE } from './changing/duplicate.ts'
@@ -70,16 +69,16 @@ export const STAGE: ActionPlace<DraftGround> = {
   repeats: true,
   groups: [
     {
-      title: say('actions.group', { group: 'movingAround' }),
+      title: 'getting about',
       actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
     },
-    { title: say('actions.group', { group: 'changing' }), actions: CHANGES },
+    { title: 'changing', actions: CHANGES },
     {
-      title: say('actions.group', { group: 'view' }),
+      title: 'the view',
       actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],
       also: [OVERVIEW_KEYS, ZOOM_WHEEL],
     },
-    { title: say('actions.group', { group: 'dragging' }), actions: [], also: DRAG_KEYS },
+    { title: 'dragging', actions: [], also: DRAG_KEYS },
   ],
 }
 
@@ -90,8 +89,8 @@ export const DETAILS_PLACE: ActionPlace<DraftGround> = {
   repeats: true,
   inFields: true,
   groups: [
-    { title: say('actions.group', { group: 'movingAround' }), actions: [LEAVE_DETAILS] },
-    { title: say('actions.group', { group: 'tapping' }), actions: [], also: TAP_KEYS },
+    { title: 'getting about', actions: [LEAVE_DETAILS] },
+    { title: 'tapping a tempo', actions: [], also: TAP_KEYS },
   ],
 }
 
@@ -100,9 +99,7 @@ export const WHOLE_RIDE: ActionPlace<DraftGround> = {
   id: 'wholeRide',
   reach: 'page',
   repeats: false,
-  groups: [
-    { title: say('actions.group', { group: 'ride' }), actions: [...OFFERS, ...ADD_BLOCKS.map(({ action }) => action), ADD_SECTION] },
-  ],
+  groups: [{ title: 'the ride', actions: [...OFFERS, ...ADD_BLOCKS.map(({ action }) => action), ADD_SECTION] }],
 }
 
 /** A rehearsal, wherever the focus is but in a text. */
@@ -112,7 +109,7 @@ export const REHEARSING: ActionPlace<RehearsalGround> = {
   repeats: false,
   groups: [
     {
-      title: say('actions.group', { group: 'rehearsing' }),
+      title: 'rehearsing',
       actions: [
         REHEARSE,
         PLAY,

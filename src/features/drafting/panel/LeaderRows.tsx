@@ -4,6 +4,7 @@ import { giveBlocks } from '#plan/commands/giveBlocks.ts'
 import type { Block } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 
 /** Who leads some blocks and who speaks in them; draws nothing where one leader teaches alone. */
 export function LeaderRows({ blocks }: { blocks: readonly Block[] }) {
@@ -19,13 +20,13 @@ export function LeaderRows({ blocks }: { blocks: readonly Block[] }) {
   return (
     <>
       <SelectRow
-        label="leads"
+        label={words.panels.leads}
         value={sharedOf(blocks, (block) => rolesOf({ leaders }, block).leads)}
         choices={choices}
         onChange={(leads) => give({ leads })}
       />
       <SelectRow
-        label="on the mic"
+        label={words.panels.onMic}
         value={sharedOf(blocks, (block) => rolesOf({ leaders }, block).speaks)}
         choices={choices}
         onChange={(speaks) => give({ speaks })}

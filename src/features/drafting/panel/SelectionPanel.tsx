@@ -7,6 +7,7 @@ import { SectionPanel } from '#features/drafting/panel/section/SectionPanel.tsx'
 import { SetPanel } from '#features/drafting/panel/set/SetPanel.tsx'
 import { findSet } from '#plan/places.ts'
 import { useApp } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 import './panel.css'
 
 interface Props {
@@ -23,10 +24,10 @@ export function SelectionPanel({ onShow }: Props) {
   const readOnly = useApp((state) => state.received !== null)
   if (!open) return null
   return (
-    <aside className="panel" aria-label="details of the selection">
+    <aside className="panel" aria-label={words.panels.detailsOfSelection}>
       <PanelPath />
       <fieldset className="panel-body" disabled={readOnly}>
-        <legend className="ui-hidden">details</legend>
+        <legend className="ui-hidden">{words.panels.details}</legend>
         <ActionRow />
         <Chosen onShow={onShow} />
       </fieldset>

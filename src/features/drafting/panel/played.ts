@@ -3,6 +3,7 @@ import { isSingle, type LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Bike, Ride } from '#plan/model.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 
 /** The first time a block is played, as it is shown now. */
 export const playedNow = ({ shownReport }: AppState, blockId: string): PlayedBlock | undefined =>
@@ -11,8 +12,9 @@ export const playedNow = ({ shownReport }: AppState, blockId: string): PlayedBlo
 /** The same for a component. It is another object after every change to the ride, so only small parts should ask for it. */
 export const usePlayed = (blockId: string): PlayedBlock | undefined => useApp((state) => playedNow(state, blockId))
 
-/** "turns over base", "levels": the unit of totals with what they count from; singular for a single total of one or less. */
+/** "turns over base", "levels": the unit of resistance with what it counts from; singular for a single setting of one or less. */
 export function unitOfTotals({ unit, stepsPerUnit }: Bike, datum: Ride['datum'], total?: LedgerState): string {
   const one = total && isSingle(total) && total.nominal !== 0 && Math.abs(total.nominal) <= stepsPerUnit
-  return `${unit}${one ? '' : 's'}${datum === 'base' ? ' over base' : ''}`
+  const units = words.measures.unitOf(unit, !one)
+  return datum === 'base' ? words.panelsBlock.overBase({ units }) : units
 }

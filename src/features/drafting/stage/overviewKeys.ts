@@ -1,5 +1,4 @@
 import type { KeyRow } from '#actions/action.ts'
-import { say } from '#words/said.ts'
 
 const EARLIER = 'ArrowLeft'
 const LATER = 'ArrowRight'
@@ -8,4 +7,4 @@ const LATER = 'ArrowRight'
 export const strideOf = (key: string): 1 | -1 | null => (key === EARLIER ? -1 : key === LATER ? 1 : null)
 
 /** For the key map. */
-export const OVERVIEW_KEYS: KeyRow = { keys: [EARLIER, LATER], does: say('actions.overview') }
+export const OVERVIEW_KEYS: KeyRow = { keys: [EARLIER, LATER], does: 'on the small curve: earlier, later' }

@@ -1,6 +1,4 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
-import { say } from '#words/said.ts'
-import { words } from '#words/words.ts'
 
 /** Something to do with a ride that came from elsewhere, for as long as it is shown. */
 const withReceived = (action: Action<Ground>): Action<Ground> => ({
@@ -13,37 +11,37 @@ const withReceived = (action: Action<Ground>): Action<Ground> => ({
 
 export const SEE_CHANGES = withReceived({
   id: 'received.changes',
-  name: say('actions.seeChanges'),
-  does: say('actions.seeChangesDo'),
+  name: 'see what changed',
+  does: 'hold it against the ride of yours it belongs to',
   can: ({ store }) => store.getState().ownRide !== null,
   do: ({ store }) => void store.getState().startMerge(),
 })
 
 export const KEEP_COPY = withReceived({
   id: 'received.keep',
-  name: say('actions.keepCopy'),
-  does: say('actions.keepCopyDo'),
+  name: 'keep a copy',
+  does: 'make it a ride of your own',
   do: ({ store }) => {
     const { received, keepCopy, place, setPlace, announce } = store.getState()
     keepCopy()
     if (place === 'start') setPlace('draft')
-    announce(words.actions.copyKept({ title: received?.ride.title || words.names.untitled }))
+    announce(`“${received?.ride.title || 'untitled ride'}” is now a ride of your own.`)
   },
 })
 
 export const SHOW_RECEIVED = withReceived({
   id: 'received.show',
-  name: say('actions.showReceived'),
-  does: say('actions.showReceivedDo'),
+  name: 'show it',
+  does: 'show the shared ride',
   can: ({ store }) => store.getState().place === 'start',
   do: ({ store }) => store.getState().setPlace('draft'),
 })
 
 export const CLOSE_RECEIVED = withReceived({
   id: 'received.close',
-  name: say('actions.closeReceived'),
-  words: ({ store }) => (store.getState().ride ? say('actions.closeToOwn') : say('actions.closeReceivedButton')),
-  does: say('actions.closeReceived'),
+  name: 'close the shared ride',
+  words: ({ store }) => (store.getState().ride ? 'close, back to my ride' : 'close'),
+  does: 'put the shared ride away',
   do: ({ store }) => store.getState().dismissReceived(),
 })
 
@@ -52,5 +50,5 @@ export const RECEIVED: ActionPlace<Ground> = {
   id: 'received',
   reach: 'page',
   repeats: false,
-  groups: [{ title: say('actions.group', { group: 'received' }), actions: [SEE_CHANGES, KEEP_COPY, SHOW_RECEIVED, CLOSE_RECEIVED] }],
+  groups: [{ title: 'a shared ride', actions: [SEE_CHANGES, KEEP_COPY, SHOW_RECEIVED, CLOSE_RECEIVED] }],
 }

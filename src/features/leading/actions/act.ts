@@ -1,4 +1,3 @@
-import { say } from '#words/said.ts'
 import type { LeadAction, LeadGround } from './leadGround.ts'
 
 const act = (kind: 'one' | 'next' | 'back' | 'again' | 'hold') => ({
@@ -9,8 +8,8 @@ const act = (kind: 'one' | 'next' | 'back' | 'again' | 'hold') => ({
 // Page-turner pedals send page or arrow keys, space or enter.
 export const ONE: LeadAction<LeadGround> = {
   id: 'lead.one',
-  name: say('teaching.beatOne'),
-  does: say('teaching.beatOneDo'),
+  name: 'on the one now',
+  does: 'on the one now',
   keys: ['Space', 'Enter'],
   isMain: true,
   ...act('one'),
@@ -18,9 +17,9 @@ export const ONE: LeadAction<LeadGround> = {
 
 export const HOLD: LeadAction<LeadGround> = {
   id: 'lead.hold',
-  name: say('teaching.hold'),
-  words: ({ held }) => (held ? say('actions.resume') : say('teaching.hold')),
-  does: say('teaching.holdDo'),
+  name: 'hold here',
+  words: ({ held }) => (held ? 'go on' : 'hold here'),
+  does: 'hold here, and on again',
   keys: ['H'],
   pressed: ({ held }) => held,
   ...act('hold'),
@@ -28,24 +27,24 @@ export const HOLD: LeadAction<LeadGround> = {
 
 export const BACK: LeadAction<LeadGround> = {
   id: 'lead.back',
-  name: say('teaching.back'),
-  does: say('teaching.backDo'),
+  name: 'back',
+  does: 'this block again; a song’s first block: the song starts now',
   keys: ['ArrowLeft', 'ArrowUp', 'PageUp'],
   ...act('back'),
 }
 
 export const NEXT: LeadAction<LeadGround> = {
   id: 'lead.next',
-  name: say('teaching.next'),
-  does: say('teaching.nextDo'),
+  name: 'next',
+  does: 'on to the next block; before a song: its one is now',
   keys: ['ArrowRight', 'ArrowDown', 'PageDown'],
   ...act('next'),
 }
 
 export const AGAIN: LeadAction<LeadGround> = {
   id: 'lead.again',
-  name: say('teaching.again'),
-  does: say('teaching.again'),
+  name: 'once more',
+  does: 'the round once more',
   keys: ['R'],
   ...act('again'),
 }

@@ -1,10 +1,9 @@
-import { say } from '#words/said.ts'
 import type { LeadAction, LeadGround } from './leadGround.ts'
 
 export const CUT: LeadAction<LeadGround> = {
   id: 'lead.cut',
-  name: say('teaching.cut'),
-  does: say('teaching.cutDo'),
+  name: 'cut it',
+  does: 'take the cut that is proposed',
   keys: ['C'],
   isMain: true,
   can: ({ proposal }) => proposal !== undefined,
@@ -15,8 +14,8 @@ export const CUT: LeadAction<LeadGround> = {
 
 export const OTHER_CUT: LeadAction<LeadGround> = {
   id: 'lead.otherCut',
-  name: say('teaching.otherCut'),
-  does: say('teaching.otherCutDo'),
+  name: 'another way',
+  does: 'propose another cut',
   keys: ['X'],
   can: ({ more }) => more,
   do: ({ other }) => other(),

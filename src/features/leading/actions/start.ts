@@ -1,11 +1,10 @@
-import { say } from '#words/said.ts'
 import type { LeadAction, StartGround } from './leadGround.ts'
 
 export const START: LeadAction<StartGround> = {
   id: 'beforeClass.start',
-  name: say('teaching.start'),
-  words: ({ hasBlocks }) => (hasBlocks ? say('teaching.start') : say('teaching.startClock')),
-  does: say('teaching.startDo'),
+  name: 'the first one is now',
+  words: ({ hasBlocks }) => (hasBlocks ? 'the first one is now' : 'begin'),
+  does: 'the first one is now',
   keys: ['Space', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown'],
   isMain: true,
   do: ({ start }, { timeStamp }) => start(timeStamp),
@@ -13,9 +12,9 @@ export const START: LeadAction<StartGround> = {
 
 export const BRIEF: LeadAction<StartGround> = {
   id: 'beforeClass.brief',
-  name: say('teaching.welcome'),
-  words: ({ begun }) => (begun ? say('teaching.welcomeAgain') : say('teaching.welcome')),
-  does: say('teaching.welcome'),
+  name: 'begin the briefing',
+  words: ({ begun }) => (begun ? 'briefing from now again' : 'begin the briefing'),
+  does: 'begin the briefing',
   keys: ['B'],
   can: ({ hasBriefing }) => hasBriefing,
   do: ({ brief }, { timeStamp }) => brief(timeStamp),

@@ -1,9 +1,8 @@
 import type { Action, Ground } from '#actions/action.ts'
-import { say } from '#words/said.ts'
 
 export const PRINT: Action<Ground> = {
   id: 'sheet.print',
-  name: say('actions.print'),
-  does: say('actions.printDo'),
+  name: 'print',
+  does: 'print the sheet that is shown',
   do: () => window.print(),
 }

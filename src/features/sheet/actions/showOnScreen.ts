@@ -1,5 +1,4 @@
 import type { Action, Ground } from '#actions/action.ts'
-import { say } from '#words/said.ts'
 
 export interface ScanGround extends Ground {
   open: () => void
@@ -7,7 +6,7 @@ export interface ScanGround extends Ground {
 
 export const SHOW_ON_SCREEN: Action<ScanGround> = {
   id: 'sheet.scan',
-  name: say('actions.showOnScreen'),
-  does: say('actions.showOnScreenDo'),
+  name: 'show on this screen',
+  does: 'one screen at a time over the whole display',
   do: ({ open }) => open(),
 }

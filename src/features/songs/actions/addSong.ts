@@ -1,5 +1,4 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
-import { say } from '#words/said.ts'
 
 interface ShelfGround extends Ground {
   /** Opens the form of a new song. */
@@ -8,8 +7,8 @@ interface ShelfGround extends Ground {
 
 export const ADD_SONG: Action<ShelfGround> = {
   id: 'songs.add',
-  name: say('actions.addToSongs'),
-  does: say('actions.addToSongsDo'),
+  name: 'add one by hand',
+  does: 'a song for the shelf, typed in',
   can: ({ store }) => store.getState().keepsSongs,
   do: ({ add }) => add(),
 }
@@ -19,5 +18,5 @@ export const SHELF: ActionPlace<ShelfGround> = {
   id: 'shelf',
   reach: 'page',
   repeats: false,
-  groups: [{ title: say('actions.group', { group: 'songs' }), actions: [ADD_SONG] }],
+  groups: [{ title: 'songs', actions: [ADD_SONG] }],
 }

@@ -33,7 +33,7 @@ describe('the header of a block', () => {
     const run = ride.sections[2]!.blocks[1]!
     openBlock(run.id, ride)
     expect(panel.host.querySelector('h2')!.textContent).toBe('standing run')
-    expect(panel.text()).toContain('6:19 · 8 eights · 24 s · section 3, on the phrase')
+    expect(panel.text()).toContain('6:19 · 8 eights · 24 s · song 3, on the phrase')
     expect(panel.host.querySelector('.panel-total')!.textContent).toBe('1½ turns over base')
     expect(panel.host.querySelector('.panel-call')!.textContent).toBe('three quarters on ¾ → 1½')
   })
@@ -78,14 +78,14 @@ describe('the knob', () => {
   it('refuses a total the bike does not have', () => {
     openBlock('a', rideWith({ resistance: { kind: 'total', from: 2, to: 2 } }))
     panel.type('to', '19')
-    expect(panel.under('to')).toBe('On this bike a total is from −2 to 18 turns.')
+    expect(panel.under('to')).toBe('On this bike resistance goes from −2 to 18 turns.')
   })
 
   it('takes a range and an aim inside it, and drops an aim that a new range leaves out', () => {
     openBlock('a', rideWith({ resistance: { kind: 'total', from: 2, to: 2 } }))
     panel.type('to', '1-2')
     panel.type('aim at', '2½')
-    expect(panel.under('aim at')).toBe('The aim is one total from 1–2.')
+    expect(panel.under('aim at')).toBe('Aim at one setting from 1–2.')
     panel.type('aim at', '1½')
     expect(panel.block('a').resistance).toEqual({ kind: 'total', from: 4, to: 8, aim: 6 })
     panel.type('to', '2-3')
@@ -111,7 +111,7 @@ describe('the knob', () => {
     panel.type('by', '¾ off')
     expect(panel.block('a').resistance).toMatchObject({ steps: -3 })
     panel.type('by', '0')
-    expect(panel.under('by')).toBe('A change is at least one step; for none, choose “stay”.')
+    expect(panel.under('by')).toBe('A change is at least one step. For none, choose “stay”.')
   })
 
   it('keeps a checkpoint with a change, and takes it away when it is emptied', () => {
@@ -149,11 +149,11 @@ describe('the knob', () => {
     panel.type('should be at', 'at least 3')
     expect(panel.block('a').resistance).toMatchObject({ checkpoint: { from: 12, to: 12, orMore: true } })
     panel.type('you ride', '3+')
-    expect(panel.under('you ride')).toBe('You ride one total; the range is the class’s.')
+    expect(panel.under('you ride')).toBe('You ride one setting. The range is for the class.')
     expect((panel.field('you ride') as HTMLInputElement).value).toBe('3+')
     panel.type('to', '2–4')
     panel.type('aim at', '3+')
-    expect(panel.under('aim at')).toBe('The aim is one total from 2–4.')
+    expect(panel.under('aim at')).toBe('Aim at one setting from 2–4.')
     expect(panel.block('a').resistance).toMatchObject({ kind: 'total', from: 8, to: 16 })
   })
 
@@ -200,7 +200,7 @@ describe('the knob', () => {
     panel.press('by', 'ArrowUp')
     expect(panel.block('b').resistance).toEqual({ kind: 'change', mode: 'atLeast', steps: 3 })
     panel.type('by', '1–2')
-    expect(panel.under('by')).toBe('A change is one amount, such as ½; for at least that much, ½ or more.')
+    expect(panel.under('by')).toBe('A change is one amount, such as ½. For at least that much, write ½ or more.')
     expect(panel.block('b').resistance).toMatchObject({ steps: 3 })
   })
 
@@ -316,7 +316,7 @@ describe('posture, foot and move', () => {
   it('says which foot lands on the one', () => {
     const ride = demoRide('spark')
     openBlock(ride.sections[2]!.blocks[6]!.id, ride)
-    expect(panel.text()).toContain('right lands on the one, said to riders')
+    expect(panel.text()).toContain('right lands on beat 1, said to riders')
   })
 
   it('takes a move of the trade with its usual counts, or one of one’s own', () => {
@@ -325,7 +325,7 @@ describe('posture, foot and move', () => {
     expect(panel.block('a').move).toEqual({ name: 'travel-back', counts: 4 })
     panel.type('on', '8')
     panel.choose('first side', 'left')
-    panel.click('then the other side, turn about')
+    panel.click('then alternate sides')
     expect(JSON.stringify(panel.block('a').move)).toBe('{"name":"travel-back","counts":8,"side":"left","then":"alternate"}')
     panel.choose('move', 'own')
     panel.type('its name', 'windmill')
@@ -378,9 +378,9 @@ describe('cues', () => {
 
     it('keep still under the hand that moves one, and settle when it is gone', () => {
       openThem()
-      const lead = () => panel.field('cue 1, ends before the change')
+      const lead = () => panel.field('cue 1, finishes before the change')
       act(() => lead().focus())
-      panel.type('cue 1, ends before the change', '4')
+      panel.type('cue 1, finishes before the change', '4')
       expect(listed()).toEqual(['preview', 'call', 'go', 'form'])
       act(() => lead().blur())
       expect(listed()).toEqual(['call', 'preview', 'go', 'form'])
@@ -391,7 +391,7 @@ describe('cues', () => {
       act(() => panel.field('cue 2, moment').focus())
       panel.choose('cue 2, moment', 'form')
       expect(panel.block('b').cues[3]).toMatchObject({ moment: 'form', lead: { counts: 1000 } })
-      expect(panel.field('cue 2, ends before the change')).toHaveProperty('value', 'as it begins')
+      expect(panel.field('cue 2, finishes before the change')).toHaveProperty('value', 'as it begins')
       act(() => panel.store.getState().undo())
       expect(panel.block('b').cues[3]).toMatchObject({ moment: 'announce', lead: { counts: 8 } })
     })
@@ -400,7 +400,7 @@ describe('cues', () => {
       openThem()
       act(() => panel.field('cue 2, moment').focus())
       panel.choose('cue 2, moment', 'form')
-      const lead = 'cue 2, ends before the change'
+      const lead = 'cue 2, finishes before the change'
       panel.press(lead, 'ArrowDown')
       // Two words take 2.5 counts of the block's 64 at two a second.
       expect(panel.block('b').cues[3]).toMatchObject({ lead: { counts: 60 } })
@@ -412,8 +412,8 @@ describe('cues', () => {
       expect(panel.block('b').cues[3]).toMatchObject({ lead: { counts: 1000 } })
       panel.type(lead, 'sometime')
       expect(panel.under(lead)).toBe('Write counts, such as 8, seconds, such as 3 s, or “start”.')
-      panel.type('cue 1, ends before the change', 'start')
-      expect(panel.under('cue 1, ends before the change')).toBe('Write counts, such as 8, or seconds, such as 3 s.')
+      panel.type('cue 1, finishes before the change', 'start')
+      expect(panel.under('cue 1, finishes before the change')).toBe('Write counts, such as 8, or seconds, such as 3 s.')
     })
   })
 
@@ -445,12 +445,12 @@ describe('cues', () => {
 
   it('end so many counts or seconds before their change', () => {
     openBlock('a', rideWith({ cues: [{ id: 'c', moment: 'announce', lead: { counts: 8 }, text: 'On.' }] }))
-    panel.type('cue 1, ends before the change', '2 eights')
+    panel.type('cue 1, finishes before the change', '2 eights')
     expect(panel.block('a').cues[0]!.lead).toEqual({ counts: 16 })
-    panel.type('cue 1, ends before the change', '3 s')
+    panel.type('cue 1, finishes before the change', '3 s')
     expect(panel.block('a').cues[0]!.lead).toEqual({ seconds: 3 })
-    panel.type('cue 1, ends before the change', 'soon')
-    expect(panel.under('cue 1, ends before the change')).toBe('Write counts, such as 8, or seconds, such as 3 s.')
+    panel.type('cue 1, finishes before the change', 'soon')
+    expect(panel.under('cue 1, finishes before the change')).toBe('Write counts, such as 8, or seconds, such as 3 s.')
     panel.choose('cue 1, moment', 'countIn')
     expect(panel.block('a').cues[0]).toMatchObject({ moment: 'countIn', count: 4 })
     panel.choose('cue 1, count-in', '8')
@@ -487,7 +487,7 @@ describe('what is rarely used', () => {
     panel.type('easier', '')
     panel.click('water riders drink here')
     panel.type('at least', '9')
-    expect(panel.under('at least')).toBe('At least cannot be more than at most.')
+    expect(panel.under('at least')).toBe('At least can’t be more than at most.')
     panel.type('at most', '')
     panel.type('at least', '9')
     const { easier, water, minEights, maxEights } = panel.block('a')

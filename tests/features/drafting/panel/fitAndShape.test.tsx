@@ -70,7 +70,7 @@ describe('another song', () => {
     expect(said).toContain('What follows starts 15 s earlier.')
     expect(said).toContain('The ride ends at 43:28, 1:32 under class length.')
     expect(panel.steps()).toBe(0)
-    panel.click('swap the song')
+    panel.click('replace the song')
     expect(panel.ride().sections[2]!.song!.title).toBe('Copper Weather')
     expect(panel.steps()).toBe(1)
     expect((panel.field('new title') as HTMLInputElement).value).toBe('')
@@ -80,7 +80,7 @@ describe('another song', () => {
 describe('a section', () => {
   it('says how much of it is talked through, and by what most', () => {
     openSection(demoRide('ridge'), 's3')
-    expect(panel.text()).toMatch(/talk 10 % of it, most at a time 3\.9 s: “Sit\. One and a quarter off\./)
+    expect(panel.text()).toMatch(/talking 10% of the song; longest 3\.9 s: “Sit\. One and a quarter off\./)
   })
 })
 
@@ -89,12 +89,12 @@ describe('the leader’s own total', () => {
 
   it('stands beside what the class is told', () => {
     openItem(one({ blocks: [aBlock('a', range)] }), 'a')
-    expect(panel.field('you ride').getAttribute('placeholder')).toBe('3–4, as the class')
+    expect(panel.field('you ride').getAttribute('placeholder')).toBe('3–4, same as class')
     panel.type('you ride', '3½')
     expect(panel.block('a').ownTotal).toBe(14)
     expect(panel.host.querySelector('.panel-total')!.textContent).toContain('you 3½')
     panel.type('you ride', '3-4')
-    expect(panel.under('you ride')).toBe('You ride one total; the range is the class’s.')
+    expect(panel.under('you ride')).toBe('You ride one setting. The range is for the class.')
     panel.type('you ride', '')
     expect(panel.block('a')).not.toHaveProperty('ownTotal')
   })
@@ -175,8 +175,8 @@ describe('the words of a cue', () => {
 
   it('go round the leader’s own form points', () => {
     openItem(one({ blocks: [aBlock('a', { length: { counts: 128 } })] }), 'a')
-    panel.click('another form point')
-    panel.click(`form point “${english.sentences.formPoints[1]}”`)
+    panel.click('another form cue')
+    panel.click(`form cue “${english.sentences.formPoints[1]}”`)
     expect(panel.block('a').cues).toMatchObject([{ moment: 'form', text: english.sentences.formPoints[1] }])
   })
 
@@ -206,8 +206,8 @@ describe('the shape of the class', () => {
     openRide(demoRide('ridge'))
     const shape = panel.host.querySelector('[aria-label="shape"]')!.textContent!
     expect(shape).toContain('Two peaks, the last hardest bout at 86 %')
-    expect(shape).toContain('24 % of the riding at 7 or more; 0.44 to 1 of easy')
-    expect(shape).toContain('36 of 100, within the 30 to 60 looked for in a mixed class')
+    expect(shape).toContain('24% of the riding at 7 or more; work : easy 0.44 : 1')
+    expect(shape).toContain('36 of 100, within the 30 to 60 typical of a mixed class')
   })
 
   it('names what makes it hard, and the edit that moves it', () => {
@@ -223,7 +223,7 @@ describe('the shape of the class', () => {
 
   it('offers nothing easier in a class that is easy for its level', () => {
     openRide({ ...demoRide('ridge'), level: 'advanced' })
-    expect(panel.text()).toContain('below the 60 to 100 looked for in an advanced class')
+    expect(panel.text()).toContain('below the 60 to 100 typical of an advanced class')
     expect(panel.host.querySelectorAll('.panel-reasons button')).toHaveLength(0)
   })
 })
@@ -231,14 +231,14 @@ describe('the shape of the class', () => {
 describe('form points of one’s own', () => {
   it('are written one a line, kept for every ride, and added to the longer holds as one step', () => {
     openRide(one({ blocks: [aBlock('a', { length: { counts: 128 } }), aBlock('b'), aBlock('c', { length: { counts: 128 } })] }))
-    panel.type('form points, one a line', 'Heels quiet.\n\n  Eyes up.  ')
+    panel.type('form cues, one per line', 'Heels quiet.\n\n  Eyes up.  ')
     expect(panel.store.getState().formPoints).toEqual(['Heels quiet.', 'Eyes up.'])
     expect(panel.steps()).toBe(0)
     panel.click('Add one to 2 longer holds')
     expect(['a', 'b', 'c'].map((id) => panel.block(id).cues.map(({ text }) => text))).toEqual([['Heels quiet.'], [], ['Eyes up.']])
     expect(panel.steps()).toBe(1)
-    panel.type('form points, one a line', 'x'.repeat(121))
-    expect(panel.under('form points, one a line')).toContain('too long to be said in passing')
+    panel.type('form cues, one per line', 'x'.repeat(121))
+    expect(panel.under('form cues, one per line')).toContain('too long to say in passing')
   })
 })
 
@@ -256,7 +256,7 @@ describe('a version of another length', () => {
       }),
     )
     expect(panel.text()).toContain('made from Ridge and Return, 45 minutes')
-    panel.click('Ridge and Return')
+    panel.click('made from Ridge and Return, 45 minutes')
     expect(openSaved).toHaveBeenCalledWith(parent.id)
   })
 })

@@ -96,7 +96,7 @@ describe('a file given to a section', () => {
     give()
     act(() => asked[1]!.say({ kind: 'known', fingerprint: 'print' }))
     expect(store.getState().past).toHaveLength(1)
-    page.press(page.find('button', 'read it anew'))
+    page.press(page.find('button', 'detect again'))
     expect(asked[2]!.known).toBeUndefined()
   })
 })

@@ -20,19 +20,19 @@ describe('the ride, when nothing is chosen', () => {
     const song = aSong('first')
     const planned = aSection('s', { song, blocks: [aBlock('a', { length: { counts: 480 } })] })
     open({ ...smallRide(), sections: [planned] })
-    const note = () => [...panel.host.querySelectorAll('.panel-note')].find((one) => one.textContent?.includes('nothing is planned'))
+    const note = () => [...panel.host.querySelectorAll('.panel-note')].find((one) => one.textContent?.includes('planned yet'))
     expect(note()).toBeUndefined()
     panel.close()
     open({ ...smallRide(), sections: [planned, aSection('t', { song: aSong('second') })] })
-    expect(note()?.textContent).toContain('For 4:00 of this class nothing is planned yet.')
+    expect(note()?.textContent).toContain('4:00 of this class isn’t planned yet.')
   })
 
   it('commits on Enter or on leaving, as one step each', () => {
     open()
     panel.type('title', 'Ridge')
-    panel.draft('slot', '50 min')
+    panel.draft('class length', '50 min')
     expect(panel.ride().slotMinutes).toBe(45)
-    panel.leave('slot')
+    panel.leave('class length')
     expect(panel.ride()).toMatchObject({ title: 'Ridge', slotMinutes: 50 })
     expect(panel.steps()).toBe(2)
     act(() => void panel.store.getState().undo())
@@ -41,11 +41,11 @@ describe('the ride, when nothing is chosen', () => {
 
   it.each([
     ['title', '', 'A ride needs a title.'],
-    ['slot', 'long', 'Class length must be a number, such as 45.'],
-    ['slot', '500', 'Class length must be between 1 and 360 minutes.'],
+    ['class length', 'long', 'Class length must be a number, such as 45.'],
+    ['class length', '500', 'Class length must be between 1 and 360 minutes.'],
     ['starts at', 'evening', 'Write the time of day as 6:30 pm or 18:30.'],
-    ['briefing', '2:75', 'Seconds after the colon run from 00 to 59.'],
-    ['clear-up', '90 min', 'At most an hour.'],
+    ['welcome', '2:75', 'Seconds after the colon run from 00 to 59.'],
+    ['wipe-down', '90 min', 'At most an hour.'],
     ['speaks', '7', 'Speaking rate must be between 40 and 400 words per minute.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     open()
@@ -58,8 +58,8 @@ describe('the ride, when nothing is chosen', () => {
   it('reads clocks and times of day in common forms', () => {
     open()
     panel.type('starts at', '6:30 pm')
-    panel.type('briefing', '2 min 30 s')
-    panel.press('clear-up', 'ArrowUp')
+    panel.type('welcome', '2 min 30 s')
+    panel.press('wipe-down', 'ArrowUp')
     expect(panel.ride()).toMatchObject({ startsAt: '18:30', briefingSeconds: 150, clearUpSeconds: 15 })
     panel.type('starts at', '')
     expect(panel.ride()).not.toHaveProperty('startsAt')
@@ -69,7 +69,7 @@ describe('the ride, when nothing is chosen', () => {
     open()
     panel.type('notes', 'knee of the rider in row two')
     expect(panel.ride().privateNotes).toBe('knee of the rider in row two')
-    expect(panel.under('notes')).toBe('Kept on this machine; never in a link.')
+    expect(panel.under('notes')).toBe('Kept on this device; never in a link.')
   })
 
   it('has one leader or two, and gives the blocks of one who goes to the other', () => {
@@ -77,8 +77,8 @@ describe('the ride, when nothing is chosen', () => {
     expect(panel.ride().leaders).toHaveLength(2)
     panel.click('teach without Remy Castellane-Voss')
     expect(panel.ride().leaders.map(({ name }) => name)).toEqual(['Odalys Thornquill'])
-    panel.click('add a second leader')
-    expect(panel.ride().leaders.map(({ name }) => name)).toEqual(['Odalys Thornquill', 'second leader'])
+    panel.click('add a second instructor')
+    expect(panel.ride().leaders.map(({ name }) => name)).toEqual(['Odalys Thornquill', 'second instructor'])
   })
 })
 
@@ -106,15 +106,15 @@ describe('the riders, in short', () => {
   it('say how near they come to their limits, where, and that all of it is estimated', () => {
     open(demoRide('ridge'))
     const text = panel.text()
-    expect(text).toContain('estimates for modelled people')
-    expect(text).toMatch(/lowest reserve48 %0–\d+92 %0–100100 %\d+–100/)
+    expect(text).toContain('estimates for modeled people')
+    expect(text).toMatch(/least left in the legs48%0–\d+92%0–100100%\d+–100/)
     const { energy, band } = panel.store.getState().report!.riders[1]!
     const tens = (kcal: number) => 10 * Math.round(kcal / 10)
     expect(text).toContain(`${tens(energy.kcal)}${tens(band.energy.low)}–${tens(band.energy.high)}`)
     expect(text).toContain('they allow for 30 % either way in the watts of a bike nobody has calibrated')
     expect(text).toMatch(/9:16 of 41:29 minutes of the new rider are outside the 50 to 200 watts/)
     expect(text).toContain('Plans read lower than measured classes')
-    expect(text).toContain('52–88 % of maximal oxygen uptake and 65–90 % of maximal heart rate')
+    expect(text).toContain('52–88% of maximal oxygen uptake and 65–90% of maximal heart rate')
     const seconds = panel.store.getState().report!.riders[1]!.response.secondsByClass
     expect(text).toContain(formatClock(seconds.vigorous))
     panel.click('change the riders')
@@ -132,7 +132,7 @@ describe('the riders, in short', () => {
   it('say where it runs out', () => {
     const ride = demoRide('ridge')
     open({ ...ride, riders: [{ ...DEFAULT_RIDERS[1]!, criticalPower: 110, wPrime: 4000 }] })
-    expect(panel.text()).toMatch(/lowest reserve0 %/)
+    expect(panel.text()).toMatch(/least left in the legs0%/)
     expect(panel.text()).toContain('runs out')
   })
 })

@@ -16,7 +16,7 @@ afterEach(() => panel.close())
 describe('a section', () => {
   it('says where it stands and how its blocks fill its song', () => {
     open('song')
-    expect(panel.host.querySelector('.panel-header')!.textContent).toContain('section 1 · 0:00 to 4:00 · 60 eights')
+    expect(panel.host.querySelector('.panel-header')!.textContent).toContain('song 1 · 0:00 to 4:00 · 60 eights')
     expect(panel.text()).toContain('36 eights of the song not covered')
   })
 
@@ -66,13 +66,13 @@ describe('a section', () => {
     ['length', '6:00:01', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
     ['first beat', '-1', 'The first beat must be between 0 and 120 seconds into the song.'],
     ['lead-in', 'short', 'The lead-in must be a number, such as 2, or −4 for a crossfade.'],
-    ['starts at', '0', 'Write the number of the eight, from 1, such as 9 or 9+4.'],
-    ['starts at', '61', 'The section ends after eight 60; start before that.'],
-    ['ends after', '61', 'The song ends after eight 60.'],
-    ['ends after', '0', 'The section starts at eight 1; end after that.'],
-    ['quiet', '40-33', '“40-33” ends before it starts.'],
-    ['marks', 'chorus', '“chorus” is not a mark. Write one a line, such as 33 chorus.'],
-    ['song', '', 'A song needs a title; to ride without one, take the song away below.'],
+    ['play from', '0', 'Write the number of the eight, from 1, such as 9 or 9+4.'],
+    ['play from', '61', 'This song is played to eight 60. Start before that.'],
+    ['play to', '61', 'The song ends after eight 60.'],
+    ['play to', '0', 'This song is played from eight 1. End after that.'],
+    ['no-talk zones', '40-33', '“40-33” ends before it starts.'],
+    ['markers', 'chorus', '“chorus” is not a mark. Write one a line, such as 33 chorus.'],
+    ['song', '', 'A song needs a title. To ride without one, remove the song below.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     open('song')
     panel.type(label, text)
@@ -82,11 +82,11 @@ describe('a section', () => {
 
   it('takes in- and out-point, quiet windows and marks by the numbers of the ruler', () => {
     open('song')
-    panel.type('starts at', '5')
-    panel.type('ends after', '52+4')
+    panel.type('play from', '5')
+    panel.type('play to', '52+4')
     expect(section('song')).toMatchObject({ inCount: 32, outCount: 420 })
-    panel.type('quiet', '33–40, 9 to 12')
-    panel.type('marks', '33 chorus\n1 intro')
+    panel.type('no-talk zones', '33–40, 9 to 12')
+    panel.type('markers', '33 chorus\n1 intro')
     expect(section('song').song).toMatchObject({
       quiet: [
         { from: 64, to: 96 },
@@ -97,8 +97,8 @@ describe('a section', () => {
         { count: 256, label: 'chorus' },
       ],
     })
-    panel.type('starts at', '')
-    panel.type('quiet', '')
+    panel.type('play from', '')
+    panel.type('no-talk zones', '')
     expect(section('song')).not.toHaveProperty('inCount')
     expect(section('song').song).not.toHaveProperty('quiet')
   })
@@ -113,12 +113,12 @@ describe('a section', () => {
         .join(' | '),
     )
     expect(said).toEqual([
-      '½ a beat | 40 rpm | too slow',
-      '1 a beat | 79 rpm | suits all 10',
-      '2 a beat | 158 rpm | too fast',
-      'off the beat | cadence is stated',
+      '½, half time | 40 rpm | too slow',
+      '1, on the beat | 79 rpm | suits all 10',
+      '2, double time | 158 rpm | too fast',
+      'off the beat | cadence is set',
     ])
-    panel.click('½ a beat40 rpmtoo slow')
+    panel.click('½, half time40 rpmtoo slow')
     expect(section(ride.sections[2]!.id).song!.strikesPerBeat).toBe(0.5)
   })
 
@@ -153,7 +153,7 @@ describe('a section', () => {
     expect(panel.text()).toContain('Blocks keep their counts, and the clock follows the new tempo.')
     panel.type('new title', 'Copper Weather')
     panel.type('new tempo', '140')
-    panel.click('swap the song')
+    panel.click('replace the song')
     expect(section('song').song).toMatchObject({ title: 'Copper Weather', lengthSeconds: 210, strikesPerBeat: 1 })
     expect(lengths('song')).toEqual([64, 64, 64])
     expect(panel.steps()).toBe(1)
@@ -161,7 +161,7 @@ describe('a section', () => {
 
   it('takes its song away, the blocks staying as long as they were', () => {
     open('song')
-    panel.click('take “first” away')
+    panel.click('remove “first”')
     expect(section('song').song).toBeNull()
     expect(lengths('song')).toEqual([32, 32, 32])
   })

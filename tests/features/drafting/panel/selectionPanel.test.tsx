@@ -33,11 +33,11 @@ describe('a set', () => {
   it('has rounds and what each adds, and leads to its parts', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItem('set'))
     panel.type('rounds', '4 rounds')
-    panel.type('each adds', '¼')
+    panel.type('each round adds', '¼')
     panel.type('name', 'waves')
     const set = panel.ride().sections[2]!.blocks[0]!
     expect(set).toMatchObject({ rounds: 4, perRound: { steps: 1 }, label: 'waves' })
-    panel.type('each adds', '0')
+    panel.type('each round adds', '0')
     expect(panel.ride().sections[2]!.blocks[0]).not.toHaveProperty('perRound')
     act(() => panel.host.querySelector<HTMLButtonElement>('.panel-part')!.click())
     expect(panel.store.getState().selection.ids).toEqual(['push'])
@@ -46,7 +46,7 @@ describe('a set', () => {
 
   it.each([
     ['rounds', '0', 'The number of rounds must be between 1 and 100.'],
-    ['each adds', 'a bit', 'Write turns, such as 1½.'],
+    ['each round adds', 'a bit', 'Write turns, such as 1½.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItem('set'))
     panel.type(label, text)
@@ -55,7 +55,7 @@ describe('a set', () => {
 
   it('is played out into blocks of its own', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItem('set'))
-    panel.click('expand rounds')
+    panel.click('play the rounds out')
     expect(panel.ride().sections[2]!.blocks).toHaveLength(7)
   })
 })
@@ -82,25 +82,25 @@ describe('several blocks', () => {
 
   it('shift their totals by what is typed', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['b', 'c']))
-    panel.type('shift totals', '+½')
+    panel.type('shift resistance', '+½')
     expect(panel.block('b').resistance).toEqual({ kind: 'change', mode: 'exact', steps: 2 })
     expect(panel.block('c').resistance).toEqual({ kind: 'keep' })
-    expect((panel.field('shift totals') as HTMLInputElement).value).toBe('')
-    panel.type('shift totals', 'more')
-    expect(panel.under('shift totals')).toBe('Write turns, such as 1½.')
+    expect((panel.field('shift resistance') as HTMLInputElement).value).toBe('')
+    panel.type('shift resistance', 'more')
+    expect(panel.under('shift resistance')).toBe('Write turns, such as 1½.')
   })
 
   it('become a set, which is then chosen', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'b']))
-    panel.click('repeat as a set of 2 rounds')
+    panel.click('make a set of two rounds')
     expect(panel.ride().sections[0]!.blocks[0]).toMatchObject({ rounds: 2, parts: [{ id: 'a' }, { id: 'b' }] })
-    expect(panel.text()).toContain('expand rounds')
+    expect(panel.text()).toContain('play the rounds out')
   })
 
   it('say why they cannot become a set', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'c']))
-    panel.click('repeat as a set of 2 rounds')
-    expect(panel.text()).toContain('A set is made of single blocks that stand side by side in one song.')
+    panel.click('make a set of two rounds')
+    expect(panel.text()).toContain('A set is made of single blocks that stand side by side in one section.')
   })
 })
 

@@ -43,7 +43,7 @@ describe('tapping a tempo', () => {
     expect(page.text()).toContain('Steady enough')
     expect(page.text()).toContain('63.8 rpm')
     expect(page.text()).toContain('The first bar begins 0.25 s into the song.')
-    page.press(page.find('button', 'take 127.5 bpm'))
+    page.press(page.find('button', 'use 127.5 bpm'))
     expect(tempoOf(songNow().grid!)).toBeCloseTo(127.5, 6)
     expect(songNow().grid!.anchors[0]![1]).toBeCloseTo(0.25, 3)
     expect(state().ride!.sections[0]!.blocks[0]).toMatchObject({ length: { counts: 64 } })
@@ -92,7 +92,7 @@ describe('taps that are no usual tempo', () => {
   ])('say that there is no beat in them where they are %s', (_what, gaps) => {
     tapEvery(...gaps)
     expect(page.text()).toContain('12 taps, no beat yet')
-    expect(page.text()).toContain('These taps keep no one beat between 30 and 300 a minute. Tap on evenly, or start again.')
+    expect(page.text()).toContain('Those taps aren’t a steady beat between 30 and 300 bpm. Keep tapping evenly, or start again.')
   })
 })
 

@@ -1,15 +1,14 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
-import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 import { carryOutOnSection } from './carryOutOnSection.ts'
 
 export const DELETE: DraftAction = {
   id: 'stage.delete',
-  name: say('actions.delete'),
-  words: ({ target }) => (target.kind === 'section' ? say('actions.deleteSong') : say('actions.delete')),
-  does: say('actions.deleteDo'),
+  name: 'delete',
+  words: ({ target }) => (target.kind === 'section' ? 'delete section' : 'delete'),
+  does: 'delete: out of the ride',
   keys: ['Delete', 'Backspace'],
   writes: true,
   over: ['section', 'set', 'block', 'several'],

@@ -2,13 +2,12 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
 import { isSet } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
-import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 
 export const JOIN: DraftAction = {
   id: 'stage.join',
-  name: say('actions.merge'),
-  does: say('actions.mergeDo'),
+  name: 'join',
+  does: 'join with the next block',
   keys: ['J'],
   writes: true,
   over: ['block'],
@@ -17,7 +16,7 @@ export const JOIN: DraftAction = {
     const place = ride && target.kind === 'block' ? findBlock(ride, target.id) : undefined
     if (!place) return false
     const next = place.list[place.index + 1]
-    return (next !== undefined && !isSet(next)) || say('actions.noBlockAfter')
+    return (next !== undefined && !isSet(next)) || 'There is no block right after it.'
   },
   do: (on) => {
     const { ride } = on.store.getState()

@@ -2,15 +2,14 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { isSet } from '#plan/model.ts'
 import { findBlock, findSet } from '#plan/places.ts'
-import { say } from '#words/said.ts'
 import { isOnStage } from './stops.ts'
 
-const BETWEEN = say('actions.goAcrossDo')
+const BETWEEN = 'from blocks to their song, and back'
 
 /** From a round’s block to its set, from everything else to the song. */
 export const GO_UP: DraftAction = {
   id: 'stage.goUp',
-  name: say('actions.goUp'),
+  name: 'to the song',
   does: BETWEEN,
   keys: ['ArrowUp'],
   keyOnly: true,
@@ -29,7 +28,7 @@ export const GO_UP: DraftAction = {
 /** From a song to its first block, from a set to its first part. */
 export const GO_DOWN: DraftAction = {
   id: 'stage.goDown',
-  name: say('actions.goDown'),
+  name: 'to the first block',
   does: BETWEEN,
   keys: ['ArrowDown'],
   keyOnly: true,

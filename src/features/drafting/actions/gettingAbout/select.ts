@@ -1,10 +1,9 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
-import { say } from '#words/said.ts'
 import { chooseTarget, goBy, isOnStage } from './stops.ts'
 
 const more = (step: 1 | -1) => ({
-  does: say('actions.selectMoreDo'),
+  does: 'select more',
   keyOnly: true as const,
   can: (on: DraftGround) => isOnStage(on) && on.target.kind !== 'section',
   do: (on: DraftGround) => {
@@ -15,21 +14,21 @@ const more = (step: 1 | -1) => ({
 
 export const SELECT_BEFORE: DraftAction = {
   id: 'stage.selectBefore',
-  name: say('actions.selectBefore'),
+  name: 'select the one before too',
   keys: ['Shift+ArrowLeft'],
   ...more(-1),
 }
 export const SELECT_AFTER: DraftAction = {
   id: 'stage.selectAfter',
-  name: say('actions.selectAfter'),
+  name: 'select the one after too',
   keys: ['Shift+ArrowRight'],
   ...more(1),
 }
 
 export const TOGGLE: DraftAction = {
   id: 'stage.toggle',
-  name: say('actions.toggle'),
-  does: say('actions.toggle'),
+  name: 'add to the selection, or take out',
+  does: 'add to the selection, or take out',
   keys: ['Space'],
   keyOnly: true,
   can: isOnStage,
@@ -42,8 +41,8 @@ export const TOGGLE: DraftAction = {
 
 export const DETAILS: DraftAction = {
   id: 'stage.details',
-  name: say('actions.details'),
-  does: say('actions.details'),
+  name: 'details of the selection',
+  does: 'details of the selection',
   keys: ['Enter'],
   keyOnly: true,
   do: (on) => {
@@ -54,8 +53,8 @@ export const DETAILS: DraftAction = {
 
 export const SELECT_NOTHING: DraftAction = {
   id: 'stage.selectNothing',
-  name: say('actions.selectNothing'),
-  does: say('actions.selectNothing'),
+  name: 'select nothing',
+  does: 'select nothing',
   keys: ['Escape'],
   keyOnly: true,
   // In a drag the key lets go of what is dragged, and of nothing else.

@@ -1,10 +1,9 @@
-import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const NEXT_BLOCK: RehearsalAction = {
   id: 'rehearse.next',
-  name: say('actions.nextBlock'),
-  does: say('actions.nextBlockDo'),
+  name: 'next',
+  does: 'the next block; of the shaky ones the next',
   keys: ['N'],
   can: isOpen,
   do: ({ rehearsing }) => rehearsing.rehearsal.next(),
@@ -12,8 +11,8 @@ export const NEXT_BLOCK: RehearsalAction = {
 
 export const BACK_A_BLOCK: RehearsalAction = {
   id: 'rehearse.back',
-  name: say('actions.previousBlock'),
-  does: say('actions.previousBlockDo'),
+  name: 'back',
+  does: 'this block again; in its first eight the one before',
   keys: ['B'],
   can: isOpen,
   do: ({ rehearsing }) => rehearsing.rehearsal.back(),

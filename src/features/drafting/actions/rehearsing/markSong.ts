@@ -1,10 +1,9 @@
-import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const MARK_SONG: RehearsalAction = {
   id: 'rehearse.mark',
-  name: say('actions.markSong'),
-  does: say('actions.markSongDo'),
+  name: 'mark the song here',
+  does: 'mark the song here, as the mark before',
   keys: ['M'],
   writes: true,
   // Its buttons are the parts of a song, in the details.

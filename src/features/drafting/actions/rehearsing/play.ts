@@ -1,5 +1,4 @@
 import { startOfSelection } from '#features/drafting/rehearsal/startOf.ts'
-import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction, type RehearsalGround } from './rehearsalGround.ts'
 
 const hearsSong = ({ rehearsing }: RehearsalGround): boolean => rehearsing.hearing.snapshot().phase !== 'still'
@@ -7,13 +6,13 @@ const hearsSong = ({ rehearsing }: RehearsalGround): boolean => rehearsing.heari
 /** Plays and pauses the ride; a song that is heard by itself is stopped. */
 export const PLAY: RehearsalAction = {
   id: 'rehearse.play',
-  name: say('actions.play'),
+  name: 'play',
   words: ({ rehearsing }) => {
     const { phase } = rehearsing.rehearsal.snapshot()
-    if (phase === 'playing' || phase === 'opening') return say('actions.pause')
-    return phase === 'waiting' ? say('actions.resume') : phase === 'ended' ? say('actions.playAgain') : say('actions.play')
+    if (phase === 'playing' || phase === 'opening') return 'pause'
+    return phase === 'waiting' ? 'go on' : phase === 'ended' ? 'play again' : 'play'
   },
-  does: say('actions.playDo'),
+  does: 'play from the selection, pause, and on again; space where nothing else has a use for it',
   keys: ['P', 'Space'],
   // Space scrolls a page on which nothing plays.
   hears: (on, chord) => chord !== 'Space' || isOpen(on) || hearsSong(on),
@@ -27,9 +26,9 @@ export const PLAY: RehearsalAction = {
 
 export const FROM_SELECTION: RehearsalAction = {
   id: 'rehearse.fromSelection',
-  name: say('actions.fromSelection'),
-  does: say('actions.fromSelectionDo'),
-  can: (on) => isOpen(on) && (startOfSelection(on.store.getState()) !== null || say('actions.nothingSelected')),
+  name: 'from the selection',
+  does: 'go to where the selection begins',
+  can: (on) => isOpen(on) && (startOfSelection(on.store.getState()) !== null || 'Nothing is selected.'),
   do: ({ store, rehearsing }) => {
     const at = startOfSelection(store.getState())
     if (at !== null) rehearsing.rehearsal.seek(at)
@@ -38,8 +37,8 @@ export const FROM_SELECTION: RehearsalAction = {
 
 export const FROM_START: RehearsalAction = {
   id: 'rehearse.fromStart',
-  name: say('actions.fromStart'),
-  does: say('actions.fromStartDo'),
+  name: 'from the start',
+  does: 'go to the start of the ride',
   can: isOpen,
   do: ({ rehearsing }) => rehearsing.rehearsal.seek(0),
 }

@@ -1,12 +1,11 @@
 import { startOfSelection } from '#features/drafting/rehearsal/startOf.ts'
-import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const REHEARSE: RehearsalAction = {
   id: 'rehearse.open',
-  name: say('actions.rehearse'),
-  does: say('actions.rehearseDo'),
-  can: (on) => isOpen(on) || (on.store.getState().shownReport?.overall.total ?? 0) > 0 || say('actions.nothingToPlay'),
+  name: 'rehearse',
+  does: 'play the ride with its music, clicks and words',
+  can: (on) => isOpen(on) || (on.store.getState().shownReport?.overall.total ?? 0) > 0 || 'There is nothing to play yet.',
   pressed: isOpen,
   do: (on) => {
     const { rehearsal } = on.rehearsing
@@ -23,8 +22,8 @@ export const isOpenerFocused = (): boolean => document.activeElement?.matches(OP
 
 export const CLOSE_REHEARSAL: RehearsalAction = {
   id: 'rehearse.close',
-  name: say('actions.closeRehearsal'),
-  does: say('actions.closeRehearsalDo'),
+  name: 'close',
+  does: 'stop and close the bar',
   can: isOpen,
   do: ({ rehearsing }) => {
     rehearsing.rehearsal.close()

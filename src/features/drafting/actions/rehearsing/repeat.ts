@@ -1,14 +1,13 @@
-import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const REPEAT: RehearsalAction = {
   id: 'rehearse.repeat',
-  name: say('actions.loop'),
-  does: say('actions.loopDo'),
+  name: 'repeat',
+  does: 'repeat this block, and on again',
   keys: ['R'],
   can: (on) => {
     const { rehearsal } = on.rehearsing
-    return isOpen(on) && (rehearsal.snapshot().way.kind === 'block' || rehearsal.blockNow() !== null || say('actions.noBlockHere'))
+    return isOpen(on) && (rehearsal.snapshot().way.kind === 'block' || rehearsal.blockNow() !== null || 'No block is ridden here.')
   },
   pressed: ({ rehearsing }) => rehearsing.rehearsal.snapshot().way.kind === 'block',
   do: ({ rehearsing }) => rehearsing.rehearsal.toggleRepeat(),

@@ -1,21 +1,20 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
-import { say } from '#words/said.ts'
 
 /** How much closer one press comes. */
 const STEP = 1.5
 
 export const ZOOM_OUT: DraftAction = {
   id: 'stage.zoomOut',
-  name: say('actions.zoomOut'),
+  name: 'zoom out',
   words: () => '−',
-  does: say('actions.zoomOut'),
+  does: 'zoom out',
   do: ({ tools }) => tools.zoomBy(1 / STEP),
 }
 
 export const ZOOM_IN: DraftAction = {
   id: 'stage.zoomIn',
-  name: say('actions.zoomIn'),
+  name: 'zoom in',
   words: () => '+',
-  does: say('actions.zoomIn'),
+  does: 'zoom in',
   do: ({ tools }) => tools.zoomBy(STEP),
 }

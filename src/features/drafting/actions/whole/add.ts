@@ -1,14 +1,13 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { addPattern, addSection } from '#features/drafting/draftActions.ts'
 import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
-import { say } from '#words/said.ts'
 
 /** Adds a block of a pattern after the selection. */
 export const addBlock = (pattern: BlockPattern): DraftAction => ({
   id: `add.${pattern.id}`,
-  name: say('actions.addBlock', { pattern: pattern.name }),
+  name: `add ${pattern.name}`,
   words: () => pattern.name,
-  does: say('actions.addBlockDo', { pattern: pattern.name }),
+  does: `Add ${pattern.name} after the selection, or drag it onto the stage.`,
   writes: true,
   do: ({ store, tools }) => {
     const added = addPattern(store, pattern)
@@ -21,9 +20,9 @@ export const addBlock = (pattern: BlockPattern): DraftAction => ({
 
 export const ADD_SECTION: DraftAction = {
   id: 'add.section',
-  name: say('actions.addSong'),
-  words: () => say('actions.addSongButton'),
-  does: say('actions.addSongDo'),
+  name: 'add a section',
+  words: () => '+ section',
+  does: 'an empty section, after the one that is chosen',
   writes: true,
   do: ({ store, tools }) => {
     const id = addSection(store)

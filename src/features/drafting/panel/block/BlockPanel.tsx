@@ -13,7 +13,7 @@ import { OwnTotalRow } from '#features/drafting/panel/block/OwnTotalRow.tsx'
 import { ResistanceFields } from '#features/drafting/panel/block/ResistanceFields.tsx'
 import { ShakyRow } from '#features/drafting/panel/block/ShakyRow.tsx'
 import { ShowingNote } from '#features/drafting/panel/block/ShowingNote.tsx'
-import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
+import { handsChoices, postureChoices, terrainChoices } from '#features/drafting/panel/choices.ts'
 import { playedNow, unitOfTotals } from '#features/drafting/panel/played.ts'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
@@ -23,6 +23,7 @@ import type { Block } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 
 /** Everything about one block, what is changed most often first. */
 export function BlockPanel({ blockId }: { blockId: string }) {
@@ -63,15 +64,31 @@ function BlockFields({ block }: { block: Block }) {
         />
         <EffortFields effort={block.effort} onChange={does.setEffort} onPreview={does.previewEffort} />
         <DemandRow blockId={block.id} />
-        <FigureRow label="posture" value={block.posture} choices={POSTURE_CHOICES} onChange={(posture) => edit({ posture })} />
-        <FigureRow label="hands" value={block.hands} choices={HANDS_CHOICES} onChange={(hands) => edit({ hands })} />
+        <FigureRow
+          label={words.panels.posture}
+          value={block.posture}
+          choices={postureChoices()}
+          onChange={(posture) => edit({ posture })}
+        />
+        <FigureRow label={words.panels.hands} value={block.hands} choices={handsChoices()} onChange={(hands) => edit({ hands })} />
         <LengthRow length={block.length} eight={eight} onChange={does.setLength} />
         <CadenceFields block={block} song={song} rpmNow={does.rpmNow} onChange={edit} />
         <LeadFootRow blockId={block.id} lead={block.lead} onChange={(lead) => edit({ lead: lead === 'keep' ? undefined : lead })} />
         <MoveFields move={block.move} onChange={does.setMove} onRename={does.renameMove} />
         {block.move && <ShowingNote blockId={block.id} />}
-        <TextRow label="name" value={block.label} placeholder={block.terrain} longest={120} onChange={(label) => edit({ label })} />
-        <SelectRow label="terrain" value={block.terrain} choices={TERRAIN_CHOICES} onChange={(terrain) => edit({ terrain })} />
+        <TextRow
+          label={words.panels.name}
+          value={block.label}
+          placeholder={words.names.terrain(block)}
+          longest={120}
+          onChange={(label) => edit({ label })}
+        />
+        <SelectRow
+          label={words.panels.terrain}
+          value={block.terrain}
+          choices={terrainChoices()}
+          onChange={(terrain) => edit({ terrain })}
+        />
         <ShakyRow blockId={block.id} />
       </div>
       <CueList

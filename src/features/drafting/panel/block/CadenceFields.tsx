@@ -6,8 +6,9 @@ import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import { patched } from '#plan/edits.ts'
 import { type Block, type Song, tempoOf } from '#plan/model.ts'
 import type { Choice } from '#ui/Select.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import { number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 interface CadenceFieldsProps {
   block: Block
@@ -27,7 +28,7 @@ const RPM: NumberRules = {
 const readRpm = (text: string) => parseNumber(text, RPM)
 const stepRpm = (rpm: number, direction: 1 | -1, large: boolean) => Math.min(RPM.max, Math.max(RPM.min, rpm + direction * (large ? 5 : 1)))
 
-/** How fast the legs go: by the song, by strikes of the block's own, stated off the beat, or still. */
+/** How fast the legs go: by the song, by strokes of the block's own, set off the beat, or not at all. */
 export const CadenceFields = memo(function CadenceFields({ block, song, rpmNow, onChange }: CadenceFieldsProps) {
   const kind = cadenceKindOf(block)
   const choices = cadenceChoices(song)
@@ -36,29 +37,31 @@ export const CadenceFields = memo(function CadenceFields({ block, song, rpmNow, 
   return (
     <>
       <SelectRow
-        label="cadence"
+        label={words.panelsBlock.cadence}
         value={kind}
         choices={
-          choices.some((choice) => choice.value === kind) ? choices : [...choices, { value: kind, label: 'strikes without a tempo' }]
+          choices.some((choice) => choice.value === kind)
+            ? choices
+            : [...choices, { value: kind, label: words.panelsBlock.beatWithoutTempo }]
         }
         onChange={(next) => onChange(cadenceOfKind(next, song, rpmNow()))}
       />
       {stated && (
         <>
           <QuantityRow
-            label="rpm"
+            label={words.panelsBlock.rpm}
             value={stated.rpm}
-            format={(value) => formatNumber(value, 1)}
+            format={(value) => number(value, 1)}
             parse={readRpm}
             step={stepRpm}
             onChange={(value) => onChange({ cadence: { ...stated, rpm: value } })}
           />
           <OptionalQuantityRow
-            label="ramp to"
+            label={words.panelsBlock.rampTo}
             value={stated.rampTo}
-            unit="rpm"
-            placeholder="steady"
-            format={(value) => formatNumber(value, 1)}
+            unit={words.panelsBlock.rpm}
+            placeholder={words.panelsBlock.steady}
+            format={(value) => number(value, 1)}
             parse={readRpm}
             step={stepRpm}
             onChange={(rampTo) => onChange({ cadence: patched(stated, { rampTo }) })}
@@ -73,19 +76,19 @@ function cadenceChoices(song: Song | null | undefined): Choice<CadenceKind>[] {
   const grid = song?.grid
   if (!grid) {
     return [
-      { value: 'song', label: 'not stated' },
-      { value: 'stated', label: 'stated' },
-      { value: 'still', label: 'legs still' },
+      { value: 'song', label: words.panelsBlock.notSet },
+      { value: 'stated', label: words.panelsBlock.cadenceSet },
+      { value: 'still', label: words.panelsBlock.wheelStopped },
     ]
   }
-  const at = (strikes: number) => `${Math.round((tempoOf(grid) * strikes) / 2)} rpm`
+  const at = (strikes: number) => ({ rpm: words.measures.rpm((tempoOf(grid) * strikes) / 2) })
   const strikes = song?.strikesPerBeat ?? null
   return [
-    { value: 'song', label: strikes === null ? 'off the beat, not stated' : `with the song, ${at(strikes)}` },
-    { value: 'half', label: `½ strike a beat, ${at(0.5)}` },
-    { value: 'one', label: `1 strike a beat, ${at(1)}` },
-    { value: 'two', label: `2 strikes a beat, ${at(2)}` },
-    { value: 'stated', label: 'off the beat, stated' },
-    { value: 'still', label: 'legs still' },
+    { value: 'song', label: strikes === null ? words.panelsBlock.offBeatNotSet : words.panelsBlock.withSong(at(strikes)) },
+    { value: 'half', label: words.panelsBlock.halfTime(at(0.5)) },
+    { value: 'one', label: words.panelsBlock.onBeat(at(1)) },
+    { value: 'two', label: words.panelsBlock.doubleTime(at(2)) },
+    { value: 'stated', label: words.panelsBlock.offBeatSet },
+    { value: 'still', label: words.panelsBlock.wheelStopped },
   ]
 }

@@ -2,13 +2,14 @@ import { memo } from 'react'
 import { CueFindings } from '#features/drafting/panel/block/CueFindings.tsx'
 import { formatCueLead, parseCueLead, stepCueLead } from '#features/drafting/panel/block/cueLead.ts'
 import { SpeechNote } from '#features/drafting/panel/block/SpeechNote.tsx'
-import { MOMENT_CHOICES } from '#features/drafting/panel/choices.ts'
+import { momentChoices } from '#features/drafting/panel/choices.ts'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import { isInside, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue, CueMoment } from '#plan/model.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
+import { words } from '#words/words.ts'
 
 interface CueFieldsProps {
   cue: Cue
@@ -22,9 +23,9 @@ interface CueFieldsProps {
   beginsAt: (cueId: string) => number | undefined
 }
 
-const COUNT_INS: readonly Choice<'4' | '8'>[] = [
-  { value: '4', label: 'count-in 4' },
-  { value: '8', label: 'count-in 8' },
+const countIns = (): readonly Choice<'4' | '8'>[] => [
+  { value: '4', label: words.panelsBlock.countIn({ counts: 4 }) },
+  { value: '8', label: words.panelsBlock.countIn({ counts: 8 }) },
 ]
 
 /** Most characters of one cue: far more than can be said before a change. */
@@ -32,10 +33,9 @@ const LONGEST = 500
 
 /** One thing the leader says: which moment, how long before the change it ends, the words, and a count-in. */
 export const CueFields = memo(function CueFields({ cue, place, unit, onChange, onRemove, atMoment, beginsAt }: CueFieldsProps) {
-  const name = `cue ${place}`
   const setText = (typed: string) => {
     const text = typed.trim()
-    if (text.length > LONGEST) return `At most ${LONGEST} characters; this has ${text.length}.`
+    if (text.length > LONGEST) return words.fields.tooLong({ most: LONGEST, length: text.length })
     if (text !== cue.text.trim()) onChange({ ...cue, text })
     return null
   }
@@ -43,17 +43,17 @@ export const CueFields = memo(function CueFields({ cue, place, unit, onChange, o
     <li className="panel-cue">
       <div className="panel-cue-when">
         <Select
-          label={`${name}, moment`}
+          label={words.panelsBlock.cueMoment({ place })}
           hideLabel
           value={cue.moment}
-          choices={MOMENT_CHOICES}
+          choices={momentChoices()}
           onChange={(moment) => onChange(atMoment(cue, moment))}
         />
         <QuantityRow
-          label={`${name}, ends before the change`}
+          label={words.panelsBlock.cueLead({ place })}
           hideLabel
           value={cue.lead}
-          unit={startsWithBlock(cue.lead) ? '' : isInside(cue) ? 'before it ends' : 'before'}
+          unit={startsWithBlock(cue.lead) ? '' : isInside(cue) ? words.panelsBlock.beforeEnd : words.panelsBlock.before}
           format={formatCueLead}
           parse={(text) => parseCueLead(text, unit, isInside(cue))}
           onChange={(lead) => onChange({ ...cue, lead })}
@@ -61,24 +61,24 @@ export const CueFields = memo(function CueFields({ cue, place, unit, onChange, o
         />
         {(cue.moment === 'countIn' || cue.count !== undefined) && (
           <Select
-            label={`${name}, count-in`}
+            label={words.panelsBlock.cueCountIn({ place })}
             hideLabel
             value={`${cue.count ?? 4}`}
-            choices={COUNT_INS}
+            choices={countIns()}
             onChange={(count) => onChange({ ...cue, count: count === '4' ? 4 : 8 })}
           />
         )}
         <span className="panel-cue-tools">
-          <IconButton tone="quiet" label={`remove ${name}`} onClick={onRemove}>
+          <IconButton tone="quiet" label={words.panelsBlock.removeCue({ place })} onClick={onRemove}>
             ×
           </IconButton>
         </span>
       </div>
       <WordsField
-        label={`${name}, words`}
+        label={words.panelsBlock.cueWords({ place })}
         hideLabel
         value={cue.text}
-        placeholder={cue.moment === 'countIn' ? 'counted in' : 'what you say'}
+        placeholder={cue.moment === 'countIn' ? words.panelsBlock.countedIn : words.panelsBlock.whatYouSay}
         onCommit={setText}
       />
       <SpeechNote cueId={cue.id} />

@@ -6,6 +6,7 @@ import { useSettledOrder } from '#features/drafting/panel/block/useSettledOrder.
 import { WordsField } from '#features/drafting/panel/rows/WordsField.tsx'
 import type { Cue, CueMoment } from '#plan/model.ts'
 import { useApp } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 import './cues.css'
 
 interface CueListProps {
@@ -31,8 +32,8 @@ export const CueList = memo(function CueList({ blockId, cues, unit, onChange, on
     return null
   }
   return (
-    <section className="panel-group" aria-label="cues">
-      <h3>cues</h3>
+    <section className="panel-group" aria-label={words.panelsBlock.cues}>
+      <h3>{words.panelsBlock.cues}</h3>
       <ol className="panel-cues" {...settled}>
         {ids.map((id, place) => {
           const index = cues.findIndex((cue) => cue.id === id)
@@ -53,10 +54,10 @@ export const CueList = memo(function CueList({ blockId, cues, unit, onChange, on
       <CueOffers blockId={blockId} />
       <WordsField
         className="panel-edit-only"
-        label="add a cue"
+        label={words.panelsBlock.addCue}
         hideLabel
         value=""
-        placeholder={cues.length === 0 ? 'what you say as it begins' : 'what you say next'}
+        placeholder={cues.length === 0 ? words.panelsBlock.whatYouSayFirst : words.panelsBlock.whatYouSayNext}
         onCommit={add}
       />
     </section>

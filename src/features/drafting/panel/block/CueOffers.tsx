@@ -8,10 +8,9 @@ import { findBlock } from '#plan/places.ts'
 import { formPointsOffered } from '#store/habitsSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { words } from '#words/words.ts'
 
-/** What could be said here and is not, each one press away: the call in the ledger's words, a count-in, a form point, a story. */
+/** What could be said here and is not, each one press away: the call in the ledger's words, a count-in, a form cue, a story. */
 export function CueOffers({ blockId }: { blockId: string }) {
   const store = useAppStore()
   const ride = useApp((state) => state.ride)
@@ -37,36 +36,43 @@ export function CueOffers({ blockId }: { blockId: string }) {
     <div className="panel-offers panel-edit-only">
       {call && (
         <Button tone="quiet" onClick={() => take(call)}>
-          {call.replaces ? 'say first' : 'announce'} “{call.replaces ? firstSentence(call.cue.text) : call.cue.text}”
+          {call.replaces
+            ? words.panelsBlock.sayFirst({ words: firstSentence(call.cue.text) })
+            : words.panelsBlock.announce({ words: call.cue.text })}
         </Button>
       )}
       {countIn && (
         <Button tone="quiet" onClick={() => take(countIn)}>
-          add a count-in
+          {words.panelsBlock.addCountIn}
         </Button>
       )}
       {form && (
         <span className="panel-offer-form">
           <Button tone="quiet" onClick={() => take(form)}>
-            form point “{form.cue.text}”
+            {words.panelsBlock.formCue({ words: form.cue.text })}
           </Button>
           {bank.length > 1 && (
-            <button type="button" className="panel-link" aria-label="another form point" onClick={() => setTurn((turn + 1) % bank.length)}>
-              another
+            <button
+              type="button"
+              className="panel-link"
+              aria-label={words.panelsBlock.anotherFormCue}
+              onClick={() => setTurn((turn + 1) % bank.length)}
+            >
+              {words.panelsBlock.another}
             </button>
           )}
         </span>
       )}
       {story && (
         <WordsField
-          label="add a story"
+          label={words.panelsBlock.addStory}
           hideLabel
           value=""
-          placeholder="a story, as it begins"
+          placeholder={words.panelsBlock.storyHint}
           hint={roomOfStory(story)}
           onCommit={(typed) => {
             const text = typed.trim()
-            if (text.length > LONGEST) return `At most ${LONGEST} characters; this has ${text.length}.`
+            if (text.length > LONGEST) return words.fields.tooLong({ most: LONGEST, length: text.length })
             if (text !== '') tell(text)
             return null
           }}
@@ -77,15 +83,13 @@ export function CueOffers({ blockId }: { blockId: string }) {
 }
 
 /** What a story has time for here, or what it lacks. */
-function roomOfStory({ from, to, words, lacks, calmFrom }: StoryRoom): string {
-  const free = formatDuration(to - from)
-  if (lacks === 'room') return `No room for a story here: ${to > from ? `${free} free at most` : 'nothing is free'}.`
+function roomOfStory({ from, to, words: most, lacks, calmFrom }: StoryRoom): string {
+  const free = Math.max(0, to - from)
+  if (lacks === 'room') return words.panelsBlock.storyNoRoom({ free })
   if (lacks === 'calm') {
-    return calmFrom === undefined
-      ? 'The build-up is too high here for riders to listen.'
-      : `The build-up is too high for riders to listen before ${formatClock(calmFrom)}.`
+    return calmFrom === undefined ? words.panelsBlock.storyNotCalm : words.panelsBlock.storyCalmFrom({ at: calmFrom })
   }
-  return `Room for ${free} from ${formatClock(from)}, up to ${words} words.`
+  return words.panelsBlock.storyRoom({ free, from, words: most })
 }
 
 /** Most characters of one cue. */

@@ -1,7 +1,6 @@
 import { type FocusEvent, memo, useState } from 'react'
 import type { Block } from '#plan/model.ts'
 import { EffortPicker } from '#ui/EffortPicker.tsx'
-import { effort as formatEffort } from '#words/forms.ts'
 import { words } from '#words/words.ts'
 import './effort.css'
 
@@ -13,7 +12,7 @@ interface EffortFieldsProps {
   onPreview: (effort: Block['effort'] | null) => void
 }
 
-const sayEffort = (effort: number) => `${formatEffort(effort)} of 10, ${words.names.effort({ effort })}`
+const sayEffort = (level: number) => words.panelsBlock.effortSays({ level })
 
 /**
  * The intended effort: one level, or a straight ramp from one to another. A ramp in the hand stays one while its ends
@@ -40,7 +39,7 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
     // biome-ignore lint/a11y/noStaticElementInteractions: it only watches where the focus goes
     <div className="panel-effort" onFocus={() => setInHand(isRamp)} onBlur={leave}>
       <EffortPicker
-        label={isRamp ? 'effort, start' : 'effort'}
+        label={isRamp ? words.panelsBlock.effortStart : words.panelsBlock.effort}
         value={effort?.from ?? null}
         say={sayEffort}
         onChange={(from) => onChange(withStart(from))}
@@ -48,7 +47,7 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
       />
       {isRamp && (
         <EffortPicker
-          label="effort, end"
+          label={words.panelsBlock.effortEnd}
           value={effort.to}
           say={sayEffort}
           onChange={(to) => onChange(withEnd(to))}
@@ -58,8 +57,13 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
       <p className="panel-effort-words">
         <span>{wordsOf(effort, isRamp)}</span>
         {effort !== null && (
-          <button type="button" className="panel-link" aria-label={isRamp ? 'make it level' : 'make it a ramp'} onClick={toggleRamp}>
-            {isRamp ? 'level' : 'ramp'}
+          <button
+            type="button"
+            className="panel-link"
+            aria-label={isRamp ? words.panelsBlock.makeLevel : words.panelsBlock.makeRamp}
+            onClick={toggleRamp}
+          >
+            {isRamp ? words.panelsBlock.level : words.panelsBlock.ramp}
           </button>
         )}
       </p>
@@ -68,11 +72,8 @@ export const EffortFields = memo(function EffortFields({ effort, onChange, onPre
 })
 
 function wordsOf(effort: Block['effort'] | null, isRamp: boolean): string {
-  if (effort === null) return 'mixed'
-  const { from, to } = effort
-  return isRamp
-    ? `${formatEffort(from)} to ${formatEffort(to)}, ${words.names.effort({ effort: from })} to ${words.names.effort({ effort: to })}`
-    : sayEffort(from)
+  if (effort === null) return words.panels.mixed
+  return isRamp ? words.panelsBlock.rampSays(effort) : sayEffort(effort.from)
 }
 
 /** A new ramp goes one level up, or down from the top. */

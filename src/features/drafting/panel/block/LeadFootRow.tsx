@@ -3,14 +3,15 @@ import { usePlayed } from '#features/drafting/panel/played.ts'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
 import type { Block } from '#plan/model.ts'
 import type { Choice } from '#ui/Select.tsx'
+import { words } from '#words/words.ts'
 
 type Lead = NonNullable<Block['lead']>
 
-const LEADS: readonly Choice<Lead>[] = [
-  { value: 'keep', label: 'keep' },
-  { value: 'swap', label: 'swap' },
-  { value: 'left', label: 'left' },
-  { value: 'right', label: 'right' },
+const leadChoices = (): readonly Choice<Lead>[] => [
+  { value: 'keep', label: words.panelsBlock.keep },
+  { value: 'swap', label: words.panelsBlock.swap },
+  { value: 'left', label: words.names.foot({ foot: 'left' }) },
+  { value: 'right', label: words.names.foot({ foot: 'right' }) },
 ]
 
 /** What happens to the lead foot at the block's first count, and which foot lands on it. */
@@ -18,13 +19,13 @@ export function LeadFootRow({ blockId, lead, onChange }: { blockId: string; lead
   const played = usePlayed(blockId)
   return (
     <>
-      <SelectRow label="lead foot" value={lead ?? 'keep'} choices={LEADS} onChange={onChange} />
+      <SelectRow label={words.panels.leadFoot} value={lead ?? 'keep'} choices={leadChoices()} onChange={onChange} />
       {played && <p className="panel-beside">{sayFoot(played)}</p>}
     </>
   )
 }
 
 function sayFoot({ foot, footSpoken, strikesPerBeat }: PlayedBlock): string {
-  if (foot !== null) return `${foot} lands on the one${footSpoken ? ', said to riders' : ''}`
-  return strikesPerBeat === null ? 'no lead foot off the beat' : 'no foot lands on the one'
+  if (foot !== null) return words.panelsBlock.landsOnOne({ foot, spoken: footSpoken })
+  return strikesPerBeat === null ? words.panelsBlock.noFootOffBeat : words.panelsBlock.noFootOnOne
 }

@@ -1,14 +1,14 @@
 import { memo } from 'react'
 import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import type { Length } from '#plan/model.ts'
-import { formatClock } from '#units/formatClock.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { parseClock } from '#units/parseClock.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseEights } from '#units/parseEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { clock, number } from '#words/forms.ts'
 import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 interface LengthRowProps {
   length: Length
@@ -26,9 +26,9 @@ export const LengthRow = memo(function LengthRow({ length, eight, onChange }: Le
   if ('counts' in length) {
     return (
       <QuantityRow
-        label="length"
+        label={words.panels.length}
         value={length.counts}
-        unit={eight === 6 ? 'sixes' : 'eights'}
+        unit={words.panels.groups({ six: eight === 6 })}
         format={(counts) => formatEightsInput(counts, eight)}
         parse={(text) => parseCounts(text, eight)}
         onChange={(counts) => onChange({ counts })}
@@ -38,7 +38,7 @@ export const LengthRow = memo(function LengthRow({ length, eight, onChange }: Le
   }
   return (
     <QuantityRow
-      label="length"
+      label={words.panels.length}
       value={length.seconds}
       format={formatSeconds}
       parse={parseSeconds}
@@ -50,7 +50,7 @@ export const LengthRow = memo(function LengthRow({ length, eight, onChange }: Le
 
 function parseCounts(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const counts = parseEights(text, eight)
-  return counts.ok && counts.value > MOST_COUNTS ? refused(`A block is at most ${MOST_COUNTS} counts.`) : counts
+  return counts.ok && counts.value > MOST_COUNTS ? refused(words.panelsBlock.mostCounts({ most: MOST_COUNTS })) : counts
 }
 
 /** One unit more or less, landing on whole units; never under one step. */
@@ -60,11 +60,11 @@ function stepCounts(counts: Counts, direction: 1 | -1, by: Counts): Counts {
 }
 
 /** Whole seconds as a clock; a length with a fraction is written out, so that reading it back changes nothing. */
-const formatSeconds = (seconds: Seconds): string => (Number.isInteger(seconds) ? formatClock(seconds) : `${formatNumber(seconds, 3)} s`)
+const formatSeconds = (seconds: Seconds): string => (Number.isInteger(seconds) ? clock(seconds) : `${number(seconds, 3)} s`)
 
 function parseSeconds(text: string): Parsed<Seconds, Refusal> {
   const seconds = parseClock(text)
   if (!seconds.ok) return seconds
-  if (seconds.value < 1) return refused('A block is at least one second.')
-  return seconds.value > LONGEST ? refused('A block is at most three hours.') : parsed(Math.round(seconds.value))
+  if (seconds.value < 1) return refused(words.panelsBlock.leastSecond)
+  return seconds.value > LONGEST ? refused(words.panelsBlock.mostHours) : parsed(Math.round(seconds.value))
 }

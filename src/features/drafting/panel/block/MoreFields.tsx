@@ -9,6 +9,7 @@ import type { Block, Leader } from '#plan/model.ts'
 import { parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Counts } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
 interface MoreFieldsProps {
   block: Block
@@ -22,37 +23,52 @@ interface MoreFieldsProps {
 export const MoreFields = memo(function MoreFields({ block, leaders, eight, edit }: MoreFieldsProps) {
   return (
     <>
-      <Fold title="options and feel" holds={held([block.easier && 'easier', block.harder && 'harder', block.feel])}>
+      <Fold
+        title={words.panelsBlock.options}
+        holds={held([block.easier && words.panelsBlock.easier, block.harder && words.panelsBlock.harder, block.feel])}
+      >
         <TextRow
-          label="easier"
+          label={words.panelsBlock.easier}
           value={block.easier?.text}
-          placeholder="such as stay seated"
+          placeholder={words.panelsBlock.easierExample}
           onChange={(text) => edit({ easier: text === undefined ? undefined : { text } })}
         />
         <TextRow
-          label="harder"
+          label={words.panelsBlock.harder}
           value={block.harder?.text}
-          placeholder="such as a quarter more"
+          placeholder={words.panelsBlock.harderExample}
           onChange={(text) => edit({ harder: text === undefined ? undefined : { text } })}
         />
-        <TextRow label="feels like" value={block.feel} placeholder="such as heavy, smooth" onChange={(feel) => edit({ feel })} />
+        <TextRow
+          label={words.panelsBlock.feelsLike}
+          value={block.feel}
+          placeholder={words.panelsBlock.feelExample}
+          onChange={(feel) => edit({ feel })}
+        />
       </Fold>
-      <Fold title="water, walk, all-out" holds={held([block.water && 'water', block.walk && 'walk', block.allOut && 'all-out'])}>
+      <Fold
+        title={words.panelsBlock.waterWalkAllOut}
+        holds={held([
+          block.water && words.panelsBlock.water,
+          block.walk && words.panelsBlock.walk,
+          block.allOut && words.panelsBlock.allOut,
+        ])}
+      >
         <CheckRow
-          label="water"
-          says="riders drink here"
+          label={words.panelsBlock.water}
+          says={words.panelsBlock.waterSays}
           checked={block.water === true}
           onChange={(on) => edit({ water: on || undefined })}
         />
         <CheckRow
-          label="walk"
-          says="you are off the bike, among the riders"
+          label={words.panelsBlock.walk}
+          says={words.panelsBlock.walkSays}
           checked={block.walk === true}
           onChange={(on) => edit({ walk: on || undefined })}
         />
         <CheckRow
-          label="all-out"
-          says="nothing held back; needs long recovery"
+          label={words.panelsBlock.allOut}
+          says={words.panelsBlock.allOutSays}
           checked={block.allOut === true}
           onChange={(on) => edit({ allOut: on || undefined })}
         />
@@ -60,64 +76,64 @@ export const MoreFields = memo(function MoreFields({ block, leaders, eight, edit
       {leaders.length > 1 && (
         <div className="panel-rows">
           <SelectRow
-            label="leads"
+            label={words.panels.leads}
             value={block.leader ?? leaders[0]!.id}
             choices={leaders.map(({ id, name }) => ({ value: id, label: name }))}
             onChange={(id) => edit({ leader: id === leaders[0]!.id ? undefined : id })}
           />
           <SelectRow
-            label="on the mic"
+            label={words.panels.onMic}
             value={block.mic ?? SAME}
-            choices={[{ value: SAME, label: 'who leads' }, ...leaders.map(({ id, name }) => ({ value: id, label: name }))]}
+            choices={[{ value: SAME, label: words.panelsBlock.whoLeads }, ...leaders.map(({ id, name }) => ({ value: id, label: name }))]}
             onChange={(id) => edit({ mic: id === SAME ? undefined : id })}
           />
         </div>
       )}
       <Fold
-        title="lock and fitting"
+        title={words.panelsBlock.lockAndFitting}
         holds={held([
-          block.locked && 'locked',
-          block.minEights !== undefined && `at least ${block.minEights}`,
-          block.maxEights !== undefined && `at most ${block.maxEights}`,
+          block.locked && words.panelsBlock.locked,
+          block.minEights !== undefined && words.panelsBlock.heldLeast({ eights: block.minEights }),
+          block.maxEights !== undefined && words.panelsBlock.heldMost({ eights: block.maxEights }),
         ])}
       >
         <CheckRow
-          label="locked"
-          says="fitting and cutting leave it alone"
+          label={words.panelsBlock.locked}
+          says={words.panelsBlock.lockedSays}
           checked={block.locked === true}
           onChange={(on) => edit({ locked: on || undefined })}
         />
         {eight !== undefined && (
           <>
             <OptionalQuantityRow
-              label="at least"
+              label={words.panelsBlock.fitLeast}
               value={block.minEights}
-              unit={eight === 6 ? 'sixes' : 'eights'}
-              placeholder="any length"
+              unit={words.panels.groups({ six: eight === 6 })}
+              placeholder={words.panelsBlock.anyLength}
               format={String}
-              parse={(text) => boundOf(text, (value) => value <= (block.maxEights ?? value), 'At least cannot be more than at most.')}
+              parse={(text) => boundOf(text, (value) => value <= (block.maxEights ?? value), words.panelsBlock.leastOverMost)}
               onChange={(minEights) => edit({ minEights })}
               step={(value, direction) => Math.max(1, Math.min(block.maxEights ?? EIGHTS.max, value + direction))}
             />
             <OptionalQuantityRow
-              label="at most"
+              label={words.panelsBlock.fitMost}
               value={block.maxEights}
-              unit={eight === 6 ? 'sixes' : 'eights'}
-              placeholder="any length"
+              unit={words.panels.groups({ six: eight === 6 })}
+              placeholder={words.panelsBlock.anyLength}
               format={String}
-              parse={(text) => boundOf(text, (value) => value >= (block.minEights ?? value), 'At most cannot be less than at least.')}
+              parse={(text) => boundOf(text, (value) => value >= (block.minEights ?? value), words.panelsBlock.mostUnderLeast)}
               onChange={(maxEights) => edit({ maxEights })}
               step={(value, direction) => Math.max(block.minEights ?? 1, Math.min(EIGHTS.max, value + direction))}
             />
           </>
         )}
       </Fold>
-      <Fold title="notes" holds={block.notes && 'written'}>
+      <Fold title={words.panels.notes} holds={block.notes && words.panelsBlock.written}>
         <TextRow
-          label="notes"
+          label={words.panels.notes}
           value={block.notes}
           rows={2}
-          placeholder="what to remember"
+          placeholder={words.panels.notesHint}
           longest={2000}
           onChange={(notes) => edit({ notes })}
         />
@@ -139,8 +155,8 @@ function boundOf(text: string, fits: (value: number) => boolean, otherwise: stri
   return value.ok ? (fits(value.value) ? parsed(value.value) : refused(otherwise)) : value
 }
 
-/** The values of a fold in a few words; undefined where there are none. */
+/** What a fold holds in a few words; undefined where there are none. */
 function held(values: readonly (string | false | undefined)[]): string | undefined {
-  const words = values.filter((value) => value !== undefined && value !== false && value !== '')
-  return words.length === 0 ? undefined : words.join(', ')
+  const told = values.filter((value) => value !== undefined && value !== false && value !== '')
+  return told.length === 0 ? undefined : told.join(', ')
 }

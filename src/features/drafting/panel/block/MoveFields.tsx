@@ -7,6 +7,7 @@ import { patched } from '#plan/edits.ts'
 import type { Foot, Move } from '#plan/model.ts'
 import type { Choice } from '#ui/Select.tsx'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
+import { words } from '#words/words.ts'
 import { TRADE_MOVES } from './tradeMoves.ts'
 
 interface MoveFieldsProps {
@@ -18,16 +19,16 @@ interface MoveFieldsProps {
 
 const NONE = 'none'
 const OWN = 'own'
-const KINDS: readonly Choice<string>[] = [
-  { value: NONE, label: 'none' },
-  ...TRADE_MOVES.map(({ name }) => ({ value: name, label: name })),
-  { value: OWN, label: 'my own …' },
+const kindChoices = (): readonly Choice<string>[] => [
+  { value: NONE, label: words.panelsBlock.none },
+  ...TRADE_MOVES.map(({ name }) => ({ value: name, label: words.names.move({ name }) })),
+  { value: OWN, label: words.panelsBlock.myOwn },
 ]
 
-const SIDES: readonly Choice<Foot | typeof NONE>[] = [
-  { value: NONE, label: 'no side' },
-  { value: 'left', label: 'left' },
-  { value: 'right', label: 'right' },
+const sideChoices = (): readonly Choice<Foot | typeof NONE>[] => [
+  { value: NONE, label: words.panelsBlock.noSide },
+  { value: 'left', label: words.names.foot({ foot: 'left' }) },
+  { value: 'right', label: words.names.foot({ foot: 'right' }) },
 ]
 
 const COUNTS: NumberRules = { of: 'move', min: 1, max: 64, suffixes: ['counts', 'count', 'c', 'zählzeiten', 'zählzeit'] }
@@ -46,12 +47,12 @@ export const MoveFields = memo(function MoveFields({ move, onChange, onRename }:
   }
   return (
     <>
-      <SelectRow label="move" value={own ? OWN : (move?.name ?? NONE)} choices={KINDS} onChange={choose} />
+      <SelectRow label={words.panelsBlock.move} value={own ? OWN : (move?.name ?? NONE)} choices={kindChoices()} onChange={choose} />
       {own && (
         <TextRow
-          label="its name"
+          label={words.panelsBlock.itsName}
           value={isTrade ? '' : move?.name}
-          placeholder="what you call it"
+          placeholder={words.panels.whatYouCallIt}
           longest={60}
           onChange={(name) => {
             if (name === undefined && move && !isTrade) onChange(undefined)
@@ -64,23 +65,23 @@ export const MoveFields = memo(function MoveFields({ move, onChange, onRename }:
       {move && (
         <>
           <QuantityRow
-            label="on"
+            label={words.panelsBlock.on}
             value={move.counts}
-            unit={move.counts === 1 ? 'count' : 'counts'}
+            unit={words.panelsBlock.counts({ count: move.counts })}
             format={String}
             parse={(text) => parseNumber(text, COUNTS)}
             onChange={(counts) => onChange({ ...move, counts })}
             step={(counts, direction) => stepCounts(counts, direction)}
           />
           <SelectRow
-            label="first side"
+            label={words.panelsBlock.firstSide}
             value={move.side ?? NONE}
-            choices={SIDES}
+            choices={sideChoices()}
             onChange={(side) => onChange(patched(move, { side: side === NONE ? undefined : side }))}
           />
           <CheckRow
-            label="then"
-            says="the other side, turn about"
+            label={words.panelsBlock.afterFirstSide}
+            says={words.panelsBlock.alternate}
             checked={move.then === 'alternate'}
             // biome-ignore lint/suspicious/noThenProperty: a field of the document's data; nothing awaits it.
             onChange={(alternate) => onChange(patched(move, { then: alternate ? 'alternate' : undefined }))}

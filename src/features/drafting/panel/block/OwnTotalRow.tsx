@@ -5,13 +5,15 @@ import { OptionalQuantityRow } from '#features/drafting/panel/rows/OptionalQuant
 import { isSingle } from '#plan/ledger/ledgerState.ts'
 import type { Limits } from '#plan/ledger/limits.ts'
 import type { Bike } from '#plan/model.ts'
-import { formatSetting } from '#units/formatSetting.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { setting } from '#words/forms.ts'
+import { say, type Text } from '#words/said.ts'
+import { tell, words } from '#words/words.ts'
 
 interface OwnTotalRowProps {
   ownTotal: KnobSteps | undefined
   /** The block's ledger as it stands: without a total of their own the leader rides what the class is told. */
-  total: string | undefined
+  total: Text | undefined
   entryNow: () => LedgerEntry | undefined
   bike: Bike
   limits: Limits
@@ -22,11 +24,11 @@ interface OwnTotalRowProps {
 export const OwnTotalRow = memo(function OwnTotalRow({ ownTotal, total, entryNow, bike, limits, onChange }: OwnTotalRowProps) {
   return (
     <OptionalQuantityRow
-      label="you ride"
+      label={words.panelsBlock.youRide}
       value={ownTotal}
-      placeholder={total === undefined ? 'as the class' : `${total}, as the class`}
-      format={(steps) => formatSetting(steps, bike.stepsPerUnit)}
-      parse={(text) => parseOneTotal(text, bike, limits, 'You ride one total; the range is the class’s.')}
+      placeholder={total === undefined ? words.panelsBlock.sameAsClass : words.panelsBlock.totalAsClass({ total: tell(total) })}
+      format={(steps) => setting(steps, bike.stepsPerUnit)}
+      parse={(text) => parseOneTotal(text, bike, limits, say('panelsBlock.oneForYou'))}
       onChange={(next) => onChange(next !== undefined && isTold(next, entryNow()) ? undefined : next)}
       step={(steps, direction, large) =>
         Math.min(limits.ceiling, Math.max(limits.floor, steps + direction * (large ? bike.stepsPerUnit : 1)))

@@ -19,10 +19,11 @@ import type { Limits } from '#plan/ledger/limits.ts'
 import { changeOf } from '#plan/ledger/turnedBy.ts'
 import type { Bike, ByFeel, Change, Keep, Resistance, Total } from '#plan/model.ts'
 import type { Choice } from '#ui/Select.tsx'
-import { formatSetting } from '#units/formatSetting.ts'
 import { type Parsed, refused } from '#units/parsed.ts'
 import type { KnobSteps, StepRange } from '#units/units.ts'
+import { setting } from '#words/forms.ts'
 import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 interface ResistanceFieldsProps {
   resistance: Resistance
@@ -31,24 +32,24 @@ interface ResistanceFieldsProps {
   bike: Bike
   /** Lowest and highest total of the bike. */
   limits: Limits
-  /** The unit in the plural with what a total counts from: "turns over base". */
+  /** The unit in the plural with what it counts from: "turns over base". */
   over: string
   onChange: (resistance: Resistance) => void
 }
 
-const KINDS: readonly Choice<CallKind>[] = [
-  { value: 'stay', label: 'stay' },
-  { value: 'total', label: 'to a total' },
-  { value: 'add', label: 'add' },
-  { value: 'takeOff', label: 'take off' },
-  { value: 'byFeel', label: 'by feel' },
-  { value: 'allOff', label: 'all off' },
+const kindChoices = (): readonly Choice<CallKind>[] => [
+  { value: 'stay', label: words.panelsBlock.stay },
+  { value: 'total', label: words.panelsBlock.setTo },
+  { value: 'add', label: words.panelsBlock.add },
+  { value: 'takeOff', label: words.panelsBlock.takeOff },
+  { value: 'byFeel', label: words.panelsBlock.byFeel },
+  { value: 'allOff', label: words.panelsBlock.allOff },
 ]
 
-const MODES: readonly Choice<Change['mode']>[] = [
-  { value: 'exact', label: 'exactly' },
-  { value: 'atLeast', label: 'at least' },
-  { value: 'ifYouHaveIt', label: 'if you have it' },
+const modeChoices = (): readonly Choice<Change['mode']>[] => [
+  { value: 'exact', label: words.panelsBlock.exactly },
+  { value: 'atLeast', label: words.panelsBlock.atLeast },
+  { value: 'ifYouHaveIt', label: words.panelsBlock.ifYouHaveIt },
 ]
 
 /** What riders are told to do with the knob, in words first and numbers after. */
@@ -60,7 +61,7 @@ export const ResistanceFields = memo(function ResistanceFields(props: Resistance
   }
   return (
     <>
-      <SelectRow label="knob" value={kindOfCall(resistance)} choices={KINDS} onChange={choose} />
+      <SelectRow label={words.panelsBlock.knob} value={kindOfCall(resistance)} choices={kindChoices()} onChange={choose} />
       {resistance.kind === 'change' && <ChangeRows {...props} change={resistance} />}
       {(resistance.kind === 'total' || resistance.kind === 'byFeel') && <TotalRows {...props} total={resistance} />}
       {resistance.kind !== 'byFeel' && resistance.kind !== 'allOff' && <CheckpointRow {...props} call={resistance} />}
@@ -74,15 +75,20 @@ function ChangeRows({ change, bike, onChange }: ResistanceFieldsProps & { change
   return (
     <>
       <QuantityRow
-        label="by"
+        label={words.panelsBlock.by}
         value={change}
-        unit={`${unit}s`}
-        format={({ steps }) => formatSetting(Math.abs(steps), stepsPerUnit)}
+        unit={words.measures.unitOf(unit, true)}
+        format={({ steps }) => setting(Math.abs(steps), stepsPerUnit)}
         parse={(text) => parseChange(text, bike, change)}
         onChange={onChange}
         step={({ steps }, up, large) => changeOf(change, direction * Math.max(1, Math.abs(steps) + up * (large ? stepsPerUnit : 1)))}
       />
-      <SelectRow label="how" value={change.mode} choices={MODES} onChange={(mode) => onChange({ ...change, mode })} />
+      <SelectRow
+        label={words.panelsBlock.how}
+        value={change.mode}
+        choices={modeChoices()}
+        onChange={(mode) => onChange({ ...change, mode })}
+      />
     </>
   )
 }
@@ -91,9 +97,9 @@ function ChangeRows({ change, bike, onChange }: ResistanceFieldsProps & { change
 function CheckpointRow({ call, bike, limits, onChange }: ResistanceFieldsProps & { call: Keep | Change | Total }) {
   return (
     <OptionalQuantityRow
-      label="should be at"
+      label={words.panelsBlock.shouldBeAt}
       value={call.checkpoint}
-      placeholder="no checkpoint"
+      placeholder={words.panelsBlock.noCheckpoint}
       format={(range) => formatTotals(range, bike)}
       parse={(text) => parseTotal(text, bike, limits)}
       onChange={(checkpoint) => onChange(patched(call, { checkpoint }))}
@@ -107,7 +113,7 @@ function TotalRows({ total, bike, limits, over, onChange }: ResistanceFieldsProp
   return (
     <>
       <QuantityRow<StepRange>
-        label={total.kind === 'total' ? 'to' : 'about'}
+        label={total.kind === 'total' ? words.panelsBlock.to : words.panelsBlock.about}
         value={{ from, to, orMore }}
         unit={over}
         format={(range) => formatTotals(range, bike)}
@@ -117,10 +123,10 @@ function TotalRows({ total, bike, limits, over, onChange }: ResistanceFieldsProp
       />
       {total.kind === 'total' && from !== to && (
         <OptionalQuantityRow
-          label="aim at"
+          label={words.panelsBlock.aimAt}
           value={total.aim}
-          placeholder="nearest end"
-          format={(steps) => formatSetting(steps, bike.stepsPerUnit)}
+          placeholder={words.panelsBlock.nearestEnd}
+          format={(steps) => setting(steps, bike.stepsPerUnit)}
           parse={(text) => parseAim(text, total, bike, limits)}
           onChange={(next) => onChange(patched(total, { aim: next }))}
           step={(steps, direction) => Math.min(to, Math.max(from, steps + direction))}
@@ -132,7 +138,7 @@ function TotalRows({ total, bike, limits, over, onChange }: ResistanceFieldsProp
 
 /** One total inside the range. */
 function parseAim(text: string, { from, to }: Total, bike: Bike, limits: Limits): Parsed<KnobSteps, Refusal> {
-  const problem = `The aim is one total from ${formatTotals({ from, to }, bike)}.`
+  const problem = words.panelsBlock.aimProblem({ range: formatTotals({ from, to }, bike) })
   const aim = parseOneTotal(text, bike, limits, problem)
   return aim.ok && (aim.value < from || aim.value > to) ? refused(problem) : aim
 }

@@ -1,8 +1,8 @@
 import type { RideReport } from '#engine/report.ts'
-import { nameOfItem } from '#plan/names.ts'
-import { POSTURE_WORDS } from '#plan/posture.ts'
+import { itemName } from '#plan/names.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { formatClock } from '#units/formatClock.ts'
+import { clock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 /** Where a move is shown first, or where it comes again, with its posture there: a way to each. */
 export function ShowingNote({ blockId }: { blockId: string }) {
@@ -12,12 +12,12 @@ export function ShowingNote({ blockId }: { blockId: string }) {
   if (!showings) return null
   return (
     <p className="panel-beside">
-      {showings.first ? 'first shown ' : 'comes again '}
+      {showings.first ? words.panelsBlock.firstShown : words.panelsBlock.comesAgain}{' '}
       {showings.places.map(({ id, name, posture, at }, index) => (
         <span key={id}>
           {index > 0 && ', '}
           <button type="button" className="panel-link" onClick={() => store.getState().selectItem(id)}>
-            {formatClock(at)} {name}
+            {clock(at)} {name}
           </button>{' '}
           {posture}
         </span>
@@ -40,7 +40,7 @@ function otherShowings({ cues, blocks }: RideReport, blockId: string) {
     const { block, from } = blocks[index]!
     if (seen.has(block.id)) return []
     seen.add(block.id)
-    return [{ id: block.id, name: nameOfItem(block), posture: POSTURE_WORDS[block.posture].is, at: from }]
+    return [{ id: block.id, name: tell(itemName(block)), posture: words.names.posture(block), at: from }]
   })
   return places.length === 0 ? null : { first, places: places.slice(0, MOST) }
 }

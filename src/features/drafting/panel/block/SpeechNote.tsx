@@ -1,9 +1,8 @@
 import { roomFor } from '#engine/cues/cueRoom.ts'
 import type { RideReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
 /** The seconds a cue needs against those there are, and when it is said, on the ride's clock and the song's. */
 export function SpeechNote({ cueId }: { cueId: string }) {
@@ -27,12 +26,12 @@ function speechOf({ cues, blocks, sections }: RideReport, cueId: string) {
   const needs = line.to - line.from
   const has = roomFor(line, cues.lines, blocks)
   const tight = line.count === undefined && line.change > 0 && needs - has > SLIGHT
-  const inSong = line.from - one
   return {
     tight,
-    budget: line.count === undefined ? `needs ${seconds(needs)}, has ${seconds(has)}` : `${line.count} counts, ${seconds(needs)}`,
-    when: `· at ${formatClock(line.from)}, ${inSong < 0 ? `${seconds(-inSong)} before the song` : `song ${formatClock(inSong)}`}`,
+    budget:
+      line.count === undefined
+        ? words.panelsBlock.speechNeeds({ needs, has })
+        : words.panelsBlock.speechCounts({ counts: line.count, seconds: needs }),
+    when: words.panelsBlock.speechAt({ at: line.from, inSong: line.from - one }),
   }
 }
-
-const seconds = (value: Seconds): string => `${formatNumber(value, value < 10 ? 1 : 0)} s`

@@ -4,11 +4,12 @@ import { checkpointOf } from '#plan/ledger/applyCall.ts'
 import type { Limits } from '#plan/ledger/limits.ts'
 import { changeOf } from '#plan/ledger/turnedBy.ts'
 import type { Bike, ByFeel, Change, Resistance, Total } from '#plan/model.ts'
-import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseSettingRange } from '#units/parseSettingRange.ts'
 import type { KnobSteps, StepRange } from '#units/units.ts'
+import { setting } from '#words/forms.ts'
 import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 /** How a call is chosen in the panel: a change is added or taken off, so that its size is typed without a sign. */
 export type CallKind = 'stay' | 'total' | 'add' | 'takeOff' | 'byFeel' | 'allOff'
@@ -76,8 +77,10 @@ export function parseTotal(text: string, bike: Bike, limits: Limits): Parsed<Ste
   const range = parseSettingRange(text, bike)
   if (!range.ok) return range
   if (range.value.from >= limits.floor && range.value.to <= limits.ceiling) return range
-  const span = `${formatSetting(limits.floor, bike.stepsPerUnit)} to ${formatSetting(limits.ceiling, bike.stepsPerUnit)}`
-  return refused(`On this bike a total is from ${span} ${bike.unit}s.`)
+  const { floor, ceiling } = limits
+  return refused(
+    words.panelsBlock.settingOutside({ floor: setting(floor, bike.stepsPerUnit), ceiling: words.measures.settingOf(ceiling, bike) }),
+  )
 }
 
 /** One total that the bike has. */
@@ -93,20 +96,20 @@ export function parseOneTotal(text: string, bike: Bike, limits: Limits, problem:
  * "½ or more" and "at least ½" are at least that much; else it is meant as it was, unless it is turned round.
  */
 export function parseChange(text: string, bike: Bike, change: Change): Parsed<Change, Refusal> {
-  const [, before = text, word] = /^(.*?)\s*\b(on|off)$/i.exec(text.trim()) ?? []
+  const [, before = text, word] = /^(.*?)\s*\b(on|off|zu|auf|ab)$/i.exec(text.trim()) ?? []
   const size = parseSettingRange(before, bike)
   if (!size.ok) return size
   const { from, to, orMore } = size.value
-  if (from !== to) return refused('A change is one amount, such as ½; for at least that much, ½ or more.')
-  if (from === 0) return refused('A change is at least one step; for none, choose “stay”.')
-  const signed = /^\s*(?:at\s+least\s+)?[+\-−–]/i.test(before)
-  const adds = word ? word.toLowerCase() === 'on' : signed ? from > 0 : change.steps >= 0
+  if (from !== to) return refused(words.panelsBlock.oneAmount)
+  if (from === 0) return refused(words.panelsBlock.noChange)
+  const signed = /^\s*(?:(?:at\s+least|mindestens)\s+)?[+\-−–]/i.test(before)
+  const adds = word ? /^(?:on|zu|auf)$/i.test(word) : signed ? from > 0 : change.steps >= 0
   const turned = changeOf(change, (adds ? 1 : -1) * Math.abs(from))
   return parsed(orMore ? { ...turned, mode: 'atLeast' } : turned)
 }
 
 /** A total or a range of totals as it is typed. */
-export const formatTotals = (range: StepRange, bike: Bike): string => formatSettingRange(range, bike.stepsPerUnit)
+export const formatTotals = (range: StepRange, bike: Bike): string => words.measures.settingRange(range, bike.stepsPerUnit)
 
 /** A range moved as a whole by one step (or one unit), held inside the limits. */
 export function nudgeTotals(range: StepRange, by: KnobSteps, limits: Limits): StepRange {

@@ -1,24 +1,20 @@
 import { startLead, startsWithBlock } from '#plan/cueStart.ts'
 import type { Cue } from '#plan/model.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { parseDecimal } from '#units/parseDecimal.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
-import { plural } from '#units/plural.ts'
 import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 type Lead = Cue['lead']
 
 /** Longest lead of a cue: a minute and a half, or as many counts at a quick tempo. */
 const LONGEST = { counts: 256, seconds: 90 } as const
 
-/** What stands in the field of words that begin as their block does. */
-const AS_IT_BEGINS = 'as it begins'
-
 /** "8 counts", "1 count", "3 s"; "as it begins" for words inside a block that start with it. */
 export function formatCueLead(lead: Lead): string {
-  if (startsWithBlock(lead)) return AS_IT_BEGINS
-  if ('seconds' in lead) return `${formatNumber(lead.seconds, 1)} s`
-  return plural(lead.counts, 'count')
+  if (startsWithBlock(lead)) return words.panelsBlock.asItBegins
+  if ('seconds' in lead) return words.panelsBlock.leadSeconds(lead)
+  return words.panelsBlock.leadCounts(lead)
 }
 
 /**
@@ -26,21 +22,26 @@ export function formatCueLead(lead: Lead): string {
  * may also begin with it: "as it begins", "start".
  */
 export function parseCueLead(text: string, unit: 'counts' | 'seconds', inside: boolean): Parsed<Lead, Refusal> {
-  if (inside && /^(?:(?:at|as|from) (?:it |the )?)?(?:start|begins?|beginning|top)s?$/i.test(text.trim())) return parsed(startLead(unit))
-  const match = /^([\d.,]+)\s*(c|counts?|beats?|e|eights?|s|secs?|seconds?)?(?:\s+before)?$/i.exec(text.trim())
+  if (
+    inside &&
+    /^(?:(?:at|as|from) (?:it |the )?)?(?:start|begins?|beginning|top)s?$|^(?:(?:am|vom|zu|mit) )?(?:anfang|beginn)$/i.test(text.trim())
+  )
+    return parsed(startLead(unit))
+  const match =
+    /^([\d.,]+)\s*(c|counts?|beats?|zählzeit(?:en)?|e|eights?|achter|s|secs?|seconds?|sek|sekunden?)?(?:\s+(?:before|davor))?$/i.exec(
+      text.trim(),
+    )
   const value = match ? parseDecimal(match[1]!) : null
   if (!match || value === null) {
-    return refused(
-      inside ? 'Write counts, such as 8, seconds, such as 3 s, or “start”.' : 'Write counts, such as 8, or seconds, such as 3 s.',
-    )
+    return refused(inside ? words.panelsBlock.leadFormInside : words.panelsBlock.leadForm)
   }
   const word = match[2]?.toLowerCase()
   const inSeconds = word === undefined ? unit === 'seconds' : word.startsWith('s')
   if (inSeconds)
-    return value <= LONGEST.seconds ? parsed({ seconds: value }) : refused(`At most ${LONGEST.seconds} seconds before the change.`)
-  const counts = word?.startsWith('e') ? value * 8 : value
-  if (!Number.isInteger(counts)) return refused('Counts before the change are whole.')
-  return counts <= LONGEST.counts ? parsed({ counts }) : refused(`At most ${LONGEST.counts} counts before the change.`)
+    return value <= LONGEST.seconds ? parsed({ seconds: value }) : refused(words.panelsBlock.leadSecondsMost({ most: LONGEST.seconds }))
+  const counts = /^[ea]/.test(word ?? '') ? value * 8 : value
+  if (!Number.isInteger(counts)) return refused(words.panelsBlock.leadCountsWhole)
+  return counts <= LONGEST.counts ? parsed({ counts }) : refused(words.panelsBlock.leadCountsMost({ most: LONGEST.counts }))
 }
 
 /**

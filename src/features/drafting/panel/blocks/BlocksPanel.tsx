@@ -6,7 +6,7 @@ import { useSelectedGround } from '#features/drafting/actions/draftGround.ts'
 import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
 import { ShiftRow } from '#features/drafting/panel/blocks/ShiftRow.tsx'
 import { sharedOf } from '#features/drafting/panel/blocks/sharedOf.ts'
-import { HANDS_CHOICES, POSTURE_CHOICES, TERRAIN_CHOICES } from '#features/drafting/panel/choices.ts'
+import { handsChoices, postureChoices, terrainChoices } from '#features/drafting/panel/choices.ts'
 import { LeaderRows } from '#features/drafting/panel/LeaderRows.tsx'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
@@ -14,7 +14,7 @@ import { type BlockPatch, patchBlocks } from '#plan/commands/patchBlocks.ts'
 import { shiftTotals } from '#plan/commands/shiftTotals.ts'
 import { type Block, isSet, type Ride } from '#plan/model.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { words } from '#words/words.ts'
 
 /** What several blocks share, changed for all of them at once. Blocks of a chosen set count one by one. */
 export function BlocksPanel({ ids }: { ids: readonly string[] }) {
@@ -30,9 +30,9 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
     <>
       <header className="panel-header">
         <h2>
-          <span className="panel-name">{blocks.length} blocks</span>
+          <span className="panel-name">{words.names.blocks({ count: blocks.length })}</span>
         </h2>
-        <p className="panel-where">{formatDuration(seconds)} as played. What is changed here changes all of them.</p>
+        <p className="panel-where">{words.panels.changesAll({ seconds })}</p>
       </header>
       <div className="panel-rows">
         <EffortFields
@@ -41,22 +41,22 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
           onPreview={(effort) => (effort ? now().preview(change({ effort })) : now().dropPreview())}
         />
         <FigureRow
-          label="posture"
+          label={words.panels.posture}
           value={sharedOf(blocks, ({ posture }) => posture)}
-          choices={POSTURE_CHOICES}
+          choices={postureChoices()}
           onChange={(posture) => edit({ posture })}
         />
         <FigureRow
-          label="hands"
+          label={words.panels.hands}
           value={sharedOf(blocks, ({ hands }) => hands)}
-          choices={HANDS_CHOICES}
+          choices={handsChoices()}
           onChange={(hands) => edit({ hands })}
         />
         <ShiftRow bike={ride.bike} onShift={(steps) => void now().run(shiftTotals(now().ride!, { blockIds, steps }))} />
         <SelectRow
-          label="terrain"
+          label={words.panels.terrain}
           value={sharedOf(blocks, ({ terrain }) => terrain)}
-          choices={TERRAIN_CHOICES}
+          choices={terrainChoices()}
           onChange={(terrain) => edit({ terrain })}
         />
         <LeaderRows blocks={blocks} />
@@ -71,7 +71,7 @@ function Grouping() {
   const on = useSelectedGround()
   const { possible } = useAction(GROUP, on)
   return (
-    <section className="panel-group panel-edit-only" aria-label="set">
+    <section className="panel-group panel-edit-only" aria-label={words.panels.set}>
       <ActionButton action={GROUP} on={on} />
       {typeof possible === 'string' && <p className="panel-note">{possible}</p>}
     </section>

@@ -2,8 +2,9 @@ import type { Bike } from '#plan/model.ts'
 import { Field } from '#ui/Field.tsx'
 import { parseSetting } from '#units/parseSetting.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
-/** Every total of the chosen blocks up or down by the same, typed with or without a sign. */
+/** The resistance of every chosen block up or down by the same, typed with or without a sign. */
 export function ShiftRow({ bike, onShift }: { bike: Bike; onShift: (steps: KnobSteps) => void }) {
   const commit = (text: string) => {
     if (text.trim() === '') return null
@@ -12,5 +13,14 @@ export function ShiftRow({ bike, onShift }: { bike: Bike; onShift: (steps: KnobS
     onShift(steps.value)
     return null
   }
-  return <Field className="panel-edit-only" label="shift totals" value="" unit={`${bike.unit}s`} placeholder="+¼ or −½" onCommit={commit} />
+  return (
+    <Field
+      className="panel-edit-only"
+      label={words.panels.shiftResistance}
+      value=""
+      unit={words.measures.unitOf(bike.unit, true)}
+      placeholder={words.panels.shiftExample}
+      onCommit={commit}
+    />
+  )
 }

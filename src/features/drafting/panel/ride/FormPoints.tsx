@@ -10,9 +10,10 @@ import type { Ride } from '#plan/model.ts'
 import { formPointsOffered } from '#store/habitsSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
-/** Form points of the leader's own, kept on this machine for every ride and offered in turn on the longer holds. */
+/** Form cues of the instructor's own, kept on this device for every ride and offered in turn on the longer holds. */
 export function FormPoints() {
   const store = useAppStore()
   const bank = useApp(formPointsOffered)
@@ -26,23 +27,23 @@ export function FormPoints() {
       .map((line) => line.trim())
       .filter((line) => line !== '')
     const long = points.find((point) => point.length > LONGEST)
-    if (long) return `“${long.slice(0, 30)}…” is too long to be said in passing: at most ${LONGEST} characters.`
-    if (points.length > MOST) return `At most ${MOST} form points; these are ${points.length}.`
+    if (long) return words.panelsRide.formCueTooLong({ start: long.slice(0, 30), most: LONGEST })
+    if (points.length > MOST) return words.panelsRide.tooManyFormCues({ most: MOST, count: points.length })
     store.getState().setFormPoints(points)
     return null
   }
   return (
-    <Fold title="form points" holds={`${bank.length}, in turn`} closed>
+    <Fold title={words.panelsRide.formCues} holds={words.panelsRide.formCuesHeld({ count: bank.length })} closed>
       <Field
-        label="form points, one a line"
+        label={words.panelsRide.formCuesField}
         hideLabel
         className="panel-points"
         value={bank.join('\n')}
         rows={Math.min(10, bank.length + 1)}
-        hint="One a line. Yours for every ride, kept on this machine; a ride holds those you add to it."
+        hint={words.panelsRide.formCuesHint}
         onCommit={keep}
       />
-      {command && <PreviewButton command={command}>{`Add one to ${plural(offered.length, 'longer hold')}`}</PreviewButton>}
+      {command && <PreviewButton command={command}>{words.panelsRide.addToHolds({ count: offered.length })}</PreviewButton>}
     </Fold>
   )
 }
@@ -67,7 +68,7 @@ function pointsFor(ride: Ride, report: RideReport, bank: readonly string[]): Off
 /** All of them as one change; their ids are drawn when it is first seen or made. */
 function addAll(offered: readonly Offered[], newId: () => string): Command {
   let made: Command | undefined
-  const label = `Added ${plural(offered.length, 'form point')}`
+  const label = say('panelsRide.addedFormCues', { count: offered.length })
   return {
     label,
     apply: (ride) => {

@@ -5,6 +5,7 @@ import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { DEFAULT_LEADER } from '#plan/defaults.ts'
 import type { Leader } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 
 interface LeaderFieldsProps {
   leaders: readonly Leader[]
@@ -16,21 +17,21 @@ interface LeaderFieldsProps {
 export const LeaderFields = memo(function LeaderFields({ leaders, newId, onChange }: LeaderFieldsProps) {
   const both = leaders.length > 1
   return (
-    <section className="panel-group" aria-label="leaders">
-      <h3>{both ? 'leaders' : 'leader'}</h3>
+    <section className="panel-group" aria-label={words.panelsRide.instructors}>
+      <h3>{both ? words.panelsRide.instructors : words.panelsRide.instructor}</h3>
       {leaders.map((leader, index) => (
         <div className="panel-rows" key={leader.id}>
           <TextRow
-            label={both ? (index === 0 ? 'first' : 'second') : 'name'}
+            label={both ? (index === 0 ? words.panelsRide.first : words.panelsRide.second) : words.panels.name}
             value={leader.name}
-            required="A leader needs a name."
+            required={words.panelsRide.nameNeeded}
             longest={120}
             onChange={(name) => name !== undefined && onChange(leaders.with(index, { ...leader, name }))}
           />
           <QuantityRow
-            label="speaks"
+            label={words.panelsRide.speaks}
             value={leader.wordsPerMinute}
-            unit="words a minute"
+            unit={words.panelsRide.wordsPerMinute}
             format={String}
             parse={parseRate}
             onChange={(wordsPerMinute) => onChange(leaders.with(index, { ...leader, wordsPerMinute }))}
@@ -40,17 +41,17 @@ export const LeaderFields = memo(function LeaderFields({ leaders, newId, onChang
       ))}
       {both ? (
         <Button className="panel-edit-only" onClick={() => onChange(leaders.slice(0, 1))}>
-          teach without {leaders[1]!.name}
+          {words.panelsRide.teachWithout({ name: leaders[1]!.name })}
         </Button>
       ) : (
         <Button
           className="panel-edit-only"
-          onClick={() => onChange([...leaders, { ...DEFAULT_LEADER, id: newId(), name: 'second leader' }])}
+          onClick={() => onChange([...leaders, { ...DEFAULT_LEADER, id: newId(), name: words.panelsRide.secondInstructor }])}
         >
-          add a second leader
+          {words.panelsRide.addSecond}
         </Button>
       )}
-      {both && <p className="panel-note panel-edit-only">Blocks of a leader who goes are led by the other one.</p>}
+      {both && <p className="panel-note panel-edit-only">{words.panelsRide.whoLeaves}</p>}
     </section>
   )
 })

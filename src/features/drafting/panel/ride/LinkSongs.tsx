@@ -2,7 +2,7 @@ import { useMemo } from 'react'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { linkSongs, songsToLink } from '#plan/commands/linkSongs.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 
 /** Offers the ride's songs the beats that were heard in files of their names; nothing where there are none. */
 export function LinkSongs() {
@@ -16,11 +16,9 @@ export function LinkSongs() {
   }, [ride, shelf, store])
   if (!offer) return null
   return (
-    <section className="panel-group panel-edit-only" aria-label="songs of the shelf">
-      <p className="panel-note">
-        {plural(offer.count, 'song')} of this ride {offer.count === 1 ? 'has its beat' : 'have their beats'} on the shelf, heard in files.
-      </p>
-      <PreviewButton command={offer.command}>take {offer.count === 1 ? 'it' : 'them'}</PreviewButton>
+    <section className="panel-group panel-edit-only" aria-label={words.panelsRide.mySongs}>
+      <p className="panel-note">{words.panelsRide.beatsInMySongs({ count: offer.count })}</p>
+      <PreviewButton command={offer.command}>{words.panelsRide.applyBeats({ count: offer.count })}</PreviewButton>
     </section>
   )
 }

@@ -1,7 +1,8 @@
 import { useEffect } from 'react'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 
-/** What the ride was made from, and the way there while it is kept on this machine. */
+/** What the ride was made from, and the way there while it is kept on this device. */
 export function ParentNote() {
   const store = useAppStore()
   const parentId = useApp((state) => state.shown?.parent?.rideId)
@@ -11,14 +12,12 @@ export function ParentNote() {
   useEffect(() => {
     if (parentId !== undefined) void store.getState().refreshSavedRides()
   }, [store, parentId])
-  if (!parent || readOnly) return null
+  if (parent?.slotMinutes === undefined || readOnly) return null
   return (
     <p className="panel-where">
-      made from{' '}
       <button type="button" className="panel-link" onClick={() => void store.getState().openSaved(parent.id)}>
-        {parent.title}
+        {words.panelsRide.madeFrom({ title: parent.title || words.names.untitled, minutes: parent.slotMinutes })}
       </button>
-      , {parent.slotMinutes} minutes
     </p>
   )
 }

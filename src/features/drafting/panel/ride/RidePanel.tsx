@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { LEVEL_CHOICES } from '#features/drafting/panel/choices.ts'
+import { levelChoices } from '#features/drafting/panel/choices.ts'
 import { BikeSummary } from '#features/drafting/panel/ride/BikeSummary.tsx'
 import { FormPoints } from '#features/drafting/panel/ride/FormPoints.tsx'
 import { LeaderFields } from '#features/drafting/panel/ride/LeaderFields.tsx'
@@ -19,21 +19,21 @@ import type { AppState, AppStore } from '#store/state.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import type { SetupPart } from '#store/viewSlice.ts'
 import type { Choice } from '#ui/Select.tsx'
-import { formatClock } from '#units/formatClock.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
 import type { Seconds } from '#units/units.ts'
+import { clock, number, wallClock } from '#words/forms.ts'
 import { LANGUAGES, type Language } from '#words/language.ts'
 import { words } from '#words/words.ts'
 
-const ROOMS: readonly Choice<NonNullable<Ride['room']>>[] = [
-  { value: 'studio', label: 'studio' },
-  { value: 'online', label: 'online' },
+const roomChoices = (): readonly Choice<NonNullable<Ride['room']>>[] => [
+  { value: 'studio', label: words.panelsRide.studio },
+  { value: 'online', label: words.panelsRide.online },
 ]
 
 /** Each by its own name, so that it is found by whoever speaks it. */
 const SPOKEN: readonly Choice<Language>[] = (Object.keys(LANGUAGES) as Language[]).map((value) => ({ value, label: LANGUAGES[value] }))
 
-/** The ride as a whole: what it is for, the slot it has to fit, the bike it is written for and who teaches it. */
+/** The ride as a whole: what it is for, the length it has to fit, the bike it is written for and who teaches it. */
 export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
   const store = useAppStore()
   const does = useMemo(() => actionsOnRide(store), [store])
@@ -55,52 +55,67 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
   return (
     <>
       <header className="panel-header">
-        <h2>ride</h2>
-        <p className="panel-where">Choose a section or a block to see its details here.</p>
+        <h2>{words.panels.ride}</h2>
+        <p className="panel-where">{words.panelsRide.choose}</p>
         <ParentNote />
       </header>
       <div className="panel-rows">
         <TextRow
-          label="title"
+          label={words.panels.title}
           value={title}
-          required="A ride needs a title."
+          required={words.panelsRide.titleNeeded}
           longest={300}
           onChange={(text) => text !== undefined && edit({ title: text })}
         />
         <TextRow
-          label="aim"
+          label={words.panelsRide.goal}
           value={aim}
           rows={2}
-          placeholder="what the class is for, in one line"
+          placeholder={words.panelsRide.goalHint}
           longest={300}
           onChange={(text) => edit({ aim: text })}
         />
-        <SelectRow label="level" value={level} choices={LEVEL_CHOICES} onChange={(next) => edit({ level: next })} />
+        <SelectRow label={words.panels.level} value={level} choices={levelChoices()} onChange={(next) => edit({ level: next })} />
         <SelectRow label={words.speech.language} value={language ?? 'en'} choices={SPOKEN} onChange={(next) => edit({ language: next })} />
         <QuantityRow
-          label="slot"
+          label={words.panelsRide.classLength}
           value={slotMinutes}
-          unit="minutes"
-          format={String}
+          unit={words.panelsRide.minutes}
+          format={(minutes) => number(minutes, 1)}
           parse={parseSlot}
           onChange={(minutes) => edit({ slotMinutes: minutes })}
           step={(minutes, direction, large) => Math.min(360, Math.max(5, minutes + direction * (large ? 15 : 5)))}
         />
         <OptionalQuantityRow
-          label="starts at"
+          label={words.panelsRide.startsAt}
           value={startsAt}
-          placeholder="18:30"
-          format={String}
+          placeholder={wallClock('18:30')}
+          format={wallClock}
           parse={parseWallClock}
-          onChange={(clock) => edit({ startsAt: clock })}
+          onChange={(time) => edit({ startsAt: time })}
         />
-        <QuantityRow label="briefing" value={briefingSeconds} {...PAUSE} onChange={(seconds) => edit({ briefingSeconds: seconds })} />
-        <QuantityRow label="clear-up" value={clearUpSeconds} {...PAUSE} onChange={(seconds) => edit({ clearUpSeconds: seconds })} />
-        <SelectRow label="room" value={room ?? 'studio'} choices={ROOMS} onChange={(next) => edit({ room: next })} />
+        <QuantityRow
+          label={words.panelsRide.welcome}
+          value={briefingSeconds}
+          {...PAUSE}
+          onChange={(seconds) => edit({ briefingSeconds: seconds })}
+        />
+        <QuantityRow
+          label={words.panelsRide.wipeDown}
+          value={clearUpSeconds}
+          {...PAUSE}
+          onChange={(seconds) => edit({ clearUpSeconds: seconds })}
+        />
+        <SelectRow
+          label={words.panelsRide.room}
+          value={room ?? 'studio'}
+          choices={roomChoices()}
+          onChange={(next) => edit({ room: next })}
+        />
         <TextRow
-          label="location"
+          label={words.panelsRide.location}
           value={location}
-          placeholder="Studio B, Quay Street"
+          placeholder={words.panelsRide.locationExample}
           longest={120}
           onChange={(text) => edit({ location: text })}
         />
@@ -111,15 +126,15 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
       <RidersSummary onShow={onShow} onOpen={does.openRiders} />
       <LeaderFields leaders={leaders} newId={does.newId} onChange={does.setLeaders} />
       <FormPoints />
-      <section className="panel-group" aria-label="private notes">
-        <h3>private notes</h3>
+      <section className="panel-group" aria-label={words.panelsRide.privateNotes}>
+        <h3>{words.panelsRide.privateNotes}</h3>
         <div className="panel-rows">
           <TextRow
-            label="notes"
+            label={words.panels.notes}
             value={privateNotes}
             rows={2}
-            placeholder="for nobody else"
-            hint="Kept on this machine; never in a link."
+            placeholder={words.panelsRide.privateHint}
+            hint={words.panelsRide.privateKept}
             longest={10_000}
             onChange={(text) => edit({ privateNotes: text })}
           />
@@ -132,7 +147,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
 const useRide = <Part,>(read: (ride: Ride) => Part): Part => useApp((state: AppState) => read(state.shown!))
 
 const PAUSE = {
-  format: (seconds: Seconds) => formatClock(seconds),
+  format: (seconds: Seconds) => clock(seconds),
   parse: parsePause,
   step: (seconds: Seconds, direction: 1 | -1, large: boolean) =>
     Math.min(3600, Math.max(0, Math.round(seconds) + direction * (large ? 60 : 15))),

@@ -6,12 +6,14 @@ import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { heartRateAt } from '#engine/response/heartReserve.ts'
 import { INTENSITY_CLASSES } from '#engine/response/intensityClass.ts'
 import { MEASURED_CLASSES } from '#engine/response/measuredClasses.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { shortName } from '#features/drafting/panel/shortName.ts'
+import { itemName, riderInSentence } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { Source } from '#ui/Source.tsx'
 import type { Seconds } from '#units/units.ts'
+import { clock, number, percent } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import './riders.css'
 
 interface Props {
@@ -22,7 +24,7 @@ interface Props {
 }
 
 /** Less is the last beat of a song, which changes no figure. */
-const SHORTEST_UNPLANNED: Seconds = 1
+const EST_UNPLANNED: Seconds = 1
 
 /** What the ride would be to each modelled rider: heart, reserve, time by intensity, energy and load. All of it estimates. */
 export function RidersSummary({ onShow, onOpen }: Props) {
@@ -34,9 +36,9 @@ export function RidersSummary({ onShow, onOpen }: Props) {
   const { uptakePercent, heartPercent, source } = MEASURED_CLASSES
   const outside = riders.some(({ energy }) => energy.outsideSeconds >= 0.5)
   return (
-    <section className="panel-group" aria-label="riders, estimated">
+    <section className="panel-group" aria-label={words.panelsRide.ridersEstimated}>
       <h3>
-        riders <span className="panel-quiet">estimates for modelled people</span>
+        {words.panelsRide.riders} <span className="panel-quiet">{words.panelsRide.modeled}</span>
       </h3>
       <div className="panel-riders-scroll">
         <table className="panel-riders">
@@ -45,63 +47,72 @@ export function RidersSummary({ onShow, onOpen }: Props) {
               <td />
               {riders.map(({ rider, reference }) => (
                 <th key={rider.id} scope="col" data-reference={reference}>
-                  {shortName(rider.name)}
+                  {shortName(rider)}
                 </th>
               ))}
             </tr>
           </thead>
           <tbody>
-            <Row label="highest heart" riders={riders} cell={(report) => heartWords(report, 'highest', report.response.maximum.share)} />
-            <Row label="mean heart" riders={riders} cell={(report) => heartWords(report, 'mean', report.response.mean)} />
             <Row
-              label="lowest reserve"
+              label={words.panelsRide.highestHeart}
               riders={riders}
-              cell={({ reserve, band }) => <About middle={left(reserve.minimum.share)} range={rangeOf(band.lowestReserve, left)} />}
+              cell={(report) => heartWords(report, 'highest', report.response.maximum.share)}
+            />
+            <Row label={words.panelsRide.meanHeart} riders={riders} cell={(report) => heartWords(report, 'mean', report.response.mean)} />
+            <Row
+              label={words.panelsRide.leastLeft}
+              riders={riders}
+              cell={({ reserve, band }) => (
+                <About
+                  middle={left(reserve.minimum.share)}
+                  range={rangeOf(band.lowestReserve, (share) => hundredths(Math.max(0, share)))}
+                />
+              )}
             />
             <Row label="" riders={riders} cell={(report) => <LowestPlace report={report} onShow={onShow} />} />
           </tbody>
           <tbody>
             {INTENSITY_CLASSES.toReversed().map(({ name }) => (
-              <Row key={name} label={name} riders={riders} cell={({ response }) => clockOrNone(response.secondsByClass[name])} />
+              <Row
+                key={name}
+                label={words.panelsRide.intensity({ name })}
+                riders={riders}
+                cell={({ response }) => clockOrNone(response.secondsByClass[name])}
+              />
             ))}
           </tbody>
           {riders.some(({ response }) => response.secondsByThreshold) && (
             <tbody>
-              {THRESHOLDS.map(({ label, key }) => (
-                <Row key={key} label={label} riders={riders} cell={({ response }) => thresholdWords(response.secondsByThreshold?.[key])} />
+              {(['over', 'between', 'under'] as const).map((key) => (
+                <Row
+                  key={key}
+                  label={thresholdName(key)}
+                  riders={riders}
+                  cell={({ response }) => thresholdWords(response.secondsByThreshold?.[key])}
+                />
               ))}
             </tbody>
           )}
           <tbody>
             <Row
-              label="energy, kcal"
+              label={words.panelsRide.energy}
               riders={riders}
               cell={({ energy, band }) => <About middle={tens(energy.kcal)} range={rangeOf(band.energy, tens)} />}
             />
-            {outside && <Row label="rougher for" riders={riders} cell={({ energy }) => clockOrNone(energy.outsideSeconds)} />}
-            <Row label="load" riders={riders} cell={({ load }) => formatNumber(load, 0)} />
+            {outside && (
+              <Row label={words.panelsRide.rougherFor} riders={riders} cell={({ energy }) => clockOrNone(energy.outsideSeconds)} />
+            )}
+            <Row label={words.panelsRide.load} riders={riders} cell={({ load }) => number(load, 0)} />
           </tbody>
         </table>
       </div>
-      {unplanned >= SHORTEST_UNPLANNED && (
-        <p className="panel-note">
-          For {formatClock(unplanned)} of this class nothing is planned yet. Its lines stop there, and these figures leave it out.
-        </p>
-      )}
-      <Button onClick={onOpen}>change the riders</Button>
-      {allowed && <p className="panel-note">{allowed}</p>}
+      {unplanned >= EST_UNPLANNED && <p className="panel-note">{words.panelsRide.unplanned({ seconds: unplanned })}</p>}
+      <Button onClick={onOpen}>{words.panelsRide.changeRiders}</Button>
+      {allowed && <p className="panel-note">{tell(allowed)}</p>}
+      <p className="panel-note">{words.panelsRide.heartNote}</p>
+      {outside && <p className="panel-note">{sayOutside(riders)}</p>}
       <p className="panel-note">
-        Heart is a share of the rider’s reserve, with beats a minute under it; intensity is time by that share. Load is the effort demanded
-        times minutes.
-      </p>
-      {outside && (
-        <p className="panel-note">
-          {sayOutside(riders)} outside the 50 to 200 watts the oxygen equation was stated for; energy, heart, and demand are rougher there.
-        </p>
-      )}
-      <p className="panel-note">
-        Plans read lower than measured classes, whose riders go over the target most of the time: whole classes averaged{' '}
-        {uptakePercent.join('–')} % of maximal oxygen uptake and {heartPercent.join('–')} % of maximal heart rate ({source}).
+        {words.panelsRide.measuredNote({ uptake: uptakePercent, heart: heartPercent })} <Source text={source} />
       </p>
     </section>
   )
@@ -130,19 +141,19 @@ function LowestPlace({ report: { reserve, rider }, onShow }: { report: RiderRepo
   const block = useApp((state) => (index === undefined ? undefined : state.shownReport?.blocks[index]?.block))
   if (!reserve.drawnOn || !block) return null
   const { runsOut } = reserve
-  const most = runsOut && runsOut.recoveries < RECOVERIES.length ? ` in ${runsOut.recoveries} of ${RECOVERIES.length} models` : ''
-  const words = runsOut ? `runs out${most}` : 'lowest'
-  const at = formatClock(reserve.runsOut?.at ?? reserve.minimum.at)
+  const { panelsRide: ours } = words
+  const place = { rider: tell(riderInSentence(rider)), block: tell(itemName(block)), at: runsOut?.at ?? reserve.minimum.at }
+  const models = runsOut && { models: runsOut.recoveries, of: RECOVERIES.length }
   return (
     <button
       type="button"
       className="panel-riders-place"
       onClick={() => onShow?.(block.id)}
-      aria-label={`${words} for the ${rider.name} in ${nameOfItem(block)} at ${at}: show`}
+      aria-label={models ? ours.showRunsOut({ ...place, ...models }) : ours.showLowest(place)}
     >
-      {runsOut && <b>{words} </b>}
-      {at}
-      <span>{nameOfItem(block)}</span>
+      {models && <b>{models.models < models.of ? ours.runsOutInSome(models) : ours.runsOut} </b>}
+      {clock(place.at)}
+      <span>{place.block}</span>
     </button>
   )
 }
@@ -151,7 +162,7 @@ function heartWords({ response, band }: RiderReport, figure: 'highest' | 'mean',
   const { share: shares, beats } = band.heart[figure]
   return (
     <>
-      <About middle={percent(share)} range={rangeOf(shares, percent)} />
+      <About middle={percent(share)} range={rangeOf(shares, hundredths)} />
       <About middle={whole(heartRateAt(share, response.range))} range={rangeOf(beats, whole)} />
     </>
   )
@@ -170,37 +181,36 @@ function About({ middle, range }: { middle: string; range: string }) {
 /** "110–190"; a single figure where both ends read the same. */
 function rangeOf({ low, high }: Range, say: (value: number) => string): string {
   const [first, last] = [say(low), say(high)]
-  return first === last ? first : `${first}–${last}`.replaceAll(' %', '')
+  return first === last ? first : `${first}–${last}`
 }
 
-/** "7:15 of 19:36 minutes of the new rider" for whoever is outside longest. */
+/** For whoever is outside longest. */
 function sayOutside(riders: readonly RiderReport[]): string {
   const most = riders.reduce((longest, one) => (one.energy.outsideSeconds > longest.energy.outsideSeconds ? one : longest))
-  return `${formatClock(most.energy.outsideSeconds)} of ${formatClock(most.energy.pedalSeconds)} minutes of the ${most.rider.name} are`
+  return words.panelsRide.outsideNote({
+    outside: most.energy.outsideSeconds,
+    of: most.energy.pedalSeconds,
+    rider: tell(riderInSentence(most.rider)),
+  })
 }
 
 /** What is left of the reserve; what the model holds below nothing is shown as nothing. */
 const left = (share: number): string => percent(Math.max(0, share))
 
-const whole = (value: number): string => formatNumber(value, 0)
+const whole = (value: number): string => number(value, 0)
 
 /** Time by a rider's own thresholds, hardest first. */
-const THRESHOLDS = [
-  { label: 'over second threshold', key: 'over' },
-  { label: 'between thresholds', key: 'between' },
-  { label: 'under first threshold', key: 'under' },
-] as const
+const thresholdName = (key: 'over' | 'between' | 'under'): string =>
+  ({ over: words.panelsRide.overSecond, between: words.panelsRide.between, under: words.panelsRide.underFirst })[key]
 
 /** Nothing where a threshold is not known. */
 const thresholdWords = (seconds: Seconds | null | undefined): string =>
   seconds === null || seconds === undefined ? '' : clockOrNone(seconds)
 
-const percent = (share: number): string => `${formatNumber(100 * share, 0)} %`
+/** Without its sign, where two of them stand together. */
+const hundredths = (share: number): string => number(100 * share, 0)
 
-const clockOrNone = (seconds: number): string => (seconds < 0.5 ? '–' : formatClock(seconds))
+const clockOrNone = (seconds: number): string => (seconds < 0.5 ? '–' : clock(seconds))
 
 /** An estimate is told in tens. */
-const tens = (kcal: number): string => formatNumber(10 * Math.round(kcal / 10), 0)
-
-/** "regular rider" → "regular" */
-const shortName = (name: string): string => name.replace(/ rider$/, '')
+const tens = (kcal: number): string => number(10 * Math.round(kcal / 10), 0)

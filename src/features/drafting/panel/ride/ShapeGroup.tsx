@@ -5,9 +5,8 @@ import { DIFFICULTY_BANDS } from '#engine/shape/difficulty.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { sayMeasures } from '#features/drafting/panel/ride/sayMeasures.ts'
 import { FactRow } from '#features/drafting/panel/rows/FactRow.tsx'
-import type { Level } from '#plan/model.ts'
 import { useApp } from '#store/useApp.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import './shape.css'
 
 /** The class as a whole in plain words: its arc, its measures, how hard it is for its level and what would make it easier. */
@@ -22,27 +21,28 @@ export function ShapeGroup() {
   if (!ride || !report || report.blocks.length === 0) return null
   const { shape, difficulty } = report
   const points = Math.round(difficulty.points)
-  // A class under what its level is looked for needs nothing to make it easier.
+  const [from, to] = DIFFICULTY_BANDS[ride.level]
+  // A class under what is typical of its level needs nothing to make it easier.
   const easy = difficulty.level[ride.level] === 'below'
   return (
-    <section className="panel-group" aria-label="shape">
-      <h3>shape</h3>
-      <p>{shape.sentence}</p>
+    <section className="panel-group" aria-label={words.panelsRide.shape}>
+      <h3>{words.panelsRide.shape}</h3>
+      <p>{tell(shape.sentence)}</p>
       <div className="panel-rows">
-        {sayMeasures(report.measures, report.overall, constantsOf(ride)).map(({ name, words }) => (
+        {sayMeasures(report.measures, report.overall, constantsOf(ride)).map(({ name, says }) => (
           <FactRow key={name} label={name}>
-            {words}
+            {says}
           </FactRow>
         ))}
-        <FactRow label="difficulty">
-          <b>{points}</b> of 100, {sayBand(difficulty.level[ride.level], ride.level)}
+        <FactRow label={words.panelsRide.difficulty}>
+          {words.panelsRide.difficultyIn({ points, place: difficulty.level[ride.level], level: ride.level, from, to })}
         </FactRow>
       </div>
       {easings.length > 0 && (
         <ul className="panel-reasons">
           {easings.map(({ part, text, edit }) => (
             <li key={part}>
-              <span>{text}</span>
+              <span>{tell(text)}</span>
               {edit && !easy && (
                 <span className="panel-edit-only">
                   <PreviewButton command={edit.fix.command}>{tell(edit.fix.label)}</PreviewButton>
@@ -57,11 +57,5 @@ export function ShapeGroup() {
   )
 }
 
-/** "within the 30 to 60 looked for in a mixed class". */
-function sayBand(place: 'below' | 'inside' | 'above', level: Level): string {
-  const [from, to] = DIFFICULTY_BANDS[level]
-  const where = place === 'inside' ? 'within' : place
-  return `${where} the ${from} to ${to} looked for in ${level === 'advanced' ? 'an' : 'a'} ${level} class`
-}
-
-const sayAfter = (now: number, then: number): string => (then < now ? `then ${then}` : `a little under ${now}`)
+const sayAfter = (now: number, then: number): string =>
+  then < now ? words.panelsRide.bringsTo({ points: then }) : words.panelsRide.bringsUnder({ points: now })

@@ -2,7 +2,7 @@ import { parseClock } from '#units/parseClock.ts'
 import { type Parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Seconds } from '#units/units.ts'
-import type { Refusal } from '#words/said.ts'
+import { type Refusal, say } from '#words/said.ts'
 
 /** How the fields of a ride and its leaders are read. */
 
@@ -23,8 +23,8 @@ const RATE: NumberRules = {
 }
 export const parseRate = (text: string): Parsed<number> => parseNumber(text, RATE)
 
-/** Briefing and clear-up are part of the slot: up to an hour. */
+/** Welcome and wipe-down are part of the class: up to an hour. */
 export function parsePause(text: string): Parsed<Seconds, Refusal> {
   const seconds = parseClock(text)
-  return seconds.ok && seconds.value > 3600 ? refused('At most an hour.') : seconds
+  return seconds.ok && seconds.value > 3600 ? refused(say('panelsRide.atMostAnHour')) : seconds
 }

@@ -1,4 +1,5 @@
 import { Field } from '#ui/Field.tsx'
+import { words } from '#words/words.ts'
 
 interface TextRowProps {
   label: string
@@ -20,7 +21,7 @@ export function TextRow({ label, value, onChange, required, placeholder, hint, r
     const text = typed.trim()
     if (text === (value ?? '').trim()) return null
     if (text === '' && required !== undefined) return required
-    if (text.length > longest) return `At most ${longest} characters; this has ${text.length}.`
+    if (text.length > longest) return words.fields.tooLong({ most: longest, length: text.length })
     onChange(text === '' ? undefined : text)
     return null
   }

@@ -4,28 +4,28 @@ import { type BeatGrid, tempoOf } from '#plan/model.ts'
 import { type BeatFactor, isTempo } from '#plan/songs/rescaledSong.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
 /** One press of a nudge: about the least that can be heard against a click. */
 const NUDGE: Seconds = 0.01
 
-/** Puts right in one press what is wrong most often with a beat: a hair's breadth, which beat is the one, and which octave. */
+/** Puts right in one press what is wrong most often with a beat: a hair's breadth, which beat is beat 1, and which octave. */
 export function BeatTools({ sectionId, grid }: { sectionId: string; grid: BeatGrid }) {
   const store = useAppStore()
   const move = (seconds: Seconds) => store.getState().run(moveBeats(store.getState().ride!, { sectionId, seconds }))
   const beat = 60 / tempoOf(grid)
   const first = grid.anchors[0]![1]
   return (
-    <fieldset className="panel-beat-tools panel-edit-only" aria-label="put the beats right">
+    <fieldset className="panel-beat-tools panel-edit-only" aria-label={words.panelsSong.fixBeat}>
       <Button disabled={first < NUDGE} onClick={() => move(-NUDGE)}>
-        −10 ms
+        {words.panelsSong.byMilliseconds({ amount: '−10' })}
       </Button>
-      <Button onClick={() => move(NUDGE)}>+10 ms</Button>
+      <Button onClick={() => move(NUDGE)}>{words.panelsSong.byMilliseconds({ amount: '+10' })}</Button>
       <Button disabled={first < beat} onClick={() => move(-beat)}>
-        −1 beat
+        {words.panelsSong.byBeat({ amount: '−1' })}
       </Button>
-      <Button onClick={() => move(beat)}>+1 beat</Button>
+      <Button onClick={() => move(beat)}>{words.panelsSong.byBeat({ amount: '+1' })}</Button>
       <OctaveTools sectionId={sectionId} grid={grid} />
     </fieldset>
   )
@@ -39,10 +39,10 @@ export function OctaveTools({ sectionId, grid }: { sectionId: string; grid: Beat
   return (
     <>
       <Button disabled={!isTempo(bpm / 2)} onClick={() => rescale(0.5)}>
-        half: {formatNumber(bpm / 2, 2)} bpm
+        {words.panelsSong.half({ bpm: bpm / 2 })}
       </Button>
       <Button disabled={!isTempo(bpm * 2)} onClick={() => rescale(2)}>
-        double: {formatNumber(bpm * 2, 2)} bpm
+        {words.panelsSong.double({ bpm: bpm * 2 })}
       </Button>
     </>
   )

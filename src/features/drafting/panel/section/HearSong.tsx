@@ -11,6 +11,7 @@ import { songHeard } from '#plan/songs/songHeard.ts'
 import type { HearingOf } from '#store/ports.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
+import { words } from '#words/words.ts'
 import './hearSong.css'
 
 interface HearSongProps {
@@ -26,7 +27,7 @@ interface HearSongProps {
 
 /**
  * Reads tempo, beats and bars from files of music that are chosen or dropped here. One file goes straight to the
- * section's song, as one undo step; of several, each says what it gave and can be taken. Nothing leaves the machine.
+ * section's song, as one undo step; of several, each says what it gave and can be taken. Nothing leaves the device.
  */
 export function HearSong({ sectionId, song, blocks, houseRules, newId, onSong }: HearSongProps) {
   const store = useAppStore()
@@ -94,7 +95,7 @@ export function HearSong({ sectionId, song, blocks, houseRules, newId, onSong }:
   return (
     <section
       className="panel-group panel-edit-only panel-hear"
-      aria-label="beat from a file"
+      aria-label={words.panelsSong.beatFromFile}
       data-over={over || undefined}
       onDragOver={(event) => {
         if (!event.dataTransfer.types.includes('Files')) return
@@ -105,9 +106,9 @@ export function HearSong({ sectionId, song, blocks, houseRules, newId, onSong }:
       onDrop={drop}
     >
       <FileButton accept={MUSIC_TYPES} onFile={(file) => start([file])}>
-        read the beat from a file
+        {words.panelsSong.detectBeat}
       </FileButton>
-      <p className="panel-note">Or drop files of music here. They are read on this machine and sent nowhere.</p>
+      <p className="panel-note">{words.panelsSong.dropFiles}</p>
       <ul className="panel-hearings" aria-live="polite">
         {rows.map((row) => (
           <HearingRow

@@ -7,6 +7,7 @@ import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { strikesForTempo, USUAL_SONG } from '#plan/songs/sectionsFromPlaylist.ts'
 import { formatSongLength, formatTempo, parseSongLength, parseTempo } from '#plan/songs/songRules.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 
 interface NewSongProps {
   /** Another song than the section has: its fields are then called new. */
@@ -23,22 +24,29 @@ export function NewSong({ replaces, newId, children }: NewSongProps) {
   const [artist, setArtist] = useState<string>()
   const [bpm, setBpm] = useState<Bpm>()
   const [length, setLength] = useState<Seconds>()
-  const again = replaces ? 'new ' : ''
+  const { panels, panelsSong: ours } = words
+  const tempoNote = bpm === undefined ? null : sayTempo(bpm)
   const song = useMemo(() => (title === undefined ? null : songOf(id, title, artist, bpm, length)), [id, title, artist, bpm, length])
   return (
     <div className="panel-rows">
-      <TextRow label={`${again}title`} value={title} longest={300} placeholder="a song needs a title" onChange={setTitle} />
-      <TextRow label={`${again}artist`} value={artist} longest={300} onChange={setArtist} />
+      <TextRow
+        label={replaces ? ours.newTitle : panels.title}
+        value={title}
+        longest={300}
+        placeholder={ours.titleHint}
+        onChange={setTitle}
+      />
+      <TextRow label={replaces ? ours.newArtist : ours.artist} value={artist} longest={300} onChange={setArtist} />
       <OptionalQuantityRow
-        label={`${again}tempo`}
+        label={replaces ? ours.newTempo : ours.tempo}
         value={bpm}
-        placeholder="bpm, if you know it"
+        placeholder={ours.tempoHint}
         format={formatTempo}
         parse={parseTempo}
         onChange={setBpm}
       />
       <OptionalQuantityRow
-        label={`${again}length`}
+        label={replaces ? ours.newLength : panels.length}
         value={length}
         placeholder={formatSongLength(USUAL_SONG)}
         format={formatSongLength}
@@ -47,7 +55,7 @@ export function NewSong({ replaces, newId, children }: NewSongProps) {
       />
       {children(song)}
       {/* Under the button that takes the song: above it, it would move it from under the pointer that leaves the tempo. */}
-      {bpm !== undefined && sayTempo(bpm) && <p className="panel-quiet">{sayTempo(bpm)}</p>}
+      {tempoNote !== null && <p className="panel-quiet">{tell(tempoNote)}</p>}
     </div>
   )
 }

@@ -7,6 +7,7 @@ import { faultOfOdd } from '#plan/songs/oddBeats.ts'
 import { parseStart } from '#plan/songs/songPlace.ts'
 import { useApp } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
+import { words } from '#words/words.ts'
 
 const BEATS = [1, 2, 4, -1, -2, -4] as const
 
@@ -26,10 +27,10 @@ export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGri
   return (
     <div className="panel-edit-only">
       <Field
-        label="extra or missing beats"
+        label={words.panelsSong.extraOrMissing}
         value={place}
-        placeholder="before eight 33"
-        hint="The eight they come before. Legs go on through them, and everything after lines up with the music."
+        placeholder={words.panelsSong.extraExample}
+        hint={words.panelsSong.extraHint}
         onCommit={commit}
       />
       {count?.ok && (
@@ -38,7 +39,7 @@ export function OddBeats({ sectionId, grid }: { sectionId: string; grid: BeatGri
             const odd = withOddAt(grid.odd, [count.value, beats])
             return (
               <PreviewButton key={beats} command={setOddBeats(ride, { sectionId, odd })} disabled={faultOfOdd(odd) !== undefined}>
-                {`${Math.abs(beats)} ${beats < 0 ? 'missing' : 'extra'}`}
+                {beats < 0 ? words.panelsSong.missing({ beats: -beats }) : words.panelsSong.extra({ beats })}
               </PreviewButton>
             )
           })}

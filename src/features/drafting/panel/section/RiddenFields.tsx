@@ -5,6 +5,7 @@ import { countsOf, eightOf, lastCountOf } from '#plan/songs/beatGrid.ts'
 import { formatEnd, formatStart, parseEnd, parseStart } from '#plan/songs/songPlace.ts'
 import { parsed, refused } from '#units/parsed.ts'
 import type { Counts } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
 interface RiddenFieldsProps {
   song: Song
@@ -21,34 +22,34 @@ export function RiddenFields({ song, grid, inCount, outCount, does }: RiddenFiel
   const stretch: Pick<Section, 'song' | 'inCount'> = { song, inCount }
   const end = outCount ?? from + (countsOf({ ...stretch, id: '', leadInSeconds: 0, blocks: [] }) ?? 0)
   const last = Math.floor(lastCountOf(song, grid))
-  const name = eight === 6 ? 'six' : 'eight'
+  const six = eight === 6
   return (
     <>
       <OptionalQuantityRow
-        label="starts at"
+        label={words.panelsSong.playFrom}
         value={inCount}
-        unit={`the ${name} it starts on`}
-        placeholder={`${name} 1, the first beat`}
+        unit={words.panelsSong.startsOn({ six })}
+        placeholder={words.panelsSong.firstGroup({ six })}
         format={(count) => formatStart(count, eight)}
         parse={(text) => {
           const count = parseStart(text, eight)
           if (!count.ok || count.value < end) return count
-          return refused(`The section ends after ${name} ${formatEnd(end, eight)}; start before that.`)
+          return refused(words.panelsSong.startBeforeEnd({ six, end: formatEnd(end, eight) }))
         }}
         onChange={(count) => does.edit({ inCount: count === 0 ? undefined : count })}
         step={(count, direction, large) => Math.max(0, Math.min(end - eight, count + direction * (large ? 4 : 1) * eight))}
       />
       <OptionalQuantityRow
-        label="ends after"
+        label={words.panelsSong.playTo}
         value={outCount}
-        unit={`of ${Math.floor(last / eight)} in the song`}
-        placeholder={`${name} ${formatEnd(end, eight)}, the last whole one`}
+        unit={words.panelsSong.ofInSong({ count: Math.floor(last / eight) })}
+        placeholder={words.panelsSong.lastWhole({ six, end: formatEnd(end, eight) })}
         format={(count) => formatEnd(count, eight)}
         parse={(text) => {
           const count = parseEnd(text, eight)
           if (!count.ok) return count
-          if (count.value <= from) return refused(`The section starts at ${name} ${formatStart(from, eight)}; end after that.`)
-          return count.value <= last ? parsed(count.value) : refused(`The song ends after ${name} ${formatEnd(last, eight)}.`)
+          if (count.value <= from) return refused(words.panelsSong.endAfterStart({ six, start: formatStart(from, eight) }))
+          return count.value <= last ? parsed(count.value) : refused(words.panelsSong.songEndsAfter({ six, end: formatEnd(last, eight) }))
         }}
         onChange={(count) => does.edit({ outCount: count })}
         step={(count, direction, large) => Math.max(from + eight, Math.min(last, count + direction * (large ? 4 : 1) * eight))}

@@ -8,9 +8,9 @@ import { findSection } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp } from '#store/useApp.ts'
-import { formatEights, formatEightsInput } from '#units/formatEights.ts'
+import { formatEightsInput } from '#units/formatEights.ts'
 import type { Counts } from '#units/units.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 /**
  * Whole lengths for the blocks of a section that fill its song with the least change, listed and seen
@@ -27,20 +27,18 @@ export function SectionFit({ sectionId }: { sectionId: string }) {
   const eight = eightOf(section.song?.grid)
   const crooked = canSnap(section) && section.blocks.some((item) => !isSet(item) && amountOf(item.length) % eight !== 0)
   const snap = crooked && (
-    <PreviewButton command={snapSection(ride, sectionId)}>{`Snap blocks to ${eight === 6 ? 'sixes' : 'eights'}`}</PreviewButton>
+    <PreviewButton command={snapSection(ride, sectionId)}>{words.panelsSong.snapBlocks({ six: eight === 6 })}</PreviewButton>
   )
   if (fit.ok && fit.changes.length === 0 && !snap) return null
   return (
-    <section className="panel-group panel-edit-only" aria-label="fit blocks to the song">
-      <h3>fit blocks to the song</h3>
+    <section className="panel-group panel-edit-only" aria-label={words.panelsSong.fitBlocks}>
+      <h3>{words.panelsSong.fitBlocks}</h3>
       {snap}
       {fit.ok && fit.changes.length > 0 ? (
         <>
           <Changes changes={fit.changes} eight={eight} />
-          {fit.leftOver > 0 && (
-            <p className="panel-note">{formatEights(fit.leftOver, eight)} stay open: blocks that keep their length leave no whole ones.</p>
-          )}
-          <PreviewButton command={fit.command}>Fit the blocks</PreviewButton>
+          {fit.leftOver > 0 && <p className="panel-note">{words.panelsSong.leftOpen({ counts: fit.leftOver, eight })}</p>}
+          <PreviewButton command={fit.command}>{words.panelsSong.fitThem}</PreviewButton>
         </>
       ) : fit.ok ? null : (
         <>
@@ -64,7 +62,7 @@ function Changes({ changes, eight }: { changes: readonly LengthChange[]; eight: 
         <li key={blockId}>
           {tell(name)}{' '}
           <b>
-            {formatEightsInput(from, eight)} → {formatEights(to, eight)}
+            {formatEightsInput(from, eight)} → {words.measures.eights(to, eight)}
           </b>
         </li>
       ))}

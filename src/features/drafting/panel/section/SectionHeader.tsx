@@ -1,15 +1,14 @@
 import type { SectionReport } from '#engine/played.ts'
 import type { Section } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { sectionName } from '#plan/names.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp } from '#store/useApp.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatEights } from '#units/formatEights.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { clock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 /** What a section is called and where it stands. */
 export function SectionHeader({ section }: { section: Section }) {
-  const name = useApp((state) => state.shown && nameOfSection(state.shown, section))
+  const name = useApp((state) => state.shown && tell(sectionName(state.shown, section)))
   const place = useApp((state) => (state.shown?.sections.findIndex(({ id }) => id === section.id) ?? 0) + 1)
   const report = useApp((state) => state.shownReport?.sections.find(({ sectionId }) => sectionId === section.id))
   return (
@@ -20,11 +19,11 @@ export function SectionHeader({ section }: { section: Section }) {
       {report && (
         <>
           <p className="panel-where">
-            {`section ${place} · ${formatClock(report.one)} to ${formatClock(report.to)}`}
-            {report.counts && ` · ${formatEights(report.counts.total, report.unit.eight)}`}
+            {words.panelsSong.where({ place, from: report.one, to: report.to })}
+            {report.counts && ` · ${words.measures.eights(report.counts.total, report.unit.eight)}`}
           </p>
           <p className="panel-where">
-            enters at {report.entersAt}, leaves at {report.leavesAt}
+            {words.panelsSong.resistanceInOut({ enters: tell(report.entersAt), leaves: tell(report.leavesAt) })}
           </p>
         </>
       )}
@@ -54,19 +53,20 @@ function sayTalk({ shownReport }: AppState, sectionId: string): string {
   if (!shownReport || !talk || talk.seconds <= 0) return ''
   const longest = talk.longest === undefined ? undefined : shownReport.cues.lines[talk.longest]
   const cue = longest?.cue.text.trim()
-  const most = longest && cue ? `, most at a time ${formatNumber(longest.to - longest.from, 1)} s: “${shortened(cue)}”` : ''
-  return `talk ${Math.round(100 * talk.share)} % of it${most}`
+  const { share } = talk
+  if (!longest || !cue) return words.panelsSong.talking({ share })
+  return words.panelsSong.talkingLongest({ share, seconds: longest.to - longest.from, words: shortened(cue) })
 }
 
 const shortened = (text: string): string => (text.length > 40 ? `${text.slice(0, 38).trimEnd()}…` : text)
 
 /** What the blocks leave open or run past, and how the changes sit; empty where all is covered and aligned. */
 function sayFill({ counts, unit, open, beyond, aligned }: SectionReport): string {
-  const amount = (value: number) => (counts ? formatEights(value, unit.eight) : formatClock(value))
+  const amount = (value: number) => (counts ? words.measures.eights(value, unit.eight) : clock(value))
   const said = [
-    open > 0 && `${amount(open)} of the song not covered`,
-    beyond > 0 && `${amount(beyond)} beyond the end`,
-    aligned !== null && aligned < 1 && `${Math.round(aligned * 100)} % of the changes on the ${unit.name} or better`,
+    open > 0 && words.panelsSong.notCovered({ amount: amount(open) }),
+    beyond > 0 && words.panelsSong.pastEnd({ amount: amount(beyond) }),
+    aligned !== null && aligned < 1 && words.panelsSong.aligned({ share: aligned, group: unit.name }),
   ]
   return said.filter((part) => part !== false).join(' · ')
 }

@@ -20,13 +20,14 @@ import { parseLeadIn } from '#plan/songs/songRules.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import type { Choice } from '#ui/Select.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
+import { number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 const NOT_SET = 'none'
-const FEET: readonly Choice<Foot | typeof NOT_SET>[] = [
-  { value: NOT_SET, label: 'not set' },
-  { value: 'left', label: 'left' },
-  { value: 'right', label: 'right' },
+const footChoices = (): readonly Choice<Foot | typeof NOT_SET>[] => [
+  { value: NOT_SET, label: words.panelsSong.notSet },
+  { value: 'left', label: words.names.foot({ foot: 'left' }) },
+  { value: 'right', label: words.names.foot({ foot: 'right' }) },
 ]
 
 /** Everything about one section: its song, how it is reached, and what may be done with the song. */
@@ -51,34 +52,34 @@ function SectionFields({ section }: { section: Section }) {
         {song && <SongFields sectionId={section.id} song={song} blocks={section.blocks} houseRules={houseRules} does={does} />}
         {song?.grid && <RiddenFields song={song} grid={song.grid} inCount={section.inCount} outCount={section.outCount} does={does} />}
         <QuantityRow
-          label="lead-in"
+          label={words.panelsSong.leadIn}
           value={section.leadInSeconds}
-          unit={section.leadInSeconds < 0 ? 's, a crossfade' : 's before count one'}
-          format={(seconds) => formatNumber(seconds, 1)}
+          unit={section.leadInSeconds < 0 ? words.panelsSong.crossfade : words.panelsSong.beforeCount}
+          format={(seconds) => number(seconds, 1)}
           parse={parseLeadIn}
           onChange={(leadInSeconds) => does.edit({ leadInSeconds })}
           step={(seconds, direction, large) => Math.max(-600, Math.min(600, seconds + direction * (large ? 5 : 1)))}
         />
         {song?.grid && (
           <SelectRow
-            label="lead foot"
+            label={words.panels.leadFoot}
             value={section.lead ?? NOT_SET}
-            choices={FEET}
+            choices={footChoices()}
             onChange={(foot) => does.edit({ lead: foot === NOT_SET ? undefined : foot })}
           />
         )}
         <TextRow
-          label="name"
+          label={words.panels.name}
           value={section.title}
-          placeholder={song?.title ?? 'what this stretch is called'}
+          placeholder={song?.title ?? words.panelsSong.nameHint}
           longest={300}
           onChange={(title) => does.edit({ title })}
         />
         <TextRow
-          label="notes"
+          label={words.panels.notes}
           value={section.notes}
           rows={1}
-          placeholder="what to remember"
+          placeholder={words.panels.notesHint}
           longest={10_000}
           onChange={(notes) => does.edit({ notes })}
         />
@@ -107,13 +108,13 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
   const [swaps, setSwaps] = useState(0)
   if (!song) {
     return (
-      <section className="panel-group panel-edit-only" aria-label="song">
-        <h3>add a song</h3>
+      <section className="panel-group panel-edit-only" aria-label={words.panelsSong.song}>
+        <h3>{words.panelsSong.addSong}</h3>
         <ShelfSongs section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} newId={does.newId}>
           {(next) => (
             <>
-              <p className="panel-beside">With a tempo, the blocks become whole eights of about the same length.</p>
+              <p className="panel-beside">{words.panelsSong.becomeEights}</p>
               <p className="panel-beside">
                 <Button
                   tone="action"
@@ -123,7 +124,7 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
                     setSwaps(swaps + 1)
                   }}
                 >
-                  add the song
+                  {words.panelsSong.addTheSong}
                 </Button>
               </p>
             </>
@@ -135,19 +136,15 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
   return (
     <div className="panel-edit-only panel-parts-only">
       <KeepSong song={song} />
-      <Fold title="swap the song">
+      <Fold title={words.panelsSong.replaceSong}>
         <ShelfSongs key={song.id} section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} replaces newId={does.newId}>
           {(next) => <SwapSong sectionId={section.id} song={next} onDone={() => setSwaps(swaps + 1)} />}
         </NewSong>
       </Fold>
-      <Fold title="take the song away">
-        <p className="panel-note">
-          {song.grid
-            ? 'The blocks stay, in whole seconds, and state the cadence the beat gave them. Undo brings the song back.'
-            : 'The blocks stay as they are. Undo brings the song back.'}
-        </p>
-        <Button onClick={() => does.setSong(null)}>take “{song.title}” away</Button>
+      <Fold title={words.panelsSong.removeSong}>
+        <p className="panel-note">{song.grid ? words.panelsSong.removeBeat : words.panelsSong.removeOnly}</p>
+        <Button onClick={() => does.setSong(null)}>{words.panelsSong.removeNamed({ title: song.title })}</Button>
       </Fold>
     </div>
   )

@@ -12,7 +12,7 @@ import { findSongs, forRide, onShelf, type ShelfSong, songKey } from '#plan/song
 import type { SongSound } from '#plan/sound/songSound.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import './shelfSongs.css'
 
 /** Songs offered at once; the rest are found on the shelf itself. */
@@ -31,7 +31,7 @@ export function KeepSong({ song }: { song: Song }) {
   return (
     <p className="panel-beside panel-edit-only">
       <Button tone="quiet" onClick={keep}>
-        {there ? 'keep it on the shelf as it is now' : 'keep it on the shelf'}
+        {there ? words.panelsSong.updateMySongs : words.panelsSong.addToMySongs}
       </Button>
     </p>
   )
@@ -64,7 +64,7 @@ export function ShelfSongs({ section, onTaken }: { section: Section; onTaken: ()
   })
   return (
     <div className="panel-shelf">
-      <p className="panel-label">from the shelf, the best fits first</p>
+      <p className="panel-label">{words.panelsSong.bestFirst}</p>
       <ul>
         {offered.map(({ kept, why, strikes }) => (
           <li key={kept.id}>
@@ -73,7 +73,7 @@ export function ShelfSongs({ section, onTaken }: { section: Section; onTaken: ()
               pressed={chosen?.id === kept.id}
               onClick={() => setChosen(chosen?.id === kept.id ? null : { id: kept.id, song: songOf(kept, strikes) })}
             >
-              {kept.song.artist ? `${kept.song.title}, ${kept.song.artist}` : kept.song.title}
+              {kept.song.artist ? words.panelsSong.byArtist({ title: kept.song.title, artist: kept.song.artist }) : kept.song.title}
             </Button>
             {why && <span className="panel-quiet">{why}</span>}
             {chosen?.id === kept.id && <SwapSong sectionId={section.id} song={chosen.song} onDone={onTaken} />}
@@ -116,7 +116,7 @@ function offersFor(section: Section, { shelf, sounds, lately, rules }: Known): O
     ...(legsWanted(section, rules) && { strikes: rank.strikesPerBeat }),
   }))
   const rest = findSongs(others, '', 'title').filter((kept) => !ranked.some((other) => other.kept === kept))
-  return [...ranked, ...rest.map((kept): Offer => ({ kept, why: kept.song.grid ? '' : 'no tempo known' }))].slice(0, OFFERED)
+  return [...ranked, ...rest.map((kept): Offer => ({ kept, why: kept.song.grid ? '' : words.panelsSong.noTempo }))].slice(0, OFFERED)
 }
 
 const driveOf = ({ song, energy }: ShelfSong, sounds: Known['sounds']): Energy | undefined =>

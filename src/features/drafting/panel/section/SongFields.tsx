@@ -22,9 +22,9 @@ import { formatSongLength, formatTempo, parseFirstBeat, parseSongLength, parseTe
 import { useAppStore } from '#store/useApp.ts'
 import { Field } from '#ui/Field.tsx'
 import type { Choice } from '#ui/Select.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
-import { plural } from '#units/plural.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
+import { number } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 interface SongFieldsProps {
   sectionId: string
@@ -34,31 +34,34 @@ interface SongFieldsProps {
   does: SectionActions
 }
 
-const BARS: readonly Choice<'4' | '3' | '6'>[] = [
-  { value: '4', label: '4 beats a bar' },
-  { value: '3', label: '3 beats a bar' },
-  { value: '6', label: '6 beats a bar' },
-]
+const barChoices = (): readonly Choice<'4' | '3' | '6'>[] =>
+  (['4', '3', '6'] as const).map((value) => ({ value, label: words.panelsSong.beatsPerBar({ count: Number(value) }) }))
 
 /** The song of a section: what it is called, how fast it goes and how its beat is ridden. */
 export const SongFields = memo(function SongFields({ sectionId, song, blocks, houseRules, does }: SongFieldsProps) {
   const { grid } = song
+  const tempoNote = grid ? sayTempo(tempoOf(grid)) : null
   const single = useMemo(() => blocks.flatMap((item) => (isSet(item) ? item.parts : [item])), [blocks])
   return (
     <>
       <TextRow
-        label="song"
+        label={words.panelsSong.song}
         value={song.title}
-        required="A song needs a title; to ride without one, take the song away below."
+        required={words.panelsSong.titleNeeded}
         longest={300}
         onChange={(title) => title !== undefined && does.setSong({ ...song, title })}
       />
-      <TextRow label="artist" value={song.artist} longest={300} onChange={(artist) => does.setSong(patched(song, { artist }))} />
+      <TextRow
+        label={words.panelsSong.artist}
+        value={song.artist}
+        longest={300}
+        onChange={(artist) => does.setSong(patched(song, { artist }))}
+      />
       <OptionalQuantityRow
-        label="tempo"
+        label={words.panelsSong.tempo}
         value={grid && tempoOf(grid)}
-        unit="bpm"
-        placeholder="not known: blocks in seconds"
+        unit={words.panelsSong.bpm}
+        placeholder={words.panelsSong.tempoUnknown}
         format={formatTempo}
         parse={parseTempo}
         onChange={(bpm) => does.setTempo(bpm === undefined ? null : { bpm })}
@@ -68,7 +71,7 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
         <TapTempo song={song} blocks={single} houseRules={houseRules} does={does} />
       </div>
       <QuantityRow
-        label="length"
+        label={words.panels.length}
         value={song.lengthSeconds}
         format={formatSongLength}
         parse={parseSongLength}
@@ -86,8 +89,8 @@ export const SongFields = memo(function SongFields({ sectionId, song, blocks, ho
           />
           <BeatFields song={song} grid={grid} sectionId={sectionId} does={does} />
           {/* Beside what puts it right; under the tempo it would move buttons from under the pointer that leaves the field. */}
-          {sayTempo(tempoOf(grid)) && <p className="panel-quiet">{sayTempo(tempoOf(grid))}</p>}
-          <Fold title="put the beats right">
+          {tempoNote !== null && <p className="panel-quiet">{tell(tempoNote)}</p>}
+          <Fold title={words.panelsSong.fixBeat}>
             <BeatTools sectionId={sectionId} grid={grid} />
             <OddBeats sectionId={sectionId} grid={grid} />
           </Fold>
@@ -131,47 +134,47 @@ function BeatFields({ song, grid, sectionId, does }: { song: Song; grid: BeatGri
   return (
     <>
       <QuantityRow
-        label="first beat"
+        label={words.panelsSong.firstBeat}
         value={firstBeat}
-        unit="s into the song"
-        format={(seconds) => formatNumber(seconds, 3)}
+        unit={words.panelsSong.intoSong}
+        format={(seconds) => number(seconds, 3)}
         parse={parseFirstBeat}
         onChange={(seconds) => does.setSong({ ...song, grid: startingAt(grid, seconds) })}
         step={(seconds, direction, large) => Math.max(0, Number((seconds + direction * (large ? 1 : 0.05)).toFixed(3)))}
       />
       <SelectRow
-        label="bars"
+        label={words.panelsSong.bars}
         value={`${grid.beatsPerBar}`}
-        choices={BARS}
+        choices={barChoices()}
         onChange={(beats) => does.setSong({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
       />
       <Field
-        label="odd beats"
+        label={words.panelsSong.oddBeats}
         value={oddText}
         rows={Math.max(1, grid.odd?.length ?? 0)}
         placeholder="33 +2"
-        hint="One a line: the eight they come before, and how many are extra (33 +2) or missing (65 −1)."
+        hint={words.panelsSong.oddHint}
         onCommit={setOdd}
       />
-      <Fold title="quiet windows, marks, lyrics" holds={heldBy(song)}>
+      <Fold title={words.panelsSong.zonesMarkersLyrics} holds={heldBy(song)}>
         <Field
-          label="quiet"
+          label={words.panelsSong.noTalk}
           value={quietText}
           placeholder="33–40, 65–72"
-          hint="Eights of the song to keep free of speech."
+          hint={words.panelsSong.noTalkHint}
           onCommit={setQuiet}
         />
         <Field
-          label="marks"
+          label={words.panelsSong.markers}
           value={marksText}
           rows={2}
-          placeholder={'1 intro\n33 chorus'}
-          hint="One a line: the eight it starts at, and its name."
+          placeholder={words.panelsSong.markersExample}
+          hint={words.panelsSong.markersHint}
           onCommit={setMarks}
         />
         <CheckRow
-          label="lyrics"
-          says="clean, fit for every room"
+          label={words.panelsSong.lyrics}
+          says={words.panelsSong.clean}
           checked={song.clean === true}
           onChange={(clean) => does.setSong(patched(song, { clean: clean || undefined }))}
         />
@@ -187,8 +190,10 @@ function startingAt(grid: BeatGrid, firstBeat: Seconds): BeatGrid {
 }
 
 function heldBy({ quiet, marks, clean }: Song): string | undefined {
-  const held = [quiet?.length && `${quiet.length} quiet`, marks?.length && plural(marks.length, 'mark'), clean && 'clean'].filter(
-    (part) => typeof part === 'string',
-  )
+  const held = [
+    quiet?.length && words.panelsSong.heldZones({ count: quiet.length }),
+    marks?.length && words.panelsSong.heldMarkers({ count: marks.length }),
+    clean && words.panelsSong.clean,
+  ].filter((part) => typeof part === 'string')
   return held.length === 0 ? undefined : held.join(', ')
 }

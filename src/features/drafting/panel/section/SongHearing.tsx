@@ -3,6 +3,7 @@ import { OctaveTools } from '#features/drafting/panel/section/BeatTools.tsx'
 import type { BeatGrid } from '#plan/model.ts'
 import { type Hearing, isUnderWay } from '#plan/songs/heardSong.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell, words } from '#words/words.ts'
 
 /** A file given to a section, and where its hearing stands. */
 export interface SongHearing {
@@ -28,20 +29,24 @@ export function HearingRow({ row: { file, hearing }, sectionId, grid, onAbort, o
   const over = hearing.kind === 'heard' || hearing.kind === 'known'
   return (
     <li data-hearing={hearing.kind}>
-      <span>{sayHearing(file.name, hearing)}</span>
+      <span>{tell(sayHearing(file.name, hearing))}</span>
       {isUnderWay(hearing) && (
         <>
-          <progress value={hearing.kind === 'analysing' ? hearing.share : 0} max={1} aria-label={`reading ${file.name}`} />
+          <progress
+            value={hearing.kind === 'analysing' ? hearing.share : 0}
+            max={1}
+            aria-label={words.panelsSong.reading({ file: file.name })}
+          />
           <Button tone="quiet" onClick={onAbort}>
-            stop
+            {words.panelsSong.stop}
           </Button>
         </>
       )}
       {over && grid && <OctaveTools sectionId={sectionId} grid={grid} />}
-      {over && onTake && <Button onClick={onTake}>take this one</Button>}
+      {over && onTake && <Button onClick={onTake}>{words.panelsSong.applyThis}</Button>}
       {hearing.kind === 'known' && (
         <Button tone="quiet" onClick={onAnew}>
-          read it anew
+          {words.panelsSong.detectAgain}
         </Button>
       )}
     </li>

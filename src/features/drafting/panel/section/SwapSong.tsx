@@ -7,9 +7,7 @@ import type { Song } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp } from '#store/useApp.ts'
-import { formatEights } from '#units/formatEights.ts'
-import { plural } from '#units/plural.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 interface SwapSongProps {
   sectionId: string
@@ -30,7 +28,14 @@ export function SwapSong({ sectionId, song, onDone }: SwapSongProps) {
   const sentences = swap
     ? [
         ...(swap.does
-          ? [sayKept(section.blocks.length, swap.does.needed, eightOf(section.song?.grid)), ...swap.does.sentences.map(tell)]
+          ? [
+              words.panelsSong.blocksKept({
+                count: section.blocks.length,
+                counts: swap.does.needed,
+                eight: eightOf(section.song?.grid),
+              }),
+              ...swap.does.sentences.map(tell),
+            ]
           : [measures(section.song?.grid !== undefined)]),
         ...sayMoved(ride, swap.command.apply(ride), sectionId).map(tell),
       ]
@@ -45,22 +50,14 @@ export function SwapSong({ sectionId, song, onDone }: SwapSongProps) {
       <p className="panel-beside">
         {swap ? (
           <PreviewButton command={swap.command} onDone={onDone}>
-            swap the song
+            {words.panelsSong.replaceSong}
           </PreviewButton>
         ) : (
-          'Write a title to see what falls off the end.'
+          words.panelsSong.titleToSee
         )}
       </p>
     </>
   )
 }
 
-const sayKept = (items: number, counts: number, eight: number): string =>
-  items === 1
-    ? `The block keeps its counts, ${formatEights(counts, eight)}.`
-    : `All ${plural(items, 'block')} keep their counts, ${formatEights(counts, eight)} in all.`
-
-const measures = (counted: boolean): string =>
-  counted
-    ? 'Blocks keep their counts, and the clock follows the new tempo. Without a tempo they become seconds.'
-    : 'With a tempo, the blocks become whole eights of about the same length.'
+const measures = (counted: boolean): string => (counted ? words.panelsSong.keepCounts : words.panelsSong.becomeEights)

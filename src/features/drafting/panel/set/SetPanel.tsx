@@ -7,19 +7,16 @@ import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
 import { SetHeader } from '#features/drafting/panel/set/SetHeader.tsx'
 import { patchSet, type SetPatch } from '#plan/commands/patchSet.ts'
-import type { Block, SetBlock } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
+import type { SetBlock } from '#plan/model.ts'
+import { itemName, lengthText } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEffort } from '#units/formatEffort.ts'
-import { formatEights } from '#units/formatEights.ts'
-import { formatSignedSetting } from '#units/formatSetting.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { parseSetting } from '#units/parseSetting.ts'
-import type { Counts } from '#units/units.ts'
+import { effortRange, signedSetting } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import './SetPanel.css'
 
 const ROUNDS: NumberRules = { of: 'rounds', min: 1, max: 100, suffixes: ['rounds', 'round', 'runden', 'runde', '×', 'x'] }
@@ -39,7 +36,7 @@ function SetFields({ set }: { set: SetBlock }) {
   const counted = useApp((state) =>
     state.shownReport?.cues.repeats
       .filter(({ setId }) => setId === set.id)
-      .map(({ words }) => words)
+      .map((call) => tell(call.words))
       .join(', '),
   )
   const now = () => store.getState()
@@ -49,7 +46,7 @@ function SetFields({ set }: { set: SetBlock }) {
       <SetHeader set={set} />
       <div className="panel-rows">
         <QuantityRow
-          label="rounds"
+          label={words.panels.rounds}
           value={set.rounds}
           format={String}
           parse={(text) => parseNumber(text, ROUNDS)}
@@ -57,46 +54,46 @@ function SetFields({ set }: { set: SetBlock }) {
           step={(rounds, direction) => Math.min(ROUNDS.max, Math.max(ROUNDS.min, rounds + direction))}
         />
         <QuantityRow
-          label="each adds"
+          label={words.panels.eachAdds}
           value={set.perRound?.steps ?? 0}
-          unit={`${bike.unit}s a round`}
-          format={(steps) => formatSignedSetting(steps, bike.stepsPerUnit)}
+          unit={words.panels.perRound({ units: words.measures.unitOf(bike.unit, true) })}
+          format={(steps) => signedSetting(steps, bike.stepsPerUnit)}
           parse={(text) => parseSetting(text, bike)}
           onChange={(steps) => edit({ perRound: steps === 0 ? undefined : { steps } })}
           step={(steps, direction, large) => steps + direction * (large ? bike.stepsPerUnit : 1)}
         />
         {counted && (
-          <FactRow label="count down">
+          <FactRow label={words.panels.countdown}>
             <q>{counted}</q>
-            <p className="panel-note">called as each round begins; words of a part are the same in every round</p>
+            <p className="panel-note">{words.panels.countdownNote}</p>
           </FactRow>
         )}
-        <TextRow label="name" value={set.label} placeholder="what you call it" longest={120} onChange={(label) => edit({ label })} />
+        <TextRow
+          label={words.panels.name}
+          value={set.label}
+          placeholder={words.panels.whatYouCallIt}
+          longest={120}
+          onChange={(label) => edit({ label })}
+        />
       </div>
-      <section className="panel-group" aria-label="parts">
-        <h3>parts</h3>
+      <section className="panel-group" aria-label={words.panels.parts}>
+        <h3>{words.panels.parts}</h3>
         <ol className="panel-parts">
           {set.parts.map((part) => (
             <li key={part.id}>
               <button type="button" className="panel-part" onClick={() => now().selectItem(part.id)}>
                 <Figure name={blockFigure(part)} />
-                <span className="panel-name">{nameOfItem(part)}</span>
+                <span className="panel-name">{tell(itemName(part))}</span>
                 <span className="panel-quiet">
-                  {sayLength(part, eight ?? 8)} · effort {sayEffort(part)}
+                  {words.panels.partSays({ length: tell(lengthText(part.length, eight ?? 8)), effort: effortRange(part.effort) })}
                 </span>
               </button>
             </li>
           ))}
         </ol>
         <ActionButton action={UNGROUP} on={on} className="panel-edit-only" />
-        <p className="panel-note panel-edit-only">Writes every round as blocks of its own; the ride stays the same.</p>
+        <p className="panel-note panel-edit-only">{words.panels.expandNote}</p>
       </section>
     </>
   )
 }
-
-const sayLength = ({ length }: Block, eight: Counts): string =>
-  'counts' in length ? formatEights(length.counts, eight) : formatDuration(length.seconds)
-
-const sayEffort = ({ effort: { from, to } }: Block): string =>
-  from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`

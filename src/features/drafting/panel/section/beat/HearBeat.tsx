@@ -10,8 +10,9 @@ import { beatOf, countAt, eightOf, secondAt } from '#plan/songs/beatGrid.ts'
 import { formatStart } from '#plan/songs/songPlace.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
+import { clock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { MarkButtons } from './MarkButtons.tsx'
 import { TapOnes } from './TapOnes.tsx'
 import './hearBeat.css'
@@ -49,29 +50,27 @@ function Hearing({ section, song, grid, rehearsing }: HearBeatProps & { rehearsi
     [hearing, section.id],
   )
   return (
-    <section className="panel-group hear-beat" aria-label="hear the beat">
+    <section className="panel-group hear-beat" aria-label={words.panelsSong.hearBeat}>
       <p className="hear-beat-row">
         <ActionButton action={HEAR_BEAT} on={on} tone="action" />
         <ActionButton action={HEAR_FROM_IN_POINT} on={on} tone="quiet" />
         {isThere && (
           <Button tone="quiet" pressed={click} onClick={() => store.getState().setRehearsalHabits({ click: !click })}>
-            click
+            {words.panelsSong.click}
           </Button>
         )}
       </p>
       <PlaceInSong rehearsing={rehearsing} section={section} song={song} grid={grid} />
       {!isThere && (
         <>
-          <p className="panel-note">
-            Drop the song’s file below to hear it; until then its beats click alone. Or play it elsewhere and say when its one is heard:
-          </p>
+          <p className="panel-note">{words.panelsSong.dropToHear}</p>
           <p className="hear-beat-row">
             {/* The moment the finger comes down is meant, not the one it is lifted. */}
             <Button
               onPointerDown={(event) => event.button === 0 && void hearing.oneNow(section.id, event.timeStamp, now)}
               onClick={(event) => event.detail === 0 && void hearing.oneNow(section.id, event.timeStamp, now)}
             >
-              the one is now
+              {words.panelsSong.beatOneNow}
             </Button>
           </p>
         </>
@@ -101,7 +100,7 @@ function PlaceInSong({ rehearsing: { hearing }, section, song, grid }: HearBeatP
     return hearing.frames.subscribe((timestamp) => {
       const at =
         hearing.snapshot().sectionId === section.id ? hearing.secondAt(timestamp) : Math.max(0, secondAt(grid, section.inCount ?? 0))
-      write({ clock: formatClock(Math.floor(at)), place: sayPlace(grid, at) })
+      write({ clock: clock(Math.floor(at)), place: sayPlace(grid, at) })
       if (slider.current && !held) show(slider.current, at)
     })
   }, [hearing, section.id, section.inCount, grid, held])
@@ -110,7 +109,7 @@ function PlaceInSong({ rehearsing: { hearing }, section, song, grid }: HearBeatP
       <input
         ref={slider}
         type="range"
-        aria-label="place in the song"
+        aria-label={words.panelsSong.placeInSong}
         min={0}
         max={Math.floor(song.lengthSeconds)}
         defaultValue={0}
@@ -134,16 +133,16 @@ function show(slider: HTMLInputElement, at: Seconds): void {
   const second = `${Math.round(at)}`
   if (slider.value === second && slider.ariaValueText !== null) return
   slider.value = second
-  slider.ariaValueText = formatClock(Math.round(at))
+  slider.ariaValueText = clock(Math.round(at))
 }
 
 /** "eight 12, count 3" */
 function sayPlace(grid: BeatGrid, at: Seconds): string {
   const eight = eightOf(grid)
   const count = countAt(grid, at) + 1e-6
-  if (count < 0) return 'before the first beat'
+  if (count < 0) return words.panelsSong.beforeFirstBeat
   const begun = Math.floor(count / eight) * eight
   // Beats over are counted on in their eight.
   const inEight = Math.floor(beatOf(grid, count) - beatOf(grid, begun))
-  return `${eight === 6 ? 'six' : 'eight'} ${formatStart(begun, eight)}, count ${inEight + 1}`
+  return words.panelsSong.placeSays({ six: eight === 6, place: formatStart(begun, eight), count: inEight + 1 })
 }

@@ -3,10 +3,11 @@ import { type MarkStep, PARTS } from '#features/drafting/rehearsal/marking.ts'
 import type { Rehearsing } from '#features/drafting/rehearsal/RehearsalContext.ts'
 import { Button } from '#ui/Button.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
+import { words } from '#words/words.ts'
 
-const STEPS = [
-  { value: 'eight' as const, label: 'on the eight' },
-  { value: 'count' as const, label: 'on the count' },
+const stepChoices = () => [
+  { value: 'eight' as const, label: words.panelsSong.theEight },
+  { value: 'count' as const, label: words.panelsSong.theCount },
 ]
 
 /** Marks tapped while the song plays: one press names the part that begins here, two the stretch to be kept free of speech. */
@@ -20,21 +21,21 @@ export function MarkButtons({ rehearsing }: { rehearsing: Rehearsing }) {
   }
   return (
     <>
-      <p className="panel-label">mark here</p>
+      <p className="panel-label">{words.panelsSong.markHere}</p>
       <p className="hear-beat-row">
-        {PARTS.map((label) => (
+        {PARTS.map((part) => words.panelsSong.part({ part })).map((label) => (
           <Button key={label} onClick={(event) => mark(label, event.timeStamp)}>
             {label}
           </Button>
         ))}
       </p>
-      <Segmented label="marks go" value={step} choices={STEPS} onChange={setStep} />
+      <Segmented label={words.panelsSong.markersSnap} value={step} choices={stepChoices()} onChange={setStep} />
       <p className="hear-beat-row">
         <Button pressed={quietFrom !== null} onClick={(event) => hearing.quiet(step, event.timeStamp)}>
-          {quietFrom === null ? 'quiet from here' : 'quiet to here'}
+          {quietFrom === null ? words.panelsSong.noTalkFrom : words.panelsSong.noTalkTo}
         </Button>
       </p>
-      <p className="panel-note">Other names are written under marks, with those that are there.</p>
+      <p className="panel-note">{words.panelsSong.otherNames}</p>
     </>
   )
 }

@@ -8,8 +8,8 @@ import { eightOf } from '#plan/songs/beatGrid.ts'
 import { sayOdd } from '#plan/songs/oddText.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { plural } from '#units/plural.ts'
 import type { Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 
 /** The first beats of bars, tapped as they are heard: from a few on they say how the bars lie, and sixteen make it sure. */
 export function TapOnes({ rehearsing: { hearing }, sectionId, grid }: { rehearsing: Rehearsing; sectionId: string; grid: BeatGrid }) {
@@ -25,16 +25,16 @@ export function TapOnes({ rehearsing: { hearing }, sectionId, grid }: { rehearsi
           onPointerDown={(event) => event.button === 0 && tap(event.timeStamp)}
           onClick={(event) => event.detail === 0 && tap(event.timeStamp)}
         >
-          this is a one
+          {words.panelsSong.thisIsOne}
         </Button>
         {ones.length > 0 && (
           <Button tone="quiet" onClick={() => setOnes([])}>
-            start again
+            {words.panelsSong.startAgain}
           </Button>
         )}
         {ride && said && !settled && (
           <PreviewButton command={setBars(ride, { sectionId, ...said })} onDone={() => setOnes([])}>
-            {`take ${said.beatsPerBar} beats a bar${said.odd ? ' and the odd beats' : ''}`}
+            {words.panelsSong.applyBars({ count: said.beatsPerBar, odd: said.odd !== undefined })}
           </PreviewButton>
         )}
       </p>
@@ -46,13 +46,11 @@ export function TapOnes({ rehearsing: { hearing }, sectionId, grid }: { rehearsi
 }
 
 function sayOnes(tapped: number, said: ReturnType<typeof tapOnes>, settled: boolean): string {
-  if (tapped === 0) return `Tap the first beat of each bar; ${SURE_ONES} make it sure.`
-  if (tapped < FEWEST_ONES) return `${tapped} of ${SURE_ONES} ones.`
-  if (!said) return `${tapped} of ${SURE_ONES} ones, which do not agree on a bar yet.`
-  const agreed = `${said.agree} of ${said.of} ones agree`
-  if (settled) return `${agreed}: the bars are right as they are.`
-  const { shift } = said
-  const moved = shift === 0 ? '' : `, the one ${plural(Math.abs(shift), 'beat')} ${shift > 0 ? 'later' : 'earlier'}`
-  const odd = said.odd?.map((place) => `, ${sayOdd(place, eightOf(said))}`).join('') ?? ''
-  return `${agreed}: ${said.beatsPerBar} beats a bar${moved}${odd}.`
+  const { panelsSong } = words
+  if (tapped === 0) return panelsSong.onesNone({ sure: SURE_ONES })
+  if (tapped < FEWEST_ONES) return panelsSong.onesFew({ tapped, sure: SURE_ONES })
+  if (!said) return panelsSong.onesUnsure({ tapped, sure: SURE_ONES })
+  const { agree, of, shift, beatsPerBar: count, odd = [] } = said
+  if (settled) return panelsSong.onesSettled({ agree, of })
+  return panelsSong.onesSay({ agree, of, count, shift, odd: odd.map((place) => tell(sayOdd(place, eightOf(said)))) })
 }

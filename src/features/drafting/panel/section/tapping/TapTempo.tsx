@@ -2,7 +2,7 @@ import { type KeyboardEvent, type ReactNode, useId, useMemo, useRef, useState } 
 import { firstBeat } from '#engine/alignment/firstBeat.ts'
 import { sayTapped } from '#engine/alignment/sayTapped.ts'
 import { sayTempo } from '#engine/alignment/sayTempo.ts'
-import { FEWEST_TAPS, TAPPED, type TappedTempo, tapTempo } from '#engine/alignment/tapTempo.ts'
+import { FEWEST_TAPS, TAPPED, tapTempo } from '#engine/alignment/tapTempo.ts'
 import { sayFit } from '#engine/cadence/cadenceWindow.ts'
 import { constantsOf } from '#engine/constants.ts'
 import type { SectionActions } from '#features/drafting/panel/section/actionsOnSection.ts'
@@ -10,9 +10,9 @@ import type { Block, Ride, Song } from '#plan/model.ts'
 import { isTempo } from '#plan/songs/rescaledSong.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
-import { plural } from '#units/plural.ts'
 import type { Bpm } from '#units/units.ts'
+import { number } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 import { tapOf } from './tapKeys.ts'
 import { type Tap, useTaps } from './useTaps.ts'
 import './tapTempo.css'
@@ -30,7 +30,7 @@ export function TapTempo(props: TapTempoProps) {
   return (
     <div className="panel-beside">
       <Button tone="quiet" onClick={() => setOpen(true)}>
-        tap the tempo
+        {words.panelsSong.tapTempo}
       </Button>
       {open && <TapDialog {...props} onClose={() => setOpen(false)} />}
     </div>
@@ -46,6 +46,7 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
   const beatsPerBar = song.grid?.beatsPerBar ?? 4
   const first = tapped && taps.start !== null ? firstBeat(tapped, taps.ones, taps.start, beatsPerBar) : undefined
   const bpm = tapped && tapped.bpm * factor
+  const tempoNote = bpm === null ? null : sayTempo(bpm)
 
   const press = (event: KeyboardEvent) => {
     const meant = tapOf(event.key)
@@ -62,17 +63,17 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
   return (
     <Dialog
       open
-      title={`tap the tempo of ${song.title}`}
+      title={words.panelsSong.tapTempoOf({ title: song.title })}
       onClose={onClose}
-      closeLabel="leave it"
+      closeLabel={words.panelsSong.cancel}
       actions={
         <Button tone="solid" disabled={bpm === null || !isTempo(bpm)} onClick={take}>
-          {bpm === null ? 'take the tempo' : `take ${formatNumber(bpm, 2)} bpm`}
+          {bpm === null ? words.panelsSong.applyTempo : words.panelsSong.applyBpm({ bpm })}
         </Button>
       }
     >
       <div className="tap">
-        <p>Play the song in any player and tap along: any letter or the space bar, or the field below.</p>
+        <p>{words.panelsSong.tapAlong}</p>
         <button
           type="button"
           ref={pad}
@@ -88,21 +89,21 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
           // Enter, and whoever presses it without a pointer or a letter.
           onClick={(event) => event.detail === 0 && tap('beat', event.timeStamp)}
         >
-          <b>{bpm === null ? 'tap' : formatNumber(bpm, 2)}</b>
-          <span>{bpm === null ? counting(taps.beats.length) : `bpm, ± ${formatNumber(tapped!.uncertainty * factor, 2)}`}</span>
+          <b>{bpm === null ? words.panelsSong.tap : number(bpm, 2)}</b>
+          <span>{bpm === null ? counting(taps.beats.length) : words.panelsSong.plusMinus({ bpm: tapped!.uncertainty * factor })}</span>
         </button>
         <div className="tap-row">
           <TapButton kind="start" onTap={tap} pad={pad}>
-            the song starts <kbd>0</kbd>
+            {words.panelsSong.songStarts} <kbd>0</kbd>
           </TapButton>
           <TapButton kind="one" onTap={tap} pad={pad}>
-            the one <kbd>1</kbd>
+            {words.panelsSong.beatOne} <kbd>1</kbd>
           </TapButton>
           <Button tone="quiet" disabled={bpm === null || !isTempo(bpm / 2)} onClick={() => setFactor(factor / 2)}>
-            half
+            {words.panelsSong.halve}
           </Button>
           <Button tone="quiet" disabled={bpm === null || !isTempo(bpm * 2)} onClick={() => setFactor(factor * 2)}>
-            double
+            {words.panelsSong.doubled}
           </Button>
           <Button
             tone="quiet"
@@ -113,19 +114,19 @@ function TapDialog({ song, blocks, houseRules, does, onClose }: TapTempoProps & 
               pad.current?.focus()
             }}
           >
-            start again
+            {words.panelsSong.startAgain}
           </Button>
         </div>
         <div id={says} className="tap-says">
           {tapped && bpm !== null ? (
             <>
-              <p data-grade={sayTapped(tapped, song.lengthSeconds).grade}>{sayTapped(tapped, song.lengthSeconds).text}</p>
-              {sayTempo(bpm) && <p>{sayTempo(bpm)}</p>}
-              <p className="panel-quiet">{sayUsed(tapped)}</p>
+              <p data-grade={sayTapped(tapped, song.lengthSeconds).grade}>{tell(sayTapped(tapped, song.lengthSeconds).text)}</p>
+              {tempoNote !== null && <p>{tell(tempoNote)}</p>}
+              <p className="panel-quiet">{words.panelsSong.tapsUsed(tapped)}</p>
               <Cadences bpm={bpm} blocks={blocks} houseRules={houseRules} />
             </>
           ) : (
-            taps.beats.length >= FEWEST_TAPS && <p>{NO_BEAT}</p>
+            taps.beats.length >= FEWEST_TAPS && <p>{words.panelsSong.notSteady(TAPPED)}</p>
           )}
           <p className="panel-quiet">{sayFirst(first, taps.start !== null, taps.ones.length)}</p>
         </div>
@@ -162,29 +163,31 @@ function TapButton({ kind, onTap, pad, children }: TapButtonProps) {
 }
 
 const counting = (count: number): string =>
-  count === 0 ? 'on every beat' : count < FEWEST_TAPS ? `${count} of at least ${FEWEST_TAPS} taps` : `${count} taps, no beat yet`
+  count === 0
+    ? words.panelsSong.onEveryBeat
+    : count < FEWEST_TAPS
+      ? words.panelsSong.tapsSoFar({ count, least: FEWEST_TAPS })
+      : words.panelsSong.tapsNoBeat({ count })
 
-const NO_BEAT = `These taps keep no one beat between ${TAPPED.from} and ${TAPPED.to} a minute. Tap on evenly, or start again.`
+const strokeChoices = () => [
+  { strikes: 0.5, label: words.panelsSong.tapHalfTime },
+  { strikes: 1, label: words.panelsSong.tapOnBeat },
+  { strikes: 2, label: words.panelsSong.tapDoubleTime },
+]
 
-const STRIKES = [
-  { strikes: 0.5, label: 'a strike every other beat' },
-  { strikes: 1, label: 'one strike a beat' },
-  { strikes: 2, label: 'two strikes a beat' },
-] as const
-
-/** The cadence each way of striking gives, and whether the section's blocks suit it. */
+/** The cadence each number of strokes per beat gives, and whether the section's blocks suit it. */
 function Cadences({ bpm, blocks, houseRules }: { bpm: Bpm; blocks: readonly Block[]; houseRules: Ride['houseRules'] }) {
   const rules = constantsOf({ houseRules })
   return (
     <dl className="tap-cadences">
-      {STRIKES.map(({ strikes, label }) => {
+      {strokeChoices().map(({ strikes, label }) => {
         const rpm = (bpm * strikes) / 2
         const fit = blocks.length > 0 ? sayFit(rpm, blocks, rules) : sayRoom(rpm, rules.seatedMinRpm, rules.seatedMaxRpm)
         return (
           <div key={strikes}>
             <dt>{label}</dt>
             <dd>
-              <b>{formatNumber(rpm, 1)} rpm</b> <span className="panel-quiet">{fit}</span>
+              <b>{words.measures.rpm(rpm, 1)}</b> <span className="panel-quiet">{tell(fit)}</span>
             </dd>
           </div>
         )
@@ -193,17 +196,11 @@ function Cadences({ bpm, blocks, houseRules }: { bpm: Bpm; blocks: readonly Bloc
   )
 }
 
-const sayRoom = (rpm: number, from: number, to: number): string => (rpm < from ? 'too slow' : rpm > to ? 'too fast' : 'can be ridden')
-
-function sayUsed({ used, leftOut, missed, jitter }: TappedTempo): string {
-  const without = [leftOut > 0 && `${leftOut} left out`, missed > 0 && `${plural(missed, 'beat')} not tapped`].filter(
-    (word) => word !== false,
-  )
-  return [`${used} taps`, ...without, `scatter ${formatNumber(jitter * 1000, 0)} ms`].join(' · ')
-}
+const sayRoom = (rpm: number, from: number, to: number): string =>
+  rpm < from ? words.panelsSong.tooSlow : rpm > to ? words.panelsSong.tooFast : words.panelsSong.canBeRidden
 
 function sayFirst(first: number | undefined, started: boolean, ones: number): string {
-  if (first !== undefined) return `The first bar begins ${formatNumber(first, 2)} s into the song.`
-  if (!started) return 'To place the first beat too, start the song here with 0, then tap some bars’ first beats with 1.'
-  return ones === 0 ? 'Tap the first beat of some bars with 1.' : 'A few more beats.'
+  if (first !== undefined) return words.panelsSong.firstBarAt({ seconds: first })
+  if (!started) return words.panelsSong.toPlaceFirst
+  return ones === 0 ? words.panelsSong.tapFirstBeats : words.panelsSong.fewMore
 }
