@@ -53,9 +53,9 @@ test('a bike calibrated by its watts is seen before it is taken, kept, and there
   await page.keyboard.type('280')
   await page.keyboard.press('Enter')
   await expect(page.getByText('For the regular rider it changes most in')).toBeVisible()
-  await page.getByRole('button', { name: 'take this calibration' }).click()
+  await page.getByRole('button', { name: 'use this calibration' }).click()
   await expect(page.getByLabel('watts at 3', { exact: true })).toHaveValue('135')
-  await page.getByRole('button', { name: /^keep Lanternfish/ }).click()
+  await page.getByRole('button', { name: /^save Lanternfish/ }).click()
   await expect(page.getByText('in this ride', { exact: true })).toBeVisible()
   await expect(saved(page)).toBeVisible()
 

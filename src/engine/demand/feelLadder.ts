@@ -5,16 +5,17 @@ import { OXYGEN, wattsForUptake } from './oxygenCost.ts'
 
 /**
  * Feels a rider can find on any bike without a console, from light to heavy, with the effort
- * each is taken for. The words are the trade's, the efforts common practice without a source.
+ * each is taken for. The names are the trade's and stand in a bike's document; what each means
+ * is told from the catalogue. The efforts are common practice without a source.
  */
 export const FEEL_LADDER = [
-  { feel: 'base', effort: 2, means: 'just enough to control the pedals; nothing bounces, nothing pushes back' },
-  { feel: 'easy flat', effort: 3, means: 'a light road; you chat' },
-  { feel: 'brisk flat', effort: 4, means: 'a road with some grip; you still talk in whole sentences' },
-  { feel: 'light hill', effort: 5.5, means: 'the legs have to push; sentences get short' },
-  { feel: 'solid hill', effort: 7, means: 'clipped words; you could hold it for a song' },
-  { feel: 'heavy hill', effort: 8.5, means: 'one word at a time; you could hold it for a minute or two' },
-] as const satisfies readonly { feel: string; effort: Effort; means: string }[]
+  { feel: 'base', effort: 2 },
+  { feel: 'easy flat', effort: 3 },
+  { feel: 'brisk flat', effort: 4 },
+  { feel: 'light hill', effort: 5.5 },
+  { feel: 'solid hill', effort: 7 },
+  { feel: 'heavy hill', effort: 8.5 },
+] as const satisfies readonly { feel: string; effort: Effort }[]
 
 export type Feel = (typeof FEEL_LADDER)[number]['feel']
 

@@ -131,6 +131,7 @@ export const riders: typeof en.riders = {
   peakSecondHint: 'Falls die Konsole sie zeigt. All-out liegt sie in den ersten zehn.',
   seconds: 's',
   watts: 'Watt',
+  rpm: 'U/min',
   needed: 'Der Test braucht diesen Wert; entferne den Test, um ihn wegzulassen.',
   removeTest: 'diesen Test entfernen',
   usedFor: ({ rider }) => `gilt für ${rider}`,

@@ -121,6 +121,7 @@ export const riders = {
   peakSecondHint: 'If the console shows it. All out, it’s in the first ten.',
   seconds: 's',
   watts: 'watts',
+  rpm: 'rpm',
   needed: 'The test needs it; remove the test to leave it out.',
   removeTest: 'remove this test',
   usedFor: ({ rider }: { rider: string }) => `used for ${rider}`,

@@ -20,15 +20,15 @@ describe('the bike of the ride', () => {
   it.each([
     ['name', '', 'A bike needs a name.'],
     ['unit', '', 'A scale needs a unit, such as turn or level.'],
-    ['base', '30', 'The base (30) has to lie from 0 to 20.'],
+    ['base', '30', 'The base (30) must be between 0 and 20.'],
     ['base', '2.3', 'This bike has no such step: the nearest are 2¼ and 2½.'],
-    ['highest', '1', 'The base (2) has to lie from 0 to 1.'],
-    ['lowest', '20', 'The lowest setting (20) has to be under the highest (20).'],
+    ['highest', '1', 'The base (2) must be between 0 and 1.'],
+    ['lowest', '20', 'The lowest setting (20) must be below the highest (20).'],
     ['steps', '0', 'The number of steps must be between 1 and 100 per unit.'],
-    ['watts are at', '20', 'Cadence must be between 40 and 130 rpm.'],
-    ['watts at 3', '40', 'Watts rise with the setting: 3 cannot have fewer than the 50 at 2.'],
-    ['watts at 3', '180', 'Watts rise with the setting: 4 cannot have fewer than the 180 at 3.'],
-    ['add a point at', '3', 'There is a point at that setting.'],
+    ['measured at', '20', 'Cadence must be between 40 and 130 rpm.'],
+    ['watts at 3', '40', 'Watts rise with the setting: 3 can’t have fewer than the 50 at 2.'],
+    ['watts at 3', '180', 'Watts rise with the setting: 4 can’t have fewer than the 180 at 3.'],
+    ['add a point at', '3', 'There’s already a point at that setting.'],
     ['add a point at', '25', 'This bike goes from 0 to 20.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     page = openSetup(withTotal(), 'bike')
@@ -48,7 +48,7 @@ describe('the bike of the ride', () => {
     const ride = withTotal()
     page = openSetup({ ...ride, bike: { ...ride.bike, base: 2.25 } }, 'bike')
     page.type('steps', '2')
-    expect(page.under('steps')).toBe('With 2 steps a turn there is no 2.25; change that setting first.')
+    expect(page.under('steps')).toBe('With 2 steps per turn there is no 2.25; change that setting first.')
   })
 
   it('steps its base by whole steps inside its range', () => {
@@ -61,10 +61,10 @@ describe('the bike of the ride', () => {
 
   it('says that typical watts are typical, until one is changed', () => {
     page = openSetup(withTotal(), 'bike')
-    expect(page.text()).toContain('common practice, no source')
+    expect(page.text()).toContain('Typical values.')
     page.type('watts at 3', '120')
     expect(page.ride().bike.points).toContainEqual([3, 120])
-    expect(page.text()).not.toContain('common practice, no source')
+    expect(page.text()).not.toContain('Typical values.')
     expect(page.steps()).toBe(1)
   })
 
@@ -87,14 +87,14 @@ describe('the bike of the ride', () => {
   it('has feel anchors in the order of their settings', () => {
     page = openSetup(withTotal(), 'bike')
     page.choose('feel to add', 'solid hill')
-    page.type('where solid hill is', '4')
+    page.type('where solid climb is', '4')
     page.type('where base is', '2')
     expect(page.ride().bike.feelAnchors).toEqual([
       { feel: 'base', setting: 2 },
       { feel: 'solid hill', setting: 4 },
     ])
     page.click('remove base')
-    page.click('remove solid hill')
+    page.click('remove solid climb')
     expect(page.ride().bike).not.toHaveProperty('feelAnchors')
   })
 
@@ -106,21 +106,21 @@ describe('the bike of the ride', () => {
   })
 })
 
-describe('bikes on this machine', () => {
+describe('bikes on this device', () => {
   it('are kept, used for the ride, and removed', async () => {
     const shelf = memoryProfiles()
     const back = { ...DEFAULT_BIKE, id: 'back', name: 'back room', base: 3 }
     shelf.kept.set('bike.back', { kind: 'bike', id: 'bike.back', name: 'back room', bike: back })
     page = openSetup(withTotal(), 'bike', shelf)
     await act(() => page.store.getState().refreshProfiles())
-    page.click(`keep ${DEFAULT_BIKE.name}`)
+    page.click(`save ${DEFAULT_BIKE.name}`)
     await settle()
     expect(shelf.kept.get('bike.knob')).toMatchObject({ bike: DEFAULT_BIKE })
     expect(page.text()).toContain('in this ride')
 
     page.click('use back room for this ride')
     expect(page.ride().bike).toEqual(back)
-    page.click('remove back room from this machine')
+    page.click('remove back room from this device')
     await settle()
     expect([...shelf.kept.keys()]).toEqual(['bike.knob'])
     expect(page.ride().bike).toEqual(back)

@@ -8,6 +8,7 @@ import { DEFAULT_BIKE, DEFAULT_RIDERS } from '#plan/defaults.ts'
 import type { Bike } from '#plan/model.ts'
 import type { Panel } from '#tests/features/drafting/panel/openPanel.tsx'
 import { demoRide } from '#tests/support/demoRides.ts'
+import { en } from '#words/en/index.ts'
 import { openSetup } from './openSetup.tsx'
 
 let page: Panel
@@ -28,18 +29,18 @@ describe('calibrating by watts', () => {
     open()
     const before = demand('report')
     page.click('by the console’s watts')
-    expect(page.text()).toContain('Set the knob to base, 2 turns. Ride at 80 rev/min')
+    expect(page.text()).toContain('Set the knob to base, 2 turns. Ride at 80 rpm')
     page.type('watts shown at 2', '60')
     expect(page.text()).toContain('Set the knob to 3 turns.')
-    expect(page.text()).toContain('Two settings are the least')
+    expect(page.text()).toContain('Enter at least two settings')
     page.type('watts shown at 4', '220')
     expect(page.text()).toContain('For the regular rider it changes most in')
-    expect(page.text()).toContain('Not tried, so carried over in proportion from the watts before: 0, 1, 5, 6.')
+    expect(page.text()).toContain('Not tried, so scaled from the watts before: 0, 1, 5, 6.')
     expect(demand('report')).toEqual(before)
     expect(demand('shownReport')).not.toEqual(before)
     expect(page.steps()).toBe(0)
 
-    page.click('take this calibration')
+    page.click('use this calibration')
     expect(page.steps()).toBe(1)
     expect(page.ride().bike.points).toContainEqual([4, 220])
     expect(demand('report')).not.toEqual(before)
@@ -53,10 +54,10 @@ describe('calibrating by watts', () => {
     page.click('by the console’s watts')
     page.type('watts shown at 2', '60')
     page.type('watts shown at 3', '40')
-    expect(page.text()).toContain('At 3 there are fewer watts than at 2: read one of the two again.')
+    expect(page.text()).toContain('There are fewer watts at 3 than at 2: read one of the two again.')
     page.type('watts shown at 3', '100')
     expect(page.store.getState().previewing).not.toBeNull()
-    page.click('leave the bike as it is')
+    page.click('cancel')
     expect(page.store.getState()).toMatchObject({ previewing: null, ride, shown: ride })
     expect(page.steps()).toBe(0)
   })
@@ -69,10 +70,10 @@ describe('calibrating by watts', () => {
     expect(page.text()).toContain('Set the knob to 3 turns.')
     page.type('one cadence for all', '75')
     page.type('try another setting', '2½')
-    expect(page.text()).toContain('Set the knob to 2½ turns. Ride at 75 rev/min')
+    expect(page.text()).toContain('Set the knob to 2½ turns. Ride at 75 rpm')
     page.type('watts shown at 2½', '80')
     page.type('watts shown at 4', '200')
-    page.click('take this calibration')
+    page.click('use this calibration')
     expect(page.ride().bike).toMatchObject({ referenceRpm: 75 })
     expect(page.ride().bike.points.filter(([setting]) => setting > 2 && setting < 5)).toEqual([
       [2.5, 80],
@@ -93,16 +94,16 @@ describe('a second cadence', () => {
       ['5', '230'],
     ] as const)
       page.type(`watts shown at ${setting}`, watts)
-    expect(page.text()).toContain('Set the knob to 6 turns. Ride at 80 rev/min')
+    expect(page.text()).toContain('Set the knob to 6 turns. Ride at 80 rpm')
     act(() => page.field('watts shown at 0').focus())
     page.click('skip this one')
-    expect(page.text()).toContain('Set the knob to base, 2 turns. Ride at 60 rev/min')
+    expect(page.text()).toContain('Set the knob to base, 2 turns. Ride at 60 rpm')
     for (const setting of ['2', '3', '4', '5']) {
       const at80 = { '2': 50, '3': 110, '4': 170, '5': 230 }[setting]!
-      page.type(`watts shown at ${setting} and 60 rev/min`, String(Math.round(at80 * 0.75 * (0.6 + 0.4 * 0.75))))
+      page.type(`watts shown at ${setting} and 60 rpm`, String(Math.round(at80 * 0.75 * (0.6 + 0.4 * 0.75))))
     }
     expect(page.text()).toContain('Brake: between friction and magnetic, fitted from your answers.')
-    page.click('take this calibration')
+    page.click('use this calibration')
     const { brakeFit } = page.ride().bike
     expect(brakeFit!.exponent).toBeCloseTo(1.4, 1)
     expect(page.ride().bike).toMatchObject({ calibration: 'watts', brake: 'friction' })
@@ -121,7 +122,7 @@ describe('a second cadence', () => {
     page.type('watts shown at 2', '50')
     page.type('watts shown at 3', '110')
     page.type('then at another', '80')
-    expect(page.under('then at another')).toBe('Two different cadences tell the brakes apart.')
+    expect(page.under('then at another')).toBe('It takes two different cadences to tell the brakes apart.')
     page.type('one cadence for all', '60')
     expect((page.field('then at another') as HTMLInputElement).value).toBe('90')
   })
@@ -132,20 +133,20 @@ describe('calibrating by feel', () => {
   const answer = (rpm: number) => {
     for (const { feel, effort } of FEEL_LADDER) {
       const setting = settingForWatts(calibrationOf(real), wattsForEffort(effort, DEFAULT_RIDERS[1]!, rpm), rpm)
-      if (setting !== null) page.type(`${feel} at ${rpm} rev/min`, String(Math.round(setting * 4) / 4))
+      if (setting !== null) page.type(`${en.names.feel({ feel })} at ${rpm} rpm`, String(Math.round(setting * 4) / 4))
     }
   }
 
   it('tells the brake from two cadences, and says that it is rough', () => {
     open({ brake: 'friction' })
     page.click('by feel, without a console')
-    expect(page.text()).toContain('Ride at 65 rev/min and turn the knob until it is “base”')
-    expect(page.text()).toContain('Rough:')
+    expect(page.text()).toContain('Ride at 65 rpm and turn the knob until it is “base”')
+    expect(page.text()).toContain('A rough estimate:')
     answer(65)
     expect(page.text()).toContain('The brake stays friction: it takes the same settings at two cadences to tell.')
     answer(90)
     expect(page.text()).toContain('Your answers fit a magnetic brake')
-    page.click('take this calibration')
+    page.click('use this calibration')
     expect(page.ride().bike.brake).toBe('magnetic')
     expect(page.ride().bike.feelAnchors!.map(({ feel }) => feel)).toEqual(FEEL_LADDER.map(({ feel }) => feel))
     expect(page.steps()).toBe(1)
@@ -154,21 +155,21 @@ describe('calibrating by feel', () => {
   it('scales with who is riding', () => {
     open()
     page.click('by feel, without a console')
-    page.type('base at 65 rev/min', '2')
-    page.type('solid hill at 65 rev/min', '4')
+    page.type('base at 65 rpm', '2')
+    page.type('solid climb at 65 rpm', '4')
     page.choose('who is riding', 'strong')
-    page.click('take this calibration')
+    page.click('use this calibration')
     const watts = wattsForEffort(7, DEFAULT_RIDERS[2]!, 65) * (80 / 65)
     expect(page.ride().bike.points).toContainEqual([4, Math.round(watts)])
   })
 
-  it('refuses one cadence twice, and answers the wrong way round', () => {
+  it('refuses one cadence twice, and answers the wrong way around', () => {
     open()
     page.click('by feel, without a console')
     page.type('then at', '65')
-    expect(page.under('then at')).toBe('Two different cadences tell the brakes apart.')
-    page.type('heavy hill at 65 rev/min', '2')
-    page.type('base at 65 rev/min', '4')
-    expect(page.text()).toContain('the knob seems to have been read the wrong way round')
+    expect(page.under('then at')).toBe('It takes two different cadences to tell the brakes apart.')
+    page.type('heavy climb at 65 rpm', '2')
+    page.type('base at 65 rpm', '4')
+    expect(page.text()).toContain('the knob seems to have been read the wrong way around')
   })
 })

@@ -106,7 +106,7 @@ describe('the riders of the ride', () => {
     page.type('age of the new rider', '60')
     const own = page.ride().riders
     act(() => {
-      const name = page.field('name to keep them under') as HTMLInputElement
+      const name = page.field('name to save them under') as HTMLInputElement
       Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!.call(name, 'Tuesday mornings')
       name.dispatchEvent(new Event('input', { bubbles: true }))
     })

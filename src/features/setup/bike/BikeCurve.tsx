@@ -1,5 +1,6 @@
 import { calibrationOf, referenceWatts } from '#engine/demand/calibration.ts'
 import type { Bike } from '#plan/model.ts'
+import { words } from '#words/words.ts'
 import { sayAt } from './fields.ts'
 
 const WIDTH = 320
@@ -53,7 +54,7 @@ export function BikeCurve({ bike, before }: Props) {
         ))}
       </svg>
       <figcaption className="setup-quiet">
-        watts at {bike.referenceRpm} rev/min by {bike.unit}s; the dotted line is base{before && '; thin: as it was'}
+        {words.setup.curveCaption({ rpm: bike.referenceRpm, unit: bike.unit, before: before !== undefined })}
       </figcaption>
     </figure>
   )
@@ -69,7 +70,7 @@ function curve(bike: Bike, x: (setting: number) => number, y: (watts: number) =>
 }
 
 const sayCurve = (bike: Bike): string =>
-  `Power by setting at ${bike.referenceRpm} rev/min: ${bike.points.map(([setting, watts]) => `${watts} watts at ${sayAt(setting, bike)}`).join(', ')}.`
+  words.setup.curve({ rpm: bike.referenceRpm, points: bike.points.map(([setting, watts]) => ({ watts, at: sayAt(setting, bike) })) })
 
 /** A step between marks of an axis that reads well: 1, 2 or 5 times a power of ten, at least the given size. */
 function niceStep(least: number): number {

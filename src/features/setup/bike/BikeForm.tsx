@@ -1,13 +1,15 @@
 import { atCadence } from '#engine/demand/calibrateByWatts.ts'
 import type { Bike } from '#plan/model.ts'
+import { bikeName } from '#plan/names.ts'
 import { Field } from '#ui/Field.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
-import { type Choice, Select } from '#ui/Select.tsx'
+import { Select } from '#ui/Select.tsx'
 import { refused } from '#units/parsed.ts'
 import type { Setting } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import { parseLimit, stepsProblem } from './bikeRules.ts'
 import { parseRpm, parseStepsPerUnit, sayAt } from './fields.ts'
-import { sayCadence, sayExponent } from './sayBrake.ts'
+import { sayCadence } from './sayBrake.ts'
 
 interface Props {
   bike: Bike
@@ -16,21 +18,18 @@ interface Props {
 
 type Brake = Bike['brake'] | 'fitted'
 
-const BRAKES: readonly Choice<Brake>[] = [
-  { value: 'friction', label: 'friction' },
-  { value: 'magnetic', label: 'magnetic' },
-]
-
 /** The two kinds, and what the bike was fitted with while it has that. */
-const brakesOf = ({ brakeFit }: Bike): readonly Choice<Brake>[] =>
-  brakeFit ? [...BRAKES, { value: 'fitted', label: 'as fitted' }] : BRAKES
+function brakesOf({ brakeFit }: Bike) {
+  const brakes: readonly Brake[] = brakeFit ? ['friction', 'magnetic', 'fitted'] : ['friction', 'magnetic']
+  return brakes.map((brake) => ({ value: brake, label: words.setup.brakeName({ brake }) }))
+}
 
 /** The resistance scale: its name, unit and steps, its ends and base, and its brake. */
 export function BikeForm({ bike, onChange }: Props) {
   const text = (key: 'name' | 'unit', longest: number, required: string) => (typed: string) => {
     const value = typed.trim()
     if (value === '') return required
-    if (value.length > longest) return `At most ${longest} characters; this has ${value.length}.`
+    if (value.length > longest) return words.fields.tooLong({ most: longest, length: value.length })
     if (value !== bike[key]) onChange({ ...bike, [key]: value })
     return null
   }
@@ -39,13 +38,13 @@ export function BikeForm({ bike, onChange }: Props) {
     const { brakeFit: _before, ...others } = bike
     onChange({ ...others, brake })
   }
-  const limit = (label: string, which: 'min' | 'base' | 'max', hint: string) => (
+  const limit = (which: 'min' | 'base' | 'max') => (
     <NumberField<Setting>
       key={`${which} ${bike.id}`}
-      label={label}
+      label={words.setup.limit({ which })}
       value={bike[which] ?? 0}
-      unit={`${bike.unit}s`}
-      hint={hint}
+      unit={words.setup.units(bike)}
+      hint={words.setup.limitHint({ which })}
       format={(setting) => sayAt(setting, bike)}
       parse={(typed) => parseLimit(typed, bike, which)}
       onCommit={(setting) => {
@@ -56,29 +55,29 @@ export function BikeForm({ bike, onChange }: Props) {
     />
   )
   return (
-    <section className="setup-part" aria-label="the bike of this ride">
-      <h2>the bike of this ride</h2>
+    <section className="setup-part" aria-label={words.setup.bikeHeading}>
+      <h2>{words.setup.bikeHeading}</h2>
       <div className="setup-form">
         <Field
           key={`name ${bike.id}`}
-          label="name"
+          label={words.setup.name}
           className="setup-wide"
-          value={bike.name}
-          onCommit={text('name', 120, 'A bike needs a name.')}
+          value={tell(bikeName(bike))}
+          onCommit={text('name', 120, words.setup.needsName)}
         />
         <Field
           key={`unit ${bike.id}`}
-          label="unit"
+          label={words.setup.unit}
           value={bike.unit}
-          hint="One of it: turn, level, gear."
-          onCommit={text('unit', 20, 'A scale needs a unit, such as turn or level.')}
+          hint={words.setup.unitHint}
+          onCommit={text('unit', 20, words.setup.needsUnit)}
         />
         <NumberField
           key={`steps ${bike.id}`}
-          label="steps"
+          label={words.setup.steps}
           value={bike.stepsPerUnit}
-          unit={`a ${bike.unit}`}
-          hint="4 for quarters, 1 for whole ones."
+          unit={words.setup.perUnit(bike)}
+          hint={words.setup.stepsHint}
           format={String}
           parse={(typed) => {
             const steps = parseStepsPerUnit(typed)
@@ -90,24 +89,25 @@ export function BikeForm({ bike, onChange }: Props) {
             return null
           }}
         />
-        {limit('lowest', 'min', 'Wheel running free.')}
-        {limit('base', 'base', 'Where the pedals are just in control.')}
-        {limit('highest', 'max', 'The end of the knob.')}
+        {limit('min')}
+        {limit('base')}
+        {limit('max')}
         <div>
-          <Select<Brake> label="brake" value={bike.brakeFit ? 'fitted' : bike.brake} choices={brakesOf(bike)} onChange={chooseBrake} />
+          <Select<Brake>
+            label={words.setup.brake}
+            value={bike.brakeFit ? 'fitted' : bike.brake}
+            choices={brakesOf(bike)}
+            onChange={chooseBrake}
+          />
           <p className="ui-field-under">{sayCadence(bike)}</p>
-          {bike.brakeFit && (
-            <p className="ui-field-under">
-              Watts grow with cadence to the {sayExponent(bike.brakeFit)}; friction is 1, magnetic 2. Choosing either drops the fit.
-            </p>
-          )}
+          {bike.brakeFit && <p className="ui-field-under">{words.setup.fittedExponent(bike.brakeFit)}</p>}
         </div>
         <NumberField
           key={`rpm ${bike.id}`}
-          label="watts are at"
+          label={words.setup.measuredAt}
           value={bike.referenceRpm}
-          unit="rev/min"
-          hint="The cadence the table below was ridden at."
+          unit={words.riders.rpm}
+          hint={words.setup.measuredHint}
           format={(rpm) => String(rpm)}
           parse={parseRpm}
           onCommit={(referenceRpm) => {

@@ -7,14 +7,16 @@ import { setBike } from '#plan/commands/setBike.ts'
 import { DEFAULT_BIKE, TYPICAL_BIKES } from '#plan/defaults.ts'
 import { profileOfBike } from '#plan/kept/profile.ts'
 import type { Bike } from '#plan/model.ts'
+import { bikeName } from '#plan/names.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { Source } from '#ui/Source.tsx'
+import { tell, words } from '#words/words.ts'
 import { BikeCurve } from './BikeCurve.tsx'
 import { BikeForm } from './BikeForm.tsx'
 import { FeelAnchors } from './FeelAnchors.tsx'
-import { sayAt } from './fields.ts'
 import { PointsTable } from './PointsTable.tsx'
-import { sayKind } from './sayBrake.ts'
+import { kindOf } from './sayBrake.ts'
 
 /** The bike of the ride, how to calibrate it, and the bikes kept for other rides. */
 export function BikePart() {
@@ -27,7 +29,7 @@ export function BikePart() {
   // Nobody has measured the copy: its watts are only a place to begin.
   const another = () => {
     const { calibration: _by, brakeFit: _fit, ...copied } = bike
-    change({ ...copied, id: store.getState().newId(), name: `${bike.name} (another)`.slice(0, 120) })
+    change({ ...copied, id: store.getState().newId(), name: words.setup.copyName({ name: tell(bikeName(bike)) }).slice(0, 120) })
   }
 
   if (way !== null && !readOnly) return <Calibrate key={way} way={way} onClose={() => setWay(null)} />
@@ -35,12 +37,16 @@ export function BikePart() {
     <div className="setup-columns">
       <div className="setup-column">
         <BikeForm bike={bike} onChange={change} />
-        <section className="setup-part" aria-label="calibration">
-          <h2>what it weighs</h2>
+        <section className="setup-part" aria-label={words.setup.wattsHeading}>
+          <h2>{words.setup.wattsHeading}</h2>
           <p className="setup-quiet">
-            {isTypical(bike)
-              ? 'These watts are typical of such a knob: common practice, no source. Calibrate the bike once, and every estimate of this room gets better.'
-              : `Watts at ${bike.referenceRpm} rev/min${bike.calibration ? CALIBRATED[bike.calibration] : ''}; between the points a smooth curve that never falls.`}
+            {isTypical(bike) ? (
+              <>
+                {words.setup.typicalWatts} <Source text={words.setup.typicalSource} />
+              </>
+            ) : (
+              words.setup.wattsAre({ rpm: bike.referenceRpm, calibration: bike.calibration ?? null })
+            )}
           </p>
           <div className="setup-points">
             <PointsTable bike={bike} onChange={change} />
@@ -50,36 +56,33 @@ export function BikePart() {
         <FeelAnchors bike={bike} onChange={change} />
       </div>
       <div className="setup-column">
-        <section className="setup-part" aria-label="calibrate">
-          <h2>calibrate</h2>
-          <p className="setup-quiet">Ten minutes on the bike, at any time. You see what changes in this ride before you take it.</p>
+        <section className="setup-part" aria-label={words.calibrating.heading}>
+          <h2>{words.calibrating.heading}</h2>
+          <p className="setup-quiet">{words.calibrating.about}</p>
           <div className="setup-buttons">
             <Button tone="action" onClick={() => setWay('watts')}>
-              by the console’s watts
+              {words.calibrating.byWatts}
             </Button>
-            <Button onClick={() => setWay('feel')}>by feel, without a console</Button>
+            <Button onClick={() => setWay('feel')}>{words.calibrating.byFeel}</Button>
           </div>
         </section>
         <Kept
           kind="bike"
-          title="bikes"
-          empty="None yet. Keep this bike, and other rides can be planned for it."
+          title={words.setup.keptBikes}
+          empty={words.setup.keptBikesEmpty}
           say={({ bike: kept }) => scaleWords(kept)}
           isInUse={({ bike: kept }) => same(kept, bike)}
           onUse={({ bike: kept }) => change(kept)}
           make={() => profileOfBike(bike)}
           name={bike.name}
-          keepLabel={`keep ${bike.name}`}
+          keepLabel={words.setup.keepBike({ name: tell(bikeName(bike)) })}
         />
-        <section className="setup-part" aria-label="other bikes">
-          <h2>another bike</h2>
-          <p className="setup-quiet">
-            Totals and changes keep what they say in the bike’s unit, to the nearest step. Their load on the legs may differ; the demand
-            line shows it.
-          </p>
+        <section className="setup-part" aria-label={words.setup.another}>
+          <h2>{words.setup.another}</h2>
+          <p className="setup-quiet">{words.setup.anotherAbout}</p>
           <div className="setup-buttons">
-            <Button onClick={another}>start from a copy of this one</Button>
-            {bike.id !== DEFAULT_BIKE.id && <Button onClick={() => change(DEFAULT_BIKE)}>use the typical knob</Button>}
+            <Button onClick={another}>{words.setup.copy}</Button>
+            {bike.id !== DEFAULT_BIKE.id && <Button onClick={() => change(DEFAULT_BIKE)}>{words.setup.typicalKnob}</Button>}
           </div>
         </section>
       </div>
@@ -87,11 +90,9 @@ export function BikePart() {
   )
 }
 
-const CALIBRATED = { watts: ', read off its console', feel: ', found by feel' } as const
-
 /** "¼ turn, 0 to 20, friction" */
 const scaleWords = (bike: Bike): string =>
-  `${bike.stepsPerUnit === 1 ? `whole ${bike.unit}s` : `${sayAt(1 / bike.stepsPerUnit, bike)} ${bike.unit}`}, ${sayAt(bike.min ?? 0, bike)} to ${sayAt(bike.max, bike)}, ${sayKind(bike)}`
+  words.setup.scale({ unit: bike.unit, stepsPerUnit: bike.stepsPerUnit, min: bike.min ?? 0, max: bike.max, brake: kindOf(bike) })
 
 /** Whether a bike's watts are typical ones, which nobody measured. */
 const isTypical = ({ points, calibration }: Pick<Bike, 'points' | 'calibration'>): boolean =>

@@ -3,6 +3,7 @@ import { FEEL_LADDER } from '#engine/demand/feelLadder.ts'
 import type { Bike } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
+import { words } from '#words/words.ts'
 import { parseBikeSetting, sayAt } from './fields.ts'
 
 interface Props {
@@ -19,25 +20,25 @@ export function FeelAnchors({ bike, onChange }: Props) {
   }
   const missing = FEEL_LADDER.filter(({ feel }) => !anchors.some((anchor) => anchor.feel === feel))
   return (
-    <section className="setup-part" aria-label="what settings feel like">
-      <h2>what settings feel like</h2>
-      <p className="setup-quiet">A turn means different things on each bike; a feel does not. Calibrating by feel fills these in.</p>
+    <section className="setup-part" aria-label={words.setup.feelHeading}>
+      <h2>{words.setup.feelHeading}</h2>
+      <p className="setup-quiet">{words.setup.feelAbout}</p>
       {anchors.length > 0 && (
         <table className="setup-table">
           <thead>
             <tr>
-              <th scope="col">feel</th>
-              <th scope="col">{bike.unit}s</th>
+              <th scope="col">{words.setup.feel}</th>
+              <th scope="col">{words.setup.units(bike)}</th>
               <td />
             </tr>
           </thead>
           <tbody>
             {anchors.map((anchor, index) => (
               <tr key={anchor.feel}>
-                <th scope="row">{anchor.feel}</th>
+                <th scope="row">{sayFeel(anchor.feel)}</th>
                 <td>
                   <NumberField
-                    label={`setting of ${anchor.feel}`}
+                    label={words.setup.settingOfFeel({ feel: sayFeel(anchor.feel) })}
                     hideLabel
                     value={anchor.setting}
                     format={(setting) => sayAt(setting, bike)}
@@ -49,8 +50,12 @@ export function FeelAnchors({ bike, onChange }: Props) {
                   />
                 </td>
                 <td>
-                  <Button tone="quiet" aria-label={`remove ${anchor.feel}`} onClick={() => put(anchors.toSpliced(index, 1))}>
-                    remove
+                  <Button
+                    tone="quiet"
+                    aria-label={words.setup.removeFeel({ feel: sayFeel(anchor.feel) })}
+                    onClick={() => put(anchors.toSpliced(index, 1))}
+                  >
+                    {words.setup.remove}
                   </Button>
                 </td>
               </tr>
@@ -61,6 +66,12 @@ export function FeelAnchors({ bike, onChange }: Props) {
       {missing.length > 0 && <NewAnchor bike={bike} feels={missing.map(({ feel }) => feel)} onAdd={(added) => put([...anchors, added])} />}
     </section>
   )
+}
+
+/** One of our feels in the language of the page; another, as an older file may hold, as it was written. */
+function sayFeel(name: string): string {
+  const known = FEEL_LADDER.find(({ feel }) => feel === name)
+  return known ? words.setup.feelName(known) : name
 }
 
 interface NewProps {
@@ -75,17 +86,19 @@ function NewAnchor({ bike, feels, onAdd }: NewProps) {
   return (
     <div className="setup-add">
       <div className="ui-field">
-        <select aria-label="feel to add" value={feel} onChange={(event) => setChosen(event.currentTarget.value)}>
+        <select aria-label={words.setup.feelToAdd} value={feel} onChange={(event) => setChosen(event.currentTarget.value)}>
           {feels.map((each) => (
-            <option key={each}>{each}</option>
+            <option key={each} value={each}>
+              {sayFeel(each)}
+            </option>
           ))}
         </select>
       </div>
       <NumberField<number | null>
-        label={`where ${feel} is`}
+        label={words.setup.whereFeel({ feel: sayFeel(feel) })}
         hideLabel
         placeholder={sayAt(bike.base, bike)}
-        unit={`${bike.unit}s`}
+        unit={words.setup.units(bike)}
         value={null}
         format={() => ''}
         parse={(text) => (text.trim() === '' ? { ok: true, value: null } : parseBikeSetting(text, bike))}

@@ -2,6 +2,8 @@ import type { Bike } from '#plan/model.ts'
 import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
 import type { Setting, Watts } from '#units/units.ts'
+import { number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { parseBikeSetting, parseWatts, sayAt } from './fields.ts'
 import { pointsProblem, withPoint } from './points.ts'
 
@@ -24,8 +26,8 @@ export function PointsTable({ bike, onChange }: Props) {
       <table className="setup-table">
         <thead>
           <tr>
-            <th scope="col">{unit}s</th>
-            <th scope="col">watts</th>
+            <th scope="col">{words.setup.units({ unit })}</th>
+            <th scope="col">{words.setup.watts}</th>
             <td />
           </tr>
         </thead>
@@ -34,15 +36,15 @@ export function PointsTable({ bike, onChange }: Props) {
             <tr key={setting} data-base={setting === bike.base}>
               <th scope="row">
                 {sayAt(setting, bike)}
-                {setting === bike.base && <span className="setup-quiet"> base</span>}
+                {setting === bike.base && <span className="setup-quiet"> {words.setup.base}</span>}
               </th>
               <td>
                 <NumberField
-                  label={`watts at ${sayAt(setting, bike)}`}
+                  label={words.setup.wattsAt({ at: sayAt(setting, bike) })}
                   hideLabel
                   inputMode="decimal"
                   value={watts}
-                  format={(value) => String(value)}
+                  format={(value) => number(value, 1)}
                   parse={parseWatts}
                   onCommit={setWatts(index)}
                 />
@@ -51,10 +53,10 @@ export function PointsTable({ bike, onChange }: Props) {
                 {points.length > 2 && (
                   <Button
                     tone="quiet"
-                    aria-label={`remove the point at ${sayAt(setting, bike)}`}
+                    aria-label={words.setup.removePoint({ at: sayAt(setting, bike) })}
                     onClick={() => onChange({ ...bike, points: points.toSpliced(index, 1) })}
                   >
-                    remove
+                    {words.setup.remove}
                   </Button>
                 )}
               </td>
@@ -70,16 +72,16 @@ export function PointsTable({ bike, onChange }: Props) {
 function NewPoint({ bike, onAdd }: { bike: Bike; onAdd: (setting: Setting) => void }) {
   return (
     <NumberField<Setting | null>
-      label="add a point at"
+      label={words.setup.addPoint}
       className="setup-new"
       placeholder={sayAt(bike.base + 0.5, bike)}
-      unit={`${bike.unit}s`}
+      unit={words.setup.units(bike)}
       value={null}
       format={() => ''}
       parse={(text) => (text.trim() === '' ? { ok: true, value: null } : parseBikeSetting(text, bike))}
       onCommit={(setting) => {
         if (setting === null) return null
-        if (bike.points.some(([other]) => other === setting)) return 'There is a point at that setting.'
+        if (bike.points.some(([other]) => other === setting)) return words.setup.pointExists
         onAdd(setting)
         return null
       }}

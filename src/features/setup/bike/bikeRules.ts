@@ -1,9 +1,9 @@
 import type { Bike } from '#plan/model.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 import type { Setting } from '#units/units.ts'
 import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 type Limit = 'min' | 'base' | 'max'
 
@@ -16,11 +16,10 @@ export function parseLimit(text: string, bike: Bike, which: Limit): Parsed<Setti
   if (!steps.ok) return steps
   const setting = steps.value / bike.stepsPerUnit
   const { min = 0, base, max }: Bike = { ...bike, [which]: setting }
-  if (setting < 0) return refused('A setting is not below 0.')
-  if (setting > 1000) return refused('A setting is at most 1000.')
-  if (min >= max) return refused(`The lowest setting (${formatNumber(min)}) has to be under the highest (${formatNumber(max)}).`)
-  if (base < min || base > max)
-    return refused(`The base (${formatNumber(base)}) has to lie from ${formatNumber(min)} to ${formatNumber(max)}.`)
+  if (setting < 0) return refused(words.setup.belowZero)
+  if (setting > 1000) return refused(words.setup.aboveThousand)
+  if (min >= max) return refused(words.setup.limitsCrossed({ min, max }))
+  if (base < min || base > max) return refused(words.setup.baseOutside({ base, min, max }))
   return parsed(setting)
 }
 
@@ -29,7 +28,5 @@ export function stepsProblem(bike: Bike, stepsPerUnit: number): string | null {
   const broken = ([bike.min ?? 0, bike.base, bike.max] as const).find(
     (setting) => Math.abs(setting * stepsPerUnit - Math.round(setting * stepsPerUnit)) > 1e-9,
   )
-  return broken === undefined
-    ? null
-    : `With ${stepsPerUnit} steps a ${bike.unit} there is no ${formatNumber(broken)}; change that setting first.`
+  return broken === undefined ? null : words.setup.stepsDontFit({ stepsPerUnit, unit: bike.unit, setting: broken })
 }

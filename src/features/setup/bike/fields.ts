@@ -1,10 +1,10 @@
 import type { Bike } from '#plan/model.ts'
-import { formatSetting } from '#units/formatSetting.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import { parseSetting } from '#units/parseSetting.ts'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
 import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 /** How the numbers of a bike are read and written. */
 
@@ -24,17 +24,14 @@ export function parseBikeSetting(text: string, bike: Pick<Bike, 'unit' | 'stepsP
   if (!steps.ok) return steps
   const setting = steps.value / bike.stepsPerUnit
   const { min = 0, max } = bike
-  if (setting < min || setting > max) return refused(`This bike goes from ${sayAt(min, bike)} to ${sayAt(max, bike)}.`)
+  if (setting < min || setting > max) return refused(words.setup.outOfRange({ min: sayAt(min, bike), max: sayAt(max, bike) }))
   return parsed(setting)
 }
 
 /** A setting as it is written: "2½". A setting between two steps, as an older file may hold, in decimals. */
-export const sayAt = (setting: Setting, { stepsPerUnit }: Pick<Bike, 'stepsPerUnit'>): string => {
-  const steps = setting * stepsPerUnit
-  const whole = Math.round(steps)
-  return Math.abs(steps - whole) < 1e-6 ? formatSetting(whole, stepsPerUnit) : String(Number(setting.toFixed(2)))
-}
+export const sayAt = (setting: Setting, { stepsPerUnit }: Pick<Bike, 'stepsPerUnit'>): string =>
+  words.setup.at({ value: setting, stepsPerUnit })
 
 /** "2½ turns", "1 turn" */
-export const sayWithUnit = (setting: Setting, bike: Pick<Bike, 'stepsPerUnit' | 'unit'>): string =>
-  `${sayAt(setting, bike)} ${bike.unit}${setting === 1 ? '' : 's'}`
+export const sayWithUnit = (setting: Setting, { unit, stepsPerUnit }: Pick<Bike, 'stepsPerUnit' | 'unit'>): string =>
+  words.setup.withUnit({ value: setting, unit, stepsPerUnit })

@@ -1,6 +1,7 @@
 import { calibrationOf, referenceWatts } from '#engine/demand/calibration.ts'
 import type { Bike } from '#plan/model.ts'
 import type { Setting } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { sayAt } from './fields.ts'
 
 /** Why points are no calibration, in one sentence: somewhere a higher setting has fewer watts; null where they rise. */
@@ -8,7 +9,7 @@ export function pointsProblem(points: Bike['points'], bike: Pick<Bike, 'stepsPer
   const at = points.findIndex(([, watts], i) => i > 0 && watts < points[i - 1]![1])
   if (at < 0) return null
   const [low, high] = [points[at - 1]!, points[at]!]
-  return `Watts rise with the setting: ${sayAt(high[0], bike)} cannot have fewer than the ${low[1]} at ${sayAt(low[0], bike)}.`
+  return words.setup.wattsFall({ high: sayAt(high[0], bike), low: sayAt(low[0], bike), watts: low[1] })
 }
 
 /** The points with one more, on the curve they make, to the nearest whole watt that keeps them rising. */

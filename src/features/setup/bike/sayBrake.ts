@@ -1,27 +1,20 @@
 import { brakeLawOf, speedFactor } from '#engine/demand/brakeLaw.ts'
 import type { Bike, BrakeFit } from '#plan/model.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { words } from '#words/words.ts'
 
-/** "1.38, give or take 0.06" */
-export const sayExponent = ({ exponent, error }: BrakeFit): string => `${formatNumber(exponent, 2)}, give or take ${formatNumber(error, 2)}`
+type Kind = Bike['brake'] | 'between'
 
-/** What kind of brake a bike has: "friction", or "between friction and magnetic". */
-export const sayKind = ({ brake, brakeFit }: Pick<Bike, 'brake' | 'brakeFit'>): string =>
-  brakeFit === undefined ? brake : sayFitted(brakeFit)
+/** What kind of brake a bike has. */
+export const kindOf = ({ brake, brakeFit }: Pick<Bike, 'brake' | 'brakeFit'>): Kind =>
+  brakeFit === undefined ? brake : fittedKind(brakeFit)
 
 /** A fitted brake by its kind: one of the two where it lies within twice its error of it. */
-export function sayFitted({ exponent, error }: BrakeFit): string {
+export function fittedKind({ exponent, error }: BrakeFit): Kind {
   const [isFriction, isMagnetic] = [exponent - 1 <= 2 * error, 2 - exponent <= 2 * error]
-  if (isFriction === isMagnetic) return 'between friction and magnetic'
+  if (isFriction === isMagnetic) return 'between'
   return isFriction ? 'friction' : 'magnetic'
 }
 
 /** What twice the cadence does on a bike, and how that is known. */
-export function sayCadence(bike: Bike): string {
-  const times = speedFactor(brakeLawOf(bike), 2)
-  const grows = times === 2 ? 'twice the watts' : times === 4 ? 'four times the watts' : `${formatNumber(times, 1)} times the watts`
-  const said = `Twice the cadence, ${grows}.`
-  if (bike.brakeFit === undefined) return said
-  const kind = sayFitted(bike.brakeFit)
-  return `${kind.charAt(0).toUpperCase()}${kind.slice(1)}, fitted from your readings. ${said}`
-}
+export const sayCadence = (bike: Bike): string =>
+  words.setup.cadenceTwice({ times: speedFactor(brakeLawOf(bike), 2), fitted: bike.brakeFit ? fittedKind(bike.brakeFit) : null })

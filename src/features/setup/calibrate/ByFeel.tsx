@@ -6,9 +6,11 @@ import { referenceRiderIndex } from '#engine/demand/riderSetting.ts'
 import { parseBikeSetting, parseRpm, sayAt } from '#features/setup/bike/fields.ts'
 import { useRide } from '#features/setup/parts/useRide.ts'
 import type { Bike } from '#plan/model.ts'
+import { bikeName, riderName } from '#plan/names.ts'
 import { NumberField } from '#ui/NumberField.tsx'
 import { Select } from '#ui/Select.tsx'
 import type { Rpm, Setting } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import { brakeWords } from './brakeWords.ts'
 import { carriedWords } from './carriedWords.ts'
 import { nextEmpty, useFocusNextOnEnter } from './focusNext.ts'
@@ -23,9 +25,6 @@ interface Props {
 
 /** Two cadences well apart that one can sit at through a hill; common practice. */
 const CADENCES: readonly [Rpm, Rpm] = [65, 90]
-
-const ROUGH =
-  'Rough: it takes a feel for the same effort at any cadence and whoever rides, and knows the rider only from the modelled one. Good for laying out a class, not for testing anyone.'
 
 type Found = Readonly<Partial<Record<Feel, Setting>>>
 interface Cell {
@@ -71,28 +70,28 @@ export function ByFeel({ bike, onClose }: Props) {
   const isCurrent = (cell: Cell) => current?.round === cell.round && current.feel === cell.feel
   return (
     <div className="setup-columns">
-      <section className="setup-part" aria-label="calibrate by feel">
-        <h2>{bike.name}, by feel</h2>
+      <section className="setup-part" aria-label={words.calibrating.byFeelLabel}>
+        <h2>{words.calibrating.byFeelTitle({ bike: tell(bikeName(bike)) })}</h2>
         <Guide say={current && sayNow(current, rpms[current.round], bike)} onSkip={skip} />
         <Select
-          label="who is riding"
+          label={words.calibrating.whoRides}
           className="setup-new"
           value={rider.id}
-          choices={riders.map(({ id, name }) => ({ value: id, label: name }))}
+          choices={riders.map((each) => ({ value: each.id, label: tell(riderName(each)) }))}
           onChange={setRiderId}
         />
         {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter goes on to the next of the fields inside it */}
         <div ref={table} onKeyDown={goOn} className="calibrate-feels">
           {([0, 1] as const).map((round) => (
-            <section key={round} aria-label={round === 0 ? 'first cadence' : 'second cadence'}>
+            <section key={round} aria-label={round === 0 ? words.calibrating.firstCadence : words.calibrating.secondCadence}>
               <NumberField
-                label={round === 0 ? 'first at' : 'then at'}
+                label={round === 0 ? words.calibrating.firstAt : words.calibrating.thenAt}
                 value={rpms[round]}
-                unit="rev/min"
+                unit={words.riders.rpm}
                 format={String}
                 parse={parseRpm}
                 onCommit={(rpm) => {
-                  if (rpm === rpms[1 - round]) return 'Two different cadences tell the brakes apart.'
+                  if (rpm === rpms[1 - round]) return words.calibrating.sameCadence
                   setRpms(round === 0 ? [rpm, rpms[1]] : [rpms[0], rpm])
                   return null
                 }}
@@ -101,10 +100,10 @@ export function ByFeel({ bike, onClose }: Props) {
                 <tbody>
                   {FEEL_LADDER.map(({ feel }) => (
                     <tr key={feel} data-current={isCurrent({ round, feel })}>
-                      <th scope="row">{feel}</th>
+                      <th scope="row">{words.setup.feelName({ feel })}</th>
                       <td>
                         <Reading
-                          label={`${feel} at ${rpms[round]} rev/min`}
+                          label={words.calibrating.feelAt({ feel, rpm: rpms[round] })}
                           value={found[round][feel]}
                           format={(setting) => sayAt(setting, bike)}
                           parse={(text) => parseBikeSetting(text, bike)}
@@ -119,7 +118,7 @@ export function ByFeel({ bike, onClose }: Props) {
             </section>
           ))}
         </div>
-        <p className="setup-quiet">{ROUGH}</p>
+        <p className="setup-quiet">{words.calibrating.rough}</p>
       </section>
       <Outcome
         before={bike}
@@ -148,20 +147,16 @@ const roundOf = (rpm: Rpm, found: Found): FeelRound => ({
   }),
 })
 
-function sayNow({ feel }: Cell, rpm: Rpm, { unit }: Bike): string {
-  const { means } = FEEL_LADDER.find((step) => step.feel === feel)!
-  return `Ride at ${rpm} rev/min and turn the knob until it is “${feel}”: ${means}. Type where the knob stands, in ${unit}s.`
-}
+const sayNow = ({ feel }: Cell, rpm: Rpm, { unit }: Bike): string => words.calibrating.findFeel({ feel, rpm, unit })
 
 function problemOf(result: FeelCalibration): string | null {
   if (result.ok) return null
-  return result.reason === 'tooFew'
-    ? 'Two feels at different settings are the least; all of them at both cadences are best.'
-    : 'The heavier feels lie at lower settings: the knob seems to have been read the wrong way round.'
+  return result.reason === 'tooFew' ? words.calibrating.tooFewFeels : words.calibrating.wrongWay
 }
 
 function notes(result: FeelCalibration, bike: Bike): string[] {
   if (!result.ok) return []
-  const base = result.bike.base === bike.base ? [] : [`Base moves from ${sayAt(bike.base, bike)} to ${sayAt(result.bike.base, bike)}.`]
+  const base =
+    result.bike.base === bike.base ? [] : [words.calibrating.baseMoves({ from: sayAt(bike.base, bike), to: sayAt(result.bike.base, bike) })]
   return [brakeWords(result.guess, bike), ...base, ...carriedWords(result.carried, bike)]
 }

@@ -2,14 +2,16 @@ import { useMemo, useRef, useState } from 'react'
 import { calibrateByWatts, settingsToTry, type WattsCalibration } from '#engine/demand/calibrateByWatts.ts'
 import { parseBikeSetting, sayAt, sayWithUnit } from '#features/setup/bike/fields.ts'
 import type { Bike } from '#plan/model.ts'
+import { bikeName } from '#plan/names.ts'
 import { NumberField } from '#ui/NumberField.tsx'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import { brakeWords } from './brakeWords.ts'
 import { carriedWords } from './carriedWords.ts'
 import { nextEmpty, useFocusNextOnEnter } from './focusNext.ts'
 import { Guide } from './Guide.tsx'
 import { Outcome } from './Outcome.tsx'
-import { FIRST, WattsRound } from './WattsRound.tsx'
+import { WattsRound } from './WattsRound.tsx'
 
 interface Props {
   bike: Bike
@@ -67,12 +69,13 @@ export function ByWatts({ bike, onClose }: Props) {
       bike={bike}
       label={label}
       hint={hint}
+      isFirst={each === 0}
       rpm={rpms[each]}
       settings={listed(each)}
       watts={watts[each]}
       current={current?.round === each ? current.setting : null}
       onCadence={(rpm) => {
-        if (each === 1 && rpm === rpms[0]) return 'Two different cadences tell the brakes apart.'
+        if (each === 1 && rpm === rpms[0]) return words.calibrating.sameCadence
         setRpms(each === 1 ? [rpms[0], rpm] : [rpm, rpm === rpms[1] ? secondOf(rpm) : rpms[1]])
         return null
       }}
@@ -82,35 +85,30 @@ export function ByWatts({ bike, onClose }: Props) {
   )
   return (
     <div className="setup-columns">
-      <section className="setup-part" aria-label="calibrate by watts">
-        <h2>{bike.name}, by the console’s watts</h2>
+      <section className="setup-part" aria-label={words.calibrating.byWattsLabel}>
+        <h2>{words.calibrating.byWattsTitle({ bike: tell(bikeName(bike)) })}</h2>
         <Guide say={current && sayNow(current, rpms[current.round], bike)} onSkip={skip} />
         {/* biome-ignore lint/a11y/noStaticElementInteractions: Enter goes on to the next of the fields inside it */}
         <div ref={list} onKeyDown={goOn} className="calibrate-feels">
-          {round(0, FIRST, `A song of ${2 * rpms[0]} beats a minute keeps it, one strike a beat.`)}
-          {watts[0].size >= ENOUGH &&
-            round(
-              1,
-              'then at another',
-              'To tell how the brake answers to cadence. Three settings are enough; skip it, and the brake stays.',
-            )}
+          {round(0, words.calibrating.oneCadence, words.calibrating.oneCadenceHint({ bpm: 2 * rpms[0], rpm: rpms[0] }))}
+          {watts[0].size >= ENOUGH && round(1, words.calibrating.anotherCadence, words.calibrating.anotherCadenceHint)}
         </div>
         <NumberField<Setting | null>
-          label="try another setting"
+          label={words.calibrating.tryAnother}
           className="setup-new"
-          unit={`${bike.unit}s`}
+          unit={words.setup.units(bike)}
           value={null}
           format={() => ''}
           parse={(text) => (text.trim() === '' ? { ok: true, value: null } : parseBikeSetting(text, bike))}
           onCommit={(setting) => {
             if (setting === null) return null
-            if (settings.includes(setting)) return 'That setting is on the list.'
+            if (settings.includes(setting)) return words.calibrating.alreadyListed
             setSettings(settingsToTry({ base: bike.base, points: [...settings, setting].sort((a, b) => a - b).map((each) => [each, 0]) }))
             setCurrent({ round: 0, setting })
             return null
           }}
         />
-        <p className="setup-quiet">Stay seated. Under base, only turn the legs as fast as you control them, or skip it.</p>
+        <p className="setup-quiet">{words.calibrating.stay}</p>
       </section>
       <Outcome
         before={bike}
@@ -126,14 +124,11 @@ export function ByWatts({ bike, onClose }: Props) {
 const readingsOf = (watts: Read) => [...watts].map(([setting, shown]) => ({ setting, watts: shown }))
 
 const sayNow = ({ setting }: Cell, rpm: Rpm, bike: Bike): string =>
-  `Set the knob to ${sayPlace(setting, bike)}. Ride at ${rpm} rev/min until the watts settle, then type them.`
-
-const sayPlace = (setting: Setting, bike: Bike): string =>
-  setting === bike.base ? `base, ${sayWithUnit(setting, bike)}` : sayWithUnit(setting, bike)
+  words.calibrating.setKnob({ setting: sayWithUnit(setting, bike), isBase: setting === bike.base, rpm })
 
 function problemOf(result: WattsCalibration, bike: Bike): string | null {
   if (result.ok) return null
-  if (result.reason === 'tooFew') return 'Two settings are the least; the more, the better the curve.'
+  if (result.reason === 'tooFew') return words.calibrating.tooFewWatts
   const { lower, upper } = result
-  return `At ${sayAt(upper.setting, bike)} there are fewer watts than at ${sayAt(lower.setting, bike)}: read one of the two again.`
+  return words.calibrating.falls({ upper: sayAt(upper.setting, bike), lower: sayAt(lower.setting, bike) })
 }

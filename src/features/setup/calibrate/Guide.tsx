@@ -1,4 +1,5 @@
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 
 interface Props {
   /** What to do on the bike now, in whole sentences; null when everything has been tried. */
@@ -10,10 +11,10 @@ interface Props {
 export function Guide({ say, onSkip }: Props) {
   return (
     <div className="calibrate-guide">
-      <p aria-live="polite">{say ?? 'That was the last one. See on the side what it changes, and take it or leave it.'}</p>
+      <p aria-live="polite">{say ?? words.calibrating.last}</p>
       {say !== null && (
         <Button tone="quiet" onClick={onSkip}>
-          skip this one
+          {words.calibrating.skip}
         </Button>
       )}
     </div>

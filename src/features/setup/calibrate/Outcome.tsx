@@ -2,8 +2,10 @@ import { demandLine } from '#engine/demand/demandLine.ts'
 import { BikeCurve } from '#features/setup/bike/BikeCurve.tsx'
 import { RideLine } from '#features/setup/parts/RideLine.tsx'
 import type { Bike } from '#plan/model.ts'
+import { riderInSentence } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell, words } from '#words/words.ts'
 import { changeWords } from './changeWords.ts'
 import { usePreviewedBike } from './usePreviewedBike.ts'
 
@@ -26,23 +28,21 @@ export function Outcome({ before, after, problem, notes, onClose }: Props) {
   if (!report || !shownReport) return null
   const old = report.riders.find(({ reference }) => reference)!
   const now = shownReport.riders.find(({ reference }) => reference)!
-  const words = after ? changeWords(report, shownReport) : null
+  const rider = tell(riderInSentence(old.rider))
+  const change = after ? changeWords(report, shownReport) : null
   return (
-    <section className="setup-part" aria-label="what it changes">
-      <h2>what it changes</h2>
-      <p role="status">{problem ?? words}</p>
+    <section className="setup-part" aria-label={words.calibrating.changes}>
+      <h2>{words.calibrating.changes}</h2>
+      <p role="status">{problem ?? change}</p>
       <BikeCurve bike={after ?? before} before={after ? before : undefined} />
       {report.blocks.length > 0 && (
         <figure>
           <RideLine
             report={report}
-            label={words ?? `What the ride demands of the ${old.rider.name} as it is.`}
+            label={change ?? words.calibrating.rideLabel({ rider })}
             lines={[...(after ? [{ kind: 'before' as const, runs: demandLine(old) }] : []), { kind: 'now', runs: demandLine(now) }]}
           />
-          <figcaption className="setup-quiet">
-            effort asked, and dashed what the ride demands of the {old.rider.name}
-            {after && '; thin: as it was'}
-          </figcaption>
+          <figcaption className="setup-quiet">{words.calibrating.rideCaption({ rider, before: after !== null })}</figcaption>
         </figure>
       )}
       {after && notes.length > 0 && (
@@ -61,9 +61,9 @@ export function Outcome({ before, after, problem, notes, onClose }: Props) {
             onClose()
           }}
         >
-          take this calibration
+          {words.calibrating.use}
         </Button>
-        <Button onClick={onClose}>leave the bike as it is</Button>
+        <Button onClick={onClose}>{words.calibrating.cancel}</Button>
       </div>
     </section>
   )

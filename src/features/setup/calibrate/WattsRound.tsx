@@ -2,6 +2,8 @@ import { parseRpm, parseWatts, sayAt } from '#features/setup/bike/fields.ts'
 import type { Bike } from '#plan/model.ts'
 import { NumberField } from '#ui/NumberField.tsx'
 import type { Rpm, Setting, Watts } from '#units/units.ts'
+import { number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { Reading } from './Reading.tsx'
 
 interface Props {
@@ -9,6 +11,8 @@ interface Props {
   /** What the cadence is called, and what is to be known of it. */
   label: string
   hint: string
+  /** The cadence whose watts become the bike's. */
+  isFirst: boolean
   rpm: Rpm
   settings: readonly Setting[]
   watts: ReadonlyMap<Setting, Watts>
@@ -20,17 +24,17 @@ interface Props {
 }
 
 /** What the console shows at a list of settings, all at one cadence. */
-export function WattsRound({ bike, label, hint, rpm, settings, watts, current, onCadence, onRead, onFocus }: Props) {
+export function WattsRound({ bike, label, hint, isFirst, rpm, settings, watts, current, onCadence, onRead, onFocus }: Props) {
   return (
     <section aria-label={label}>
       <div className="calibrate-cadence">
-        <NumberField label={label} value={rpm} unit="rev/min" hint={hint} format={String} parse={parseRpm} onCommit={onCadence} />
+        <NumberField label={label} value={rpm} unit={words.riders.rpm} hint={hint} format={String} parse={parseRpm} onCommit={onCadence} />
       </div>
       <table className="setup-table">
         <thead>
           <tr>
-            <th scope="col">{bike.unit}s</th>
-            <th scope="col">watts shown</th>
+            <th scope="col">{words.setup.units(bike)}</th>
+            <th scope="col">{words.calibrating.wattsShown}</th>
           </tr>
         </thead>
         <tbody>
@@ -38,14 +42,18 @@ export function WattsRound({ bike, label, hint, rpm, settings, watts, current, o
             <tr key={setting} data-current={setting === current}>
               <th scope="row">
                 {sayAt(setting, bike)}
-                {setting === bike.base && <span className="setup-quiet"> base</span>}
+                {setting === bike.base && <span className="setup-quiet"> {words.setup.base}</span>}
               </th>
               <td>
                 <Reading
-                  label={`watts shown at ${sayAt(setting, bike)}${label === FIRST ? '' : ` and ${rpm} rev/min`}`}
+                  label={
+                    isFirst
+                      ? words.calibrating.wattsShownAt({ at: sayAt(setting, bike) })
+                      : words.calibrating.wattsShownAtRpm({ at: sayAt(setting, bike), rpm })
+                  }
                   value={watts.get(setting)}
-                  unit="watts"
-                  format={String}
+                  unit={words.setup.watts}
+                  format={(shown) => number(shown, 1)}
                   parse={parseWatts}
                   onRead={(shown) => onRead(setting, shown)}
                   onFocus={() => onFocus(setting)}
@@ -58,6 +66,3 @@ export function WattsRound({ bike, label, hint, rpm, settings, watts, current, o
     </section>
   )
 }
-
-/** The cadence whose watts become the bike's. */
-export const FIRST = 'one cadence for all'

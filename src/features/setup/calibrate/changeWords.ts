@@ -1,12 +1,11 @@
 import type { RideReport } from '#engine/report.ts'
-import { nameOfItem } from '#plan/names.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { quotedItem, riderInSentence } from '#plan/names.ts'
+import { tell, words } from '#words/words.ts'
 
 /** How far two demands have to lie apart to be told. */
 const NOTHING = 0.05
 
-/** What another calibration does to the demand for the rider a ride is judged for, in a sentence: the block it changes most, and by how much. */
+/** What another calibration does to the estimated effort of the rider the checks use, in a sentence: the block it changes most, and by how much. */
 export function changeWords(before: RideReport, after: RideReport): string {
   const rider = before.riders.findIndex(({ reference }) => reference)
   const changes = before.blocks.flatMap((played, i) => {
@@ -17,9 +16,8 @@ export function changeWords(before: RideReport, after: RideReport): string {
     (best, each) => (best && Math.abs(best.now - best.old) >= Math.abs(each.now - each.old) ? best : each),
     undefined,
   )
-  const name = before.riders[rider]!.rider.name
-  if (!most || Math.abs(most.now - most.old) < NOTHING) return `This ride demands of the ${name} what it did.`
+  const name = tell(riderInSentence(before.riders[rider]!.rider))
+  if (!most || Math.abs(most.now - most.old) < NOTHING) return words.calibrating.noChange({ rider: name })
   const { played, old, now } = most
-  const level = (effort: number) => formatNumber(effort, 1)
-  return `For the ${name} it changes most in “${nameOfItem(played.block)}” at ${formatClock(played.from)}: a demand of ${level(now)} instead of ${level(old)}.`
+  return words.calibrating.mostChange({ rider: name, block: tell(quotedItem(played.block)), at: played.from, now, before: old })
 }

@@ -1,11 +1,13 @@
 import { useState } from 'react'
 import type { Profile, ProfileKind, ProfileOf } from '#plan/kept/profile.ts'
+import { bikeName } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell, words } from '#words/words.ts'
 
 interface Props<Kind extends ProfileKind> {
   kind: Kind
-  /** What is kept: "bikes". */
+  /** What is kept: "saved bikes". */
   title: string
   /** Said while nothing is kept. */
   empty: string
@@ -22,7 +24,7 @@ interface Props<Kind extends ProfileKind> {
   keepLabel: string
 }
 
-/** What is kept on this machine for other rides: keep the ride's own, use a kept one, remove it. */
+/** What is kept on this device for other rides: keep the ride's own, use a kept one, remove it. */
 export function Kept<Kind extends ProfileKind>({ kind, title, empty, say, isInUse, onUse, make, name, keepLabel }: Props<Kind>) {
   const all = useApp((state) => state.profiles)
   const canKeep = useApp((state) => state.keepsProfiles)
@@ -30,8 +32,8 @@ export function Kept<Kind extends ProfileKind>({ kind, title, empty, say, isInUs
   const removeProfile = useApp((state) => state.removeProfile)
   const kept = all.filter((profile): profile is ProfileOf<Kind> => profile.kind === kind)
   return (
-    <section className="setup-part" aria-label={`${title} on this machine`}>
-      <h2>{title} on this machine</h2>
+    <section className="setup-part" aria-label={words.setup.onDevice({ title })}>
+      <h2>{words.setup.onDevice({ title })}</h2>
       {kept.length === 0 && <p className="setup-quiet">{empty}</p>}
       <ul className="setup-kept">
         {kept.map((profile) => {
@@ -39,28 +41,35 @@ export function Kept<Kind extends ProfileKind>({ kind, title, empty, say, isInUs
           return (
             <li key={profile.id}>
               <p>
-                <b>{profile.name}</b>
+                <b>{called(profile)}</b>
                 <span className="setup-quiet">{say(profile)}</span>
               </p>
               {inUse ? (
-                <span className="setup-mark">in this ride</span>
+                <span className="setup-mark">{words.setup.inUse}</span>
               ) : (
-                <Button onClick={() => onUse(profile)} aria-label={`use ${profile.name} for this ride`}>
-                  use
+                <Button onClick={() => onUse(profile)} aria-label={words.setup.takeKept({ name: called(profile) })}>
+                  {words.setup.use}
                 </Button>
               )}
-              <Button tone="quiet" onClick={() => void removeProfile(profile.id)} aria-label={`remove ${profile.name} from this machine`}>
-                remove
+              <Button
+                tone="quiet"
+                onClick={() => void removeProfile(profile.id)}
+                aria-label={words.setup.removeKept({ name: called(profile) })}
+              >
+                {words.setup.remove}
               </Button>
             </li>
           )
         })}
       </ul>
-      {!canKeep && <p className="setup-quiet">This window can keep nothing.</p>}
+      {!canKeep && <p className="setup-quiet">{words.setup.nothingKept}</p>}
       {canKeep && !kept.some(isInUse) && <Keep name={name} label={keepLabel} onKeep={(chosen) => void keepProfile(make(chosen))} />}
     </section>
   )
 }
+
+/** A typical bike by its name in the language of the page. */
+const called = (profile: Profile): string => (profile.kind === 'bike' ? tell(bikeName(profile.bike)) : profile.name)
 
 function Keep({ name, label, onKeep }: { name?: string; label: string; onKeep: (name: string) => void }) {
   const [typed, setTyped] = useState('')
@@ -78,8 +87,8 @@ function Keep({ name, label, onKeep }: { name?: string; label: string; onKeep: (
         <div className="ui-field">
           <input
             type="text"
-            aria-label="name to keep them under"
-            placeholder="name them"
+            aria-label={words.setup.keepName}
+            placeholder={words.setup.keepPlaceholder}
             maxLength={120}
             value={typed}
             onChange={(event) => setTyped(event.currentTarget.value)}
