@@ -57,13 +57,13 @@ const SCENES: readonly Scene[] = [
     rows: OTHER_CLASS_ROWS,
     open: async (page) => {
       await openSpark(page)
-      await link(page, 'lead').click()
+      await link(page, 'teach').click()
       await expect(button(page, 'beforeClass.start')).toBeVisible()
       await page.keyboard.press('Space')
       await expect(page.locator('.lead-face')).toBeVisible()
       await page.keyboard.press('Escape')
       await page.keyboard.press('Escape')
-      await link(page, 'all rides').click()
+      await link(page, 'my rides').click()
       await page.getByRole('button', { name: /^Ridge and Return/ }).click()
     },
   },
@@ -76,7 +76,7 @@ const SCENES: readonly Scene[] = [
         window.print = () => document.body.setAttribute('data-printed', '')
       })
       await openSpark(page)
-      await link(page, 'sheet').click()
+      await link(page, 'print').click()
     },
   },
   {
@@ -88,7 +88,7 @@ const SCENES: readonly Scene[] = [
         navigator.share = async (shared) => document.body.setAttribute('data-shared', shared?.url ?? '')
       })
       await openSpark(page)
-      await link(page, 'hand over').click()
+      await link(page, 'share').click()
       await shownLink(page)
     },
   },
@@ -117,7 +117,7 @@ const SCENES: readonly Scene[] = [
       // A demo ride is one's own once it is changed.
       await choose('s1b2')(page)
       await page.keyboard.press('+')
-      await expect(page.getByText('saved on this machine')).toBeVisible()
+      await expect(page.getByText('saved', { exact: true })).toBeVisible()
       await shareOwn(page)
     },
   },

@@ -5,37 +5,37 @@ import { openRidewright, ready } from './support/openRidewright.ts'
 import { shownLink } from './support/shownLink.ts'
 import { expect, test } from './support/test.ts'
 
-const LEVELS = 'levels 1 to 24 (typical, no source)'
+const LEVELS = 'levels 1 to 24 (typical)'
 const shownOn = (page: Page) => page.getByLabel('shown on')
 const bar = (page: Page) => page.getByRole('region', { name: 'another bike' })
-const saved = (page: Page) => page.getByText('saved on this machine')
+const saved = (page: Page) => page.getByText('saved', { exact: true })
 const link = (page: Page) => page.getByRole('textbox', { name: 'link', exact: true })
 
 async function openDemo(page: Page) {
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
-  await expect(page.getByText('demo, not saved yet')).toBeVisible()
+  await expect(page.getByText('sample, not saved yet')).toBeVisible()
 }
 
 test('a ride is read on the receiver’s bike in draft, sheet and lead, and stays the ride it was', async ({ page }) => {
   await openDemo(page)
   const climb = page.getByRole('option', { name: /^seated climb/ }).first()
   await expect(climb).toHaveAccessibleName(/turn|quarter|half/)
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   const before = await shownLink(page)
 
   await shownOn(page).selectOption({ label: LEVELS })
   await expect(bar(page)).toContainText('Shown on “levels 1 to 24”')
   await expect(link(page)).toHaveValue(before)
 
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(climb).toHaveAccessibleName(/to about (\w|-)+, (light|solid|heavy) hill, total about \d+/)
   await climb.click()
   await expect(page.locator('.panel-total')).toContainText(/about \d+ levels, \w+ (hill|flat)/)
   await expect(page.locator('.panel-call')).toContainText(/W (more|less) by rounding|the same watts/)
   expect(await barriers(page)).toEqual([])
 
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await expect(page.getByText('resistance about, on levels 1 to 24').filter({ visible: true }).first()).toBeVisible()
   await expect(page.getByText(/~\d+/).filter({ visible: true }).first()).toBeVisible()
 
@@ -43,9 +43,9 @@ test('a ride is read on the receiver’s bike in draft, sheet and lead, and stay
   await page.reload()
   await ready(page)
   await expect(bar(page)).toBeVisible()
-  await page.getByRole('button', { name: 'back to its own bike' }).click()
+  await page.getByRole('button', { name: 'original bike' }).click()
   await expect(bar(page)).toHaveCount(0)
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(climb).toHaveAccessibleName(/turn|quarter|half/)
 })
 
@@ -54,16 +54,16 @@ test('a small ride is handed over by a code that another’s reader reads; a lar
   await page.getByLabel('title', { exact: true }).fill('Small')
   await page.getByRole('button', { name: 'start a blank ride' }).click()
   await expect(saved(page)).toBeVisible()
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   const code = page.getByRole('img', { name: 'QR code of the link' })
   await expect(code).toBeVisible()
   expect(await readShown(page, await code.screenshot())).toBe(await shownLink(page))
   expect(await barriers(page)).toEqual([])
 
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
-  await expect(page.getByText('demo, not saved yet')).toBeVisible()
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await expect(page.getByText('sample, not saved yet')).toBeVisible()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   await expect(page.getByText('too fine to scan with ease')).toBeVisible()
   await expect(code).toHaveCount(0)
 })

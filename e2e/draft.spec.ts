@@ -25,9 +25,9 @@ async function openDemo(page: Page, name: RegExp): Promise<void> {
 
 /** The whole ride as its link tells it: two rides with one link are the same ride. */
 async function linkOf(page: Page): Promise<string> {
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   const link = await shownLink(page)
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(asked(page)).toBeAttached()
   return link
 }
@@ -235,11 +235,11 @@ test('a section is cut in two before a block, by key and by button, and the song
   await expect(heads.nth(1)).toContainText(/2\. Paper Comets.*right foot/)
   await expect(block(page, 's1b3')).toBeFocused()
   await expect(total(page)).toHaveAttribute('data-total', before)
-  await expect(page.getByRole('button', { name: 'new section' })).toBeDisabled()
+  await expect(page.getByRole('button', { name: 'split song here' })).toBeDisabled()
   await page.getByRole('button', { name: 'undo' }).click()
   await expect(heads).toHaveCount(count)
   await block(page, 's1b4').click()
-  await page.getByRole('button', { name: 'new section' }).click()
+  await page.getByRole('button', { name: 'split song here' }).click()
   await expect(heads).toHaveCount(count + 1)
 })
 
@@ -250,7 +250,7 @@ test('what keys do to a block and a section, buttons do as well', async ({ page 
   await block(page, 's1b2').click()
   await button('duplicate').click()
   await expect(blocks(page)).toHaveCount(count + 1)
-  await button('rounds').click()
+  await button('repeat').click()
   await expect(page.locator('[data-stage-stop="set"]')).toBeFocused()
   await page.getByLabel('rounds', { exact: true }).fill('3')
   await page.keyboard.press('Enter')
@@ -259,7 +259,7 @@ test('what keys do to a block and a section, buttons do as well', async ({ page 
   await expect(blocks(page)).toHaveCount(count)
   await expect(page.locator('[data-block-id][data-selected]')).toBeFocused()
   await page.locator('.song-head').first().click()
-  await button('delete section').click()
+  await button('delete song').click()
   await expect(page.locator('.song-head').first()).toContainText('Brickworks Elevator')
 })
 

@@ -7,7 +7,7 @@ import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 import { editTogether, fieldOf, openInTwo, setText } from './support/twoWindows.ts'
 
-const SAVED = 'saved on this machine'
+const SAVED = 'saved'
 const state = (page: Page) => page.locator('.app-saved')
 const title = (page: Page) => page.getByLabel('title', { exact: true })
 const heading = (page: Page) => page.locator('.app-title-button')
@@ -30,8 +30,8 @@ test('words in a field count as not saved, and are kept by a reload, by Back, an
   await expect(heading(page)).toHaveText('My Ride, reloaded')
   await expect(state(page)).toHaveText(SAVED)
 
-  await page.getByRole('link', { name: 'sheet', exact: true }).click()
-  await page.getByRole('link', { name: 'draft', exact: true }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await heading(page).click()
   await setText(title(page), 'Left by Back', { leave: false })
   await page.goBack()
@@ -55,13 +55,13 @@ test('words that a field refuses come back to it, with what they are about', asy
   await page.reload()
   await ready(page)
   await expect(field).toHaveValue('quite long')
-  await expect(page.getByText('Typed before the page ended')).toBeVisible()
+  await expect(page.getByText('You typed this before the page closed')).toBeVisible()
   await field.focus()
   await page.keyboard.press('Escape')
   await expect(field).toHaveValue(before)
   await page.reload()
   await ready(page)
-  await expect(page.getByText('Typed before the page ended')).toHaveCount(0)
+  await expect(page.getByText('You typed this before the page closed')).toHaveCount(0)
 })
 
 test('a playlist that is pasted and not sent is there after a reload', async ({ page }) => {
@@ -72,7 +72,7 @@ test('a playlist that is pasted and not sent is there after a reload', async ({ 
   await ready(page)
   await page.getByRole('button', { name: 'make a ride from this song' }).click()
   await expect(heading(page)).toHaveText('New ride')
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await expect(page.getByLabel('playlist')).toHaveValue('')
 })
 
@@ -116,7 +116,7 @@ test('what two windows change differently is shown once, and decided by a press'
 
 test('a ride that one window deletes is not called saved in the other, and can be kept', async ({ page, context }) => {
   const other = await openInTwo(page, context)
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await page
     .getByRole('button', { name: /^delete/i })
     .first()
@@ -132,8 +132,8 @@ test('a ride that one window deletes is not called saved in the other, and can b
 test('one window leads a class; the other follows it, and takes over by a press', async ({ page, context }) => {
   const other = await openInTwo(page, context)
   for (const each of [page, other]) {
-    await each.getByRole('link', { name: 'lead', exact: true }).click()
-    await expect(each.getByRole('button', { name: 'the first one is now' })).toBeVisible()
+    await each.getByRole('link', { name: 'teach', exact: true }).click()
+    await expect(each.getByRole('button', { name: 'start: beat 1 now' })).toBeVisible()
   }
   await page.keyboard.press('Space')
   await expect(other.getByText('Another window is teaching this class.')).toBeVisible()

@@ -27,11 +27,11 @@ test('a link opens on another machine as the same ride, read-only, and a copy of
   expect(await savedTitles(secondProfile)).toEqual([])
 
   // From the start the shared ride is one press away.
-  await secondProfile.getByRole('link', { name: 'all rides' }).click()
+  await secondProfile.getByRole('link', { name: 'my rides' }).click()
   await secondProfile.getByRole('button', { name: 'show it' }).click()
   await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
   await expect(receivedBar(secondProfile)).toHaveCount(0)
-  await expect(secondProfile.getByText('saved on this machine')).toBeVisible()
+  await expect(secondProfile.getByText('saved', { exact: true })).toBeVisible()
   await secondProfile.reload()
   await ready(secondProfile)
   await expect(receivedBar(secondProfile)).toHaveCount(0)
@@ -43,7 +43,7 @@ test('nothing of a shared ride can be changed before a copy is kept', async ({ p
   await openDemo(page, 'Twenty-Minute Spark')
   await openRidewright(secondProfile, await linkOf(page))
   const before = await linkOf(secondProfile)
-  await secondProfile.getByRole('link', { name: 'draft' }).click()
+  await secondProfile.getByRole('link', { name: 'plan', exact: true }).click()
   await secondProfile.locator('[data-stage-stop]').first().focus()
   for (const keys of ['ArrowDown', 'Delete', 'd', 's', '+', 'Alt+ArrowUp', 'Alt+ArrowRight', 'ControlOrMeta+z'])
     await secondProfile.keyboard.press(keys)
@@ -57,7 +57,7 @@ test('a link opened over a ride of one’s own leaves it as it was', async ({ pa
   await openRidewright(page)
   await page.getByLabel('title', { exact: true }).fill('My own')
   await page.getByRole('button', { name: 'start a blank ride' }).click()
-  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await expect(page.getByText('saved', { exact: true })).toBeVisible()
   await page.goto(link)
   await expect(receivedBar(page)).toBeVisible()
   await expect(total(page)).toContainText('43:43')
@@ -122,7 +122,7 @@ test('a link is opened out of the message it came in, by keys, and the way back 
   await expect(page.getByText('That’s a link to a ride: “Ridge and Return”, mixed, 45 min. Open it?')).toBeVisible()
   await page.getByRole('button', { name: 'open it' }).click()
   await page.getByRole('button', { name: 'keep a copy' }).click()
-  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await expect(page.getByText('saved', { exact: true })).toBeVisible()
   expect(await savedTitles(page)).toEqual(['Ridge and Return'])
 })
 
@@ -143,7 +143,7 @@ test.describe('a link that cannot be opened says why, leads to the start, and to
       await openRidewright(page)
       await page.getByLabel('title', { exact: true }).fill('Kept')
       await page.getByRole('button', { name: 'start a blank ride' }).click()
-      await expect(page.getByText('saved on this machine')).toBeVisible()
+      await expect(page.getByText('saved', { exact: true })).toBeVisible()
 
       // In a page of its own, as a press in a mail program opens it.
       const tab = await page.context().newPage()
@@ -170,7 +170,7 @@ async function openDemo(page: Page, title: string): Promise<void> {
 
 /** The link the hand-over place shows for the ride on the screen. */
 async function linkOf(page: Page): Promise<string> {
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   return shownLink(page)
 }
 

@@ -20,9 +20,9 @@ test('a class is logged as it was taught, kept over a reload, and never in the r
   await expect(entry).toContainText('17 rode · 1 skipped')
   await page.reload()
   await expect(entry).toContainText('The fan is broken.')
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   await expect(page.getByRole('textbox', { name: 'link' })).not.toHaveValue('')
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(page.getByText('Quarter to Magnesium').first()).toBeVisible()
 })
 
@@ -33,7 +33,7 @@ test('the log is reached from the start without a ride, and its address can be k
   await expect(page).toHaveURL(/#\/log$/)
   await page.reload()
   await expect(page.getByRole('heading', { name: 'log', exact: true })).toBeVisible()
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await expect(page.getByRole('heading', { name: 'try a sample ride' })).toBeVisible()
 })
 
@@ -41,8 +41,8 @@ test('a class led from the screen begins its entry: the late start is there alre
   await page.clock.install({ time: new Date('2026-11-25T12:13:00Z') })
   await openRidewright(page)
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
-  await page.getByRole('link', { name: 'lead', exact: true }).click()
-  await page.getByRole('button', { name: 'the first one is now' }).click()
+  await page.getByRole('link', { name: 'teach', exact: true }).click()
+  await page.getByRole('button', { name: 'start: beat 1 now' }).click()
   await page.clock.fastForward(1_500_000)
   await page.clock.runFor(400)
   await page.getByRole('button', { name: 'end the class' }).click()
@@ -64,7 +64,7 @@ test('a class led from the screen begins its entry: the late start is there alre
   await expect(page.getByLabel('really started at')).toHaveValue('12:10')
 
   // The class is in the log; of the demo ride, which nobody changed, no copy is kept.
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await expect(page.getByRole('heading', { name: 'try a sample ride' })).toBeVisible()
   await expect(page.locator('.start-ride')).toHaveCount(0)
 })
@@ -85,7 +85,7 @@ test('what repeats, whom it tires, and the songs used as a file and on paper', a
   const text = printed.map(textOf).join(' ')
   expect(text).toContain('18 songs played from 2026-11-01 to 2026-11-25')
   expect(text).toContain('differs from country to country')
-  for (const chrome of ['what repeats', 'classes taught', 'hand over', 'save as CSV']) expect(text).not.toContain(chrome)
+  for (const chrome of ['what repeats', 'classes taught', 'share', 'save as CSV']) expect(text).not.toContain(chrome)
 })
 
 test('logged with the keyboard alone', async ({ page }) => {

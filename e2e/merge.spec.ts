@@ -34,11 +34,11 @@ async function rename(page: Page, id: string, name: string): Promise<void> {
 
 /** Hands the ride over as its user does, and gives the link. */
 async function handOver(page: Page): Promise<string> {
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   const link = await shownLink(page)
   await page.getByRole('textbox', { name: 'link', exact: true }).press('ControlOrMeta+c')
   await expect(page.getByText(/^kept by themselves/)).toBeVisible()
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(total(page)).toBeAttached()
   return link
 }
@@ -53,7 +53,7 @@ async function compare(page: Page, link: string): Promise<void> {
 async function take(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^(take these changes|keep mine as it is)$/ }).click()
   await expect(total(page)).toBeAttached()
-  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await expect(page.getByText('saved', { exact: true })).toBeVisible()
 }
 
 function rideOf(link: string): Ride {
@@ -67,7 +67,7 @@ test('two people pass a ride back and forth through five rounds and end with the
   await openDemo(page)
   await openRidewright(secondProfile, await handOver(page))
   await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
-  await expect(secondProfile.getByText('saved on this machine')).toBeVisible()
+  await expect(secondProfile.getByText('saved', { exact: true })).toBeVisible()
 
   // Each round both work on: a block of their own, and one field that both change.
   const OWN = ['s1b1', 's1b2', 's1b3', 's2b1', 's2b2']
@@ -104,13 +104,13 @@ test('a conflict is decided by key with the curve of either choice, and cancelli
   await openDemo(page)
   await openRidewright(secondProfile, await handOver(page))
   await secondProfile.getByRole('button', { name: 'keep a copy' }).click()
-  await expect(secondProfile.getByText('saved on this machine')).toBeVisible()
+  await expect(secondProfile.getByText('saved', { exact: true })).toBeVisible()
   await work(secondProfile, 's2b5', 'Alt+ArrowDown', '-')
   await work(secondProfile, 's4b2', 'Alt+ArrowDown')
   await work(page, 's2b5', 'Alt+ArrowUp', '+')
   await work(page, 's4b2', 'Delete')
   const before = await total(page).getAttribute('data-total')
-  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await expect(page.getByText('saved', { exact: true })).toBeVisible()
   await compare(page, await handOver(secondProfile))
 
   const effort = page.getByRole('group', { name: /standing climb effort was 8/ })
@@ -141,16 +141,16 @@ test('a conflict is decided by key with the curve of either choice, and cancelli
 
 test('a version is kept under a name, compared block by block, and restored as a step that can be undone', async ({ page }) => {
   await openDemo(page)
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   await page.getByLabel('name of this version').fill('before the class')
   await page.getByLabel('name of this version').press('Enter')
   await expect(page.getByRole('button', { name: 'compare before the class' })).toBeVisible()
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await rename(page, 's2b2', 'long haul')
   await page.reload()
   await expect(total(page)).toBeAttached()
 
-  await page.getByRole('link', { name: 'hand over' }).click()
+  await page.getByRole('link', { name: 'share', exact: true }).click()
   await page.getByRole('button', { name: 'compare before the class' }).click()
   await expect(page.getByRole('dialog')).toContainText('“long haul” was “seated climb”')
   // Drawn as it is meant to be, although nothing came back to be merged since the page was opened.
@@ -160,7 +160,7 @@ test('a version is kept under a name, compared block by block, and restored as a
   await page.getByRole('button', { name: 'close', exact: true }).click()
 
   await page.getByRole('button', { name: 'restore before the class' }).click()
-  await page.getByRole('link', { name: 'draft' }).click()
+  await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(page.getByRole('option', { name: /^long haul, / })).toHaveCount(0)
   await page.keyboard.press('ControlOrMeta+z')
   await expect(page.getByRole('option', { name: /^long haul, / })).toBeAttached()
@@ -172,7 +172,7 @@ test('a backup of everything says what it would change on another machine, and c
 }) => {
   await openDemo(page)
   await handOver(page)
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   const download = page.waitForEvent('download')
   await page.getByRole('button', { name: 'save a backup' }).click()
   const path = await (await download).path()

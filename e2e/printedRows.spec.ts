@@ -141,7 +141,7 @@ test('no word is broken and no head squeezed on a ride of one timed block', asyn
 
 test('a ride without blocks prints a sentence, and nothing of the page around it', async ({ page }) => {
   await openRide(page, { ...smallRide(), title: 'Nothing yet', sections: [] })
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await expect(page.getByText('This ride is empty.')).toBeVisible()
   const printed = await readPdf(await printToPdf(page))
   expect(printed.map(textOf)).toEqual([
@@ -227,7 +227,7 @@ for (const width of [1440, 1024, 390])
 
 async function openSheet(page: Page, ride: Ride, sheet: Sheet): Promise<void> {
   await openRide(page, ride)
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await chooseSheet(page, sheet)
 }
 

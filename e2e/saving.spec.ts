@@ -7,7 +7,7 @@ import { nextFrame } from './support/drag.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
-const saved = (page: Page) => page.getByText('saved on this machine')
+const saved = (page: Page) => page.getByText('saved', { exact: true })
 const slot = (page: Page) => page.getByTestId('slot')
 
 /** Opens a demo ride and makes it one's own by a change that is taken back. */
@@ -29,7 +29,7 @@ async function deleteBlock(page: Page): Promise<void> {
 
 test('a ride survives the loss of the database: the second copy is read', async ({ page }) => {
   await openDemo(page)
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   const emptied = await page.evaluate(
     () =>
       new Promise<boolean>((resolve) => {
@@ -85,7 +85,7 @@ for (const width of [1440, 1024, 390]) {
     await page.setViewportSize({ width, height: 844 })
     await openRidewright(page)
     await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
-    await expect(page.getByText('demo, not saved yet')).toBeVisible()
+    await expect(page.getByText('sample, not saved yet')).toBeVisible()
     const seen = await page.evaluateHandle(watchHead)
     await deleteBlock(page)
     await expect(saved(page)).toBeVisible()
@@ -108,7 +108,7 @@ for (const width of [1440, 1024, 390]) {
     await nextFrame(page)
     const frames = await seen.evaluate(({ stop }) => stop())
     const words = new Set(frames.map((frame) => frame.words))
-    expect([...words]).toEqual(['demo, not saved yet', 'saving…', 'saved on this machine', 'not saved'])
+    expect([...words]).toEqual(['sample, not saved yet', 'saving…', 'saved', 'not saved'])
     expect(new Set(frames.map(({ boxes }) => boxes)).size).toBe(1)
   })
 }

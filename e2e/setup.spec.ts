@@ -5,7 +5,7 @@ import { drawLate } from './support/drawLate.ts'
 import { openRidewright, ready } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
-const saved = (page: Page) => page.getByText('saved on this machine', { exact: true })
+const saved = (page: Page) => page.getByText('saved', { exact: true })
 const places = (page: Page) => page.getByRole('navigation', { name: 'places' })
 const goTo = (page: Page, name: string) => places(page).getByRole('link', { name }).click()
 const showPart = (page: Page, name: string) => page.locator('.setup-head label').getByText(name, { exact: true }).click()
@@ -14,7 +14,7 @@ const demandLine = (page: Page) => page.locator('[data-curve="demand"]').first()
 async function openRide(page: Page): Promise<void> {
   await openRidewright(page)
   await page.getByRole('button', { name: /^Ridge and Return/ }).click()
-  await expect(page.getByText('demo, not saved yet')).toBeVisible()
+  await expect(page.getByText('sample, not saved yet')).toBeVisible()
 }
 
 test('a rider’s numbers move the demand line, and the way back brings it back', async ({ page }) => {
@@ -62,7 +62,7 @@ test('a bike calibrated by its watts is seen before it is taken, kept, and there
   await page.reload()
   await ready(page)
   await expect(page.getByText('in this ride', { exact: true })).toBeVisible()
-  await page.getByRole('link', { name: 'all rides' }).click()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await expect(page.getByLabel('bike').locator('option:checked')).toHaveText('Lanternfish, main room')
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   await goTo(page, 'bikes & riders')

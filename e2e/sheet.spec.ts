@@ -55,7 +55,7 @@ test('only the pages are printed, in ink, from a dark screen too', async ({ page
   await expect(page.locator('.sheet-pages')).toHaveCSS('color', 'rgb(0, 0, 0)')
   const pages = await readPdf(await printToPdf(page))
   const words = pages.map(textOf).join(' ')
-  for (const chrome of ['hand over', 'song clock', 'US Letter', 'keys', 'Readable from']) expect(words).not.toContain(chrome)
+  for (const chrome of ['share', 'song clock', 'US Letter', 'shortcuts', 'Readable from']) expect(words).not.toContain(chrome)
 })
 
 test('no song is split: each band stands whole in one column, on the screen as on paper', async ({ page }) => {
@@ -118,7 +118,7 @@ test('a ride of one block is not blown up until its line breaks', async ({ page 
   await openRidewright(page)
   await page.getByRole('button', { name: 'start a blank ride' }).click()
   await page.getByRole('button', { name: 'standing hill', exact: true }).click()
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   for (const paper of ['A4', 'US Letter']) {
     await page.getByRole('group', { name: 'paper' }).getByText(paper, { exact: true }).click()
     const row = page.locator('.sheet-pages .sheet-row')
@@ -136,14 +136,14 @@ test('a ride of one block is not blown up until its line breaks', async ({ page 
 test('a ride without blocks says what is missing', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: 'start a blank ride' }).click()
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await expect(page.getByText('This ride is empty.')).toBeVisible()
 })
 
 async function openSheet(page: Page, ride: string, paper: keyof typeof PAPERS): Promise<void> {
   await openRidewright(page)
   await page.getByRole('button', { name: new RegExp(`^${ride}`) }).click()
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await page.getByRole('group', { name: 'paper' }).getByText(paper, { exact: true }).click()
   await expect(page.locator('.sheet-page').first()).toBeVisible()
 }

@@ -94,7 +94,7 @@ test('printed before it is laid out, a sheet says so and shows none of the scree
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   // Fonts that never come keep it waiting.
   await page.evaluate(() => Object.defineProperty(document.fonts, 'ready', { value: new Promise(() => {}) }))
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await expect(page.getByText('Laying out the sheet…')).toBeVisible()
   const [only, ...others] = await readPdf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })))
   expect(others).toHaveLength(0)
@@ -258,7 +258,7 @@ for (const sheet of ['large type', 'cards', 'sub', 'no music', 'phone', 'before 
 async function openSheet(page: Page, ride: RideName, sheet: string, paper: Paper | null = 'A4'): Promise<void> {
   await openRidewright(page)
   await page.getByRole('button', { name: new RegExp(`^${ride}`) }).click()
-  await page.getByRole('link', { name: 'sheet' }).click()
+  await page.getByRole('link', { name: 'print', exact: true }).click()
   await page.getByRole('group', { name: 'sheet', exact: true }).getByText(sheet, { exact: true }).click()
   if (paper) await page.getByRole('group', { name: 'paper' }).getByText(paper, { exact: true }).click()
   await expect(page.locator('.sheet-page').first()).toBeVisible()

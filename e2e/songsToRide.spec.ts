@@ -7,24 +7,24 @@ const LIST = ['Low Tide, Salt Lantern, 3:45, 128', 'Tin Kettle, Odd Harbour, 4:1
 async function bringIn(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'songs' }).click()
   await page.getByRole('textbox', { name: 'songs' }).fill(LIST)
-  await page.getByRole('button', { name: 'put 3 songs on the shelf' }).click()
+  await page.getByRole('button', { name: 'add 3 songs' }).click()
   await expect(page.getByRole('row')).toHaveCount(4)
 }
 
-const choose = (page: Page, title: string) => page.getByRole('checkbox', { name: `choose ${title}` }).check()
+const choose = (page: Page, title: string) => page.getByRole('checkbox', { name: `check ${title}` }).check()
 const heads = (page: Page) => page.locator('.song-head')
 
-test('songs chosen on the shelf make a new ride in the order they were chosen, in a slot that holds them', async ({ page }) => {
+test('songs checked make a new ride in the order they were chosen, in a slot that holds them', async ({ page }) => {
   await openRidewright(page)
   await bringIn(page)
   await choose(page, 'Tin Kettle')
   await choose(page, 'Low Tide')
   await choose(page, 'Slow Ferry')
-  await page.getByRole('checkbox', { name: 'choose Low Tide' }).uncheck()
+  await page.getByRole('checkbox', { name: 'check Low Tide' }).uncheck()
   await choose(page, 'Low Tide')
-  const chosen = page.getByRole('region', { name: 'chosen songs' })
-  await expect(chosen).toContainText('3 songs chosen, 11:')
-  await chosen.getByRole('button', { name: 'new ride of these' }).click()
+  const chosen = page.getByRole('region', { name: 'checked songs' })
+  await expect(chosen).toContainText('3 songs checked, 11:')
+  await chosen.getByRole('button', { name: 'make a ride from 3 songs' }).click()
   await expect(heads(page)).toHaveText([/1\. Tin Kettle/, /2\. Slow Ferry/, /3\. Low Tide/])
   await expect(page.getByRole('complementary').getByLabel('class length')).toHaveValue('20')
 })

@@ -59,7 +59,7 @@ test('a song shows what it sounds like, with its beats when they are wide enough
   await expect(page.locator('.ruler-beats')).toHaveCount(1)
   await expect(page.locator('.ruler').first().getByText('phrase 1', { exact: true })).toHaveCount(1)
 
-  await expect(page.getByText('saved on this machine')).toBeVisible()
+  await expect(page.getByText('saved', { exact: true })).toBeVisible()
   await page.reload()
   await ready(page)
   await expect(waves(page)).toHaveCount(1)

@@ -128,11 +128,11 @@ export const DRAFT_ROWS: Rows = {
     sees: (page) => expect(stretch(page)).toHaveAttribute('aria-valuetext', /^0 to (?:19|2\d) minutes$/),
   },
   ...Object.fromEntries(LINES.map(({ action }) => [action.id, switched(action.id)])),
-  'offer.fitSlot': offered('offer.fitSlot', 'fit to the slot'),
+  'offer.fitSlot': offered('offer.fitSlot', 'fit to class length'),
   'offer.otherLength': offered('offer.otherLength', 'shorter or longer version'),
   ...Object.fromEntries(PATTERNS.map((pattern) => [addBlock(pattern).id, { given: choose('s1b2'), sees: counted(BLOCKS + 1) }])),
   'add.section': { given: choose('s1'), sees: (page) => expect(sections(page)).toHaveCount(SECTIONS + 1) },
 }
 
 /** On a ride with a song that nothing is planned for. */
-export const OPEN_SONG_ROWS: Rows = { 'offer.roughIn': offered('offer.roughIn', 'rough in') }
+export const OPEN_SONG_ROWS: Rows = { 'offer.roughIn': offered('offer.roughIn', 'draft it for me') }

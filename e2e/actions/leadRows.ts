@@ -12,7 +12,7 @@ const card = (page: Page) => expect(button(page, 'beforeClass.start')).toBeVisib
 const face = (page: Page) => expect(page.locator('.lead-face')).toBeVisible()
 
 async function toLead(page: Page): Promise<void> {
-  if (!(await page.locator('.lead').isVisible())) await link(page, 'lead').click()
+  if (!(await page.locator('.lead').isVisible())) await link(page, 'teach').click()
 }
 
 async function onCard(page: Page): Promise<void> {
@@ -43,7 +43,7 @@ const noted = (kind: string, given: (page: Page) => Promise<unknown> = started):
   },
 })
 
-const left = (page: Page) => expect(link(page, 'draft')).toHaveAttribute('aria-current', 'page')
+const left = (page: Page) => expect(link(page, 'plan')).toHaveAttribute('aria-current', 'page')
 
 /** On a ride with a briefing, and longer than its slot. */
 export const LEAD_ROWS: Rows = {

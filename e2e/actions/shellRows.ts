@@ -8,7 +8,7 @@ const BLOCKS = 42
 const counted = (count: number) => (page: Page) => expect(blocks(page)).toHaveCount(count)
 
 const toDraft = async (page: Page) => {
-  await link(page, 'draft').click()
+  await link(page, 'plan').click()
   await counted(BLOCKS)(page)
 }
 
@@ -34,7 +34,7 @@ export const SHELL_ROWS: Rows = {
     sees: counted(BLOCKS + 1),
   },
   'shell.keys': {
-    sees: (page) => expect(page.getByRole('dialog', { name: 'keys' })).toBeVisible(),
+    sees: (page) => expect(page.getByRole('dialog', { name: 'shortcuts' })).toBeVisible(),
     back: async (page) => {
       await page.keyboard.press('Escape')
       await expect(page.getByRole('dialog')).toHaveCount(0)
@@ -60,7 +60,7 @@ export const SHELL_ROWS: Rows = {
     await page.keyboard.press('Escape')
     await counted(BLOCKS)(page)
   }),
-  'go.draft': { ...goes('draft', async () => {}), given: (page) => link(page, 'sheet').click() },
+  'go.draft': { ...goes('draft', async () => {}), given: (page) => link(page, 'print').click() },
   'go.start': goes('start', async (page) => {
     await page.goBack()
     await counted(BLOCKS)(page)
@@ -89,7 +89,7 @@ export const SHEET_ROWS: Rows = {
 }
 
 export const HAND_OVER_ROWS: Rows = {
-  'send.copyLink': { sees: (page) => expect(page.getByText('The link is copied.').first()).toBeVisible() },
+  'send.copyLink': { sees: (page) => expect(page.getByText('Link copied.').first()).toBeVisible() },
   'send.share': { sees: (page) => expect(page.locator('body[data-shared*="#r"]')).toHaveCount(1) },
   'send.saveFile': { sees: (page) => expect(page.getByRole('status').filter({ hasText: /^Saved .*\.ride\.json/ })).toBeAttached() },
 }
@@ -100,7 +100,7 @@ let sent = ''
 
 /** Opens the ride of one’s own that is open by its link, as somebody who was sent it. */
 export async function shareOwn(page: Page): Promise<void> {
-  await link(page, 'hand over').click()
+  await link(page, 'share').click()
   sent = await shownLink(page)
   await openShared(page)
 }
@@ -120,7 +120,7 @@ export const RECEIVED_ROWS: Rows = {
       await expect(bar(page)).toBeVisible()
     },
   },
-  'received.show': { given: (page) => link(page, 'all rides').click(), sees: counted(BLOCKS) },
+  'received.show': { given: (page) => link(page, 'my rides').click(), sees: counted(BLOCKS) },
   'received.close': {
     sees: (page) => expect(bar(page)).toHaveCount(0),
     back: openShared,

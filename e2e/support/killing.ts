@@ -59,7 +59,7 @@ export class KilledBrowser {
     await page.locator('[data-curve="intent"]').waitFor()
     await this.toTitle(page)
     await this.edit()
-    await page.getByText('saved on this machine').waitFor()
+    await page.getByText('saved', { exact: true }).waitFor()
   }
 
   /** Works for a while, kills the browser in the middle of it, and looks what is there afterwards. */

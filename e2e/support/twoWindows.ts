@@ -1,7 +1,7 @@
 import { type BrowserContext, expect, type Locator, type Page } from '@playwright/test'
 import { openRidewright } from './openRidewright.ts'
 
-const saved = (page: Page) => expect(page.locator('.app-saved')).toHaveText('saved on this machine')
+const saved = (page: Page) => expect(page.locator('.app-saved')).toHaveText('saved')
 
 /** Types over what stands in a field, and leaves it by Enter unless told otherwise. */
 export async function setText(field: Locator, text: string, { leave = true } = {}): Promise<void> {

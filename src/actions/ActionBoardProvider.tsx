@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useContext, useEffect, useEffectEvent, useLayoutEffect, useState } from 'react'
 import { useAppStore } from '#store/useApp.ts'
+import { tell } from '#words/words.ts'
 import type { ActionPlace, Ground } from './action.ts'
 import { type ActionBoard, createActionBoard, type Focus } from './actionBoard.ts'
 
@@ -9,7 +10,7 @@ const BoardContext = createContext<ActionBoard | null>(null)
 /** Gives everything inside it the board, and the board the page's keys. */
 export function ActionBoardProvider({ children }: { children: ReactNode }) {
   const store = useAppStore()
-  const [board] = useState(() => createActionBoard((sentence) => store.getState().announce(sentence)))
+  const [board] = useState(() => createActionBoard((why) => store.getState().announce(tell(why))))
   useEffect(() => {
     // On the document: after the fields' own handlers, and before those that a drag adds for as long as it lasts.
     document.addEventListener('keydown', board.press)

@@ -1,5 +1,6 @@
 import { isReadOnly } from '#store/placeSlice.ts'
 import type { AppStore } from '#store/state.ts'
+import { say, type Text } from '#words/said.ts'
 import { ariaChord, type Chord, chordWords } from './keys/chord.ts'
 
 /** What every action is done on: the page's state; a place adds what only it can reach. */
@@ -13,21 +14,21 @@ export interface Press {
   timeStamp: number
 }
 
-/** True; a sentence that says why not; or false where it is about something that is not there, and nobody has to be told. */
-export type Possible = boolean | string
+/** True; a text that says why not; or false where it is about something that is not there, and nobody has to be told. */
+export type Possible = boolean | Text
 
-/** Something a person can do. Keys, the key map, and buttons are made of it. */
+/** Something a person can do. Keys, the key map, and buttons are made of it. Its texts are named, and told where they are drawn. */
 export interface Action<On extends Ground> {
   /** The only one of its kind: "stage.split". */
   id: string
   /** What it is called, also where it stands among all others. */
-  name: string
+  name: Text
   /** What stands on its button where that changes or is shorter; else its name. */
-  words?: (on: On) => string
+  words?: (on: On) => Text
   /** What it does, for the key map and behind its button. Neighbours that say the same share a row of the map. */
-  does: string
+  does: Text
   /** What there is to say behind its button instead. */
-  tells?: (on: On) => string | undefined
+  tells?: (on: On) => Text | undefined
   keys?: readonly Chord[]
   /** Keys that have no meaning for it at times. */
   hears?: (on: On, chord: Chord) => boolean
@@ -45,12 +46,12 @@ export interface Action<On extends Ground> {
 /** Keys of a field or a drag, for the key map. */
 export interface KeyRow {
   keys: readonly string[]
-  does: string
+  does: Text
 }
 
 /** Actions under one heading of the key map, and the keys of fields and drags that stand by themselves. */
 interface ActionGroup<On extends Ground> {
-  title: string
+  title: Text
   actions: readonly Action<On>[]
   also?: readonly KeyRow[]
 }
@@ -68,7 +69,7 @@ export interface ActionPlace<On extends Ground> {
 }
 
 /** Why a ride from elsewhere stays as it is. */
-export const READ_ONLY = 'This ride is read-only: keep a copy to change it.'
+export const READ_ONLY = say('actions.readOnly')
 
 /** Whether an action can be done now. */
 export function possible<On extends Ground>(action: Action<On>, on: On): Possible {

@@ -1,4 +1,5 @@
 import { isTyping } from '#ui/isTyping.ts'
+import type { Text } from '#words/said.ts'
 import { type Action, type ActionPlace, type Ground, type Possible, type Press, possible } from './action.ts'
 import { fitOf, type KeyPress } from './keys/chord.ts'
 
@@ -8,7 +9,7 @@ export type Focus = Element | null
 /** An action together with what it would be done on. */
 interface BoundAction {
   id: string
-  name: string
+  name: Text
   place: ActionPlace<never>
   /** Whether it can be done now. */
   possible: () => Possible
@@ -28,7 +29,7 @@ export type ActionBoard = ReturnType<typeof createActionBoard>
 const REACHES = ['focus', 'page', 'everywhere'] as const
 
 /** All that can be done on the page at a moment: places come and go with what is drawn. */
-export function createActionBoard(say: (sentence: string) => void) {
+export function createActionBoard(say: (why: Text) => void) {
   const posts = new Set<Post>()
 
   /** What there is to do, the nearest first. */

@@ -14,6 +14,8 @@ import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { LiveRegion } from '#ui/LiveRegion.tsx'
 import { useKeptFocus } from '#ui/useKeptFocus.ts'
+import { moment } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { EVERYWHERE } from './actions/everywhere.ts'
 import { ShellToolsContext, useShellGround } from './actions/shellGround.ts'
 import { downloadRide } from './downloadRide.ts'
@@ -80,7 +82,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
             <>
               {/* A button and no link: the fragment of the address is spoken for. */}
               <Button className="app-skip" onClick={() => main.current?.focus()}>
-                skip to the page
+                {words.app.skip}
               </Button>
               <Header />
               <ReceivedBar />
@@ -95,7 +97,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
               onReload={onReload}
               onLeave={() => store.getState().setPlace('start')}
             >
-              <Suspense fallback={<p className="app-waiting">opening…</p>}>
+              <Suspense fallback={<p className="app-waiting">{words.app.opening}</p>}>
                 {place === 'start' && (
                   <StartPlace
                     now={now}
@@ -136,8 +138,8 @@ const makeExportAt =
 /** A table as CSV. */
 const writeTable: WriteTable = async (rows) => (await import('#formats/csv/writeCsv.ts')).writeCsv(rows)
 
-/** "25 November 2026" */
-const dayWords = (instant: number): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(instant)
+/** "November 25, 2026" */
+const dayWords = (instant: number): string => moment(instant, { dateStyle: 'long' })
 
 /** What can be done in every place. */
 function ShellActions() {
@@ -165,7 +167,7 @@ function useTheme() {
 const PAGE_TITLE = document.title
 
 function useDocumentTitle() {
-  const title = useApp((state) => (state.shown && state.place !== 'start' ? state.shown.title || 'untitled ride' : null))
+  const title = useApp((state) => (state.shown && state.place !== 'start' ? state.shown.title || words.names.untitled : null))
   useEffect(() => {
     document.title = title === null ? PAGE_TITLE : `${title} · ${PAGE_TITLE}`
   }, [title])

@@ -1,5 +1,6 @@
 import { Component, type ErrorInfo, type ReactNode } from 'react'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 
 interface Props {
   children: ReactNode
@@ -34,27 +35,24 @@ export class ErrorBoundary extends Component<Props, State> {
     if (error === null) return this.props.children
     return (
       <div className="app-broken" role="alert">
-        <h1>This screen broke.</h1>
-        <p>
-          The ride itself is not lost: it is still in memory, and the last saved state is on this machine. Keep a copy first, then try
-          again.
-        </p>
+        <h1>{words.app.broken}</h1>
+        <p>{words.app.brokenMeans}</p>
         <p className="app-broken-actions">
           <Button tone="solid" onClick={this.download}>
-            download the ride
+            {words.app.download}
           </Button>
-          <Button onClick={this.props.onReload}>load the page again</Button>
-          <Button onClick={this.leave}>all rides</Button>
+          <Button onClick={this.props.onReload}>{words.app.reload}</Button>
+          <Button onClick={this.leave}>{words.actions.place({ place: 'start' })}</Button>
         </p>
         <p role="status">{told}</p>
-        <p className="app-broken-reason">What the program said: {error.message || error.name}</p>
+        <p className="app-broken-reason">{words.app.brokenReason({ reason: error.message || error.name })}</p>
       </div>
     )
   }
 
   private readonly download = () => {
     this.setState({
-      told: this.props.onDownload() ? 'The file is in your downloads.' : 'No ride was open, so there is nothing to download.',
+      told: this.props.onDownload() ? words.app.downloaded : words.app.nothingToDownload,
     })
   }
 

@@ -8,10 +8,9 @@ import { useApp } from '#store/useApp.ts'
 import type { Theme } from '#store/viewSlice.ts'
 import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
-import { plural } from '#units/plural.ts'
 import { LANGUAGES, type Language } from '#words/language.ts'
-import { words } from '#words/words.ts'
-import { ALL_RIDES, type GoTo, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
+import { tell, words } from '#words/words.ts'
+import { type GoTo, MY_RIDES, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
 import { KEYS } from './actions/keys.ts'
 import { RIDE_DETAILS } from './actions/rideDetails.ts'
 import { useShellGround } from './actions/shellGround.ts'
@@ -20,33 +19,12 @@ import { placeFragment } from './fragment.ts'
 import { useLanguage } from './LanguageScope.tsx'
 import { ReadOnBike } from './ReadOnBike.tsx'
 
-const THEMES: readonly { value: Theme; label: string }[] = [
-  { value: 'auto', label: 'system' },
-  { value: 'light', label: 'light' },
-  { value: 'dark', label: 'dark' },
-]
+const THEMES: readonly Theme[] = ['auto', 'light', 'dark']
 
-const SAVED_WORDS = {
-  saved: 'saved on this machine',
-  oneCopy: 'saved, one copy only',
-  saving: 'saving…',
-  typing: 'typing, not saved yet',
-  failed: 'not saved',
-  deleted: 'deleted elsewhere',
-  demo: 'demo, not saved yet',
-} as const
-/** All of them, from which the room for the longest is taken. */
-const ALL_SAVED_WORDS = Object.values(SAVED_WORDS).join('\n')
-
-/** What those words mean, where they need telling. */
-const SAVED_MEANS: Partial<Record<keyof typeof SAVED_WORDS, string>> = {
-  oneCopy: 'Rides are kept twice in this browser, and one of the two places takes nothing now. It is tried again every few seconds.',
-  typing: 'What stands in the field counts once you leave it or press Enter; until then it is kept as it is typed.',
-  deleted: 'Another window deleted this ride. It is open here, and saved nowhere.',
-}
+const SAVED_STATES = ['saved', 'oneCopy', 'saving', 'typing', 'failed', 'deleted', 'demo'] as const
 
 /** What can be said of the open ride; never that it is saved while some of it is not. */
-function savedState({ isDemo, saved, oneCopy, typing }: AppState): keyof typeof SAVED_WORDS {
+function savedState({ isDemo, saved, oneCopy, typing }: AppState): (typeof SAVED_STATES)[number] {
   if (saved === 'failed' || saved === 'deleted') return saved
   if (typing) return 'typing'
   if (isDemo) return 'demo'
@@ -63,15 +41,15 @@ export function Header() {
   const inRide = hasRide && place !== 'start'
   return (
     <header className="app-head">
-      <PlaceLink to={ALL_RIDES} className="app-name" current={place === 'start'}>
-        {place === 'start' ? 'Ridewright' : ALL_RIDES.action.name}
+      <PlaceLink to={MY_RIDES} className="app-name" current={place === 'start'}>
+        {place === 'start' ? 'Ridewright' : tell(MY_RIDES.action.name)}
       </PlaceLink>
       {inRide && <Title />}
       {inRide && <Tools />}
-      <nav className="app-places" aria-label="places" data-push={!inRide}>
+      <nav className="app-places" aria-label={words.app.places} data-push={!inRide}>
         {(inRide ? PLACES_OF_RIDE : OTHER_PLACES).map((to) => (
           <PlaceLink key={to.place} to={to} className="app-place" current={place === to.place}>
-            {to.action.name}
+            {tell(to.action.name)}
           </PlaceLink>
         ))}
       </nav>
@@ -84,7 +62,14 @@ export function Header() {
           <circle cx="8" cy="8" r="6.25" fill="none" stroke="currentColor" strokeWidth="1.5" />
           <path d="M8 2v12a6 6 0 0 0 0-12z" fill="currentColor" />
         </svg>
-        <Select className="app-choice" label="colours" hideLabel value={theme} choices={THEMES} onChange={setTheme} />
+        <Select
+          className="app-choice"
+          label={words.app.theme}
+          hideLabel
+          value={theme}
+          choices={THEMES.map((value) => ({ value, label: words.app.themeName({ theme: value }) }))}
+          onChange={setTheme}
+        />
       </div>
     </header>
   )
@@ -116,7 +101,7 @@ function Title() {
     <div className="app-title">
       <h1>
         <button type="button" className="app-title-button" {...props}>
-          {title || 'untitled ride'}
+          {title || words.names.untitled}
         </button>
       </h1>
       <div className="app-meta">
@@ -128,23 +113,25 @@ function Title() {
 }
 
 /** "advanced · 20 min"; the bike stands beside it, as a choice. */
-const metaLine = ({ shown }: AppState): string => (shown ? `${shown.level} · ${shown.slotMinutes} min` : '')
+const metaLine = ({ shown }: AppState): string =>
+  shown ? words.app.classLength({ level: words.names.level({ level: shown.level }), minutes: shown.slotMinutes }) : ''
 
 /** Undo, redo and the state of saving; none of them means anything for a shared ride. */
 function Tools() {
   const readOnly = useApp(isReadOnly)
   const on = useShellGround()
   const saved = useApp(savedState)
-  if (readOnly) return <span className="app-saved">read-only</span>
+  if (readOnly) return <span className="app-saved">{words.app.readOnly}</span>
   return (
     <div className="app-tools">
       <span
         className="app-saved"
         data-urgent={saved === 'failed' || saved === 'deleted'}
-        data-words={ALL_SAVED_WORDS}
-        title={SAVED_MEANS[saved]}
+        // All of them, from which the room for the longest is taken.
+        data-words={SAVED_STATES.map((state) => words.app.savedState({ saved: state })).join('\n')}
+        title={words.app.savedMeans(saved)}
       >
-        {SAVED_WORDS[saved]}
+        {words.app.savedState({ saved })}
       </span>
       <ActionButton action={UNDO} on={on} tone="quiet" />
       <ActionButton action={REDO} on={on} tone="quiet" />
@@ -158,8 +145,8 @@ function Reading() {
   const on = useShellGround()
   if (left === 0) return null
   return (
-    <Button tone="quiet" className="app-reading" title="to the songs" onClick={(event) => TO_SONGS.do(on, event)}>
-      reading {plural(left, 'song')}
+    <Button tone="quiet" className="app-reading" title={words.app.toSongs} onClick={(event) => TO_SONGS.do(on, event)}>
+      {words.app.reading({ count: left })}
     </Button>
   )
 }

@@ -1,4 +1,5 @@
 import { Dialog } from '#ui/Dialog.tsx'
+import { words } from '#words/words.ts'
 import { ALL_PLACES } from './actions/allPlaces.ts'
 import { keyGroups } from './actions/keyGroups.ts'
 import './KeyMap.css'
@@ -6,7 +7,7 @@ import './KeyMap.css'
 /** Every key of the program on one page. */
 export function KeyMap({ open, onClose }: { open: boolean; onClose: () => void }) {
   return (
-    <Dialog open={open} title="keys" onClose={onClose} wide>
+    <Dialog open={open} title={words.actions.shortcuts} onClose={onClose} wide>
       <div className="app-keys">
         {keyGroups(ALL_PLACES).map((group) => (
           <section key={group.title}>

@@ -3,6 +3,7 @@ import type { Notice as NoticeOf } from '#store/noticeSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Notice } from '#ui/Notice.tsx'
+import { words } from '#words/words.ts'
 
 /** What the user has to know, and the way back from a deletion. */
 export function Notices() {
@@ -58,7 +59,7 @@ function Removed() {
   if (!atStart) return null
   return removed.map(({ id, title }) => (
     <Notice key={id} onDismiss={() => forget(id)} actions={<PutBack onPress={() => restore(id)} />}>
-      “{title || 'untitled ride'}” is deleted.
+      {words.app.deleted({ title: title || words.names.untitled })}
     </Notice>
   ))
 }
@@ -70,7 +71,7 @@ function PutBack({ onPress }: { onPress: () => void }) {
   return (
     <div ref={button}>
       <Button tone="action" onClick={onPress}>
-        put it back
+        {words.app.restore}
       </Button>
     </div>
   )

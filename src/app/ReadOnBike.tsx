@@ -7,6 +7,7 @@ import { sameScale } from '#plan/scale/sameScale.ts'
 import { useApp } from '#store/useApp.ts'
 import { Bar } from '#ui/Bar.tsx'
 import { Select } from '#ui/Select.tsx'
+import { words } from '#words/words.ts'
 import { OWN_BIKE } from './actions/ownBike.ts'
 import { useShellGround } from './actions/shellGround.ts'
 
@@ -25,7 +26,7 @@ export function ReadOnBike() {
   return (
     <Select
       className="app-read-on"
-      label="shown on"
+      label={words.app.shownOn}
       hideLabel
       value={readOn?.id ?? OWN}
       choices={choices}
@@ -41,9 +42,8 @@ export function ReadOnBar() {
   const on = useShellGround()
   if (!readOn) return null
   return (
-    <Bar label="another bike" quiet actions={<ActionButton action={OWN_BIKE} on={on} />}>
-      <strong>Shown on “{readOn.name}”.</strong> Totals and calls are about what weighs the same at each block’s cadence, and findings about
-      the knob say where it stands there. What you change, repairs and the words of cues stay with the ride’s own bike, “{own}”.
+    <Bar label={words.app.anotherBike} quiet actions={<ActionButton action={OWN_BIKE} on={on} />}>
+      <strong>{words.app.shownOnBike({ bike: readOn.name })}</strong> {words.app.shownOnMeans({ own: own ?? '' })}
     </Bar>
   )
 }
@@ -56,7 +56,7 @@ interface Offered {
 /** Kept bikes, then the typical ones, then one that is kept no longer but still read on; the ride's own stands apart. */
 function bikesOf(profiles: readonly Profile[], own: Bike | undefined, readOn: Bike | null): Offered[] {
   const kept = profiles.flatMap((profile) => (profile.kind === 'bike' ? [{ bike: profile.bike, label: profile.name }] : []))
-  const typical = TYPICAL_BIKES.map((bike) => ({ bike, label: `${bike.name} (typical, no source)` }))
+  const typical = TYPICAL_BIKES.map((bike) => ({ bike, label: words.app.typicalBike({ bike: bike.name }) }))
   const still = readOn ? [{ bike: readOn, label: readOn.name }] : []
   const offered = new Map<string, Offered>()
   for (const one of [...kept, ...typical, ...still]) if (!offered.has(one.bike.id)) offered.set(one.bike.id, one)

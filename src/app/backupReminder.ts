@@ -1,4 +1,5 @@
 import type { AppStore } from '#store/state.ts'
+import { words } from '#words/words.ts'
 import type { Notes } from './leavingNotes.ts'
 
 /** So many rides changed since the last backup are worth a word. */
@@ -29,8 +30,7 @@ export function remindOfBackups(store: AppStore, notes: Pick<Notes, 'getItem' | 
     const changed = savedRides.filter(({ problem, updated }) => !problem && updated > note.at).length
     if (changed < MANY) return
     write({ ...note, said: true })
-    const since = note.at === 0 ? 'are kept here and in no backup' : 'were changed since the last backup'
-    notify({ kind: 'info', sentence: `${changed} rides ${since}. “Save a backup” on this page puts everything into one file.` })
+    notify({ kind: 'info', sentence: words.app.backupDue({ count: changed, everMade: note.at !== 0 }) })
   })
 }
 

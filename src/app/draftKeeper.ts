@@ -1,6 +1,7 @@
 import type { AppStore } from '#store/state.ts'
 import type { DraftKeeper } from '#ui/draftKeeping.ts'
 import { isTyping } from '#ui/isTyping.ts'
+import { words } from '#words/words.ts'
 import type { NotePad } from './journal.ts'
 import type { Notes } from './leavingNotes.ts'
 import type { SavingWorld } from './saving.ts'
@@ -108,7 +109,7 @@ export function backToDraft(store: AppStore, left: readonly DraftNote[]): void {
   else if (note.sectionId !== null) selectSection(note.sectionId)
   notify({
     kind: 'info',
-    sentence: 'Words that stood in a field when the page ended are back in it. They count once you press Enter there.',
+    sentence: words.app.backToDraft,
   })
 }
 

@@ -2,6 +2,7 @@ import type { Ride } from '#plan/model.ts'
 import { SAYS, saySaveFailed } from '#storage/messages.ts'
 import { COPIES, type RideStorage, type SaveOutcome } from '#storage/openStorage.ts'
 import type { AppState, AppStore } from '#store/state.ts'
+import { words } from '#words/words.ts'
 
 /** Milliseconds of rest after a change before it is saved: writing at every key would only hold up the next. */
 export const PAUSE = 200
@@ -96,7 +97,7 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     isWaiting = false
     callOffLook()
     setSaved('deleted')
-    notify({ kind: 'problem', sentence: SAYS.deletedElsewhere, offer: { label: 'keep it', keep: true } })
+    notify({ kind: 'problem', sentence: SAYS.deletedElsewhere, offer: { label: words.app.keepDeleted, keep: true } })
   }
 
   /** Says so once and tries again; a change or another ride in the meantime comes first. */

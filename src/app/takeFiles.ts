@@ -3,7 +3,8 @@ import { readSongList } from '#formats/readSongList.ts'
 import { isMusicFile } from '#plan/songs/musicFile.ts'
 import type { Notice } from '#store/noticeSlice.ts'
 import type { AppStore } from '#store/state.ts'
-import { plural } from '#units/plural.ts'
+import { and } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 /**
  * Takes what was dropped on the page: files of music go to the shelf of songs, a list of songs to the new ride on the
@@ -18,7 +19,7 @@ export async function takeFiles(files: readonly File[], store: AppStore, openRid
 
   const { hearForShelf, keepsSongs, place } = store.getState()
   const isKept = keepsSongs || (music.length === 0 && (!list || place === 'start'))
-  if (!isKept) return say(store, 'problem', ['Nothing can be kept in this window, so no songs either.'], ride !== undefined)
+  if (!isKept) return say(store, 'problem', [words.app.nothingKept], ride !== undefined)
   const read = list && (await textOfList(list))
   const waits = read?.ok && giveList(list!.name, read.value, store)
   if (music.length > 0 || place === 'songs') hearForShelf([...music, ...rest])
@@ -26,13 +27,13 @@ export async function takeFiles(files: readonly File[], store: AppStore, openRid
   const goes = place !== 'songs' && music.length > 0
   const sentences = [
     read?.ok === false && read.problem,
-    goes && sayMusic(music.length),
+    goes && words.app.songsComing({ count: music.length }),
     waits,
     place !== 'songs' && rest.length > 0 && sayRest(rest),
-    otherRides.length > 0 && `One ride is opened at a time; ${named(otherRides)} stayed out.`,
-    otherLists.length > 0 && `One list is taken at a time; ${named(otherLists)} stayed out.`,
+    otherRides.length > 0 && words.app.oneRideAtATime({ names: named(otherRides) }),
+    otherLists.length > 0 && words.app.oneListAtATime({ names: named(otherLists) }),
   ].filter((sentence) => typeof sentence === 'string')
-  const offer = goes || waits ? ({ label: 'open the songs', place: 'songs' } as const) : undefined
+  const offer = goes || waits ? ({ label: words.app.openSongs, place: 'songs' } as const) : undefined
   say(store, read?.ok === false ? 'problem' : 'info', sentences, ride !== undefined, offer)
 }
 
@@ -68,27 +69,22 @@ function sorted(files: readonly File[], amongSongs: boolean): Sorted {
 function giveList(name: string, text: string, store: AppStore): string | false {
   const { dropList, announce, place } = store.getState()
   const { songs } = readSongList(text)
-  const holds = songs.length === 0 ? 'holds no song that is understood' : `is a list of ${plural(songs.length, 'song')}`
+  const what = { name, count: songs.length }
   dropList({ text, for: place === 'start' ? place : 'songs' })
-  if (place !== 'start' && place !== 'songs') return `“${name}” ${holds}; it waits among your songs.`
-  announce(`“${name}” ${holds}`)
+  if (place !== 'start' && place !== 'songs') return words.app.listWaits(what)
+  announce(words.app.listRead(what))
   return false
 }
 
-const sayMusic = (count: number): string =>
-  `${plural(count, 'song')} ${count === 1 ? 'goes to the shelf once it is read' : 'go to the shelf as they are read'}.`
-
 const sayRest = (files: readonly File[]): string =>
-  files.length === 1
-    ? `“${files[0]!.name}” is no ride, music or list, and stayed out.`
-    : `${files.length} files that are no ride, music or list stayed out.`
+  files.length === 1 ? words.app.skippedFile({ name: files[0]!.name }) : words.app.skippedFiles({ count: files.length })
 
 const MOST_NAMED = 3
 
 const named = (files: readonly File[]): string => {
   const more = files.length - MOST_NAMED
-  const names = files.slice(0, MOST_NAMED).map(({ name }) => `“${name}”`)
-  return more > 0 ? `${names.join(', ')} and ${more} more` : names.join(' and ')
+  const names = files.slice(0, MOST_NAMED).map(({ name }) => words.names.quoted({ name }))
+  return more > 0 ? words.app.filesAndMore({ names, more }) : and(names)
 }
 
 const LISTS = /\.(?:csv|tsv|xspf|m3u8?)$/i

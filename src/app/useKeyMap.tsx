@@ -1,5 +1,6 @@
 import { type ComponentType, useCallback, useState } from 'react'
 import { useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 
 /** The key map, fetched when it is first asked for: it names the actions of every place. */
 export function useKeyMap() {
@@ -10,8 +11,7 @@ export function useKeyMap() {
     setOpen(true)
     import('./KeyMap.tsx').then(
       (module) => setKeyMap(() => module.KeyMap),
-      () =>
-        store.getState().notify({ kind: 'problem', sentence: 'The key map could not be fetched. Press again when the network is back.' }),
+      () => store.getState().notify({ kind: 'problem', sentence: words.app.shortcutsNotFetched }),
     )
   }, [store])
   return { openKeys, keyMap: KeyMap && <KeyMap open={open} onClose={() => setOpen(false)} /> }

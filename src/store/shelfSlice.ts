@@ -1,6 +1,6 @@
 import type { SavedRide } from '#plan/kept/savedRide.ts'
 import type { Ride } from '#plan/model.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { copyOfRide } from './copyOfRide.ts'
 import { demoIdOf } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
@@ -56,7 +56,7 @@ export function createShelfSlice(
     try {
       set({ savedRides: await shelf.list() })
     } catch (error) {
-      failed('The saved rides could not be listed.', error)
+      failed(words.shelf.notListed, error)
     }
   }
 
@@ -99,7 +99,7 @@ export function createShelfSlice(
         else if (loaded) get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
         return loaded?.ok === true || demo !== null
       } catch (error) {
-        failed('The saved ride could not be opened.', error)
+        failed(words.shelf.notOpened, error)
         return false
       }
     },
@@ -112,9 +112,9 @@ export function createShelfSlice(
         if (open?.id === id) get().closeRide()
         await shelf.remove(id)
         if (loaded.ok) set({ removed: [loaded.ride, ...get().removed] })
-        get().announce(loaded.ok ? `Deleted “${loaded.ride.title}”` : 'Deleted')
+        get().announce(loaded.ok ? words.shelf.deleted(loaded.ride) : words.shelf.deletedUnread)
       } catch (error) {
-        failed('The saved ride could not be deleted.', error)
+        failed(words.shelf.notDeleted, error)
       }
       await refreshSavedRides()
     },
@@ -124,9 +124,9 @@ export function createShelfSlice(
       try {
         await shelf.save(ride)
         get().forgetRemoved(id)
-        get().announce(`Put back “${ride.title}”`)
+        get().announce(words.shelf.restored(ride))
       } catch (error) {
-        failed('The deleted ride could not be put back.', error)
+        failed(words.shelf.notRestored, error)
       }
       await refreshSavedRides()
     },
@@ -139,9 +139,9 @@ export function createShelfSlice(
         if (!loaded.ok) return get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
         const copy = copyOfRide(loaded.ride, newId())
         await shelf.save({ ...copy, title: copyTitle(copy.title) })
-        get().announce(`Duplicated “${loaded.ride.title}”`)
+        get().announce(words.shelf.duplicated(loaded.ride))
       } catch (error) {
-        failed('The saved ride could not be duplicated.', error)
+        failed(words.shelf.notDuplicated, error)
       }
       await refreshSavedRides()
     },
@@ -149,7 +149,7 @@ export function createShelfSlice(
 }
 
 /** "Spark" → "Spark (copy)", within the length a title may have. */
-const copyTitle = (title: string): string => `${[...title].slice(0, 150).join('')} (copy)`
+const copyTitle = (title: string): string => words.shelf.copyOf({ title: [...title].slice(0, 150).join('') })
 
 /** Opening a ride without a change saves nothing, so its place in the list stays. */
 const withSaved = (list: readonly SavedRide[], ride: SavedRide): SavedRide[] =>

@@ -1,9 +1,9 @@
 import { ridesBySong, type ShelfSong } from '#plan/songs/shelfSong.ts'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 import type { RideShelf, SongShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
-/** The songs kept on this machine, apart from rides. */
+/** The songs kept on this device, apart from rides. */
 export interface SongSlice {
   songs: readonly ShelfSong[]
   /** Titles of the saved rides that hold a song, by its key. */
@@ -43,7 +43,7 @@ export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf |
     try {
       set({ songs: await shelf.list() })
     } catch (error) {
-      failed('The songs could not be listed.', error)
+      failed(words.shelf.songsNotListed, error)
     }
   }
 
@@ -58,18 +58,18 @@ export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf |
         const loaded = await Promise.all((await rides.list()).map(({ id }) => rides.load(id)))
         set({ songRides: ridesBySong(loaded.flatMap((one) => (one.ok ? [one.ride] : []))) })
       } catch (error) {
-        failed('The saved rides could not be looked through for their songs.', error)
+        failed(words.shelf.ridesNotSearched, error)
       }
     },
     removedSong: null,
     keepSongs: async (songs, quietly = false) => {
       if (!shelf || songs.length === 0) return false
-      const said = songs.length === 1 ? songs[0]!.song.title : plural(songs.length, 'song')
       try {
         for (const song of songs) await shelf.save(song)
-        if (!quietly) get().announce(`Kept ${said} on the shelf`)
+        if (!quietly)
+          get().announce(songs.length === 1 ? words.shelf.savedSong(songs[0]!.song) : words.shelf.savedSongs({ songs: songs.length }))
       } catch (error) {
-        failed('Not every song could be kept on the shelf.', error)
+        failed(words.shelf.notAllSaved, error)
         await refreshSongs()
         return false
       }
@@ -85,9 +85,9 @@ export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf |
         await shelf.remove(id)
         if (file) await get().dropSoundFile(fingerprint!)
         set({ removedSong: { kept, file } })
-        get().announce(`Removed ${kept.song.title} from the shelf${file ? ', and its file from this machine' : ''}`)
+        get().announce(words.shelf.removedSong({ title: kept.song.title, withFile: file !== null }))
       } catch (error) {
-        failed(`${kept.song.title} could not be removed from the shelf.`, error)
+        failed(words.shelf.songNotRemoved(kept.song), error)
       }
       await refreshSongs()
     },

@@ -1,5 +1,6 @@
 import type { HeardSong, Hearing } from '#plan/songs/heardSong.ts'
 import type { SongSound } from '#plan/sound/songSound.ts'
+import { words } from '#words/words.ts'
 import type { HearSong, SoundShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -11,7 +12,7 @@ export interface SoundSlice {
   sounds: ReadonlyMap<string, SongSound>
   /** Files given to this window since it was opened. */
   soundFiles: ReadonlyMap<string, Blob>
-  /** Songs whose file is kept on this machine because its user asked for it. */
+  /** Songs whose file is kept on this device because its user asked for it. */
   keptSoundFiles: ReadonlySet<string>
   /** Whether files can be kept. */
   keepsSoundFiles: boolean
@@ -81,7 +82,7 @@ export function createSoundSlice(set: SetState, get: GetState, hear: HearSong | 
         await shelf.saveFile(id, file)
       } catch (error) {
         const details = [error instanceof Error ? error.message : String(error)]
-        get().notify({ kind: 'problem', sentence: 'The file of this song could not be kept.', details })
+        get().notify({ kind: 'problem', sentence: words.shelf.fileNotSaved, details })
         return false
       }
       set(({ keptSoundFiles }) => ({ keptSoundFiles: new Set(keptSoundFiles).add(id) }))
@@ -92,7 +93,7 @@ export function createSoundSlice(set: SetState, get: GetState, hear: HearSong | 
         await shelf?.removeFile(id)
       } catch (error) {
         const details = [error instanceof Error ? error.message : String(error)]
-        return get().notify({ kind: 'problem', sentence: 'The file of this song could not be taken away.', details })
+        return get().notify({ kind: 'problem', sentence: words.shelf.fileNotRemoved, details })
       }
       set(({ keptSoundFiles }) => ({ keptSoundFiles: new Set([...keptSoundFiles].filter((other) => other !== id)) }))
     },

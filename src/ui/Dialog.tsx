@@ -1,4 +1,5 @@
 import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react'
+import { words } from '#words/words.ts'
 import { Button } from './Button.tsx'
 import './Dialog.css'
 
@@ -17,7 +18,7 @@ interface DialogProps {
 }
 
 /** The browser's own modal dialog: it holds the focus, gives it back, and closes on Escape. */
-export function Dialog({ open, title, onClose, children, actions, closeLabel = 'close', wide }: DialogProps) {
+export function Dialog({ open, title, onClose, children, actions, closeLabel, wide }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   const id = useId()
 
@@ -55,7 +56,7 @@ export function Dialog({ open, title, onClose, children, actions, closeLabel = '
           </div>
           <div className="ui-dialog-actions">
             {actions}
-            <Button onClick={onClose}>{closeLabel}</Button>
+            <Button onClick={onClose}>{closeLabel ?? words.app.close}</Button>
           </div>
         </div>
       )}

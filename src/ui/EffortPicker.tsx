@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from 'react'
+import { words } from '#words/words.ts'
 import { EFFORT_LEVELS, effortPair } from './effort.ts'
 import { levelForKey } from './effortKeys.ts'
 import './EffortPicker.css'
@@ -23,7 +24,7 @@ interface Drag {
 
 const CELLS = Array.from({ length: EFFORT_LEVELS + 1 }, (_, level) => level)
 const held = (value: number) => Math.min(EFFORT_LEVELS, Math.max(0, value))
-const sayLevel = (value: number) => `${Number.isInteger(value) ? value : `${Math.floor(value) || ''}½`} of ${EFFORT_LEVELS}`
+const sayLevel = (level: number) => words.app.effortOf({ level })
 
 /**
  * Effort as eleven cells from pale to deep. A slider to assistive technology: arrows move one
@@ -90,7 +91,7 @@ export function EffortPicker({ label, value, onChange, onPreview, hideLabel, say
         aria-valuemin={0}
         aria-valuemax={EFFORT_LEVELS}
         aria-valuenow={shown ?? 0}
-        aria-valuetext={shown === null ? 'mixed' : say(shown)}
+        aria-valuetext={shown === null ? words.app.mixed : say(shown)}
         onPointerDown={onPointerDown}
         onPointerMove={onPointerMove}
         onPointerUp={onPointerUp}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { words } from '#words/words.ts'
 import { Button } from './Button.tsx'
 import './Notice.css'
 
@@ -20,7 +21,7 @@ export function Notice({ children, urgent, actions, onDismiss }: NoticeProps) {
       {actions}
       {onDismiss && (
         <Button tone="quiet" onClick={onDismiss}>
-          dismiss
+          {words.app.dismiss}
         </Button>
       )}
     </div>

@@ -1,3 +1,5 @@
+import { words } from '#words/words.ts'
+
 interface Props {
   value: string
   /** What is looked in: "title or artist". */
@@ -9,7 +11,7 @@ interface Props {
 export function SearchField({ value, placeholder, onChange }: Props) {
   return (
     <label className="ui-field">
-      <span className="ui-field-label">find</span>
+      <span className="ui-field-label">{words.app.find}</span>
       <input type="search" value={value} placeholder={placeholder} onChange={(event) => onChange(event.currentTarget.value)} />
     </label>
   )

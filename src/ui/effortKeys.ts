@@ -1,12 +1,13 @@
 import type { KeyboardEvent } from 'react'
+import { say, type Text } from '#words/said.ts'
 import { EFFORT_LEVELS } from './effort.ts'
 
-const LEVEL = 'a level up, down; half a level with Shift'
-const TWO_LEVELS = 'two levels up, down'
-const ENDS = 'the least, the most effort'
+const LEVEL = say('actions.effortLevel')
+const TWO_LEVELS = say('actions.effortTwoLevels')
+const ENDS = say('actions.effortEnds')
 
 /** The keys on the scale of effort, and the value each leads to; `small` is a level, or half of one with Shift. */
-const KEYS: readonly { keys: readonly string[]; does: string; to: (value: number, small: number) => number }[] = [
+const KEYS: readonly { keys: readonly string[]; does: Text; to: (value: number, small: number) => number }[] = [
   { keys: ['ArrowUp', 'ArrowRight'], does: LEVEL, to: (value, small) => value + small },
   { keys: ['ArrowDown', 'ArrowLeft'], does: LEVEL, to: (value, small) => value - small },
   { keys: ['PageUp'], does: TWO_LEVELS, to: (value) => value + 2 },
@@ -16,9 +17,9 @@ const KEYS: readonly { keys: readonly string[]; does: string; to: (value: number
 ]
 
 /** For a map of keys. */
-export const EFFORT_KEYS: readonly { keys: readonly string[]; does: string }[] = [
+export const EFFORT_KEYS: readonly { keys: readonly string[]; does: Text }[] = [
   ...KEYS,
-  { keys: ['0–9'], does: 'straight to that level' },
+  { keys: ['0–9'], does: say('actions.effortDigit') },
 ]
 
 /** The value that a key leads to; null for a key of something else. */

@@ -5,6 +5,7 @@ import { type ActionBoard, createActionBoard, type Focus } from '#actions/action
 import { computeRide } from '#engine/computeRide.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 let board: ActionBoard
 let said: string[]
@@ -14,7 +15,7 @@ const store = createAppStore({ compute: computeRide, newId: countedIds(), shelf:
 beforeEach(() => {
   said = []
   done = []
-  board = createActionBoard((sentence) => said.push(sentence))
+  board = createActionBoard((why) => said.push(told(why)))
   document.body.innerHTML = '<p id="stop"><b>in it</b></p><input id="field"><button id="button">press</button>'
   document.addEventListener('keydown', board.press)
 })
@@ -109,7 +110,7 @@ it('a ride that is read-only is not changed, and the reason is said', () => {
   post({}, [action('change', { keys: ['A'], writes: true }), action('look', { keys: ['B'] })])
   press('a')
   press('b')
-  expect([done, said]).toEqual([['look'], ['This ride is read-only: keep a copy to change it.']])
+  expect([done, said]).toEqual([['look'], ['This ride is read-only. Keep a copy to change it.']])
   store.getState().dismissReceived()
 })
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { keyWords } from '#actions/action.ts'
 import { ALL_PLACES } from '#app/actions/allPlaces.ts'
 import { keyGroups } from '#app/actions/keyGroups.ts'
+import { told } from '#tests/support/told.ts'
 
 const actionsOf = (place: (typeof ALL_PLACES)[number]) => place.groups.flatMap(({ actions }) => actions)
 const ALL = ALL_PLACES.flatMap(actionsOf)
@@ -33,7 +34,7 @@ describe('every action', () => {
 
   it.each(TOGETHER.map((ids) => [ids] as const))('of what is on the page together has a name of its own and shares no key: %j', (ids) => {
     const actions = ALL_PLACES.filter(({ id }) => ids.includes(id)).flatMap(actionsOf)
-    expect(twice(actions.map(({ name }) => name))).toEqual([])
+    expect(twice(actions.map(({ name }) => told(name)))).toEqual([])
     expect(twice(actions.flatMap(({ keys = [] }) => keys))).toEqual([])
   })
 
@@ -52,10 +53,10 @@ describe('every action', () => {
     for (const place of ALL_PLACES)
       for (const { title, actions, also = [] } of place.groups)
         for (const row of [...actions, ...also]) {
-          const rows = groups.find((group) => group.title === title)?.rows.filter(({ does }) => does === row.does) ?? []
+          const rows = groups.find((group) => group.title === told(title))?.rows.filter(({ does }) => does === told(row.does)) ?? []
           expect(
             rows.flatMap(({ keys }) => keys),
-            row.does,
+            told(row.does),
           ).toEqual(expect.arrayContaining(keyWords(row)))
         }
   })
@@ -70,17 +71,17 @@ it('the key map has each heading once, no row twice, and no row without a key', 
   }
   expect(groups.map(({ title }) => title)).toEqual([
     'everywhere',
-    'getting about',
+    'moving around',
     'changing',
-    'the view',
+    'view',
     'dragging',
     'tapping a tempo',
     'rehearsing',
     'before class',
-    'leading',
-    'while another class is led',
-    'a sheet on this screen',
+    'teaching',
+    'while another class is running',
+    'a cue sheet on this screen',
     'in a field',
-    'on the scale of effort',
+    'on the effort scale',
   ])
 })

@@ -38,12 +38,12 @@ describe('a screen that breaks', () => {
 
   it('says so in words, with the reason, and hands out the ride', () => {
     const { onDownload, onReload } = open(() => true)
-    expect(page.text()).toContain('This screen broke.')
+    expect(page.text()).toContain('Something went wrong here.')
     expect(page.text()).toContain('no such block')
     page.press(page.find('button', 'download the ride'))
     expect(onDownload).toHaveBeenCalledOnce()
     expect(page.text()).toContain('The file is in your downloads.')
-    page.press(page.find('button', 'load the page again'))
+    page.press(page.find('button', 'reload'))
     expect(onReload).toHaveBeenCalledOnce()
   })
 
@@ -57,7 +57,7 @@ describe('a screen that breaks', () => {
     let broken = true
     const { onLeave } = open(() => broken)
     broken = false
-    page.press(page.find('button', 'all rides'))
+    page.press(page.find('button', 'my rides'))
     expect(onLeave).toHaveBeenCalledOnce()
     expect(page.text()).toBe('all is well')
   })

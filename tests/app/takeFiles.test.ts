@@ -46,9 +46,9 @@ describe('what is dropped on the page', () => {
     expect([opened, heard]).toEqual([[], ['a.mp3', 'b.mp3']])
     expect(store.getState().notice).toEqual({
       kind: 'info',
-      sentence: '2 songs go to the shelf as they are read.',
-      details: ['“cover.jpg” is no ride, music or list, and stayed out.'],
-      offer: { label: 'open the songs', place: 'songs' },
+      sentence: '2 songs go to my songs as they’re read.',
+      details: ['Skipped “cover.jpg”: not a ride, music, or a list.'],
+      offer: { label: 'open my songs', place: 'songs' },
     })
     expect(store.getState().filesLeftOut).toBe(1)
   })
@@ -57,7 +57,7 @@ describe('what is dropped on the page', () => {
     const files = [music('a.mp3'), other('tuesday.ride.json')]
     await takeFiles(files, store, async () => store.getState().notify({ kind: 'info', sentence: 'It differs.' }))
     expect(heard).toEqual(['a.mp3'])
-    expect(store.getState().notice).toMatchObject({ sentence: 'It differs.', details: ['1 song goes to the shelf once it is read.'] })
+    expect(store.getState().notice).toMatchObject({ sentence: 'It differs.', details: ['1 song goes to my songs once it’s read.'] })
     expect(store.getState().filesLeftOut).toBe(0)
   })
 
@@ -71,7 +71,7 @@ describe('what is dropped on the page', () => {
     store = aStore(false)
     await take(music('a.mp3'))
     expect(heard).toEqual([])
-    expect(store.getState().notice?.sentence).toBe('Nothing can be kept in this window, so no songs either.')
+    expect(store.getState().notice?.sentence).toBe('This window can’t save anything (private browsing?), so no songs.')
   })
 })
 
@@ -98,8 +98,8 @@ describe('a list of songs that is dropped', () => {
     await take(list('set.m3u'))
     expect(store.getState().notice).toEqual({
       kind: 'info',
-      sentence: '“set.m3u” is a list of 1 song; it waits among your songs.',
-      offer: { label: 'open the songs', place: 'songs' },
+      sentence: '“set.m3u” is a list of 1 song; it’s waiting in my songs.',
+      offer: { label: 'open my songs', place: 'songs' },
     })
     expect(store.getState().takeList('start')).toBeNull()
     expect(store.getState().takeList('songs')).toBe(LIST)
@@ -115,14 +115,14 @@ describe('a list of songs that is dropped', () => {
     expect([opened, heard, store.getState().droppedList?.for]).toEqual([['a.ride.json'], ['a.mp3'], 'songs'])
     expect(store.getState().notice).toEqual({
       kind: 'info',
-      sentence: '1 song goes to the shelf once it is read.',
+      sentence: '1 song goes to my songs once it’s read.',
       details: [
-        '“a.csv” is a list of 1 song; it waits among your songs.',
-        '“readme.txt” is no ride, music or list, and stayed out.',
-        'One ride is opened at a time; “b.ride.json” stayed out.',
-        'One list is taken at a time; “b.csv” stayed out.',
+        '“a.csv” is a list of 1 song; it’s waiting in my songs.',
+        'Skipped “readme.txt”: not a ride, music, or a list.',
+        'Only one ride opens at a time; skipped “b.ride.json”.',
+        'Only one list is read at a time; skipped “b.csv”.',
       ],
-      offer: { label: 'open the songs', place: 'songs' },
+      offer: { label: 'open my songs', place: 'songs' },
     })
   })
 

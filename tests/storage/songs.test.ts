@@ -58,6 +58,6 @@ describe('the songs kept in this browser', () => {
     const broken = { list: async () => Promise.reject(new Error('no disk')), save: async () => {}, remove: async () => {} }
     const { getState } = createAppStore({ newId: countedIds(), shelf: null, songs: broken })
     await getState().refreshSongs()
-    expect(getState().notice).toMatchObject({ kind: 'problem', sentence: 'The songs could not be listed.' })
+    expect(getState().notice).toMatchObject({ kind: 'problem', sentence: 'Your songs couldn’t be listed.' })
   })
 })

@@ -159,7 +159,7 @@ describe('a song taken from the shelf', () => {
     await store.getState().refreshSoundFiles()
     await store.getState().removeSong('s')
     expect([kept.size, files.size]).toEqual([0, 0])
-    expect(store.getState().announcement).toBe('Removed s from the shelf, and its file from this machine')
+    expect(store.getState().announcement).toBe('Removed “s” from my songs, and its file from this device')
     await store.getState().restoreSong()
     expect([kept.size, files.size, store.getState().removedSong]).toEqual([1, 1, null])
     expect(store.getState().keptSoundFiles.has('print')).toBe(true)

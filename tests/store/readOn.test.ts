@@ -70,7 +70,7 @@ describe('another bike', () => {
     expect(led!.report.shownOn!.bike).toBe(LEVELS_BIKE)
     state().showOn(null)
     expect(state().leading!.led!.report.shownOn).toBeUndefined()
-    expect(state().leading!.led!.said).toBe(led!.said)
+    expect(state().leading!.led!.said).toStrictEqual(led!.said)
     expect(keptOf(state().leading)!.ride).toBe(ride)
   })
 })

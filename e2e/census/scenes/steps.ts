@@ -42,7 +42,7 @@ export const spark = async (page: Page) => {
   await demo(/^Twenty-Minute Spark/)(page)
   for (const song of ['s6', 's5', 's4', 's3']) {
     await stop(page, song).click()
-    await page.getByRole('button', { name: 'delete section' }).click()
+    await page.getByRole('button', { name: 'delete song' }).click()
     await expect(stop(page, song)).toHaveCount(0)
   }
   await page.keyboard.press('Escape')

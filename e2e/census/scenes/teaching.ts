@@ -4,7 +4,7 @@ import { at, drafted, inTurn, ridge, type Scene } from './steps.ts'
 
 const CLASS = '2026-01-15T18:26:00Z'
 const begun = inTurn(at('lead', ridge), async (page) => {
-  const start = page.getByRole('button', { name: 'the first one is now' })
+  const start = page.getByRole('button', { name: 'start: beat 1 now' })
   await start.click()
   await page.clock.runFor(1000)
   await expect(start).toHaveCount(0)
@@ -13,7 +13,7 @@ const begun = inTurn(at('lead', ridge), async (page) => {
 /** Begun as late as no song can be waited for. */
 const LATE = '2026-01-15T18:36:00Z'
 const begunLate = inTurn(at('lead', ridge), async (page) => {
-  await page.getByRole('button', { name: 'the first one is now' }).click()
+  await page.getByRole('button', { name: 'start: beat 1 now' }).click()
   await page.clock.runFor(1000)
   await page.getByRole('button', { name: /^next/ }).click()
   await page.clock.runFor(1000)
@@ -27,7 +27,7 @@ export const TEACHING: readonly Scene[] = [
     prepare: begunLate,
     show: async (page) => {
       await page.clock.runFor(3000)
-      await expect(page.getByRole('button', { name: /^cut it/ })).toBeVisible()
+      await expect(page.getByRole('button', { name: /^skip it/ })).toBeVisible()
     },
     clock: LATE,
     own: 'main',

@@ -1,3 +1,5 @@
+import { words } from '#words/words.ts'
+
 /** Keys by the name the browser gives them; letters in capitals, "+" also for what stands on its key without Shift. */
 type KeyName =
   | ('A' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G' | 'H' | 'I' | 'J' | 'K' | 'L' | 'M')
@@ -58,17 +60,15 @@ const SIGNS: Readonly<Record<string, string>> = {
   ArrowRight: '→',
   ArrowUp: '↑',
   ArrowDown: '↓',
-  PageUp: 'Page Up',
-  PageDown: 'Page Down',
-  Escape: 'Esc',
   '-': '−',
 }
 
 /** A chord, or keys and what is done with them held (“Alt+drag”), as it stands on the screen: “Ctrl+Z” and “⌘+Z” for Mod, since nobody is asked for their machine. */
 export function chordWords(chord: string): string[] {
   const { mod, ctrl, alt, shift, key } = partsOf(chord)
-  const rest = [alt && 'Alt', shift && 'Shift', SIGNS[key] ?? key].filter((part) => part !== false)
-  const commands = mod ? ['Ctrl', '⌘'] : ctrl ? ['Ctrl'] : []
+  const named = (name: string) => words.keys.named({ key: name })
+  const rest = [alt && named('Alt'), shift && named('Shift'), SIGNS[key] ?? named(key)].filter((part) => part !== false)
+  const commands = mod ? [named('Ctrl'), '⌘'] : ctrl ? [named('Ctrl')] : []
   return commands.length > 0 ? commands.map((command) => [command, ...rest].join('+')) : [rest.join('+')]
 }
 

@@ -1,7 +1,8 @@
 import type { ActionPlace, Ground } from '#actions/action.ts'
 import { EFFORT_KEYS } from '#ui/effortKeys.ts'
 import { FIELD_KEYS } from '#ui/fieldKeys.ts'
-import { ALL_RIDES, PLACES_OF_RIDE } from './goTo.ts'
+import { say } from '#words/said.ts'
+import { MY_RIDES, PLACES_OF_RIDE } from './goTo.ts'
 import { KEYS } from './keys.ts'
 import { OWN_BIKE } from './ownBike.ts'
 import { RIDE_DETAILS } from './rideDetails.ts'
@@ -14,8 +15,11 @@ export const EVERYWHERE: ActionPlace<ShellGround> = {
   reach: 'everywhere',
   repeats: true,
   groups: [
-    { title: 'everywhere', actions: [UNDO, REDO, KEYS] },
-    { title: 'places', actions: [ALL_RIDES.action, ...PLACES_OF_RIDE.map(({ action }) => action), RIDE_DETAILS, OWN_BIKE] },
+    { title: say('actions.group', { group: 'everywhere' }), actions: [UNDO, REDO, KEYS] },
+    {
+      title: say('actions.group', { group: 'places' }),
+      actions: [MY_RIDES.action, ...PLACES_OF_RIDE.map(({ action }) => action), RIDE_DETAILS, OWN_BIKE],
+    },
   ],
 }
 
@@ -25,7 +29,7 @@ export const FIELDS: ActionPlace<Ground> = {
   reach: 'focus',
   repeats: true,
   groups: [
-    { title: 'in a field', actions: [], also: FIELD_KEYS },
-    { title: 'on the scale of effort', actions: [], also: EFFORT_KEYS },
+    { title: say('actions.group', { group: 'fields' }), actions: [], also: FIELD_KEYS },
+    { title: say('actions.group', { group: 'effort' }), actions: [], also: EFFORT_KEYS },
   ],
 }

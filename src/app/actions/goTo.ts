@@ -1,4 +1,5 @@
 import { type Place, standsAlone } from '#store/placeSlice.ts'
+import { say } from '#words/said.ts'
 import type { ShellAction } from './shellGround.ts'
 
 /** A place of the page, and going there. */
@@ -7,31 +8,31 @@ export interface GoTo {
   action: ShellAction
 }
 
-const goTo = (place: Place, words: string, does: string): GoTo => ({
+const goTo = (place: Exclude<Place, 'merge'>): GoTo => ({
   place,
   action: {
     id: `go.${place}`,
-    name: words,
-    does,
+    name: say('actions.place', { place }),
+    does: say('actions.placeDo', { place }),
     can: ({ store }) => standsAlone(place) || store.getState().shown !== null,
     do: ({ store }) => store.getState().setPlace(place),
   },
 })
 
-export const ALL_RIDES: GoTo = goTo('start', 'all rides', 'to all rides')
+export const MY_RIDES: GoTo = goTo('start')
 
-const SONGS = goTo('songs', 'songs', 'to your songs')
+const SONGS = goTo('songs')
 export const TO_SONGS = SONGS.action
 
 /** In the order in which they stand in the head. */
 export const PLACES_OF_RIDE: readonly GoTo[] = [
-  goTo('draft', 'draft', 'to the stage, to draft the ride'),
-  goTo('sheet', 'sheet', 'to the sheets of the ride, to print'),
-  goTo('lead', 'lead', 'to the screen to lead the class from'),
-  goTo('handover', 'hand over', 'to the link, the code and the file of the ride'),
-  goTo('setup', 'bikes & riders', 'to the bike, the riders and the house rules'),
+  goTo('draft'),
+  goTo('sheet'),
+  goTo('lead'),
+  goTo('handover'),
+  goTo('setup'),
   SONGS,
-  goTo('log', 'log', 'to the classes taught'),
+  goTo('log'),
 ]
 
 /** What can be gone to without a ride. */

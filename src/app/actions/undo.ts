@@ -1,5 +1,4 @@
-import type { Text } from '#words/said.ts'
-import { tell } from '#words/words.ts'
+import { say, type Text } from '#words/said.ts'
 import type { ShellAction, ShellGround } from './shellGround.ts'
 
 /** A class that is led has an undo of its own, and no change of the ride is undone by mistake. */
@@ -7,24 +6,25 @@ const isThere = ({ store }: ShellGround): boolean => store.getState().ride !== n
 
 export const UNDO: ShellAction = {
   id: 'ride.undo',
-  name: 'undo',
-  does: 'undo',
-  tells: ({ store }) => labelled('undo', store.getState().past.at(-1)),
+  name: say('actions.undo'),
+  does: say('actions.undo'),
+  tells: ({ store }) => labelled('actions.undoThat', store.getState().past.at(-1)),
   keys: ['Mod+Z'],
   writes: true,
-  can: (on) => isThere(on) && (on.store.getState().past.length > 0 || 'There is nothing to undo.'),
+  can: (on) => isThere(on) && (on.store.getState().past.length > 0 || say('actions.nothingToUndo')),
   do: ({ store }) => void store.getState().undo(),
 }
 
 export const REDO: ShellAction = {
   id: 'ride.redo',
-  name: 'redo',
-  does: 'redo',
-  tells: ({ store }) => labelled('redo', store.getState().future.at(-1)),
+  name: say('actions.redo'),
+  does: say('actions.redo'),
+  tells: ({ store }) => labelled('actions.redoThat', store.getState().future.at(-1)),
   keys: ['Mod+Shift+Z', 'Ctrl+Y'],
   writes: true,
-  can: (on) => isThere(on) && (on.store.getState().future.length > 0 || 'There is nothing to redo.'),
+  can: (on) => isThere(on) && (on.store.getState().future.length > 0 || say('actions.nothingToRedo')),
   do: ({ store }) => void store.getState().redo(),
 }
 
-const labelled = (word: string, step: { label: Text } | undefined) => step && `${word}: ${tell(step.label)}`
+const labelled = (path: 'actions.undoThat' | 'actions.redoThat', step: { label: Text } | undefined) =>
+  step && say(path, { change: step.label })

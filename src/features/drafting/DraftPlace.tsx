@@ -6,6 +6,7 @@ import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'
 import { useMedia } from '#ui/useMedia.ts'
+import { tell } from '#words/words.ts'
 import { type DraftTools, DraftToolsContext, focusedGround, selectedGround } from './actions/draftGround.ts'
 import { DETAILS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
 import { FIT_RIDE } from './actions/view/fit.ts'
@@ -163,8 +164,8 @@ export function DraftPlace() {
                   <Legend />
                   {rehearsal && <RehearseButton on={rehearsal} />}
                   <ActionButton action={FIT_RIDE} on={selected()} tone="quiet" />
-                  <ActionButton action={ZOOM_OUT} on={selected()} tone="quiet" aria-label={ZOOM_OUT.name} />
-                  <ActionButton action={ZOOM_IN} on={selected()} tone="quiet" aria-label={ZOOM_IN.name} />
+                  <ActionButton action={ZOOM_OUT} on={selected()} tone="quiet" aria-label={tell(ZOOM_OUT.name)} />
+                  <ActionButton action={ZOOM_IN} on={selected()} tone="quiet" aria-label={tell(ZOOM_IN.name)} />
                 </div>
               </div>
               <Stage

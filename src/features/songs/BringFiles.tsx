@@ -2,6 +2,7 @@ import { type DragEvent, useState } from 'react'
 import { MUSIC_TYPES } from '#plan/songs/musicFile.ts'
 import { useApp } from '#store/useApp.ts'
 import { FilesButton } from '#ui/FileButton.tsx'
+import { words } from '#words/words.ts'
 
 /** Files of music, or a folder of them, chosen for the shelf. What is dropped is taken by the page, here as anywhere. */
 export function BringFiles() {
@@ -20,18 +21,15 @@ export function BringFiles() {
       onDrop={() => setOver(false)}
     >
       <h2 id="shelf-files" className="ui-hidden">
-        bring in files
+        {words.songs.files}
       </h2>
       <FilesButton tone="solid" accept={MUSIC_TYPES} onFiles={hearForShelf}>
-        choose files of music…
+        {words.songs.addFiles}
       </FilesButton>
       <FilesButton folder accept={MUSIC_TYPES} onFiles={hearForShelf}>
-        choose a folder…
+        {words.songs.addFolder}
       </FilesButton>
-      <p className="shelf-quiet">
-        Or drop files and folders anywhere on the page. Tempo, beats and bars are found on this machine; nothing is sent anywhere, and no
-        file is kept unless you ask.
-      </p>
+      <p className="shelf-quiet">{words.songs.dropFiles}</p>
     </section>
   )
 }

@@ -6,9 +6,8 @@ import { useDroppedList } from '#store/useDroppedList.ts'
 import { Button } from '#ui/Button.tsx'
 import { FileButton } from '#ui/FileButton.tsx'
 import { useKeptState } from '#ui/useKeptState.ts'
-import { plural } from '#units/plural.ts'
 import type { Text } from '#words/said.ts'
-import { tell, tellRefusal } from '#words/words.ts'
+import { tell, tellRefusal, words } from '#words/words.ts'
 import { textOfList } from './textOfList.ts'
 
 /** Reads a list of songs; the app supplies it. */
@@ -16,7 +15,7 @@ export type ReadList = (text: string) => { songs: PlaylistSong[]; problems: { li
 
 const MOST_PROBLEMS = 5
 
-/** A list of songs, pasted, opened or dropped, put on the shelf. */
+/** A list of songs, pasted, opened or dropped, added to my songs. */
 export function BringIn({ readList }: { readList: ReadList }) {
   const store = useAppStore()
   const [text, setText] = useKeptState('songs, list', '')
@@ -45,39 +44,34 @@ export function BringIn({ readList }: { readList: ReadList }) {
   }
   return (
     <section className="shelf-bring" aria-labelledby="shelf-bring">
-      <h2 id="shelf-bring">bring in a list</h2>
+      <h2 id="shelf-bring">{words.songs.import}</h2>
       <label className="ui-field">
-        <span className="ui-field-label">songs</span>
+        <span className="ui-field-label">{words.songs.listField}</span>
         <textarea
           ref={field}
           rows={6}
           value={text}
           spellCheck={false}
-          placeholder={'Low Tide, Salt Lantern, 3:45, 128'}
+          placeholder={words.songs.listExample}
           onChange={(event) => setText(event.currentTarget.value)}
         />
       </label>
-      <p className="shelf-quiet">
-        One song a line, a table with named columns (CSV), or the text of an XSPF or M3U playlist. Its file can be dropped anywhere on the
-        page.
-      </p>
+      <p className="shelf-quiet">{words.songs.listHint}</p>
       <div className="shelf-go">
         <Button tone="solid" disabled={songs.length === 0} onClick={() => void keep()}>
-          {songs.length === 0 ? 'put on the shelf' : `put ${plural(songs.length, 'song')} on the shelf`}
+          {words.songs.addCount({ songs: songs.length })}
         </Button>
         <FileButton accept=".txt,.csv,.tsv,.xspf,.m3u,.m3u8,text/*" onFile={(file) => void open(file)}>
-          open a list…
+          {words.songs.openList}
         </FileButton>
       </div>
       {refused && <p role="alert">{refused}</p>}
       {problems.length > 0 && (
-        <ul className="shelf-problems" aria-label="left out">
-          {problems.slice(0, MOST_PROBLEMS).map(({ line, text: words, sentence }) => (
-            <li key={line}>
-              {line}. “{tell(words).slice(0, 60)}”: {tell(sentence)}
-            </li>
+        <ul className="shelf-problems" aria-label={words.songs.linesSkipped}>
+          {problems.slice(0, MOST_PROBLEMS).map(({ line, text: said, sentence }) => (
+            <li key={line}>{words.songs.lineSkipped({ line, text: tell(said).slice(0, 60), why: tell(sentence) })}</li>
           ))}
-          {problems.length > MOST_PROBLEMS && <li>and {problems.length - MOST_PROBLEMS} more.</li>}
+          {problems.length > MOST_PROBLEMS && <li>{words.songs.moreLines({ lines: problems.length - MOST_PROBLEMS })}</li>}
         </ul>
       )}
     </section>

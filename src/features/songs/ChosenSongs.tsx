@@ -4,8 +4,7 @@ import { sectionsFromSongs } from '#plan/songs/sectionsFromSongs.ts'
 import { forRide, type ShelfSong } from '#plan/songs/shelfSong.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 import { playedSeconds, rideOfSongs } from './rideOfSongs.ts'
 
 /** What may be done with the songs that were chosen, in the order they were chosen in. */
@@ -13,8 +12,9 @@ export function ChosenSongs({ chosen, onNone }: { chosen: readonly ShelfSong[]; 
   const store = useAppStore()
   // A ride that was received is not one's own to add to.
   const ride = useApp((state) => (state.received ? null : state.ride))
-  if (chosen.length === 0) return <p className="shelf-quiet">Tick songs, in the order they are to be played, to make a ride of them.</p>
+  if (chosen.length === 0) return <p className="shelf-quiet">{words.songs.check}</p>
 
+  const title = ride?.title || words.names.untitled
   const room = LIMITS.sections - (ride?.sections.length ?? 0)
   const songs = () => chosen.map((kept) => forRide(kept, store.getState().newId))
   const begin = () => store.getState().openRide(rideOfSongs(songs(), store.getState().newId))
@@ -26,25 +26,24 @@ export function ChosenSongs({ chosen, onNone }: { chosen: readonly ShelfSong[]; 
     setPlace('draft')
   }
   return (
-    <section className="shelf-chosen" aria-label="chosen songs">
-      <p>
-        <b>{plural(chosen.length, 'song')}</b> chosen, {formatClock(Math.round(playedSeconds(chosen.map(({ song }) => song))))}
-      </p>
+    <section className="shelf-chosen" aria-label={words.songs.checked}>
+      <p>{words.songs.checkedCount({ songs: chosen.length, seconds: Math.round(playedSeconds(chosen.map(({ song }) => song))) })}</p>
       <Button tone="solid" disabled={chosen.length > LIMITS.sections} onClick={begin}>
-        new ride of {chosen.length === 1 ? 'it' : 'these'}
+        {words.songs.makeRide({ songs: chosen.length })}
       </Button>
       {ride && (
         <Button tone="action" disabled={chosen.length > room} onClick={add}>
-          add to “{ride.title || 'untitled ride'}”
+          {words.songs.addTo({ ride: title })}
         </Button>
       )}
       <Button tone="quiet" onClick={onNone}>
-        choose none
+        {words.songs.clear}
       </Button>
       {(chosen.length > LIMITS.sections || (ride && chosen.length > room)) && (
         <p>
-          A ride holds at most {LIMITS.sections} songs
-          {ride && chosen.length <= LIMITS.sections && `; “${ride.title || 'untitled ride'}” has room for ${Math.max(0, room)}`}.
+          {ride && chosen.length <= LIMITS.sections
+            ? words.songs.mostHere({ most: LIMITS.sections, ride: title, room: Math.max(0, room) })
+            : words.songs.most({ most: LIMITS.sections })}
         </p>
       )}
     </section>

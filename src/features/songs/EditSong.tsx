@@ -10,7 +10,8 @@ import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
 import { Field } from '#ui/Field.tsx'
 import { Select } from '#ui/Select.tsx'
-import { formatClock } from '#units/formatClock.ts'
+import { Source } from '#ui/Source.tsx'
+import { tellRefusal, words } from '#words/words.ts'
 import { KeepFile } from './KeepFile.tsx'
 import { LoudnessLine } from './LoudnessLine.tsx'
 import { SongBeats } from './SongBeats.tsx'
@@ -28,7 +29,11 @@ export const blankSong = (id: string): ShelfSong => ({
   song: { id, title: '', lengthSeconds: USUAL_SONG, strikesPerBeat: null },
 })
 
-const ENERGY = ['', '1', '2', '3', '4', '5'].map((value) => ({ value, label: value === '' ? 'not said' : `${value} of 5` }))
+const energies = () =>
+  [0, 1, 2, 3, 4, 5].map((energy) => ({
+    value: energy === 0 ? '' : `${energy}`,
+    label: energy === 0 ? words.songs.notSet : words.songs.energyOf({ energy }),
+  }))
 const LONGEST = 300
 
 /** All of a kept song, to be put right; it is kept when asked, not while typing. */
@@ -36,14 +41,14 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
   const [draft, setDraft] = useState(kept)
   const { song } = draft
   const change = (patch: Partial<Song>) => setDraft((before) => ({ ...before, song: patched(before.song, patch) }))
-  const words = (text: string, take: (text: string) => void) => {
-    if (text.trim().length > LONGEST) return `At most ${LONGEST} characters.`
+  const setText = (text: string, take: (text: string) => void) => {
+    if (text.trim().length > LONGEST) return words.songs.atMost({ most: LONGEST })
     take(text.trim())
     return null
   }
   const setLength = (text: string) => {
     const read = parseSongLength(text)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tellRefusal(read.problem)
     change({ lengthSeconds: read.value })
     return null
   }
@@ -52,24 +57,24 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
     <Dialog
       open
       wide
-      title={kept.song.title === '' ? 'a song by hand' : `edit ${kept.song.title}`}
+      title={kept.song.title === '' ? words.songs.newSong : words.songs.editSong({ song: kept.song.title })}
       onClose={onClose}
-      closeLabel="leave it"
+      closeLabel={words.songs.cancel}
       actions={
         <Button tone="solid" disabled={song.title === ''} onClick={() => onKeep(draft)}>
-          keep on the shelf
+          {words.songs.save}
         </Button>
       }
     >
       <div className="shelf-edit">
-        <Field label="title" value={song.title} onCommit={(text) => words(text, (title) => change({ title }))} />
+        <Field label={words.songs.title} value={song.title} onCommit={(text) => setText(text, (title) => change({ title }))} />
         <Field
-          label="artist"
+          label={words.songs.artist}
           value={song.artist ?? ''}
-          onCommit={(text) => words(text, (artist) => change({ artist: artist || undefined }))}
+          onCommit={(text) => setText(text, (artist) => change({ artist: artist || undefined }))}
         />
-        <Field label="length" value={formatSongLength(song.lengthSeconds)} onCommit={setLength} />
-        <Select label="energy" value={draft.energy ? `${draft.energy}` : ''} choices={ENERGY} onChange={setEnergy} />
+        <Field label={words.songs.length} value={formatSongLength(song.lengthSeconds)} onCommit={setLength} />
+        <Select label={words.songs.energy} value={draft.energy ? `${draft.energy}` : ''} choices={energies()} onChange={setEnergy} />
         <Sound draft={draft} onEnergy={(energy) => setDraft({ ...draft, energy })} />
         <SongBeats song={song} onChange={(next) => setDraft({ ...draft, song: next })} />
         <label className="shelf-check">
@@ -78,7 +83,7 @@ export function EditSong({ kept, onKeep, onClose }: EditSongProps) {
             checked={song.clean === true}
             onChange={(event) => change({ clean: event.currentTarget.checked || undefined })}
           />
-          clean lyrics, fit for every room
+          {words.songs.cleanLyrics}
         </label>
         {song.fingerprint !== undefined && <KeepFile fingerprint={song.fingerprint} />}
         <HearAnew kept={kept} onStart={onClose} />
@@ -95,12 +100,12 @@ function Sound({ draft, onEnergy }: { draft: ShelfSong; onEnergy: (energy: Energ
   const guess = guessOf(draft, sound)
   return (
     <div className="shelf-energy">
-      <LoudnessLine wide loudness={sound.loudness} label={`loudness over ${formatClock(Math.round(sound.lengthSeconds))}`} />
+      <LoudnessLine wide loudness={sound.loudness} label={words.songs.loudness({ seconds: Math.round(sound.lengthSeconds) })} />
       {guess !== null && guess !== draft.energy && (
         <p className="shelf-quiet">
-          By its loudness and beat the energy is about {guess}. That is a guess, common practice without a source; your ear goes first.
+          {words.songs.energyGuess({ energy: guess })} <Source text={words.songs.energySource} />
           <Button tone="quiet" onClick={() => onEnergy(guess)}>
-            take {guess}
+            {words.songs.takeEnergy({ energy: guess })}
           </Button>
         </p>
       )}
@@ -121,7 +126,7 @@ function HearAnew({ kept, onStart }: { kept: ShelfSong; onStart: () => void }) {
         onStart()
       }}
     >
-      read its beat anew
+      {words.songs.detectAgain}
     </Button>
   )
 }

@@ -7,7 +7,7 @@ import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import type { ShelfHearing } from '#store/hearingSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { plural } from '#units/plural.ts'
+import { tell, words } from '#words/words.ts'
 
 /** Files on their way to the shelf: each with its state, those that need somebody first. */
 export function HearingQueue({ onEdit }: { onEdit: (song: ShelfSong) => void }) {
@@ -17,27 +17,27 @@ export function HearingQueue({ onEdit }: { onEdit: (song: ShelfSong) => void }) 
   const clear = useApp((state) => state.clearHearings)
   if (hearings.length === 0 && leftOut === 0) return null
   const left = hearings.filter(({ hearing }) => isUnderWay(hearing)).length
-  const outWords = leftOut > 0 && `${plural(leftOut, 'file')} left out, being no music.`
+  const outWords = leftOut > 0 && words.songs.skipped({ files: leftOut })
   return (
     <section className="shelf-queue" aria-labelledby="shelf-queue" tabIndex={-1}>
       <div className="shelf-queue-head">
-        <h2 id="shelf-queue">{left > 0 ? 'being read' : 'read'}</h2>
-        <p>{[sayHearings(hearings.map(({ hearing }) => hearing)), outWords].filter((word) => word).join(' ')}</p>
-        {left > 0 && <progress value={hearings.length - left} max={hearings.length} aria-label="files read" />}
-        {left > 0 && <Button onClick={(event) => leaveTo('.shelf-queue', event, stopAll)}>stop all</Button>}
+        <h2 id="shelf-queue">{left > 0 ? words.songs.reading : words.songs.read}</h2>
+        <p>{[tell(sayHearings(hearings.map(({ hearing }) => hearing))), outWords].filter((word) => word).join(' ')}</p>
+        {left > 0 && <progress value={hearings.length - left} max={hearings.length} aria-label={words.songs.filesRead} />}
+        {left > 0 && <Button onClick={(event) => leaveTo('.shelf-queue', event, stopAll)}>{words.songs.stopAll}</Button>}
         {left < hearings.length + leftOut && (
           <Button tone="quiet" onClick={(event) => leaveTo('main', event, clear)}>
-            clear the list
+            {words.songs.clearList}
           </Button>
         )}
       </div>
       {hearings.length > 0 && (
         // A long list is scrolled by the arrow keys, so it takes the focus.
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by key
-        <section className="shelf-queue-list" tabIndex={0} aria-label="files">
-          <Files label="files to look at" hearings={hearings.filter(needsLook)} onEdit={onEdit} />
-          <Files label="files being read" hearings={hearings.filter(({ hearing }) => isUnderWay(hearing))} onEdit={onEdit} />
-          <Files label="files read" hearings={hearings.filter(isDone)} onEdit={onEdit} />
+        <section className="shelf-queue-list" tabIndex={0} aria-label={words.songs.allFiles}>
+          <Files label={words.songs.filesToCheck} hearings={hearings.filter(needsLook)} onEdit={onEdit} />
+          <Files label={words.songs.filesUnderWay} hearings={hearings.filter(({ hearing }) => isUnderWay(hearing))} onEdit={onEdit} />
+          <Files label={words.songs.filesDone} hearings={hearings.filter(isDone)} onEdit={onEdit} />
         </section>
       )}
     </section>
@@ -76,17 +76,21 @@ const HearingRow = memo(function HearingRow({ one, onEdit }: { one: ShelfHearing
   const goesOn = isUnderWay(hearing)
   return (
     <li data-hearing={hearing.kind}>
-      <span>{sayHearing(name, hearing)}</span>
-      {hearing.kind === 'analysing' && <progress value={hearing.share} max={1} aria-label={`reading ${name}`} />}
+      <span>{tell(sayHearing(name, hearing))}</span>
+      {hearing.kind === 'analysing' && <progress value={hearing.share} max={1} aria-label={words.songs.readingFile({ file: name })} />}
       {goesOn && (
-        <Button tone="quiet" aria-label={`stop reading ${name}`} onClick={(event) => leaveTo('.shelf-queue', event, () => stop(key))}>
-          stop
+        <Button
+          tone="quiet"
+          aria-label={words.songs.stopReading({ file: name })}
+          onClick={(event) => leaveTo('.shelf-queue', event, () => stop(key))}
+        >
+          {words.songs.stop}
         </Button>
       )}
       {kept && hearing.kind === 'heard' && hearing.song.beats && <OctaveButtons kept={kept} bpm={hearing.song.beats.bpm} />}
       {kept && (
-        <Button tone="quiet" aria-label={`edit ${kept.song.title}, from ${name}`} onClick={() => onEdit(kept)}>
-          edit
+        <Button tone="quiet" aria-label={words.songs.editFrom({ song: kept.song.title, file: name })} onClick={() => onEdit(kept)}>
+          {words.songs.edit}
         </Button>
       )}
     </li>

@@ -3,7 +3,7 @@ import { rescaledSong } from '#plan/songs/rescaledSong.ts'
 import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
+import { words } from '#words/words.ts'
 
 /** Half and double of the tempo a song was heard at, one press each; a second press goes back to it. */
 export function OctaveButtons({ kept, bpm }: { kept: ShelfSong; bpm: number }) {
@@ -22,7 +22,7 @@ export function OctaveButtons({ kept, bpm }: { kept: ShelfSong; bpm: number }) {
     const pressed = Math.round(Math.log2(now)) === Math.log2(share)
     return (
       <Button key={share} tone="quiet" pressed={pressed} onClick={() => take(pressed ? 1 : share)}>
-        {share === 2 ? 'double' : 'half'}: {formatNumber(bpm * share, 2)} bpm
+        {words.songs.octave({ factor: share, bpm: bpm * share })}
       </Button>
     )
   })

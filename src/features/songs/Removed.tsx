@@ -2,8 +2,9 @@ import { useEffect, useRef } from 'react'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Notice } from '#ui/Notice.tsx'
+import { words } from '#words/words.ts'
 
-/** The song taken from the shelf last, and the way back. */
+/** The song taken out last, and the way back. */
 export function Removed() {
   const removed = useApp((state) => state.removedSong)
   const restore = useApp((state) => state.restoreSong)
@@ -18,13 +19,13 @@ export function Removed() {
   const putBack = (
     <span ref={back}>
       <Button tone="action" onClick={() => void restore()}>
-        put it back
+        {words.songs.restore}
       </Button>
     </span>
   )
   return (
     <Notice onDismiss={forget} actions={putBack}>
-      “{kept.song.title}” is off the shelf{file ? ', and its file is no longer kept' : ''}. Rides that use it keep it.
+      {words.songs.removed({ song: kept.song.title, withFile: file !== null })}
     </Notice>
   )
 }

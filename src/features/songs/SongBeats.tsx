@@ -10,19 +10,17 @@ import { formatTempo, parseFirstBeat, parseTempo } from '#plan/songs/songRules.t
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
 import { type Choice, Select } from '#ui/Select.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Seconds } from '#units/units.ts'
+import { number } from '#words/forms.ts'
+import { tell, tellRefusal, words } from '#words/words.ts'
 
 interface SongBeatsProps {
   song: Song
   onChange: (song: Song) => void
 }
 
-const BARS: readonly Choice<'4' | '3' | '6'>[] = [
-  { value: '4', label: '4 beats a bar' },
-  { value: '3', label: '3 beats a bar' },
-  { value: '6', label: '6 beats a bar' },
-]
+const bars = (): readonly Choice<'4' | '3' | '6'>[] =>
+  (['4', '3', '6'] as const).map((value) => ({ value, label: words.songs.beatsPerBar({ beats: Number(value) }) }))
 
 /** The beats of a kept song: how fast, from where, in which bars, and what is marked on them. */
 export function SongBeats({ song, onChange }: SongBeatsProps) {
@@ -33,7 +31,7 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
       return null
     }
     const read = parseTempo(text)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tellRefusal(read.problem)
     if (grid && Math.abs(tempoOf(grid) - read.value) < 0.0005) return null
     const steady = gridOfTempo(read.value, grid?.anchors[0]?.[1], grid?.beatsPerBar)
     onChange(
@@ -47,9 +45,9 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
   return (
     <>
       <Field
-        label="tempo"
+        label={words.songs.tempo}
         value={grid ? formatTempo(tempoOf(grid)) : ''}
-        placeholder="bpm, if you know it"
+        placeholder={words.songs.tempoExample}
         hint={<Octaves song={song} onChange={onChange} />}
         onCommit={setTempo}
       />
@@ -61,8 +59,7 @@ export function SongBeats({ song, onChange }: SongBeatsProps) {
 function Octaves({ song, onChange }: SongBeatsProps) {
   return ([0.5, 2] as const).map((factor) => (
     <Button key={factor} tone="quiet" disabled={rescaledSong(song, factor) === song} onClick={() => onChange(rescaledSong(song, factor))}>
-      {factor === 2 ? 'double' : 'half'}
-      {song.grid && `: ${formatNumber(tempoOf(song.grid) * factor, 2)} bpm`}
+      {words.songs.octave({ factor, bpm: song.grid && tempoOf(song.grid) * factor })}
     </Button>
   ))
 }
@@ -74,46 +71,46 @@ function OnBeats({ song, onChange }: SongBeatsProps) {
   const disabled = grid === undefined
   const setFirst = (text: string) => {
     const read = parseFirstBeat(text)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tellRefusal(read.problem)
     if (grid) onChange({ ...song, grid: startingAt(grid, read.value) })
     return null
   }
   const setOdd = (text: string) => {
     const read = parseOdd(text, eight)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tellRefusal(read.problem)
     if (grid && !sameValue(read.value, grid.odd ?? [])) onChange({ ...song, grid: withOdd(grid, read.value) })
     return null
   }
   const setMarks = (text: string) => {
     const read = parseMarks(text, eight)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tellRefusal(read.problem)
     onChange(patched(song, { marks: read.value.length === 0 ? undefined : read.value }))
     return null
   }
   const setQuiet = (text: string) => {
     const read = parseQuiet(text, eight)
-    if (!read.ok) return read.problem
+    if (!read.ok) return tellRefusal(read.problem)
     onChange(patched(song, { quiet: read.value.length === 0 ? undefined : read.value }))
     return null
   }
   return (
     <>
       <Field
-        label="first beat"
-        unit="s into the song"
-        value={grid ? formatNumber(grid.anchors[0]![1], 3) : ''}
+        label={words.songs.firstBeat}
+        unit={words.songs.intoSong}
+        value={grid ? number(grid.anchors[0]![1], 3) : ''}
         disabled={disabled}
         onCommit={setFirst}
       />
       <Select
-        label="bars"
+        label={words.songs.bars}
         value={`${grid?.beatsPerBar ?? 4}`}
-        choices={BARS}
+        choices={bars()}
         disabled={disabled}
         onChange={(beats) => grid && onChange({ ...song, grid: { ...grid, beatsPerBar: Number(beats) as BeatGrid['beatsPerBar'] } })}
       />
       <Select
-        label="strikes"
+        label={words.songs.strokes}
         value={`${song.strikesPerBeat}`}
         choices={strikeChoices(grid && tempoOf(grid))}
         disabled={disabled}
@@ -121,31 +118,31 @@ function OnBeats({ song, onChange }: SongBeatsProps) {
       />
       {/* The line is there without words too: see above. */}
       <p className="shelf-tempo-said" role="status">
-        {grid && sayTempo(tempoOf(grid))}
+        {tell((grid && sayTempo(tempoOf(grid))) ?? '')}
       </p>
       <Field
-        label="odd beats"
+        label={words.songs.oddBeats}
         rows={2}
         value={formatOdd(grid?.odd ?? [], eight)}
         placeholder={'33 +2\n65 −1'}
-        hint="One a line: the eight they come before, and how many are over (+2) or missing (−1)."
+        hint={words.songs.oddBeatsHint}
         disabled={disabled}
         onCommit={setOdd}
       />
       <Field
-        label="marks"
+        label={words.songs.markersField}
         rows={3}
         value={formatMarks(song.marks ?? [], eight)}
-        placeholder={'1 intro\n33 chorus'}
-        hint="One a line: the eight it starts at, and its name."
+        placeholder={words.songs.markersExample}
+        hint={words.songs.markersHint}
         disabled={disabled}
         onCommit={setMarks}
       />
       <Field
-        label="quiet"
+        label={words.songs.noTalk}
         value={formatQuiet(song.quiet ?? [], eight)}
         placeholder="33–40, 65–72"
-        hint="Eights to keep free of speech."
+        hint={words.songs.noTalkHint}
         disabled={disabled}
         onCommit={setQuiet}
       />
@@ -157,8 +154,8 @@ const STRIKES: readonly StrikesPerBeat[] = [0.5, 1, 2, null]
 
 const strikeChoices = (bpm: number | undefined): Choice<string>[] =>
   STRIKES.map((strikes) => {
-    const rpm = bpm !== undefined && strikes !== null ? `: ${formatNumber((bpm * strikes) / 2, 0)} rpm` : ''
-    return { value: `${strikes}`, label: strikes === null ? 'off the beat' : `${strikes === 0.5 ? '½' : strikes} a beat${rpm}` }
+    const rpm = bpm !== undefined && strikes !== null ? (bpm * strikes) / 2 : undefined
+    return { value: `${strikes}`, label: words.songs.strokesChoice({ strokes: `${strikes}`, rpm }) }
   })
 
 /** The grid moved so that its first beat falls at another second of the song; the beats keep their distances. */

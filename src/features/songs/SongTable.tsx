@@ -3,9 +3,8 @@ import { tempoOf } from '#plan/model.ts'
 import { type ShelfSong, songKey } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { plural } from '#units/plural.ts'
+import { clock, number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { LoudnessLine } from './LoudnessLine.tsx'
 import { sayEnergy } from './sayEnergy.ts'
 import { taughtBySong } from './taughtBySong.ts'
@@ -27,17 +26,17 @@ export function SongTable({ songs, chosen, onChoose, onEdit }: SongTableProps) {
       <thead>
         <tr>
           <th scope="col">
-            <span className="ui-hidden">chosen</span>
+            <span className="ui-hidden">{words.songs.checkedHead}</span>
           </th>
-          <th scope="col">song</th>
-          <th scope="col">length</th>
-          <th scope="col">tempo</th>
-          <th scope="col">cadence at ½, 1, 2 strikes a beat</th>
-          <th scope="col">energy</th>
-          <th scope="col">known of it</th>
-          <th scope="col">used in</th>
+          <th scope="col">{words.songs.songHead}</th>
+          <th scope="col">{words.songs.lengthHead}</th>
+          <th scope="col">{words.songs.tempoHead}</th>
+          <th scope="col">{words.songs.cadenceHead}</th>
+          <th scope="col">{words.songs.energyHead}</th>
+          <th scope="col">{words.songs.detailsHead}</th>
+          <th scope="col">{words.songs.usedHead}</th>
           <th scope="col">
-            <span className="ui-hidden">actions</span>
+            <span className="ui-hidden">{words.songs.actionsHead}</span>
           </th>
         </tr>
       </thead>
@@ -72,9 +71,7 @@ function SongRow({ kept, classes, turn, onChoose, onEdit }: SongRowProps) {
   const rides = useApp((state) => state.songRides.get(songKey(song)))
   const sound = useApp((state) => state.sounds.get(fingerprint))
   const removeSong = useApp((state) => state.removeSong)
-  const file = useApp((state) =>
-    state.keptSoundFiles.has(fingerprint) ? 'file kept' : state.soundFiles.has(fingerprint) && 'file at hand',
-  )
+  const file = useApp((state) => (state.keptSoundFiles.has(fingerprint) ? 'saved' : state.soundFiles.has(fingerprint) && 'atHand'))
   const bpm = song.grid && tempoOf(song.grid)
   return (
     <tr>
@@ -83,7 +80,7 @@ function SongRow({ kept, classes, turn, onChoose, onEdit }: SongRowProps) {
           <input
             type="checkbox"
             checked={turn > 0}
-            aria-label={`choose ${song.title}`}
+            aria-label={words.songs.checkSong({ song: song.title })}
             onChange={(event) => onChoose(kept.id, event.currentTarget.checked)}
           />
           <span aria-hidden="true">{turn > 0 && turn}</span>
@@ -93,41 +90,42 @@ function SongRow({ kept, classes, turn, onChoose, onEdit }: SongRowProps) {
         <b>{song.title}</b>
         {song.artist && <span className="shelf-quiet">{song.artist}</span>}
       </th>
-      <td data-head="length">{formatClock(Math.round(song.lengthSeconds))}</td>
-      <td data-head="tempo">{bpm === undefined ? 'not known' : formatNumber(bpm, 2)}</td>
-      <td data-head="cadence at ½, 1, 2">
-        {bpm === undefined ? '–' : [0.25, 0.5, 1].map((share) => formatNumber(bpm * share, 0)).join(' · ')}
+      <td data-head={words.songs.lengthHead}>{clock(Math.round(song.lengthSeconds))}</td>
+      <td data-head={words.songs.tempoHead}>{bpm === undefined ? words.songs.unknownTempo : number(bpm, 2)}</td>
+      <td data-head={words.songs.cadenceHead}>
+        {bpm === undefined ? '–' : [0.25, 0.5, 1].map((share) => number(bpm * share, 0)).join(' · ')}
       </td>
-      <td data-head="energy">
+      <td data-head={words.songs.energyHead}>
         {sayEnergy(kept, sound)}
-        {sound && <LoudnessLine loudness={sound.loudness} label={`loudness of ${song.title} over its time`} />}
+        {sound && <LoudnessLine loudness={sound.loudness} label={words.songs.loudnessOf({ song: song.title })} />}
       </td>
-      <td data-head="known">{sayKnown(kept, file)}</td>
-      <td data-head="used in">{sayUsed(rides ?? [], classes)}</td>
+      <td data-head={words.songs.detailsHead}>{sayKnown(kept, file)}</td>
+      <td data-head={words.songs.usedHead}>{sayUsed(rides ?? [], classes)}</td>
       <td className="shelf-actions">
-        <Button tone="quiet" aria-label={`edit ${song.title}`} onClick={() => onEdit(kept)}>
-          edit
+        <Button tone="quiet" aria-label={words.songs.editSong({ song: song.title })} onClick={() => onEdit(kept)}>
+          {words.songs.edit}
         </Button>
-        <Button tone="quiet" aria-label={`remove ${song.title} from the shelf`} onClick={() => void removeSong(kept.id)}>
-          remove
+        <Button tone="quiet" aria-label={words.songs.removeSong({ song: song.title })} onClick={() => void removeSong(kept.id)}>
+          {words.songs.remove}
         </Button>
       </td>
     </tr>
   )
 }
 
-function sayKnown({ song }: ShelfSong, file: string | false): string {
-  const words = [
-    song.clean && 'clean',
-    song.marks?.length && plural(song.marks.length, 'mark'),
-    song.quiet?.length && `${song.quiet.length} quiet`,
-    file,
+function sayKnown({ song }: ShelfSong, file: 'saved' | 'atHand' | false): string {
+  const { clean, markers, noTalkZones, fileSaved, fileAtHand } = words.songs
+  const known = [
+    song.clean && clean,
+    song.marks?.length && markers({ count: song.marks.length }),
+    song.quiet?.length && noTalkZones({ count: song.quiet.length }),
+    file && { saved: fileSaved, atHand: fileAtHand }[file],
   ]
-  return words.filter((word) => typeof word === 'string').join(', ')
+  return known.filter((word) => typeof word === 'string').join(', ')
 }
 
 function sayUsed(rides: readonly string[], classes: { times: number; last: string } | undefined): string {
-  const named = rides.length <= 2 ? rides.join(', ') : `${rides[0]}, ${rides[1]} and ${rides.length - 2} more`
-  const taught = classes && `taught ${classes.times === 1 ? 'once' : `${classes.times} times`}, last on ${classes.last}`
+  const named = rides.length > 0 && words.songs.usedIn({ rides: rides.slice(0, 2), more: Math.max(0, rides.length - 2) })
+  const taught = classes && words.songs.taught(classes)
   return [named, taught].filter((word) => word).join('; ')
 }

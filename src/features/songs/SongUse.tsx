@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import type { Song } from '#plan/model.ts'
 import { songKey } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 import { classesOf } from './classesOf.ts'
 
 const SHOWN = 8
@@ -13,18 +14,16 @@ export function SongUse({ song }: { song: Song }) {
   const classes = useMemo(() => classesOf(songKey(song), log), [song, log])
   if (song.title === '') return null
   return (
-    <section className="shelf-use" aria-label="where it is used">
-      <h3>used</h3>
-      {!rides && classes.length === 0 && <p className="shelf-quiet">In no ride and no class yet.</p>}
-      {rides && <p>in {rides.map((title) => `“${title || 'untitled ride'}”`).join(', ')}</p>}
+    <section className="shelf-use" aria-label={words.songs.whereUsed}>
+      <h3>{words.songs.used}</h3>
+      {!rides && classes.length === 0 && <p className="shelf-quiet">{words.songs.nowhere}</p>}
+      {rides && <p>{words.songs.inRides({ rides: rides.map((title) => title || words.names.untitled) })}</p>}
       {classes.length > 0 && (
         <ul>
           {classes.slice(0, SHOWN).map(({ id, day, title }) => (
-            <li key={id}>
-              {day}: {title || 'untitled ride'}
-            </li>
+            <li key={id}>{words.songs.inClass({ on: day, title: title || words.names.untitled })}</li>
           ))}
-          {classes.length > SHOWN && <li>and {classes.length - SHOWN} classes before</li>}
+          {classes.length > SHOWN && <li>{words.songs.moreClasses({ classes: classes.length - SHOWN })}</li>}
         </ul>
       )}
     </section>

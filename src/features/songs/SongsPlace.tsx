@@ -6,7 +6,7 @@ import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/so
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { SearchField } from '#ui/SearchField.tsx'
 import { Select } from '#ui/Select.tsx'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 import { BringFiles } from './BringFiles.tsx'
 import { BringIn, type ReadList } from './BringIn.tsx'
 import { ChosenSongs } from './ChosenSongs.tsx'
@@ -16,7 +16,7 @@ import { Removed } from './Removed.tsx'
 import { SongTable } from './SongTable.tsx'
 import './songs.css'
 
-const ORDERS = SONG_ORDERS.map((order) => ({ value: order, label: order }))
+const orders = () => SONG_ORDERS.map((order) => ({ value: order, label: words.songs.order({ order }) }))
 
 /** The songs kept apart from rides: found, corrected, brought in and taken away. */
 export function SongsPlace({ readList }: { readList: ReadList }) {
@@ -47,31 +47,29 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
   return (
     <div className="shelf">
       <header className="shelf-head">
-        <h1>songs</h1>
-        <p>{keepsSongs ? `${plural(songs.length, 'song')} on the shelf` : 'Nothing can be kept in this window, so no songs either.'}</p>
+        <h1>{words.songs.heading}</h1>
+        <p>{keepsSongs ? words.songs.count({ songs: songs.length }) : words.songs.cannotSave}</p>
       </header>
       {keepsSongs && <BringFiles />}
       <div className="shelf-columns">
-        <section className="shelf-list" aria-label="shelf">
+        <section className="shelf-list" aria-label={words.songs.list}>
           <HearingQueue onEdit={setEditing} />
           <Removed />
           {songs.length > 0 && (
             <div className="shelf-find">
-              <SearchField value={search} placeholder="title or artist" onChange={setSearch} />
-              <Select label="sort by" value={order} choices={ORDERS} onChange={setOrder} />
+              <SearchField value={search} placeholder={words.songs.search} onChange={setSearch} />
+              <Select label={words.songs.sortBy} value={order} choices={orders()} onChange={setOrder} />
             </div>
           )}
-          {songs.length === 0 && keepsSongs && (
-            <p>No songs yet. Bring in files or a list, add one by hand, or keep a ride’s song from its panel in the draft.</p>
-          )}
-          {songs.length > 0 && found.length === 0 && <p>No song has “{search.trim()}” in its title or artist.</p>}
+          {songs.length === 0 && keepsSongs && <p>{words.songs.none}</p>}
+          {songs.length > 0 && found.length === 0 && <p>{words.songs.noneFound({ search: search.trim() })}</p>}
           {songs.length > 0 && (
             <ChosenSongs chosen={chosen.flatMap((id) => songs.find((kept) => kept.id === id) ?? [])} onNone={() => setChosen([])} />
           )}
           {found.length > 0 && <SongTable songs={found} chosen={chosen} onChoose={choose} onEdit={setEditing} />}
         </section>
         {keepsSongs && (
-          <aside className="shelf-add" aria-label="bring songs in">
+          <aside className="shelf-add" aria-label={words.songs.add}>
             <BringIn readList={readList} />
             <ActionButton action={ADD_SONG} on={on} />
           </aside>

@@ -4,7 +4,7 @@ import type { Ride, Song } from '#plan/model.ts'
 import { blankRide } from '#plan/newRide.ts'
 import { sectionsFromSongs } from '#plan/songs/sectionsFromSongs.ts'
 import type { Seconds } from '#units/units.ts'
-import { language } from '#words/words.ts'
+import { language, words } from '#words/words.ts'
 
 /** Lengths of slots as rooms book them, in minutes; common practice. */
 const SLOTS = [20, 30, 45, 60, 75, 90]
@@ -13,7 +13,7 @@ const TRIMMED: Seconds = 60
 
 /** A new ride of these songs in this order, its sections still without blocks, in the shortest slot that holds them. */
 export function rideOfSongs(songs: readonly Song[], newId: NewId): Ride {
-  const ride = blankRide({ newId, title: 'New ride', language, slotMinutes: slotFor(playedSeconds(songs)) })
+  const ride = blankRide({ newId, title: words.songs.newRide, language, slotMinutes: slotFor(playedSeconds(songs)) })
   return { ...ride, sections: sectionsFromSongs(songs, newId) }
 }
 

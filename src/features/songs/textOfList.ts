@@ -1,5 +1,5 @@
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
-import type { Refusal } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 /** Longest file taken for a list, in bytes: some fifty thousand songs. */
 const LONGEST = 4_000_000
@@ -8,10 +8,10 @@ const LONGEST = 4_000_000
  * The text of a list of songs. Players and spreadsheets write Unicode with or without a mark at
  * its head, and old ones the letters of Western Europe: what is no UTF-8 is read as those.
  */
-export async function textOfList(file: File): Promise<Parsed<string, Refusal>> {
-  if (file.size > LONGEST) return refused(`“${file.name}” is too large for a list of songs.`)
+export async function textOfList(file: File): Promise<Parsed<string, string>> {
+  if (file.size > LONGEST) return refused(words.songs.tooLarge({ file: file.name }))
   const bytes = await file.arrayBuffer().catch(() => null)
-  if (!bytes) return refused(`“${file.name}” could not be read from the disk.`)
+  if (!bytes) return refused(words.songs.unreadable({ file: file.name }))
   const marked = MARKS.find(({ mark }) => mark.every((byte, i) => new Uint8Array(bytes)[i] === byte))
   if (marked) return parsed(new TextDecoder(marked.letters).decode(bytes))
   try {

@@ -74,5 +74,5 @@ export const fields: typeof en.fields = {
 
   tooLong: ({ most, length }) => `Höchstens ${number(most)} Zeichen, hier sind es ${number(length)}.`,
 
-  back: 'Das hast du getippt, bevor die Seite geschlossen wurde. Enter übernimmt es, Escape verwirft es.',
+  back: 'Das hast du getippt, bevor die Seite geschlossen wurde. Eingabe übernimmt es, Esc verwirft es.',
 }

@@ -14,6 +14,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
@@ -36,10 +37,12 @@ import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
+import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
+import { teaching } from './teaching.ts'
 
 export const de: Catalogue = {
   actions,
@@ -56,6 +59,7 @@ export const de: Catalogue = {
   fields,
   fit,
   handover,
+  keys,
   languages,
   leading,
   led,
@@ -78,8 +82,10 @@ export const de: Catalogue = {
   rules,
   setup,
   sheet,
+  shelf,
   songs,
   speech,
   start,
   storage,
+  teaching,
 }

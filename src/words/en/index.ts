@@ -12,6 +12,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
@@ -34,10 +35,12 @@ import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
+import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
+import { teaching } from './teaching.ts'
 
 /** Every text in American English, by where it is met. The pattern for every other language. */
 export const en = {
@@ -55,6 +58,7 @@ export const en = {
   fields,
   fit,
   handover,
+  keys,
   languages,
   leading,
   led,
@@ -77,8 +81,10 @@ export const en = {
   rules,
   setup,
   sheet,
+  shelf,
   songs,
   speech,
   start,
   storage,
+  teaching,
 }

@@ -69,7 +69,7 @@ describe('handing over', () => {
     page.press(page.find('button', 'copy link'))
     await page.settle()
     expect(writeText).toHaveBeenCalledExactlyOnceWith(link())
-    expect(state().announcement).toBe('The link is copied.')
+    expect(state().announcement).toBe('Link copied.')
   })
 
   it('selects the link where the page may not copy', async () => {
@@ -80,7 +80,7 @@ describe('handing over', () => {
     const field = page.find('textarea', 'link') as HTMLTextAreaElement
     expect(document.activeElement).toBe(field)
     expect([field.selectionStart, field.selectionEnd]).toEqual([0, field.value.length])
-    expect(page.text()).toContain('does not let the page copy')
+    expect(page.text()).toContain('doesn’t let the page copy')
   })
 
   it('offers the share sheet where there is one', async () => {

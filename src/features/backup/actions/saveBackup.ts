@@ -1,5 +1,7 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
 import { saveTextFile } from '#ui/saveTextFile.ts'
+import { say } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 interface BackupGround extends Ground {
   /** "2026-11-25". */
@@ -10,14 +12,14 @@ interface BackupGround extends Ground {
 
 export const SAVE_BACKUP: Action<BackupGround> = {
   id: 'backup.save',
-  name: 'save a backup',
-  does: 'everything that is kept on this machine, as one file',
-  do: async ({ store, today, tell }) => {
+  name: say('actions.saveBackup'),
+  does: say('actions.saveBackupDo'),
+  do: async ({ store, today, tell: tellBeside }) => {
     const made = await store.getState().makeBackup()
     if (!made) return
     const name = `ridewright-${today()}.backup.json`
     saveTextFile(name, `${JSON.stringify(made.file)}\n`)
-    tell(`Saved ${name}: ${made.holds}`)
+    tellBeside(words.actions.savedBackup({ name, holds: made.holds }))
   },
 }
 
@@ -26,5 +28,5 @@ export const BACKUP: ActionPlace<BackupGround> = {
   id: 'backup',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'a backup', actions: [SAVE_BACKUP] }],
+  groups: [{ title: say('actions.group', { group: 'backup' }), actions: [SAVE_BACKUP] }],
 }

@@ -4,6 +4,7 @@ import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
 import { OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
 import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
+import { say } from '#words/said.ts'
 import { CUT_SECTION } from './changing/cutSection.ts'
 import { DELETE } from './changing/deleteIt.ts'
 import { DUPLICATE } from './changing/duplicate.ts'
@@ -69,16 +70,16 @@ export const STAGE: ActionPlace<DraftGround> = {
   repeats: true,
   groups: [
     {
-      title: 'getting about',
+      title: say('actions.group', { group: 'movingAround' }),
       actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
     },
-    { title: 'changing', actions: CHANGES },
+    { title: say('actions.group', { group: 'changing' }), actions: CHANGES },
     {
-      title: 'the view',
+      title: say('actions.group', { group: 'view' }),
       actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],
       also: [OVERVIEW_KEYS, ZOOM_WHEEL],
     },
-    { title: 'dragging', actions: [], also: DRAG_KEYS },
+    { title: say('actions.group', { group: 'dragging' }), actions: [], also: DRAG_KEYS },
   ],
 }
 
@@ -89,8 +90,8 @@ export const DETAILS_PLACE: ActionPlace<DraftGround> = {
   repeats: true,
   inFields: true,
   groups: [
-    { title: 'getting about', actions: [LEAVE_DETAILS] },
-    { title: 'tapping a tempo', actions: [], also: TAP_KEYS },
+    { title: say('actions.group', { group: 'movingAround' }), actions: [LEAVE_DETAILS] },
+    { title: say('actions.group', { group: 'tapping' }), actions: [], also: TAP_KEYS },
   ],
 }
 
@@ -99,7 +100,9 @@ export const WHOLE_RIDE: ActionPlace<DraftGround> = {
   id: 'wholeRide',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'the ride', actions: [...OFFERS, ...ADD_BLOCKS.map(({ action }) => action), ADD_SECTION] }],
+  groups: [
+    { title: say('actions.group', { group: 'ride' }), actions: [...OFFERS, ...ADD_BLOCKS.map(({ action }) => action), ADD_SECTION] },
+  ],
 }
 
 /** A rehearsal, wherever the focus is but in a text. */
@@ -109,7 +112,7 @@ export const REHEARSING: ActionPlace<RehearsalGround> = {
   repeats: false,
   groups: [
     {
-      title: 'rehearsing',
+      title: say('actions.group', { group: 'rehearsing' }),
       actions: [
         REHEARSE,
         PLAY,

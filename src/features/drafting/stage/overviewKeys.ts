@@ -1,4 +1,5 @@
 import type { KeyRow } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 const EARLIER = 'ArrowLeft'
 const LATER = 'ArrowRight'
@@ -7,4 +8,4 @@ const LATER = 'ArrowRight'
 export const strideOf = (key: string): 1 | -1 | null => (key === EARLIER ? -1 : key === LATER ? 1 : null)
 
 /** For the key map. */
-export const OVERVIEW_KEYS: KeyRow = { keys: [EARLIER, LATER], does: 'on the small curve: earlier, later' }
+export const OVERVIEW_KEYS: KeyRow = { keys: [EARLIER, LATER], does: say('actions.overview') }

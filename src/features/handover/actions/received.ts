@@ -1,4 +1,6 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
+import { say } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 /** Something to do with a ride that came from elsewhere, for as long as it is shown. */
 const withReceived = (action: Action<Ground>): Action<Ground> => ({
@@ -11,37 +13,37 @@ const withReceived = (action: Action<Ground>): Action<Ground> => ({
 
 export const SEE_CHANGES = withReceived({
   id: 'received.changes',
-  name: 'see what changed',
-  does: 'hold it against the ride of yours it belongs to',
+  name: say('actions.seeChanges'),
+  does: say('actions.seeChangesDo'),
   can: ({ store }) => store.getState().ownRide !== null,
   do: ({ store }) => void store.getState().startMerge(),
 })
 
 export const KEEP_COPY = withReceived({
   id: 'received.keep',
-  name: 'keep a copy',
-  does: 'make it a ride of your own',
+  name: say('actions.keepCopy'),
+  does: say('actions.keepCopyDo'),
   do: ({ store }) => {
     const { received, keepCopy, place, setPlace, announce } = store.getState()
     keepCopy()
     if (place === 'start') setPlace('draft')
-    announce(`“${received?.ride.title || 'untitled ride'}” is now a ride of your own.`)
+    announce(words.actions.copyKept({ title: received?.ride.title || words.names.untitled }))
   },
 })
 
 export const SHOW_RECEIVED = withReceived({
   id: 'received.show',
-  name: 'show it',
-  does: 'show the shared ride',
+  name: say('actions.showReceived'),
+  does: say('actions.showReceivedDo'),
   can: ({ store }) => store.getState().place === 'start',
   do: ({ store }) => store.getState().setPlace('draft'),
 })
 
 export const CLOSE_RECEIVED = withReceived({
   id: 'received.close',
-  name: 'close the shared ride',
-  words: ({ store }) => (store.getState().ride ? 'close, back to my ride' : 'close'),
-  does: 'put the shared ride away',
+  name: say('actions.closeReceived'),
+  words: ({ store }) => (store.getState().ride ? say('actions.closeToOwn') : say('actions.closeReceivedButton')),
+  does: say('actions.closeReceived'),
   do: ({ store }) => store.getState().dismissReceived(),
 })
 
@@ -50,5 +52,5 @@ export const RECEIVED: ActionPlace<Ground> = {
   id: 'received',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'a shared ride', actions: [SEE_CHANGES, KEEP_COPY, SHOW_RECEIVED, CLOSE_RECEIVED] }],
+  groups: [{ title: say('actions.group', { group: 'received' }), actions: [SEE_CHANGES, KEEP_COPY, SHOW_RECEIVED, CLOSE_RECEIVED] }],
 }

@@ -1,7 +1,11 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
+import { chordWords } from '#actions/keys/chord.ts'
 import { fileName } from '#features/handover/fileName.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import { saveTextFile } from '#ui/saveTextFile.ts'
+import { or } from '#words/forms.ts'
+import { say } from '#words/said.ts'
+import { words } from '#words/words.ts'
 
 /** What a ride is handed over on. */
 interface SendGround extends Ground {
@@ -20,25 +24,25 @@ export interface LinkGround extends SendGround {
 
 export const COPY_LINK: Action<LinkGround> = {
   id: 'send.copyLink',
-  name: 'copy link',
-  does: 'copy the link, to paste it anywhere',
+  name: say('actions.copyLink'),
+  does: say('actions.copyLinkDo'),
   do: async ({ link, tell, selectLink, onSent }) => {
     try {
       await navigator.clipboard.writeText(link)
-      tell('The link is copied.')
+      tell(words.actions.linkCopied)
       onSent()
     } catch {
       // No clipboard here (an insecure address, a refused permission): the keyboard's copy still works.
       selectLink()
-      tell('This browser does not let the page copy. The link is selected: copy it with Ctrl+C or ⌘C.')
+      tell(words.actions.linkNotCopied({ keys: or(chordWords('Mod+C')) }))
     }
   },
 }
 
 export const SHARE_LINK: Action<LinkGround> = {
   id: 'send.share',
-  name: 'share…',
-  does: 'hand the link to another program',
+  name: say('actions.shareLink'),
+  does: say('actions.shareLinkDo'),
   can: () => 'share' in navigator,
   do: async ({ link, title, tell, onSent }) => {
     try {
@@ -46,21 +50,21 @@ export const SHARE_LINK: Action<LinkGround> = {
       onSent()
     } catch (error) {
       if (error instanceof DOMException && error.name === 'AbortError') return
-      tell('The share sheet did not open. Copy the link instead.')
+      tell(words.actions.shareFailed)
     }
   },
 }
 
 export const SAVE_FILE: Action<SendGround> = {
   id: 'send.saveFile',
-  name: 'save as file',
-  does: 'the ride as a file, to attach or to keep',
+  name: say('actions.saveFile'),
+  does: say('actions.saveFileDo'),
   do: ({ store, onSent }) => {
     const { shown, announce } = store.getState()
     if (!shown) return
     const name = fileName(shown.title)
     saveTextFile(name, `${JSON.stringify(shareable(shown), null, 2)}\n`)
-    announce(`Saved ${name}`)
+    announce(words.actions.saved({ name }))
     onSent()
   },
 }
@@ -70,7 +74,11 @@ const onPage = { reach: 'page', repeats: false } as const
 export const LINK: ActionPlace<LinkGround> = {
   id: 'link',
   ...onPage,
-  groups: [{ title: 'handing over', actions: [COPY_LINK, SHARE_LINK] }],
+  groups: [{ title: say('actions.group', { group: 'sharing' }), actions: [COPY_LINK, SHARE_LINK] }],
 }
 
-export const FILE: ActionPlace<SendGround> = { id: 'file', ...onPage, groups: [{ title: 'handing over', actions: [SAVE_FILE] }] }
+export const FILE: ActionPlace<SendGround> = {
+  id: 'file',
+  ...onPage,
+  groups: [{ title: say('actions.group', { group: 'sharing' }), actions: [SAVE_FILE] }],
+}

@@ -1,3 +1,4 @@
+import { say } from '#words/said.ts'
 import type { LeadAction, LeadGround } from './leadGround.ts'
 
 const act = (kind: 'one' | 'next' | 'back' | 'again' | 'hold') => ({
@@ -8,8 +9,8 @@ const act = (kind: 'one' | 'next' | 'back' | 'again' | 'hold') => ({
 // Page-turner pedals send page or arrow keys, space or enter.
 export const ONE: LeadAction<LeadGround> = {
   id: 'lead.one',
-  name: 'on the one now',
-  does: 'on the one now',
+  name: say('teaching.beatOne'),
+  does: say('teaching.beatOneDo'),
   keys: ['Space', 'Enter'],
   isMain: true,
   ...act('one'),
@@ -17,9 +18,9 @@ export const ONE: LeadAction<LeadGround> = {
 
 export const HOLD: LeadAction<LeadGround> = {
   id: 'lead.hold',
-  name: 'hold here',
-  words: ({ held }) => (held ? 'go on' : 'hold here'),
-  does: 'hold here, and on again',
+  name: say('teaching.hold'),
+  words: ({ held }) => (held ? say('actions.resume') : say('teaching.hold')),
+  does: say('teaching.holdDo'),
   keys: ['H'],
   pressed: ({ held }) => held,
   ...act('hold'),
@@ -27,24 +28,24 @@ export const HOLD: LeadAction<LeadGround> = {
 
 export const BACK: LeadAction<LeadGround> = {
   id: 'lead.back',
-  name: 'back',
-  does: 'this block again; a song’s first block: the song starts now',
+  name: say('teaching.back'),
+  does: say('teaching.backDo'),
   keys: ['ArrowLeft', 'ArrowUp', 'PageUp'],
   ...act('back'),
 }
 
 export const NEXT: LeadAction<LeadGround> = {
   id: 'lead.next',
-  name: 'next',
-  does: 'on to the next block; before a song: its one is now',
+  name: say('teaching.next'),
+  does: say('teaching.nextDo'),
   keys: ['ArrowRight', 'ArrowDown', 'PageDown'],
   ...act('next'),
 }
 
 export const AGAIN: LeadAction<LeadGround> = {
   id: 'lead.again',
-  name: 'once more',
-  does: 'the round once more',
+  name: say('teaching.again'),
+  does: say('teaching.again'),
   keys: ['R'],
   ...act('again'),
 }

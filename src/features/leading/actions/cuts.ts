@@ -1,9 +1,10 @@
+import { say } from '#words/said.ts'
 import type { LeadAction, LeadGround } from './leadGround.ts'
 
 export const CUT: LeadAction<LeadGround> = {
   id: 'lead.cut',
-  name: 'cut it',
-  does: 'take the cut that is proposed',
+  name: say('teaching.cut'),
+  does: say('teaching.cutDo'),
   keys: ['C'],
   isMain: true,
   can: ({ proposal }) => proposal !== undefined,
@@ -14,8 +15,8 @@ export const CUT: LeadAction<LeadGround> = {
 
 export const OTHER_CUT: LeadAction<LeadGround> = {
   id: 'lead.otherCut',
-  name: 'another way',
-  does: 'propose another cut',
+  name: say('teaching.otherCut'),
+  does: say('teaching.otherCutDo'),
   keys: ['X'],
   can: ({ more }) => more,
   do: ({ other }) => other(),

@@ -1,3 +1,4 @@
+import { say } from '#words/said.ts'
 import type { LeadAction, LeadGround } from './leadGround.ts'
 
 /** Who is about to leave may have to end it: an alarm, an injury. */
@@ -5,9 +6,9 @@ const mayEnd = ({ confirm }: LeadGround): boolean => confirm.armed === 'leave' |
 
 export const SKIP_SONG: LeadAction<LeadGround> = {
   id: 'lead.skipSong',
-  name: 'skip song',
-  words: ({ confirm }) => (confirm.armed === 'skipSong' ? 'press again to skip' : 'skip song'),
-  does: 'skip the rest of the song (press twice)',
+  name: say('teaching.skipSong'),
+  words: ({ confirm }) => (confirm.armed === 'skipSong' ? say('teaching.skipSongAgain') : say('teaching.skipSong')),
+  does: say('teaching.skipSongDo'),
   keys: ['N'],
   armed: ({ confirm }) => confirm.armed === 'skipSong',
   stands: (on) => !on.finished && !mayEnd(on),
@@ -17,9 +18,9 @@ export const SKIP_SONG: LeadAction<LeadGround> = {
 /** Takes the place of skipping on the screen while somebody is about to leave: that press was theirs, so this is the second. */
 export const BREAK_OFF: LeadAction<LeadGround> = {
   id: 'lead.breakOff',
-  name: 'end the class here',
-  words: ({ confirm }) => (confirm.armed === 'leave' ? 'end the class here' : 'press again to end it here'),
-  does: 'end the class here (press twice); the rest counts as skipped',
+  name: say('teaching.endHere'),
+  words: ({ confirm }) => (confirm.armed === 'leave' ? say('teaching.endHere') : say('teaching.endHereAgain')),
+  does: say('teaching.endHereDo'),
   keys: ['E'],
   armed: () => true,
   stands: (on) => !on.finished && mayEnd(on),
@@ -32,9 +33,9 @@ export const BREAK_OFF: LeadAction<LeadGround> = {
 
 export const END: LeadAction<LeadGround> = {
   id: 'lead.end',
-  name: 'end the class',
-  words: ({ confirm }) => (confirm.armed === 'end' ? 'press again to end' : 'end the class'),
-  does: 'end the class (press twice), and log it',
+  name: say('teaching.end'),
+  words: ({ confirm }) => (confirm.armed === 'end' ? say('teaching.endAgain') : say('teaching.end')),
+  does: say('teaching.endDo'),
   isMain: true,
   armed: ({ confirm }) => confirm.armed === 'end',
   can: ({ finished }) => finished,

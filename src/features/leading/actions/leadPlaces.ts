@@ -1,4 +1,5 @@
 import type { ActionPlace } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 import { AGAIN, BACK, HOLD, NEXT, ONE } from './act.ts'
 import { CUT, OTHER_CUT } from './cuts.ts'
 import { BREAK_OFF, END, SKIP_SONG } from './endings.ts'
@@ -12,7 +13,7 @@ import { UNDO_PRESS } from './undoPress.ts'
 function whereLed<On extends ScreenGround>(action: LeadAction<On>): LeadAction<On> {
   return {
     ...action,
-    can: (on) => (on.follows ? 'Another window leads this class.' : (action.can?.(on) ?? true)),
+    can: (on) => (on.follows ? say('teaching.ledElsewhere') : (action.can?.(on) ?? true)),
     stands: (on) => !on.follows && (action.stands?.(on) ?? true),
   }
 }
@@ -31,22 +32,26 @@ const onScreen = { reach: 'page', repeats: false } as const
 export const BEFORE_CLASS: ActionPlace<StartGround> = {
   id: 'beforeClass',
   ...onScreen,
-  groups: [{ title: 'before class', actions: START_BAR }],
+  groups: [{ title: say('actions.group', { group: 'beforeClass' }), actions: START_BAR }],
 }
 
 export const LEADING: ActionPlace<LeadGround> = {
   id: 'leading',
   ...onScreen,
-  groups: [{ title: 'leading', actions: [...LEAD_BAR, whereLed(CUT), whereLed(OTHER_CUT)] }],
+  groups: [{ title: say('actions.group', { group: 'teaching' }), actions: [...LEAD_BAR, whereLed(CUT), whereLed(OTHER_CUT)] }],
 }
 
 export const OTHER_CLASS: ActionPlace<OtherGround> = {
   id: 'otherClass',
   ...onScreen,
-  groups: [{ title: 'while another class is led', actions: OTHER_BAR }],
+  groups: [{ title: say('actions.group', { group: 'otherClass' }), actions: OTHER_BAR }],
 }
 
 /** Each of them, whichever stands. */
-export const SCREEN: ActionPlace<ScreenGround> = { id: 'screen', ...onScreen, groups: [{ title: 'leading', actions: SCREEN_BAR }] }
+export const SCREEN: ActionPlace<ScreenGround> = {
+  id: 'screen',
+  ...onScreen,
+  groups: [{ title: say('actions.group', { group: 'teaching' }), actions: SCREEN_BAR }],
+}
 
 export const LEAD_PLACES = [BEFORE_CLASS, LEADING, OTHER_CLASS, SCREEN] as const

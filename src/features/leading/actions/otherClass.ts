@@ -1,9 +1,10 @@
+import { say } from '#words/said.ts'
 import type { LeadAction, OtherGround } from './leadGround.ts'
 
 export const GO_ON: LeadAction<OtherGround> = {
   id: 'otherClass.goOn',
-  name: 'go on with it',
-  does: 'go on with the class that is being led',
+  name: say('teaching.resumeClass'),
+  does: say('teaching.resumeClassDo'),
   keys: ['Space', 'Enter'],
   isMain: true,
   do: ({ goOn }) => goOn(),
@@ -11,9 +12,9 @@ export const GO_ON: LeadAction<OtherGround> = {
 
 export const END_OTHER: LeadAction<OtherGround> = {
   id: 'otherClass.end',
-  name: 'end it',
-  words: ({ confirm }) => (confirm.armed === 'end' ? 'press again to end it' : 'end it'),
-  does: 'end the class that is being led (press twice)',
+  name: say('teaching.endClass'),
+  words: ({ confirm }) => (confirm.armed === 'end' ? say('teaching.endClassAgain') : say('teaching.endClass')),
+  does: say('teaching.endClassDo'),
   armed: ({ confirm }) => confirm.armed === 'end',
   do: ({ confirm, endOther }) => confirm.press('end', endOther),
 }

@@ -1,10 +1,11 @@
+import { say } from '#words/said.ts'
 import type { LeadAction, StartGround } from './leadGround.ts'
 
 export const START: LeadAction<StartGround> = {
   id: 'beforeClass.start',
-  name: 'the first one is now',
-  words: ({ hasBlocks }) => (hasBlocks ? 'the first one is now' : 'begin'),
-  does: 'the first one is now',
+  name: say('teaching.start'),
+  words: ({ hasBlocks }) => (hasBlocks ? say('teaching.start') : say('teaching.startClock')),
+  does: say('teaching.startDo'),
   keys: ['Space', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown'],
   isMain: true,
   do: ({ start }, { timeStamp }) => start(timeStamp),
@@ -12,9 +13,9 @@ export const START: LeadAction<StartGround> = {
 
 export const BRIEF: LeadAction<StartGround> = {
   id: 'beforeClass.brief',
-  name: 'begin the briefing',
-  words: ({ begun }) => (begun ? 'briefing from now again' : 'begin the briefing'),
-  does: 'begin the briefing',
+  name: say('teaching.welcome'),
+  words: ({ begun }) => (begun ? say('teaching.welcomeAgain') : say('teaching.welcome')),
+  does: say('teaching.welcome'),
   keys: ['B'],
   can: ({ hasBriefing }) => hasBriefing,
   do: ({ brief }, { timeStamp }) => brief(timeStamp),

@@ -1,4 +1,5 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 interface LogGround extends Ground {
   /** Opens the entry of the ride that is shown. */
@@ -7,9 +8,9 @@ interface LogGround extends Ground {
 
 export const LOG_CLASS: Action<LogGround> = {
   id: 'log.class',
-  name: 'log this class',
-  words: ({ store }) => `log “${store.getState().shown?.title || 'untitled ride'}” as taught…`,
-  does: 'an entry in the log for the ride that is shown',
+  name: say('actions.logClass'),
+  words: ({ store }) => say('actions.logThis', { title: store.getState().shown?.title || say('names.untitled') }),
+  does: say('actions.logClassDo'),
   can: ({ store }) => store.getState().shown !== null && store.getState().keepsLog,
   do: ({ enter }) => enter(),
 }
@@ -19,5 +20,5 @@ export const LOG: ActionPlace<LogGround> = {
   id: 'log',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'the log', actions: [LOG_CLASS] }],
+  groups: [{ title: say('actions.group', { group: 'log' }), actions: [LOG_CLASS] }],
 }

@@ -1,8 +1,9 @@
 import type { Action, Ground } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 export const PRINT: Action<Ground> = {
   id: 'sheet.print',
-  name: 'print',
-  does: 'print the sheet that is shown',
+  name: say('actions.print'),
+  does: say('actions.printDo'),
   do: () => window.print(),
 }

@@ -1,4 +1,5 @@
 import type { Action, Ground } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 export interface ScanGround extends Ground {
   open: () => void
@@ -6,7 +7,7 @@ export interface ScanGround extends Ground {
 
 export const SHOW_ON_SCREEN: Action<ScanGround> = {
   id: 'sheet.scan',
-  name: 'show on this screen',
-  does: 'one screen at a time over the whole display',
+  name: say('actions.showOnScreen'),
+  does: say('actions.showOnScreenDo'),
   do: ({ open }) => open(),
 }

@@ -1,4 +1,5 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 interface ShelfGround extends Ground {
   /** Opens the form of a new song. */
@@ -7,8 +8,8 @@ interface ShelfGround extends Ground {
 
 export const ADD_SONG: Action<ShelfGround> = {
   id: 'songs.add',
-  name: 'add one by hand',
-  does: 'a song for the shelf, typed in',
+  name: say('actions.addToSongs'),
+  does: say('actions.addToSongsDo'),
   can: ({ store }) => store.getState().keepsSongs,
   do: ({ add }) => add(),
 }
@@ -18,5 +19,5 @@ export const SHELF: ActionPlace<ShelfGround> = {
   id: 'shelf',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'songs', actions: [ADD_SONG] }],
+  groups: [{ title: say('actions.group', { group: 'songs' }), actions: [ADD_SONG] }],
 }

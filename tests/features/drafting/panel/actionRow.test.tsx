@@ -55,7 +55,7 @@ describe('what can be done to a block without a keyboard', () => {
     open(item('b'))
     panel.click('split')
     expect(panel.block('b').length).toEqual({ counts: 32 })
-    panel.click('join')
+    panel.click('merge')
     expect(panel.block('b').length).toEqual({ counts: 64 })
     expect(chosen()).toEqual(['b'])
     expect(focused).toEqual(['b', 'b'])
@@ -64,7 +64,7 @@ describe('what can be done to a block without a keyboard', () => {
 
   it('makes rounds of it, and goes to the set, whose rounds are asked for next', () => {
     open(item('b'))
-    panel.click('rounds')
+    panel.click('repeat')
     const [set] = chosen()
     expect(layout(panel.ride(), 'song')).toBe(`a ${set}(b) c`)
     expect(focused.at(-1)).toBe(set)
@@ -86,13 +86,13 @@ describe('what can be done to a block without a keyboard', () => {
     open(item('one'), only)
     panel.click('delete')
     expect(focused).toEqual(['alone'])
-    expect(offered()).toEqual(['duplicate section', 'delete section'])
+    expect(offered()).toEqual(['duplicate song', 'delete song'])
   })
 
   it('cuts the section in two before it, in one step, staying on it', () => {
     const [led, ...others] = smallRide().sections
     open(item('b'), { ...smallRide(), sections: [{ ...led!, lead: 'left' }, ...others] })
-    panel.click('new section')
+    panel.click('split song here')
     const [first, second] = panel.ride().sections
     expect([first!.blocks.map(({ id }) => id), second!.blocks.map(({ id }) => id)]).toEqual([['a'], ['b', 'c']])
     // The song goes on where the first section leaves it.
@@ -105,27 +105,27 @@ describe('what can be done to a block without a keyboard', () => {
     ])
     expect([chosen(), focused, panel.steps()]).toEqual([['b'], ['b'], 1])
     open(item('b'))
-    panel.click('new section')
-    expect(possible('new section')).toBe(false)
+    panel.click('split song here')
+    expect(possible('split song here')).toBe(false)
   })
 
   it('offers nothing that would change nothing', () => {
     open(item('c'))
-    expect([possible('join'), possible('rounds'), possible('split')]).toEqual([false, true, true])
+    expect([possible('merge'), possible('repeat'), possible('split')]).toEqual([false, true, true])
     open(item('ease'))
-    expect([possible('join'), possible('rounds'), possible('new section')]).toEqual([false, false, false])
+    expect([possible('merge'), possible('repeat'), possible('split song here')]).toEqual([false, false, false])
     open(item('a'), {
       ...smallRide(),
       sections: [aSection('short', { blocks: [aBlock('a', { length: { seconds: 1 } }), aBlock('b', { length: { seconds: 1 } })] })],
     })
-    expect([possible('join'), possible('split')]).toEqual([true, false])
+    expect([possible('merge'), possible('split')]).toEqual([true, false])
   })
 })
 
 it('a set and several blocks are copied and deleted whole', () => {
   open(item('set'))
-  expect(offered()).toEqual(['duplicate', 'new section', 'delete'])
-  expect(possible('new section')).toBe(false)
+  expect(offered()).toEqual(['duplicate', 'split song here', 'delete'])
+  expect(possible('split song here')).toBe(false)
   panel.click('duplicate')
   expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)
   open((store) => store.getState().selectItems(['a', 'b']))
@@ -139,18 +139,18 @@ it('a section is cut before a set too, also from one of its parts', () => {
   const behind: Ride = { ...ride, sections: [{ ...waves, blocks: [waves.blocks[1]!, waves.blocks[0]!] }] }
   for (const chosenId of ['set', 'ease']) {
     open(item(chosenId), behind)
-    panel.click('new section')
+    panel.click('split song here')
     expect(panel.ride().sections.map(({ blocks }) => blocks.map(({ id }) => id))).toEqual([['z'], ['set']])
   }
 })
 
 it('a section is copied and deleted whole, and the copy, or the next one, is chosen', () => {
   open((store) => store.getState().selectSection('clock'))
-  panel.click('duplicate section')
+  panel.click('duplicate song')
   expect(panel.ride().sections).toHaveLength(4)
   const copy = panel.store.getState().selection.sectionId
   expect(panel.ride().sections.map(({ id }) => id)).toEqual(['song', 'clock', copy, 'waves'])
-  panel.click('delete section')
+  panel.click('delete song')
   expect(panel.ride().sections.map(({ id }) => id)).toEqual(['song', 'clock', 'waves'])
   expect(panel.store.getState().selection.sectionId).toBe(focused.at(-1))
 })

@@ -55,7 +55,7 @@ describe('a set', () => {
 
   it('is played out into blocks of its own', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItem('set'))
-    panel.click('play the rounds out')
+    panel.click('expand rounds')
     expect(panel.ride().sections[2]!.blocks).toHaveLength(7)
   })
 })
@@ -92,15 +92,15 @@ describe('several blocks', () => {
 
   it('become a set, which is then chosen', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'b']))
-    panel.click('make a set of two rounds')
+    panel.click('repeat as a set of 2 rounds')
     expect(panel.ride().sections[0]!.blocks[0]).toMatchObject({ rounds: 2, parts: [{ id: 'a' }, { id: 'b' }] })
-    expect(panel.text()).toContain('play the rounds out')
+    expect(panel.text()).toContain('expand rounds')
   })
 
   it('say why they cannot become a set', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'c']))
-    panel.click('make a set of two rounds')
-    expect(panel.text()).toContain('A set is made of single blocks that stand side by side in one section.')
+    panel.click('repeat as a set of 2 rounds')
+    expect(panel.text()).toContain('A set is made of single blocks that stand side by side in one song.')
   })
 })
 

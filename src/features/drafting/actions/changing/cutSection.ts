@@ -2,12 +2,13 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { splitSection } from '#plan/commands/splitSection.ts'
 import { findBlock } from '#plan/places.ts'
+import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 
 export const CUT_SECTION: DraftAction = {
   id: 'stage.cutSection',
-  name: 'new section',
-  does: 'cut the section in two before this; the song goes on',
+  name: say('actions.splitSong'),
+  does: say('actions.splitSongDo'),
   keys: ['C'],
   writes: true,
   over: ['block', 'set'],
@@ -15,7 +16,7 @@ export const CUT_SECTION: DraftAction = {
     const itemId = wholeOf(on)
     const { ride } = on.store.getState()
     if (!ride || itemId === null) return false
-    return ride.sections.every(({ blocks }) => blocks[0]?.id !== itemId) || 'A section begins here already.'
+    return ride.sections.every(({ blocks }) => blocks[0]?.id !== itemId) || say('actions.songStarts')
   },
   do: (on) => {
     const { ride, report, newId } = on.store.getState()

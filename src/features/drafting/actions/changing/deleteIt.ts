@@ -1,14 +1,15 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
+import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 import { carryOutOnSection } from './carryOutOnSection.ts'
 
 export const DELETE: DraftAction = {
   id: 'stage.delete',
-  name: 'delete',
-  words: ({ target }) => (target.kind === 'section' ? 'delete section' : 'delete'),
-  does: 'delete: out of the ride',
+  name: say('actions.delete'),
+  words: ({ target }) => (target.kind === 'section' ? say('actions.deleteSong') : say('actions.delete')),
+  does: say('actions.deleteDo'),
   keys: ['Delete', 'Backspace'],
   writes: true,
   over: ['section', 'set', 'block', 'several'],

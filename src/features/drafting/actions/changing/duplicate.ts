@@ -1,14 +1,15 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { duplicateItems } from '#plan/commands/duplicateItems.ts'
 import { duplicateSection } from '#plan/commands/duplicateSection.ts'
+import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 import { carryOutOnSection } from './carryOutOnSection.ts'
 
 export const DUPLICATE: DraftAction = {
   id: 'stage.duplicate',
-  name: 'duplicate',
-  words: ({ target }) => (target.kind === 'section' ? 'duplicate section' : 'duplicate'),
-  does: 'duplicate: a copy right after it',
+  name: say('actions.duplicate'),
+  words: ({ target }) => (target.kind === 'section' ? say('actions.duplicateSong') : say('actions.duplicate')),
+  does: say('actions.duplicateDo'),
   keys: ['D'],
   writes: true,
   over: ['section', 'set', 'block', 'several'],

@@ -5,18 +5,24 @@ import { patchBlock } from '#plan/commands/patchBlock.ts'
 import type { Ride } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import type { Effort } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import { change } from './change.ts'
 
 const effortBy = (step: 1 | -1) => ({
-  does: 'more, less effort',
+  does: say('actions.effortDo'),
   writes: true as const,
   keyOnly: true as const,
   can: ({ target }: DraftGround) => target.kind === 'block',
   do: (on: DraftGround) => change(on, (ride, id) => withEffort(ride, id, step)),
 })
 
-export const MORE_EFFORT: DraftAction = { id: 'stage.moreEffort', name: 'more effort', keys: ['Alt+ArrowUp'], ...effortBy(1) }
-export const LESS_EFFORT: DraftAction = { id: 'stage.lessEffort', name: 'less effort', keys: ['Alt+ArrowDown'], ...effortBy(-1) }
+export const MORE_EFFORT: DraftAction = { id: 'stage.moreEffort', name: say('actions.moreEffort'), keys: ['Alt+ArrowUp'], ...effortBy(1) }
+export const LESS_EFFORT: DraftAction = {
+  id: 'stage.lessEffort',
+  name: say('actions.lessEffort'),
+  keys: ['Alt+ArrowDown'],
+  ...effortBy(-1),
+}
 
 function withEffort(ride: Ride, id: string, step: number): Command | null {
   const block = findBlock(ride, id)?.block

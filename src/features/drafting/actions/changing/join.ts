@@ -2,12 +2,13 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { joinBlocks } from '#plan/commands/joinBlocks.ts'
 import { isSet } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
+import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 
 export const JOIN: DraftAction = {
   id: 'stage.join',
-  name: 'join',
-  does: 'join with the next block',
+  name: say('actions.merge'),
+  does: say('actions.mergeDo'),
   keys: ['J'],
   writes: true,
   over: ['block'],
@@ -16,7 +17,7 @@ export const JOIN: DraftAction = {
     const place = ride && target.kind === 'block' ? findBlock(ride, target.id) : undefined
     if (!place) return false
     const next = place.list[place.index + 1]
-    return (next !== undefined && !isSet(next)) || 'There is no block right after it.'
+    return (next !== undefined && !isSet(next)) || say('actions.noBlockAfter')
   },
   do: (on) => {
     const { ride } = on.store.getState()

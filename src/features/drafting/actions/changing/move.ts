@@ -8,18 +8,19 @@ import { movePart, type PartTarget } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
 import { isSet, type Ride, type Section, type SetBlock } from '#plan/model.ts'
 import { findBlock, findItem } from '#plan/places.ts'
+import { say } from '#words/said.ts'
 import { change } from './change.ts'
 
 type Step = 1 | -1
 
 const moveBy = (step: Step) => ({
-  does: 'move by one place, also into a set and out of it',
+  does: say('actions.moveDo'),
   writes: true as const,
   keyOnly: true as const,
   can: (on: DraftGround) => {
     const { ride } = on.store.getState()
     if (!ride || on.target.kind === 'ride') return false
-    return commandOf(ride, on, step) !== null || `There is nothing ${step < 0 ? 'before' : 'after'} it.`
+    return commandOf(ride, on, step) !== null || say(step < 0 ? 'actions.nothingBefore' : 'actions.nothingAfter')
   },
   do: (on: DraftGround) => {
     const { ride } = on.store.getState()
@@ -32,29 +33,29 @@ const moveBy = (step: Step) => ({
 })
 
 const moveToSong = (step: Step) => ({
-  does: 'move to the song before, after',
+  does: say('actions.moveToSongDo'),
   writes: true as const,
   keyOnly: true as const,
   can: (on: DraftGround) => {
     const { ride } = on.store.getState()
     const item = itemOf(on)
     if (!ride || !item) return false
-    return moveToNextSection(ride, item.id, step) !== null || `There is no song ${step < 0 ? 'before' : 'after'} it.`
+    return moveToNextSection(ride, item.id, step) !== null || say(step < 0 ? 'actions.noSongBefore' : 'actions.noSongAfter')
   },
   do: (on: DraftGround) => change(on, (ride, id) => moveToNextSection(ride, id, step)),
 })
 
-export const MOVE_BEFORE: DraftAction = { id: 'stage.moveBefore', name: 'move back by one place', keys: ['Alt+ArrowLeft'], ...moveBy(-1) }
-export const MOVE_AFTER: DraftAction = { id: 'stage.moveAfter', name: 'move on by one place', keys: ['Alt+ArrowRight'], ...moveBy(1) }
+export const MOVE_BEFORE: DraftAction = { id: 'stage.moveBefore', name: say('actions.moveBefore'), keys: ['Alt+ArrowLeft'], ...moveBy(-1) }
+export const MOVE_AFTER: DraftAction = { id: 'stage.moveAfter', name: say('actions.moveAfter'), keys: ['Alt+ArrowRight'], ...moveBy(1) }
 export const MOVE_TO_SONG_BEFORE: DraftAction = {
   id: 'stage.moveToSongBefore',
-  name: 'move to the song before',
+  name: say('actions.moveToSongBefore'),
   keys: ['Alt+Shift+ArrowLeft'],
   ...moveToSong(-1),
 }
 export const MOVE_TO_SONG_AFTER: DraftAction = {
   id: 'stage.moveToSongAfter',
-  name: 'move to the song after',
+  name: say('actions.moveToSongAfter'),
   keys: ['Alt+Shift+ArrowRight'],
   ...moveToSong(1),
 }

@@ -6,23 +6,34 @@ import type { Ride } from '#plan/model.ts'
 import { findBlock } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import { change } from './change.ts'
 
 /** Seconds a timed block grows by at one press. */
 const TIMED_STEP: Seconds = 5
 
 const resizeBy = (steps: 1 | -1, fine: boolean) => ({
-  does: fine ? 'longer, shorter by a count (1 s without music)' : 'longer, shorter by an eight (5 s without music)',
+  does: say(fine ? 'actions.resizeFineDo' : 'actions.resizeDo'),
   writes: true as const,
   keyOnly: true as const,
   can: ({ target }: DraftGround) => target.kind === 'block',
   do: (on: DraftGround) => change(on, (ride, id) => resized(ride, id, steps, fine)),
 })
 
-export const LONGER: DraftAction = { id: 'stage.longer', name: 'longer', keys: ['+'], ...resizeBy(1, false) }
-export const SHORTER: DraftAction = { id: 'stage.shorter', name: 'shorter', keys: ['-'], ...resizeBy(-1, false) }
-export const LITTLE_LONGER: DraftAction = { id: 'stage.littleLonger', name: 'a little longer', keys: ['Alt++'], ...resizeBy(1, true) }
-export const LITTLE_SHORTER: DraftAction = { id: 'stage.littleShorter', name: 'a little shorter', keys: ['Alt+-'], ...resizeBy(-1, true) }
+export const LONGER: DraftAction = { id: 'stage.longer', name: say('actions.longer'), keys: ['+'], ...resizeBy(1, false) }
+export const SHORTER: DraftAction = { id: 'stage.shorter', name: say('actions.shorter'), keys: ['-'], ...resizeBy(-1, false) }
+export const LITTLE_LONGER: DraftAction = {
+  id: 'stage.littleLonger',
+  name: say('actions.littleLonger'),
+  keys: ['Alt++'],
+  ...resizeBy(1, true),
+}
+export const LITTLE_SHORTER: DraftAction = {
+  id: 'stage.littleShorter',
+  name: say('actions.littleShorter'),
+  keys: ['Alt+-'],
+  ...resizeBy(-1, true),
+}
 
 function resized(ride: Ride, id: string, steps: number, fine: boolean): Command | null {
   const place = findBlock(ride, id)

@@ -3,19 +3,20 @@ import { splitBlock } from '#plan/commands/splitBlock.ts'
 import { type BlockPlace, findBlock } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
+import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 
 export const SPLIT: DraftAction = {
   id: 'stage.split',
-  name: 'split',
-  does: 'split in the middle',
+  name: say('actions.split'),
+  does: say('actions.splitDo'),
   keys: ['S'],
   writes: true,
   over: ['block'],
   can: ({ store, target }) => {
     const { ride } = store.getState()
     const place = ride && target.kind === 'block' ? findBlock(ride, target.id) : undefined
-    return place !== undefined && (amountOf(place.block.length) > 1 || 'Too short to be split.')
+    return place !== undefined && (amountOf(place.block.length) > 1 || say('actions.tooShort'))
   },
   do: (on) => {
     const { ride, newId } = on.store.getState()

@@ -2,12 +2,13 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { ungroupSet } from '#plan/commands/ungroupSet.ts'
 import { findBlock, findSet } from '#plan/places.ts'
+import { say } from '#words/said.ts'
 import { carryOut } from './carryOut.ts'
 
 export const UNGROUP: DraftAction = {
   id: 'stage.ungroup',
-  name: 'play the rounds out',
-  does: 'ungroup a set: every round as blocks of its own',
+  name: say('actions.expand'),
+  does: say('actions.expandDo'),
   keys: ['U'],
   writes: true,
   can: (on) => setIdOf(on) !== undefined,

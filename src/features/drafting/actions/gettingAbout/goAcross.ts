@@ -2,14 +2,15 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { isSet } from '#plan/model.ts'
 import { findBlock, findSet } from '#plan/places.ts'
+import { say } from '#words/said.ts'
 import { isOnStage } from './stops.ts'
 
-const BETWEEN = 'from blocks to their song, and back'
+const BETWEEN = say('actions.goAcrossDo')
 
 /** From a round’s block to its set, from everything else to the song. */
 export const GO_UP: DraftAction = {
   id: 'stage.goUp',
-  name: 'to the song',
+  name: say('actions.goUp'),
   does: BETWEEN,
   keys: ['ArrowUp'],
   keyOnly: true,
@@ -28,7 +29,7 @@ export const GO_UP: DraftAction = {
 /** From a song to its first block, from a set to its first part. */
 export const GO_DOWN: DraftAction = {
   id: 'stage.goDown',
-  name: 'to the first block',
+  name: say('actions.goDown'),
   does: BETWEEN,
   keys: ['ArrowDown'],
   keyOnly: true,

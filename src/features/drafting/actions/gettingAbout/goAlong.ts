@@ -1,5 +1,6 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { say } from '#words/said.ts'
 import { ALL_THE_WAY, goBy, isOnStage } from './stops.ts'
 
 const along = (step: number) => ({
@@ -14,10 +15,28 @@ const along = (step: number) => ({
   },
 })
 
-const NEIGHBOUR = 'the block or song before, after'
-const END = 'the first, the last'
+const NEIGHBOUR = say('actions.goAlongDo')
+const END = say('actions.goEndsDo')
 
-export const GO_BEFORE: DraftAction = { id: 'stage.goBefore', name: 'the one before', does: NEIGHBOUR, keys: ['ArrowLeft'], ...along(-1) }
-export const GO_AFTER: DraftAction = { id: 'stage.goAfter', name: 'the one after', does: NEIGHBOUR, keys: ['ArrowRight'], ...along(1) }
-export const GO_FIRST: DraftAction = { id: 'stage.goFirst', name: 'the first', does: END, keys: ['Home'], ...along(-ALL_THE_WAY) }
-export const GO_LAST: DraftAction = { id: 'stage.goLast', name: 'the last', does: END, keys: ['End'], ...along(ALL_THE_WAY) }
+export const GO_BEFORE: DraftAction = {
+  id: 'stage.goBefore',
+  name: say('actions.goBefore'),
+  does: NEIGHBOUR,
+  keys: ['ArrowLeft'],
+  ...along(-1),
+}
+export const GO_AFTER: DraftAction = {
+  id: 'stage.goAfter',
+  name: say('actions.goAfter'),
+  does: NEIGHBOUR,
+  keys: ['ArrowRight'],
+  ...along(1),
+}
+export const GO_FIRST: DraftAction = {
+  id: 'stage.goFirst',
+  name: say('actions.goFirst'),
+  does: END,
+  keys: ['Home'],
+  ...along(-ALL_THE_WAY),
+}
+export const GO_LAST: DraftAction = { id: 'stage.goLast', name: say('actions.goLast'), does: END, keys: ['End'], ...along(ALL_THE_WAY) }

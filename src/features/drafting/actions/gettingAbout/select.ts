@@ -1,9 +1,10 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { say } from '#words/said.ts'
 import { chooseTarget, goBy, isOnStage } from './stops.ts'
 
 const more = (step: 1 | -1) => ({
-  does: 'select more',
+  does: say('actions.selectMoreDo'),
   keyOnly: true as const,
   can: (on: DraftGround) => isOnStage(on) && on.target.kind !== 'section',
   do: (on: DraftGround) => {
@@ -14,21 +15,21 @@ const more = (step: 1 | -1) => ({
 
 export const SELECT_BEFORE: DraftAction = {
   id: 'stage.selectBefore',
-  name: 'select the one before too',
+  name: say('actions.selectBefore'),
   keys: ['Shift+ArrowLeft'],
   ...more(-1),
 }
 export const SELECT_AFTER: DraftAction = {
   id: 'stage.selectAfter',
-  name: 'select the one after too',
+  name: say('actions.selectAfter'),
   keys: ['Shift+ArrowRight'],
   ...more(1),
 }
 
 export const TOGGLE: DraftAction = {
   id: 'stage.toggle',
-  name: 'add to the selection, or take out',
-  does: 'add to the selection, or take out',
+  name: say('actions.toggle'),
+  does: say('actions.toggle'),
   keys: ['Space'],
   keyOnly: true,
   can: isOnStage,
@@ -41,8 +42,8 @@ export const TOGGLE: DraftAction = {
 
 export const DETAILS: DraftAction = {
   id: 'stage.details',
-  name: 'details of the selection',
-  does: 'details of the selection',
+  name: say('actions.details'),
+  does: say('actions.details'),
   keys: ['Enter'],
   keyOnly: true,
   do: (on) => {
@@ -53,8 +54,8 @@ export const DETAILS: DraftAction = {
 
 export const SELECT_NOTHING: DraftAction = {
   id: 'stage.selectNothing',
-  name: 'select nothing',
-  does: 'select nothing',
+  name: say('actions.selectNothing'),
+  does: say('actions.selectNothing'),
   keys: ['Escape'],
   keyOnly: true,
   // In a drag the key lets go of what is dragged, and of nothing else.

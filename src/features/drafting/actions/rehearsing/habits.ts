@@ -1,4 +1,5 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 interface HabitsGround extends Ground {
   open: () => void
@@ -6,8 +7,8 @@ interface HabitsGround extends Ground {
 
 export const OPEN_HABITS: Action<HabitsGround> = {
   id: 'rehearse.habits',
-  name: 'sound and voice',
-  does: 'how loud, with which clicks, and whether cues are spoken',
+  name: say('actions.soundAndVoice'),
+  does: say('actions.soundAndVoiceDo'),
   do: ({ open }) => open(),
 }
 
@@ -16,5 +17,5 @@ export const HABITS: ActionPlace<HabitsGround> = {
   id: 'habits',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'rehearsing', actions: [OPEN_HABITS] }],
+  groups: [{ title: say('actions.group', { group: 'rehearsing' }), actions: [OPEN_HABITS] }],
 }

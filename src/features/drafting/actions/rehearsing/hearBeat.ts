@@ -1,6 +1,7 @@
 import type { Action, ActionPlace, Ground } from '#actions/action.ts'
 import type { Rehearsing } from '#features/drafting/rehearsal/RehearsalContext.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 
 interface HearGround extends Ground {
   rehearsing: Rehearsing
@@ -22,9 +23,9 @@ function startFrom({ rehearsing: { hearing }, sectionId, inPoint }: HearGround):
 
 export const HEAR_BEAT: Action<HearGround> = {
   id: 'hear.beat',
-  name: 'hear the beat',
-  words: (on) => (plays(on) ? 'stop' : 'hear the beat'),
-  does: 'the song by itself, with a click on every beat',
+  name: say('actions.hearBeat'),
+  words: (on) => (plays(on) ? say('actions.stop') : say('actions.hearBeat')),
+  does: say('actions.hearBeatDo'),
   do: (on) => {
     const { hearing } = on.rehearsing
     if (plays(on)) hearing.stop()
@@ -34,8 +35,8 @@ export const HEAR_BEAT: Action<HearGround> = {
 
 export const HEAR_FROM_IN_POINT: Action<HearGround> = {
   id: 'hear.fromInPoint',
-  name: 'from the in-point',
-  does: 'the song by itself, from where the section begins in it',
+  name: say('actions.hearFromStart'),
+  does: say('actions.hearFromStartDo'),
   do: ({ rehearsing, sectionId, inPoint }) => void rehearsing.hearing.play(sectionId, inPoint),
 }
 
@@ -44,5 +45,5 @@ export const HEARING: ActionPlace<HearGround> = {
   id: 'hearing',
   reach: 'page',
   repeats: false,
-  groups: [{ title: 'hearing a song', actions: [HEAR_BEAT, HEAR_FROM_IN_POINT] }],
+  groups: [{ title: say('actions.group', { group: 'hearing' }), actions: [HEAR_BEAT, HEAR_FROM_IN_POINT] }],
 }

@@ -1,9 +1,10 @@
+import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const NEXT_BLOCK: RehearsalAction = {
   id: 'rehearse.next',
-  name: 'next',
-  does: 'the next block; of the shaky ones the next',
+  name: say('actions.nextBlock'),
+  does: say('actions.nextBlockDo'),
   keys: ['N'],
   can: isOpen,
   do: ({ rehearsing }) => rehearsing.rehearsal.next(),
@@ -11,8 +12,8 @@ export const NEXT_BLOCK: RehearsalAction = {
 
 export const BACK_A_BLOCK: RehearsalAction = {
   id: 'rehearse.back',
-  name: 'back',
-  does: 'this block again; in its first eight the one before',
+  name: say('actions.previousBlock'),
+  does: say('actions.previousBlockDo'),
   keys: ['B'],
   can: isOpen,
   do: ({ rehearsing }) => rehearsing.rehearsal.back(),

@@ -1,9 +1,10 @@
+import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const MARK_SONG: RehearsalAction = {
   id: 'rehearse.mark',
-  name: 'mark the song here',
-  does: 'mark the song here, as the mark before',
+  name: say('actions.markSong'),
+  does: say('actions.markSongDo'),
   keys: ['M'],
   writes: true,
   // Its buttons are the parts of a song, in the details.

@@ -1,4 +1,5 @@
 import { startOfSelection } from '#features/drafting/rehearsal/startOf.ts'
+import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction, type RehearsalGround } from './rehearsalGround.ts'
 
 const hearsSong = ({ rehearsing }: RehearsalGround): boolean => rehearsing.hearing.snapshot().phase !== 'still'
@@ -6,13 +7,13 @@ const hearsSong = ({ rehearsing }: RehearsalGround): boolean => rehearsing.heari
 /** Plays and pauses the ride; a song that is heard by itself is stopped. */
 export const PLAY: RehearsalAction = {
   id: 'rehearse.play',
-  name: 'play',
+  name: say('actions.play'),
   words: ({ rehearsing }) => {
     const { phase } = rehearsing.rehearsal.snapshot()
-    if (phase === 'playing' || phase === 'opening') return 'pause'
-    return phase === 'waiting' ? 'go on' : phase === 'ended' ? 'play again' : 'play'
+    if (phase === 'playing' || phase === 'opening') return say('actions.pause')
+    return phase === 'waiting' ? say('actions.resume') : phase === 'ended' ? say('actions.playAgain') : say('actions.play')
   },
-  does: 'play from the selection, pause, and on again; space where nothing else has a use for it',
+  does: say('actions.playDo'),
   keys: ['P', 'Space'],
   // Space scrolls a page on which nothing plays.
   hears: (on, chord) => chord !== 'Space' || isOpen(on) || hearsSong(on),
@@ -26,9 +27,9 @@ export const PLAY: RehearsalAction = {
 
 export const FROM_SELECTION: RehearsalAction = {
   id: 'rehearse.fromSelection',
-  name: 'from the selection',
-  does: 'go to where the selection begins',
-  can: (on) => isOpen(on) && (startOfSelection(on.store.getState()) !== null || 'Nothing is selected.'),
+  name: say('actions.fromSelection'),
+  does: say('actions.fromSelectionDo'),
+  can: (on) => isOpen(on) && (startOfSelection(on.store.getState()) !== null || say('actions.nothingSelected')),
   do: ({ store, rehearsing }) => {
     const at = startOfSelection(store.getState())
     if (at !== null) rehearsing.rehearsal.seek(at)
@@ -37,8 +38,8 @@ export const FROM_SELECTION: RehearsalAction = {
 
 export const FROM_START: RehearsalAction = {
   id: 'rehearse.fromStart',
-  name: 'from the start',
-  does: 'go to the start of the ride',
+  name: say('actions.fromStart'),
+  does: say('actions.fromStartDo'),
   can: isOpen,
   do: ({ rehearsing }) => rehearsing.rehearsal.seek(0),
 }

@@ -1,11 +1,12 @@
 import { startOfSelection } from '#features/drafting/rehearsal/startOf.ts'
+import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction } from './rehearsalGround.ts'
 
 export const REHEARSE: RehearsalAction = {
   id: 'rehearse.open',
-  name: 'rehearse',
-  does: 'play the ride with its music, clicks and words',
-  can: (on) => isOpen(on) || (on.store.getState().shownReport?.overall.total ?? 0) > 0 || 'There is nothing to play yet.',
+  name: say('actions.rehearse'),
+  does: say('actions.rehearseDo'),
+  can: (on) => isOpen(on) || (on.store.getState().shownReport?.overall.total ?? 0) > 0 || say('actions.nothingToPlay'),
   pressed: isOpen,
   do: (on) => {
     const { rehearsal } = on.rehearsing
@@ -22,8 +23,8 @@ export const isOpenerFocused = (): boolean => document.activeElement?.matches(OP
 
 export const CLOSE_REHEARSAL: RehearsalAction = {
   id: 'rehearse.close',
-  name: 'close',
-  does: 'stop and close the bar',
+  name: say('actions.closeRehearsal'),
+  does: say('actions.closeRehearsalDo'),
   can: isOpen,
   do: ({ rehearsing }) => {
     rehearsing.rehearsal.close()

@@ -1,13 +1,14 @@
 import { shakyLegs } from '#engine/rehearsal/courses.ts'
+import { say } from '#words/said.ts'
 import { isOpen, type RehearsalAction, type RehearsalGround } from './rehearsalGround.ts'
 
 export const MARK_SHAKY: RehearsalAction = {
   id: 'rehearse.shaky',
-  name: 'shaky',
-  does: 'mark this block as shaky, or take the mark away',
+  name: say('actions.needsPractice'),
+  does: say('actions.needsPracticeDo'),
   keys: ['X'],
   writes: true,
-  can: (on) => isOpen(on) && (on.rehearsing.rehearsal.blockNow() !== null || 'No block is ridden here.'),
+  can: (on) => isOpen(on) && (on.rehearsing.rehearsal.blockNow() !== null || say('actions.noBlockHere')),
   pressed: ({ store, rehearsing }) => {
     const blockId = rehearsing.rehearsal.blockNow()
     return blockId !== null && (store.getState().shown?.shaky?.includes(blockId) ?? false)
@@ -17,8 +18,8 @@ export const MARK_SHAKY: RehearsalAction = {
 
 export const REHEARSE_SHAKY: RehearsalAction = {
   id: 'rehearse.shakyOnes',
-  name: 'rehearse the shaky ones',
-  does: 'play the blocks that are marked as shaky, one after another',
+  name: say('actions.rehearseMarked'),
+  does: say('actions.rehearseMarkedDo'),
   can: (on) => isOpen(on) && hasShaky(on),
   pressed: ({ rehearsing }) => rehearsing.rehearsal.snapshot().way.kind === 'shaky' || undefined,
   do: ({ rehearsing }) => rehearsing.rehearsal.playShaky(),

@@ -1,10 +1,11 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { say } from '#words/said.ts'
 
 export const FIT_SECTION: DraftAction = {
   id: 'stage.fitSection',
-  name: 'fit the song to the stage',
-  does: 'fit the song to the stage',
+  name: say('actions.fitSong'),
+  does: say('actions.fitSong'),
   keys: ['F'],
   keyOnly: true,
   can: (on) => sectionIdOf(on) !== null,
@@ -16,8 +17,8 @@ export const FIT_SECTION: DraftAction = {
 
 export const FIT_RIDE: DraftAction = {
   id: 'stage.fitRide',
-  name: 'whole ride',
-  does: 'fit the whole ride',
+  name: say('actions.fitRide'),
+  does: say('actions.fitRideDo'),
   keys: ['0'],
   do: ({ tools }) => tools.fitRide(),
 }

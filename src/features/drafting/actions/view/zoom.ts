@@ -1,20 +1,21 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
+import { say } from '#words/said.ts'
 
 /** How much closer one press comes. */
 const STEP = 1.5
 
 export const ZOOM_OUT: DraftAction = {
   id: 'stage.zoomOut',
-  name: 'zoom out',
+  name: say('actions.zoomOut'),
   words: () => '−',
-  does: 'zoom out',
+  does: say('actions.zoomOut'),
   do: ({ tools }) => tools.zoomBy(1 / STEP),
 }
 
 export const ZOOM_IN: DraftAction = {
   id: 'stage.zoomIn',
-  name: 'zoom in',
+  name: say('actions.zoomIn'),
   words: () => '+',
-  does: 'zoom in',
+  does: say('actions.zoomIn'),
   do: ({ tools }) => tools.zoomBy(STEP),
 }

@@ -1,13 +1,14 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { addPattern, addSection } from '#features/drafting/draftActions.ts'
 import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
+import { say } from '#words/said.ts'
 
 /** Adds a block of a pattern after the selection. */
 export const addBlock = (pattern: BlockPattern): DraftAction => ({
   id: `add.${pattern.id}`,
-  name: `add ${pattern.name}`,
+  name: say('actions.addBlock', { pattern: pattern.name }),
   words: () => pattern.name,
-  does: `Add ${pattern.name} after the selection, or drag it onto the stage.`,
+  does: say('actions.addBlockDo', { pattern: pattern.name }),
   writes: true,
   do: ({ store, tools }) => {
     const added = addPattern(store, pattern)
@@ -20,9 +21,9 @@ export const addBlock = (pattern: BlockPattern): DraftAction => ({
 
 export const ADD_SECTION: DraftAction = {
   id: 'add.section',
-  name: 'add a section',
-  words: () => '+ section',
-  does: 'an empty section, after the one that is chosen',
+  name: say('actions.addSong'),
+  words: () => say('actions.addSongButton'),
+  does: say('actions.addSongDo'),
   writes: true,
   do: ({ store, tools }) => {
     const id = addSection(store)

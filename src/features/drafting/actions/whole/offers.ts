@@ -1,13 +1,14 @@
 import { canRoughIn } from '#engine/roughIn/roughIn.ts'
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { say } from '#words/said.ts'
 
 const hasSections = ({ store }: DraftGround): boolean => (store.getState().shown?.sections.length ?? 0) > 0
 
 export const ROUGH_IN: DraftAction = {
   id: 'offer.roughIn',
-  name: 'rough in',
-  does: 'a first draft of the songs nothing is planned for',
+  name: say('actions.draft'),
+  does: say('actions.draftDo'),
   writes: true,
   can: ({ store }) => {
     const { ride } = store.getState()
@@ -22,8 +23,8 @@ export const ROUGH_IN: DraftAction = {
 
 export const FIT_SLOT: DraftAction = {
   id: 'offer.fitSlot',
-  name: 'fit to the slot',
-  does: 'what to shorten, lengthen or leave out to end on time',
+  name: say('actions.fitLength'),
+  does: say('actions.fitLengthDo'),
   writes: true,
   can: hasSections,
   pressed: ({ tools }) => tools.offer === 'slot',
@@ -32,8 +33,8 @@ export const FIT_SLOT: DraftAction = {
 
 export const OTHER_LENGTH: DraftAction = {
   id: 'offer.otherLength',
-  name: 'shorter or longer version',
-  does: 'the same ride for a class of another length',
+  name: say('actions.otherLength'),
+  does: say('actions.otherLengthDo'),
   writes: true,
   can: hasSections,
   pressed: ({ tools }) => tools.offer === 'length',

@@ -1,0 +1,21 @@
+import type { en } from '#words/en/index.ts'
+
+const NAMES: Readonly<Record<string, string>> = {
+  Ctrl: 'Strg',
+  Shift: 'Umschalt',
+  Enter: 'Eingabe',
+  Escape: 'Esc',
+  Space: 'Leertaste',
+  Delete: 'Entf',
+  Backspace: 'Rücktaste',
+  PageUp: 'Bild auf',
+  PageDown: 'Bild ab',
+  Home: 'Pos1',
+  End: 'Ende',
+  drag: 'ziehen',
+  wheel: 'Mausrad',
+}
+
+export const keys: typeof en.keys = {
+  named: ({ key }) => NAMES[key] ?? key,
+}
