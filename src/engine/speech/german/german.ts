@@ -1,4 +1,42 @@
-import { english } from '#engine/speech/english/english.ts'
 import type { Speech } from '#engine/speech/speech.ts'
+import { calls } from './calls.ts'
+import { kindOf } from './claims/lexicon.ts'
+import { readClaims } from './claims/readClaims.ts'
+import { fitting, planWords, rewrite } from './claims/say.ts'
+import { numberWords } from './numberWords.ts'
+import { sentences } from './sentences.ts'
+import { placeWords, sizeWords } from './settingWords.ts'
+import { consonantsIn, spokenNumber, syllablesOf } from './sounds.ts'
+import { told } from './told.ts'
 
-export const german: Speech = { ...english, language: 'de' }
+/** What riders are told in German, and what is understood of it. */
+export const german: Speech = {
+  language: 'de',
+  numbers: { whole: numberWords, size: sizeWords, place: placeWords },
+  calls,
+  sounds: {
+    syllables: syllablesOf,
+    consonants: consonantsIn,
+    figures: spokenNumber,
+    plus: 'plus',
+    minus: 'minus',
+    percent: 'prozent',
+    length: { syllable: 1, consonant: 1 },
+  },
+  told,
+  names: {
+    kind: kindOf,
+    joints: new Set(['auf', 'von', 'in', 'bis', 'zu', 'x', 'mal', 'on', 'of', 'to', 'by']),
+    announcing: new Set(['jetzt', 'gleich', 'nun', 'dann', 'next', 'now']),
+    goesOn: /^(?:und|aber|oder|dann)(?!\p{L})/iu,
+    fillers: new Set(['ein', 'eine', 'die', 'der', 'und', 'umdrehung', 'umdrehungen', 'drehung', 'drehungen']),
+  },
+  sentences,
+  grammar: {
+    read: readClaims,
+    rewrite,
+    planned: planWords,
+    fitting,
+    leading: /(?:(?<!\p{L})(?:hoch|runter|zurück)\s+)?(?<!\p{L})auf\s+$/iu,
+  },
+}

@@ -1,0 +1,43 @@
+import type { SpokenSentences } from '#engine/speech/speech.ts'
+import type { Seconds } from '#units/units.ts'
+import { numberBefore, numberWords } from './numberWords.ts'
+
+const minutesOf = (minutes: number): string => `${numberBefore(minutes)} ${minutes === 1 ? 'Minute' : 'Minuten'}`
+
+/** "fünfunddreißig Sekunden", "eine Minute", "anderthalb Minuten". */
+function lengthWords(seconds: Seconds): string {
+  if (seconds < 60) return `${numberWords(seconds)} Sekunden`
+  const halves = Math.round(seconds / 30)
+  const whole = Math.floor(halves / 2)
+  if (halves % 2 === 0) return minutesOf(whole)
+  return `${whole === 1 ? 'anderthalb' : `${numberWords(whole)}einhalb`} Minuten`
+}
+
+const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+export const sentences: SpokenSentences = {
+  formPoints: [
+    'Schultern tief.',
+    'Hände locker.',
+    'Rücken lang.',
+    'Knie über den Fußspitzen.',
+    'Drücken und ziehen, runder Tritt.',
+    'Brust auf, tief atmen.',
+  ],
+  closing: 'Beine still, Rad steht, beide Seiten gleich. Danke, stark gefahren.',
+  inTheRoom:
+    'Jede Ansage zählt von deinem eigenen Grundwiderstand, im Sattel bleiben geht immer, und wenn dir schwindlig wird, hörst du auf.',
+  atHome:
+    'Dein Rad ist nicht meins, also fahr nach dem Gefühl, das ich beschreibe, bleib im Sattel, wann immer du willst, und hör auf, wenn dir schwindlig wird.',
+  coming({ minutes, efforts, longest, hardestAt }) {
+    const length = capitalised(minutesOf(minutes))
+    if (hardestAt === null) return `${length} ohne harte Belastung.`
+    const minute = numberWords(hardestAt)
+    if (efforts === 1) return `${length} mit einer harten Belastung von etwa ${dative(lengthWords(longest))}, in Minute ${minute}.`
+    return `${length} mit ${numberWords(efforts)} harten Belastungen, keine länger als ${lengthWords(longest)}, die härteste in Minute ${minute}.`
+  },
+  length: (seconds) => (seconds % 60 === 0 ? minutesOf(seconds / 60) : seconds === 1 ? 'eine Sekunde' : `${numberWords(seconds)} Sekunden`),
+  orSeated: (option) => (option === undefined ? 'sitzen bleiben' : `${option}; oder sitzen bleiben`),
+}
+
+const dative = (length: string): string => length.replace(/^eine /, 'einer ')
