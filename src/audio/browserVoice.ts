@@ -1,4 +1,4 @@
-import type { Voice } from '#plan/sound/voice.ts'
+import { speaks, type Voice } from '#plan/sound/voice.ts'
 
 /** The voices of the browser and its system; null where it has no way to speak at all. */
 export function browserVoice(): Voice | null {
@@ -9,13 +9,13 @@ export function browserVoice(): Voice | null {
       speechSynthesis.addEventListener('voiceschanged', listener)
       return () => speechSynthesis.removeEventListener('voiceschanged', listener)
     },
-    say: (text, { voice, rate, onSaid }) => {
+    say: (text, { voice, language, rate, onSaid }) => {
       const words = new SpeechSynthesisUtterance(text)
-      const chosen = speechSynthesis.getVoices().find(({ voiceURI }) => voiceURI === voice)
-      if (chosen) {
-        words.voice = chosen
-        words.lang = chosen.lang
-      }
+      // German words in an English voice are understood by nobody: the language comes before the choice.
+      const able = speechSynthesis.getVoices().filter(({ lang }) => speaks(lang, language))
+      const chosen = able.find(({ voiceURI }) => voiceURI === voice) ?? able.find((one) => one.default) ?? able[0]
+      if (chosen) words.voice = chosen
+      words.lang = chosen?.lang ?? language
       words.rate = rate
       let began: number | null = null
       words.onstart = ({ timeStamp }) => {

@@ -2,6 +2,7 @@ import type { Plan } from '#engine/leading/led.ts'
 import { type Spoken, spokenCues, USUAL_PACE } from '#engine/rehearsal/spokenCues.ts'
 import type { AppStore } from '#store/state.ts'
 import type { Seconds } from '#units/units.ts'
+import type { Language } from '#words/language.ts'
 
 /** Nobody speaks slower or faster. */
 const PACES = { from: 80, to: 360 } as const
@@ -28,10 +29,11 @@ export function createSpeaker(store: AppStore): Speaker {
     return known.cues
   }
 
-  function say({ text, words, rate }: Spoken): void {
+  function say({ text, words, rate }: Spoken, language: Language): void {
     const { voice, rehearsalHabits } = store.getState()
     voice?.say(text, {
       voice: rehearsalHabits.voice,
+      language,
       rate,
       onSaid: (seconds) => {
         // A word or two says nothing: most of it is the pause around it.
@@ -45,7 +47,7 @@ export function createSpeaker(store: AppStore): Speaker {
   return {
     played: (plan, from, to) => {
       if (!store.getState().rehearsalHabits.speaks) return
-      for (const cue of cuesOf(plan)) if (cue.at >= from && cue.at < to && to - cue.at < TOO_LATE) say(cue)
+      for (const cue of cuesOf(plan)) if (cue.at >= from && cue.at < to && to - cue.at < TOO_LATE) say(cue, plan.ride.language ?? 'en')
     },
     hush: () => store.getState().voice?.hush(),
   }
