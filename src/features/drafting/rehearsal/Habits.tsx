@@ -2,12 +2,14 @@ import { useId, useRef, useState, useSyncExternalStore } from 'react'
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { ActionButton } from '#actions/ActionButton.tsx'
 import { HABITS, OPEN_HABITS } from '#features/drafting/actions/rehearsing/habits.ts'
-import type { VoiceName } from '#plan/sound/voice.ts'
+import { speaks, type VoiceName } from '#plan/sound/voice.ts'
 import type { RehearsalHabits } from '#store/rehearsalSlice.ts'
 import type { AppState } from '#store/state.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Dialog } from '#ui/Dialog.tsx'
 import { Select } from '#ui/Select.tsx'
+import { LANGUAGES } from '#words/language.ts'
+import { words } from '#words/words.ts'
 
 const SPEEDS = [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.3, 1.4, 1.5].map((speed) => ({
   value: `${speed}`,
@@ -60,14 +62,17 @@ const NO_VOICES: VoiceName[] = []
 /** Cues said by a voice of the browser, where it has one. */
 function SpokenCues({ habits, set }: { habits: RehearsalHabits; set: (next: Partial<RehearsalHabits>) => void }) {
   const voice = useApp((state) => state.voice)
-  const names = useNames(voice)
-  if (names.length === 0) return <p className="rehearsal-note">This browser has no voice to speak cues with.</p>
+  const language = useApp((state) => state.shown?.language ?? 'en')
+  const all = useNames(voice)
+  const names = all.filter(({ lang }) => speaks(lang, language))
+  if (all.length === 0) return <p className="rehearsal-note">This browser has no voice to speak cues with.</p>
   return (
     <>
       <Check checked={habits.speaks} onChange={(speaks) => set({ speaks })}>
         speak the cues
       </Check>
-      {habits.speaks && (
+      {habits.speaks && names.length === 0 && <p className="rehearsal-note">{words.speech.noVoice({ language: LANGUAGES[language] })}</p>}
+      {habits.speaks && names.length > 0 && (
         <Select
           label="voice"
           value={names.some(({ id }) => id === habits.voice) ? habits.voice : ''}

@@ -31,7 +31,9 @@ describe('numbers in German cues', () => {
   })
 
   it('that hold are left alone', () => {
-    const flagged = GERMAN.flatMap((said) => (said.right ?? []).filter((text) => noticed(said, text)).map((text) => `${said.block}: ${text}`))
+    const flagged = GERMAN.flatMap((said) =>
+      (said.right ?? []).filter((text) => noticed(said, text)).map((text) => `${said.block}: ${text}`),
+    )
     expect(flagged).toEqual([])
   })
 
@@ -41,7 +43,9 @@ describe('numbers in German cues', () => {
   })
 
   it('that do not hold are told', () => {
-    const missed = GERMAN.flatMap((said) => (said.wrong ?? []).filter((text) => !noticed(said, text)).map((text) => `${said.block}: ${text}`))
+    const missed = GERMAN.flatMap((said) =>
+      (said.wrong ?? []).filter((text) => !noticed(said, text)).map((text) => `${said.block}: ${text}`),
+    )
     expect(missed).toEqual([])
   })
 
