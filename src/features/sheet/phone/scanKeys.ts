@@ -1,4 +1,5 @@
 import type { KeyRow } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 
 const FORWARD: readonly string[] = ['ArrowRight', 'ArrowDown', 'PageDown', 'Space', 'Enter']
 const BACK: readonly string[] = ['ArrowLeft', 'ArrowUp', 'PageUp', 'Backspace']
@@ -11,6 +12,6 @@ export function turnOf(key: string): 1 | -1 | null {
 
 /** For the key map. */
 export const SCAN_KEYS: readonly KeyRow[] = [
-  { keys: FORWARD, does: 'the next screen' },
-  { keys: BACK, does: 'the screen before' },
+  { keys: FORWARD, does: say('sheet.on') },
+  { keys: BACK, does: say('sheet.back') },
 ]
