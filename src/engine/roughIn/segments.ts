@@ -17,7 +17,7 @@ export interface Form {
 /** A block in which the next one can be called in peace (common practice). */
 export const SHORTEST_BLOCK: Seconds = 10
 /** Parts that build towards the next (common practice). */
-const BUILDING = /\b(?:build|build-up|buildup|rise|riser|pre-chorus)\b/i
+const BUILDING = /\b(?:build|build-up|buildup|aufbau|rise|riser|pre-chorus)\b/i
 /** Parts of a song that are sung or played out (common practice). */
 const LOUD = /\b(?:chorus|hook|drop|peak|refrain|climax|solo)\b/i
 

@@ -1,4 +1,5 @@
 import type { KeyRow } from '#actions/action.ts'
+import { say } from '#words/said.ts'
 import type { Tap } from './useTaps.ts'
 
 /** Keys that are not for tapping: they move about, or belong to the browser. */
@@ -17,8 +18,8 @@ export function tapOf(key: string): Tap | 'clear' | null {
 
 /** For the key map. */
 export const TAP_KEYS: readonly KeyRow[] = [
-  { keys: ['A–Z', 'Space'], does: 'a beat' },
-  { keys: [START], does: 'the song starts here' },
-  { keys: [ONE], does: 'the first beat of a bar' },
-  { keys: CLEARS, does: 'start over' },
+  { keys: ['A–Z', 'Space'], does: say('panelsSong.keyBeat') },
+  { keys: [START], does: say('panelsSong.keyStart') },
+  { keys: [ONE], does: say('panelsSong.keyOne') },
+  { keys: CLEARS, does: say('panelsSong.keyAgain') },
 ]
