@@ -116,7 +116,7 @@ test('a swapped song says what falls off its end before it is taken', async ({ p
 
   await panel.getByRole('button', { name: 'replace the song' }).click()
   await expect(page.locator('.song-head').nth(2)).toContainText('Copper Weather')
-  await expect(page.locator('.findings')).toContainText('run 8 eights past its out-point')
+  await expect(page.locator('.findings')).toContainText('run 8 eights past its end point')
 })
 
 test('a wrong number in a cue is mended in one press, and a form point added in another', async ({ page }) => {
@@ -183,18 +183,18 @@ test('form points of one’s own are there on the next visit', async ({ page }) 
   await expect(page.getByRole('button', { name: /^form cue “(Heels quiet|Eyes up)\.”$/ })).toBeVisible()
 })
 
-test('a finding that is meant so is put aside, stays so, and comes back', async ({ page }) => {
+test('a check that is intentional is hidden, stays so, and comes back', async ({ page }) => {
   await openDemo(page, /^Twenty-Minute Spark/)
   const findings = page.locator('.findings')
   const row = (await everyFinding(page)).filter({ hasText: '15 s of recovery' }).first()
-  await row.getByRole('button', { name: /it is meant so/ }).click()
-  await expect(findings).toContainText('meant so: 1')
+  await row.getByRole('button', { name: /This is intentional/ }).click()
+  await expect(findings).toContainText('hidden (1)')
   await expect(page.getByText('saved', { exact: true })).toBeVisible()
   await page.reload()
   await ready(page)
-  await findings.getByText('meant so: 1').click()
-  await findings.getByRole('button', { name: 'bring back' }).click()
-  await expect(findings).not.toContainText('meant so')
+  await findings.getByText('hidden (1)').click()
+  await findings.getByRole('button', { name: 'unhide' }).click()
+  await expect(findings).not.toContainText('hidden (')
 })
 
 for (const theme of ['light', 'dark'] as const) {
@@ -203,10 +203,10 @@ for (const theme of ['light', 'dark'] as const) {
     await openDemo(page, /^Twenty-Minute Spark/)
     await everyFinding(page)
     await page
-      .getByRole('button', { name: /^it is meant so/ })
+      .getByRole('button', { name: /^This is intentional/ })
       .first()
       .click()
-    await page.getByText('meant so: 1').click()
+    await page.getByText('hidden (1)').click()
     await expect(page.getByRole('heading', { name: 'shape' })).toBeVisible()
     await noFaults(page)
   })

@@ -136,7 +136,7 @@ test('dropped files become songs under the names of their tags; what cannot be r
   await axeClean(page)
   await expect(page.locator('[data-hearing="heard"]')).toHaveCount(4, { timeout: 60_000 })
   await expect(page.locator('[data-hearing="failed"]')).toHaveText('“torn tape.mp3” cannot be read as music by this browser.')
-  await expect(page.locator('.shelf-queue')).toContainText('4 files read, 1 cannot be read. Skipped 1 file (not audio).')
+  await expect(page.locator('.shelf-queue')).toContainText('4 files read, 1 can’t be read. Skipped 1 file (not audio).')
   for (const [title, artist, bpm] of [
     ['Brickworks Elevator', 'Nine Tin Kites', 96],
     ['Low Tide', 'Salt Lantern', 132],
@@ -277,7 +277,7 @@ test('leaving a tempo few songs have for a button presses that button: what is s
   await page.getByLabel('tempo', { exact: true }).fill('40')
   await page.getByRole('button', { name: 'tap the tempo' }).click()
   await page.getByRole('dialog', { name: 'tap the tempo of Low Tide' }).getByRole('button', { name: 'cancel' }).click()
-  await expect(page.getByText('40 is slower than songs are counted, 48 to 215 bpm; is it 80?')).toBeVisible()
+  await expect(page.getByText('40 bpm is slower than songs are usually counted (48 to 215 bpm); is it 80?')).toBeVisible()
   await page.getByText('replace the song', { exact: true }).click()
   await page.getByLabel('new title').fill('Quay')
   await page.getByLabel('new tempo').fill('250')

@@ -15,13 +15,13 @@ const EXCEPTIONS: readonly Exception[] = [
   {
     role: 'button',
     name: 'ride',
-    where: /> findings$/,
+    where: /> checks$/,
     reason: 'It leads to the details of the ride, which are there already in these scenes.',
   },
   {
     role: 'button',
-    name: /^all \d+$/,
-    where: /which findings$/,
+    name: /^all \(\d+\)$/,
+    where: /which checks$/,
     reason: 'It is what is chosen among its like until another one is.',
   },
   { role: 'text', name: 'link', reason: 'It holds the link to be copied by hand and cannot be written to: a press selects it whole.' },

@@ -1,6 +1,7 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import type { Ride } from '#plan/model.ts'
+import { say } from '#words/said.ts'
 import { computeRide } from './computeRide.ts'
 
 /**
@@ -11,7 +12,7 @@ import { computeRide } from './computeRide.ts'
  */
 export function repairAll(findingIds: readonly string[]): Command {
   const count = findingIds.length
-  return makeCommand(`Repaired ${count} findings`, (ride) => repaired(ride, new Set(findingIds)))
+  return makeCommand(say('checks.fixedMany', { count }), (ride) => repaired(ride, new Set(findingIds)))
 }
 
 function repaired(ride: Ride, left: Set<string>): Ride {

@@ -19,7 +19,7 @@ import type { Command } from '#plan/commands/command.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Scale } from '#plan/scale/reading.ts'
 import type { Seconds, Stretch } from '#units/units.ts'
-import type { Text } from '#words/said.ts'
+import type { Said } from '#words/said.ts'
 import type { EnergyEstimate } from './energy/energySpent.ts'
 import type { PlayedBlock, SectionReport, Span } from './played.ts'
 import type { RecoveryReport } from './recovery/findBouts.ts'
@@ -90,11 +90,11 @@ export interface Finding {
   readonly rule: RuleName
   readonly severity: Severity
   /** One sentence in the trade's words. */
-  readonly text: Text
+  readonly text: Said
   /** Where its block stands on the bike the ride is read on, if that is another and the finding is about the knob. */
-  readonly shownAs?: Text
-  /** Where the rule comes from: a named source, "common practice", or "arithmetic". */
-  readonly why: Text
+  readonly shownAs?: Said
+  /** Where the rule comes from: a named source, common practice, or arithmetic. */
+  readonly why: Said
   readonly at: Seconds
   readonly sectionId?: string
   readonly blockId?: string
@@ -110,14 +110,14 @@ export interface Finding {
   /** Every repair its rule knows, untried: for who tries each themselves. */
   readonly proposed: readonly Fix[]
   /** What keeps the repair there would be from being offered, in a sentence; where none is offered. */
-  readonly heldBack?: Text
+  readonly heldBack?: Said
   /** About the class as a whole, while the ride is far from filling its slot: to be weighed once it does. */
   readonly later?: boolean
 }
 
 /** A repair in the imperative ("Add ¾ turn"); applying it is one undo step. */
 export interface Fix {
-  readonly label: Text
+  readonly label: Said
   readonly command: Command
 }
 

@@ -3,6 +3,7 @@ import { heardOnShelf } from '#plan/songs/heardOnShelf.ts'
 import { type HeardSong, type Hearing, isUnderWay } from '#plan/songs/heardSong.ts'
 import { isMusicFile } from '#plan/songs/musicFile.ts'
 import { onShelf } from '#plan/songs/shelfSong.ts'
+import { tell } from '#words/words.ts'
 import type { HearingOf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -45,7 +46,7 @@ export function createHearingSlice(set: SetState, get: GetState): HearingSlice {
   function sayIfOver(): void {
     const { hearings, announce } = get()
     if (hearings.length > 0 && !hearings.some(({ hearing }) => isUnderWay(hearing))) {
-      announce(sayHearings(hearings.map(({ hearing }) => hearing)))
+      announce(tell(sayHearings(hearings.map(({ hearing }) => hearing))))
     }
   }
 

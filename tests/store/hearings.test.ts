@@ -59,7 +59,7 @@ describe('files for the shelf', () => {
     expect(titles()).toEqual(['a', 'c'])
     expect(kinds(state)).toEqual(['heard', 'failed', 'heard'])
     expect(state().hearings.map(({ songId }) => songId)).toEqual(['new1', undefined, 'new2'])
-    expect(state().announcement).toBe('2 files read, 1 cannot be read.')
+    expect(state().announcement).toBe('2 files read, 1 can’t be read.')
     state().clearHearings()
     expect(state().hearings).toEqual([])
   })

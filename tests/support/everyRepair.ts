@@ -1,6 +1,7 @@
 import { computeRide } from '#engine/computeRide.ts'
 import type { Finding, Severity } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
+import { told } from '#tests/support/told.ts'
 
 const WEIGHT: Record<Severity, number> = { hint: 0, warning: 1, problem: 2 }
 const ROUNDING = 1e-6
@@ -28,7 +29,8 @@ function troublesOf(finding: Finding, before: readonly Finding[], after: readonl
   const left = after.find(({ id }) => id === finding.id)
   if (left && !((left.amount ?? 1) < (finding.amount ?? 1))) troubles.push(`leaves ${left.amount} of ${finding.amount}`)
   for (const other of heavierThanBefore(before, after))
-    if (other.id !== finding.id && WEIGHT[other.severity] >= WEIGHT[finding.severity]) troubles.push(`brings ${other.id}: ${other.text}`)
+    if (other.id !== finding.id && WEIGHT[other.severity] >= WEIGHT[finding.severity])
+      troubles.push(`brings ${other.id}: ${told(other.text)}`)
   return troubles
 }
 

@@ -1,45 +1,41 @@
 import type { Beats, Hearing } from '#plan/songs/heardSong.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { say, type Text } from '#words/said.ts'
 
 /** Below this the analysis itself is in doubt, and says so. */
 const SURE = 0.6
 
 /** Where the hearing of a file stands, or what it gave, in words. */
-export function sayHearing(name: string, hearing: Hearing): string {
+export function sayHearing(name: string, hearing: Hearing): Text {
   switch (hearing.kind) {
     case 'waiting':
-      return `“${name}” waits its turn.`
+      return say('heard.waiting', { name })
     case 'decoding':
-      return `Opening “${name}”.`
+      return say('heard.opening', { name })
     case 'analysing':
-      return `Listening to “${name}”.`
+      return say('heard.listening', { name })
     case 'known':
-      return `“${name}” was heard before, and is linked again.`
+      return say('heard.known', { name })
     case 'aborted':
-      return `“${name}” was stopped.`
+      return say('heard.stopped', { name })
     case 'failed':
       return hearing.sentence
     case 'heard': {
       const { beats, lengthSeconds } = hearing.song
-      const length = formatClock(Math.round(lengthSeconds))
-      return beats ? `“${name}”: ${sayBeats(beats)}, ${length}.${sayDoubts(beats)}` : `“${name}” has no beat that can be heard; ${length}.`
+      const length = Math.round(lengthSeconds)
+      if (!beats) return say('heard.noBeat', { name, length })
+      const { bpm, beatsPerBar } = beats
+      return say('heard.beat', { name, bpm, beatsPerBar, length, doubt: doubtOf(beats) })
     }
   }
 }
 
 /** Whether what was heard should be looked at before it is relied on. */
 export const isDoubtful = (hearing: Hearing): boolean =>
-  hearing.kind === 'heard' && (hearing.song.beats === null || sayDoubts(hearing.song.beats) !== '')
+  hearing.kind === 'heard' && (hearing.song.beats === null || doubtOf(hearing.song.beats) !== null)
 
-function sayBeats({ bpm, beatsPerBar }: Beats): string {
-  const bars = beatsPerBar === 6 ? 'six eighths, counted in two' : `${beatsPerBar} beats a bar`
-  return `${formatNumber(bpm, 2)} bpm, ${bars}`
-}
-
-function sayDoubts({ confidence, steady, drifts }: Beats): string {
-  if (!steady) return ' The tempo changes; the beats follow it.'
+function doubtOf({ confidence, steady, drifts }: Beats) {
+  if (!steady) return 'changes'
   const [first] = drifts
-  if (first) return ` The tempo does not hold from ${formatClock(Math.round(first.from))} to ${formatClock(Math.round(first.to))}.`
-  return confidence < SURE ? ' Not sure of it: listen, and try half, double or a beat to either side.' : ''
+  if (first) return { from: Math.round(first.from), to: Math.round(first.to) }
+  return confidence < SURE ? 'unsure' : null
 }

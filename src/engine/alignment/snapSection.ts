@@ -6,6 +6,7 @@ import { findSection } from '#plan/places.ts'
 import { amountOf } from '#plan/remeasure.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import { snapToEights } from './snapToEights.ts'
 
 /** Whether all changes of a section can be moved onto eights: it is counted, has several blocks and no set, whose rounds must stay equal. */
@@ -14,7 +15,7 @@ export const canSnap = ({ song, blocks }: Section): boolean => song?.grid !== un
 /** Moves all changes of a section onto whole eights (sixes in three and six) by the least total movement, their order kept. */
 export function snapSection(ride: Ride, sectionId: string): Command {
   const eight = eightOf(findSection(ride, sectionId)?.song?.grid)
-  return makeCommand(`Snapped every block of the song to ${eight === 6 ? 'sixes' : 'eights'}`, (before) =>
+  return makeCommand(say('checksRide.snappedSong', { unit: eight }), (before) =>
     editSection(before, sectionId, (section) => (canSnap(section) ? snapped(section, eightOf(section.song?.grid)) : section)),
   )
 }

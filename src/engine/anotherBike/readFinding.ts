@@ -2,7 +2,8 @@ import type { RuleName } from '#engine/findings/ruleNames.ts'
 import { withMore } from '#engine/findings/vetting/vetted.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { bikeName, quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 import { BY_FEEL } from './readEntry.ts'
 import type { ShownOn } from './readTotal.ts'
 
@@ -25,6 +26,7 @@ const OF_THE_KNOB: ReadonlySet<RuleName> = new Set([
   'intentAgainstDemand',
   'beyondCalibration',
   'endsHeavy',
+  'reserveRunsOut',
 ])
 
 /**
@@ -39,7 +41,8 @@ export function readFinding(finding: Finding, blocks: readonly PlayedBlock[], { 
   const played = finding.block === undefined ? blocks.find(({ block }) => block.id === finding.blockId) : blocks[finding.block]
   if (!played) return finding
   const { total, reading } = played.ledger
-  const isOff = played.block.resistance.kind === 'allOff'
-  const stands = isOff ? 'is all off' : reading?.small === BY_FEEL ? 'is ridden by feel' : `stands at ${total}`
-  return withMore(finding, { shownAs: `On “${bike.name}” “${nameOfItem(played.block)}” ${stands}.` })
+  const said = { bike: bikeName(bike), block: quotedItem(played.block) }
+  if (played.block.resistance.kind === 'allOff') return withMore(finding, { shownAs: say('checksKnob.isAllOff', said) })
+  if (reading?.small === BY_FEEL) return withMore(finding, { shownAs: say('checksKnob.isByFeel', said) })
+  return withMore(finding, { shownAs: say('checksKnob.standsAt', { ...said, total }) })
 }

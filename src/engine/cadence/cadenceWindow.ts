@@ -2,13 +2,14 @@ import type { Constants } from '#engine/constants.ts'
 import type { Block, Terrain } from '#plan/model.ts'
 import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Rpm } from '#units/units.ts'
+import { type Said, say } from '#words/said.ts'
 
 export interface Window {
   from: Rpm
   to: Rpm
 }
 
-/** The cadence each terrain is usually ridden at, in rev/min (common practice); hills are slower out of the saddle. */
+/** The cadence each terrain is usually ridden at, in rpm (common practice); hills are slower out of the saddle. */
 const USUAL: Partial<Record<Terrain, Window>> = {
   flat: { from: 75, to: 105 },
   tempo: { from: 80, to: 105 },
@@ -34,13 +35,13 @@ export function cadenceWindow({ terrain, posture }: Pick<Block, 'terrain' | 'pos
   return window.from <= window.to ? window : bounds
 }
 
-/** How a cadence suits blocks: "suits all 10", "suits 6 of 10", "too slow", "too fast"; empty where nothing can be said. */
-export function sayFit(rpm: Rpm, blocks: readonly Block[], rules: Constants): string {
+/** How a cadence suits blocks: "fits all 10 blocks", "fits 6 of 10 blocks", "too slow", "too fast"; null where nothing can be said. */
+export function sayFit(rpm: Rpm, blocks: readonly Block[], rules: Constants): Said | null {
   const windows = blocks.flatMap((block) => (block.cadence === undefined ? (cadenceWindow(block, rules) ?? []) : []))
-  if (windows.length === 0) return ''
+  if (windows.length === 0) return null
   const fits = windows.filter(({ from, to }) => rpm >= from && rpm <= to).length
-  if (fits > 0) return fits === windows.length ? `suits ${all(fits)}` : `suits ${fits} of ${windows.length}`
-  return windows.every(({ from }) => rpm < from) ? 'too slow' : windows.every(({ to }) => rpm > to) ? 'too fast' : 'suits none'
+  if (fits === windows.length) return say('heard.fitsAll', { count: fits })
+  if (fits > 0) return say('heard.fitsSome', { count: fits, of: windows.length })
+  if (windows.every(({ from }) => rpm < from)) return say('heard.tooSlow')
+  return say(windows.every(({ to }) => rpm > to) ? 'heard.tooFast' : 'heard.fitsNone')
 }
-
-const all = (count: number) => (count === 1 ? 'the block' : count === 2 ? 'both' : `all ${count}`)

@@ -5,7 +5,7 @@ import { sameValue } from '#plan/edits.ts'
 import type { Block, Foot } from '#plan/model.ts'
 import { readingOf } from '#plan/scale/reading.ts'
 import type { Seconds } from '#units/units.ts'
-import type { Text } from '#words/said.ts'
+import type { Said } from '#words/said.ts'
 
 /**
  * Something about a ride that came out otherwise although nobody wrote it: it follows from
@@ -23,7 +23,7 @@ export type DerivedChange =
   /** A figure of the whole ride; one of the knob in whole parts of the bike's unit, as many to it as are said. */
   | { kind: 'figure'; figure: Exclude<Figure, 'highestTotal'>; before: number; after: number }
   | { kind: 'figure'; figure: 'highestTotal'; before: number; after: number; perUnit: number }
-  | { kind: 'foundNow' | 'foundNoMore'; findingId: string; at: Seconds; text: Text }
+  | { kind: 'foundNow' | 'foundNoMore'; findingId: string; at: Seconds; text: Said }
 
 /** Figures of a ride that are compared, in the order in which they are told. */
 const FIGURES = ['total', 'slack', 'workSeconds', 'easySeconds', 'meanEffort', 'sessionLoad', 'longestStanding', 'highestTotal'] as const

@@ -3,6 +3,7 @@ import type { PlayedBlock } from '#engine/played.ts'
 import type { Block, Ride } from '#plan/model.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
+import type { Said } from '#words/said.ts'
 import { cadenceStretches } from './cadenceStretches.ts'
 import { calibrationOf, reachOf } from './calibration.ts'
 import { type DemandPiece, demandPieces, effortWith, meanDemand, standingBonus } from './demandOfBlock.ts'
@@ -13,10 +14,10 @@ import { riderSetting } from './riderSetting.ts'
 /** Why whole steps do not close a difference. */
 type Prevented = 'step' | 'room' | 'calibration' | 'ramp'
 
-/** The totals a played block may be brought to, and in words what ends them. */
+/** The totals a played block may be brought to, and what ends them, as the end of a sentence. */
 export interface Room {
-  least: { total: KnobSteps; reason: string }
-  most: { total: KnobSteps; reason: string }
+  least: { total: KnobSteps; reason: Said }
+  most: { total: KnobSteps; reason: Said }
 }
 
 /** The whole steps that bring what is asked nearest to what is planned. */
@@ -32,7 +33,7 @@ export interface Closing {
   beyond?: Effort
   prevented?: Prevented
   /** What ends the room, in words, where that prevents it. */
-  reason?: string
+  reason?: Said
 }
 
 export interface ClosingSetup {
@@ -192,7 +193,7 @@ function roomFor(
   played: readonly PlayedBlock[],
   direction: number,
   { roomOf }: ClosingSetup,
-): { steps: KnobSteps; reason: string; atLeast: KnobSteps } {
+): { steps: KnobSteps; reason: Said; atLeast: KnobSteps } {
   const rooms = played.map((one) => {
     const { least, most } = roomOf(one)
     const { nominal } = one.ledger.after

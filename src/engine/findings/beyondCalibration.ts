@@ -1,5 +1,5 @@
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atBlock, quoted } from './finding.ts'
 
@@ -10,13 +10,17 @@ export function beyondCalibration(facts: Facts): Finding[] {
   const [first] = outside
   if (first === undefined) return []
   const { unit, points } = facts.ride.bike
-  const others = outside.length === 1 ? '' : ` (and ${outside.length - 1} more)`
-  const range = `${formatNumber(points[0]![0], 2)}–${formatNumber(points.at(-1)![0], 2)} ${unit}s`
   return [
     atBlock(facts, first, {
       rule: 'beyondCalibration',
       severity: 'hint',
-      text: `${quoted(facts, first)}${others} lies outside the calibrated ${range} of this bike, so its demand is by feel.`,
+      text: say('checksKnob.beyondCalibration', {
+        block: quoted(facts, first),
+        others: outside.length - 1,
+        from: points[0]![0],
+        to: points.at(-1)![0],
+        unit,
+      }),
       why: ARITHMETIC,
       amount: outside.length,
     }),

@@ -2,10 +2,12 @@ import type { SectionReport } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editSection, editSet, withItems } from '#plan/edits.ts'
 import { isSet, type Section } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
 import { amountOf } from '#plan/remeasure.ts'
 import { lastCountOf } from '#plan/songs/beatGrid.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, inQuotes, type Noticed, quotedSection, sayMeasured } from './finding.ts'
+import { ARITHMETIC, atSection, fix, measured, type Noticed, quotedSection } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** By the clock, what ends within a second of its song ends with it. */
@@ -17,12 +19,14 @@ export function beyondOut(facts: Facts): Finding[] {
     const { beyond, unit, counts, blocks } = report
     if (counts ? !(beyond > 0) : beyond < SHORTEST_OVERHANG_SECONDS) return []
     const section = facts.ride.sections[index]!
-    const size = sayMeasured(section, beyond, unit.eight)
     const first = facts.blocks.slice(blocks.from, blocks.to).find((played) => played.beyond > 0)
     const noticed: Noticed = {
       rule: 'beyondOut',
       severity: 'problem',
-      text: `The blocks of ${quotedSection(facts, index)} run ${size} past its ${counts ? 'out-point' : 'end'}.`,
+      text: say(counts ? 'checksRide.beyondOut' : 'checksRide.beyondEnd', {
+        song: quotedSection(facts, index),
+        by: measured(section, beyond, unit.eight),
+      }),
       why: ARITHMETIC,
       amount: beyond,
       fixes: () => [moveOut(section, report), shorten(section, beyond, unit.eight)],
@@ -37,7 +41,7 @@ function moveOut(section: Section, { counts, beyond }: SectionReport): Fix | und
   if (!counts || !song?.grid) return undefined
   const outCount = Math.max(counts.out, counts.in) + beyond
   if (outCount > lastCountOf(song, song.grid) || !Number.isInteger(outCount)) return undefined
-  return fix('Move the out-point to the last block’s end', 'Moved the out-point to the last block’s end', (ride) =>
+  return fix(say('checksRide.endWithLastBlock'), say('checksRide.endedWithLastBlock'), (ride) =>
     editSection(ride, section.id, (before) => ({ ...before, outCount })),
   )
 }
@@ -47,7 +51,8 @@ function shorten(section: Section, beyond: number, eight: number): Fix | undefin
   const last = section.blocks.at(-1)!
   if (!isSet(last)) {
     if (amountOf(last.length) > beyond) return lengthFix(last, -beyond, eight)
-    return fix(`Leave out ${inQuotes(last)}`, `Left out ${inQuotes(last)}`, (ride) =>
+    const it = { block: quotedItem(last) }
+    return fix(say('checksRide.leaveOut', it), say('checksRide.leftOut', it), (ride) =>
       editSection(ride, section.id, (before) =>
         withItems(
           before,
@@ -57,7 +62,7 @@ function shorten(section: Section, beyond: number, eight: number): Fix | undefin
     )
   }
   if (last.rounds < 2) return undefined
-  return fix('Leave out the last round', 'Left out the last round', (ride) =>
+  return fix(say('checksRide.leaveOutRound'), say('checksRide.leftOutRound'), (ride) =>
     editSet(ride, last.id, (set) => ({ ...set, rounds: set.rounds - 1 })),
   )
 }

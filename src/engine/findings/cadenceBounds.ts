@@ -1,14 +1,15 @@
 import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
+import { quotedItem } from '#plan/names.ts'
 import { isOutOfSaddle } from '#plan/posture.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Rpm } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { eachBlock, inQuotes, type Noticed, playsOf } from './finding.ts'
+import { eachBlock, type Noticed, playsOf } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
-const WHY = "an instructor-training body's public position statement; rooms differ"
+const WHY = say('sources.cadenceBounds')
 /** A tempo that fills a bound exactly must not fall outside by a rounding error. */
 const ROUNDING_RPM = 1e-6
 
@@ -29,19 +30,20 @@ function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   const outside = Math.max(bounds.min - cadence.least, cadence.most - bounds.max)
   if (outside <= ROUNDING_RPM) return undefined
   const [from, to] = paceRange(cadence)
-  const pace = from === to ? say(from) : `${say(from)} to ${say(to)}`
-  const how = isOutOfSaddle(block) ? 'standing' : 'seated'
   return {
     rule: 'cadenceBounds',
     severity: 'warning',
-    text: `${inQuotes(block)} is ridden ${how} at ${pace} rev/min; ${how}, ${say(bounds.min)}–${say(bounds.max)} is usual.`,
+    text: say('checksRiding.cadenceBounds', {
+      block: quotedItem(block),
+      seat: isOutOfSaddle(block) ? 'standing' : 'seated',
+      rpm: { from, to },
+      usual: { from: bounds.min, to: bounds.max },
+    }),
     why: WHY,
     amount: outside,
     fixes: block.cadence ? [stayInside(played, bounds)] : [otherStrikes(facts, played, bounds), sitDown(facts, played)],
   }
 }
-
-const say = (rpm: Rpm): string => formatNumber(rpm, 1)
 
 function boundsOf({ rules }: Facts, { block }: PlayedBlock): Bounds | undefined {
   if (block.posture === 'offBike') return undefined
@@ -55,27 +57,21 @@ function stayInside({ block }: PlayedBlock, { min, max }: Bounds): Fix | undefin
   const inside = (rpm: Rpm): Rpm => Math.min(max, Math.max(min, rpm))
   const { rpm, rampTo } = block.cadence
   const next = { rpm: inside(rpm), ...(rampTo !== undefined && { rampTo: inside(rampTo) }) }
-  const pace = next.rampTo === undefined ? say(next.rpm) : `${say(next.rpm)} to ${say(next.rampTo)}`
-  return blockFix(block, `Ride it at ${pace} rev/min`, `Set ${inQuotes(block)} to ${pace} rev/min`, { cadence: next })
+  const pace = { from: next.rpm, to: next.rampTo ?? next.rpm }
+  return blockFix(block, say('checks.rideAt', pace), say('checks.setCadence', { block: quotedItem(block), ...pace }), { cadence: next })
 }
 
-const STRIKES = [
-  { strikes: 0.5, words: 'one strike every two beats' },
-  { strikes: 1, words: 'one strike a beat' },
-  { strikes: 2, words: 'two strikes a beat' },
-] as const
+const STRIKES = [0.5, 1, 2] as const
 
 /** Half or double time, where that brings the legs inside whenever the block is played. */
 function otherStrikes(facts: Facts, played: PlayedBlock, bounds: Bounds): Fix | undefined {
   const { block, section, strikesPerBeat } = played
   if (strikesPerBeat === null || facts.sections[section]!.bpm === undefined) return undefined
   const plays = playsOf(facts, played)
-  const found = STRIKES.find(
-    ({ strikes }) => strikes !== strikesPerBeat && plays.every((play) => isInside(play, bounds, strikes / strikesPerBeat)),
-  )
-  if (!found) return undefined
-  const { strikes, words } = found
-  return blockFix(block, `Ride it at ${words}`, `Set ${inQuotes(block)} to ${words}`, { strikesPerBeat: strikes })
+  const strokes = STRIKES.find((each) => each !== strikesPerBeat && plays.every((play) => isInside(play, bounds, each / strikesPerBeat)))
+  if (strokes === undefined) return undefined
+  const done = say('checksRiding.putStrokes', { block: quotedItem(block), strokes })
+  return blockFix(block, say('checksRiding.rideStrokes', { strokes }), done, { strikesPerBeat: strokes })
 }
 
 /** Too fast to stand on, but not to sit on. */
@@ -84,7 +80,8 @@ function sitDown(facts: Facts, played: PlayedBlock): Fix | undefined {
   const seated = { min: facts.rules.seatedMinRpm, max: facts.rules.seatedMaxRpm }
   if (block.posture === 'seated' || !playsOf(facts, played).every((play) => isInside(play, seated, 1))) return undefined
   const hands = block.hands === 'ends' ? { hands: 'wide' as const } : {}
-  return blockFix(block, 'Ride it seated', `Seated ${inQuotes(block)}`, { posture: 'seated', ...hands })
+  const done = say('checks.madeSeated', { block: quotedItem(block) })
+  return blockFix(block, say('checksRiding.rideSeated'), done, { posture: 'seated', ...hands })
 }
 
 /** Whether a cadence times a factor stays within bounds. */

@@ -1,14 +1,12 @@
-import { formatTotal } from '#engine/ledger/sayCall.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { checkpointOf, narrowed } from '#plan/ledger/applyCall.ts'
-import type { LedgerState } from '#plan/ledger/ledgerState.ts'
-import type { Bike, Change, Keep, Total } from '#plan/model.ts'
-import { formatSetting, formatSettingRange, formatSignedSetting } from '#units/formatSetting.ts'
+import type { Change, Keep, Total } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { KnobSteps, StepRange } from '#units/units.ts'
 import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, eachBlock, inQuotes, playsOf } from './finding.ts'
+import { ARITHMETIC, eachBlock, playsOf } from './finding.ts'
 import { callFix, type Excess, resistanceFix } from './fixes/resistanceFix.ts'
 import { totalRoom } from './totalRoom.ts'
 
@@ -17,42 +15,35 @@ import { totalRoom } from './totalRoom.ts'
  * is what a checkpoint closes, so only a known one can lie outside it.
  */
 export function checkpoints(facts: Facts): Finding[] {
-  const { bike } = facts.ride
+  const { stepsPerUnit } = facts.ride.bike
   const { lines, limits } = facts.ledger
   return eachBlock(facts, (played) => {
     const { checkpoint } = played.ledger
     if (!checkpoint) return undefined
     const { reached } = lines[played.index]!
-    const said = `${inQuotes(played.block)} says riders should be at ${formatSettingRange(checkpoint, bike.stepsPerUnit)}`
+    const { low, nominal, high } = reached
+    const said = { block: quotedItem(played.block), told: checkpoint, reached: { low, nominal, high }, stepsPerUnit }
     if (!narrowed(reached, checkpoint, limits)) {
-      const repair = checkpointRepair(reached.nominal, checkpoint)
-      const missing = played.block.resistance.kind === 'change' ? 'the change misses' : 'they miss'
+      const off = checkpointRepair(nominal, checkpoint)
       return {
         rule: 'checkpointMissed',
         severity: 'problem',
-        text: `${said}, but the calls lead to ${formatTotal(reached, bike)}: ${missing} by ${formatSignedSetting(repair, bike.stepsPerUnit)}.`,
+        text: say('checksKnob.checkpointMissed', { ...said, off, byChange: played.block.resistance.kind === 'change' }),
         why: ARITHMETIC,
-        amount: Math.abs(repair),
-        fixes: () => [callRepair(facts, played, reached.nominal + repair, checkpoint), rangeRepair(facts, played)],
+        amount: Math.abs(off),
+        fixes: () => [callRepair(facts, played, nominal + off, checkpoint), rangeRepair(facts, played)],
       }
     }
-    const isBelow = reached.low !== null && reached.low < checkpoint.from
-    const isAbove = reached.high !== null && !checkpoint.orMore && reached.high > checkpoint.to
+    const isBelow = low !== null && low < checkpoint.from
+    const isAbove = high !== null && !checkpoint.orMore && high > checkpoint.to
     if (!isBelow && !isAbove) return undefined
     return {
       rule: 'checkpointLoose',
       severity: 'hint',
-      text: `${said}; the calls leave them ${anywhere(reached, bike)}.`,
+      text: say('checksKnob.checkpointLoose', said),
       why: ARITHMETIC,
     }
   })
-}
-
-/** "anywhere from 1 to 2½", "at 4 or more" */
-function anywhere(state: LedgerState, bike: Bike): string {
-  const { low, high } = state
-  if (low === null || high === null) return `at ${formatTotal(state, bike)}`
-  return `anywhere from ${formatSetting(low, bike.stepsPerUnit)} to ${formatSetting(high, bike.stepsPerUnit)}`
 }
 
 /** The least whole steps that bring a nominal value inside a checkpoint; 0 inside it. */
@@ -72,7 +63,7 @@ function callRepair(facts: Facts, { index, block }: PlayedBlock, target: KnobSte
   const turned = facts.blocks.slice(0, index).findLast((one) => one.block.resistance.kind !== 'keep')
   if (!turned || totalRoom(facts, turned).most.total < target) return own()
   const fix = resistanceFix(facts, turned.index, target, excess)
-  return fix ? { ...fix, label: say('checks.fixIn', { fix: fix.label, block: inQuotes(turned.block) }) } : own()
+  return fix ? { ...fix, label: say('checks.fixIn', { fix: fix.label, block: quotedItem(turned.block) }) } : own()
 }
 
 /** The checkpoint brought to where the calls lead, in every round the block is played; whose end is open, to the nominal rider. */
@@ -86,9 +77,7 @@ function rangeRepair(facts: Facts, played: PlayedBlock): Fix {
   const from = Math.min(...places.map(({ low }) => low))
   const to = Math.max(...places.map(({ high }) => high))
   const checkpoint: StepRange = Number.isFinite(to) ? { from, to } : { from, to: from, orMore: true }
-  const words = formatSettingRange(checkpoint, facts.ride.bike.stepsPerUnit)
-  return callFix(played.block, `Set the checkpoint to ${words}`, `Set the checkpoint of ${inQuotes(played.block)} to ${words}`, {
-    ...stated,
-    checkpoint,
-  })
+  const said = { told: checkpoint, stepsPerUnit: facts.ride.bike.stepsPerUnit }
+  const done = say('checksKnob.checkpointSet', { block: quotedItem(played.block), ...said })
+  return callFix(played.block, say('checksKnob.setCheckpoint', said), done, { ...stated, checkpoint })
 }

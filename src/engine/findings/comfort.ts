@@ -2,9 +2,10 @@ import { drinkMoments } from '#engine/cues/drinkWords.ts'
 import { allowedMinutes, MEASURED_CLASS_LEVEL } from '#engine/hearing/noiseDose.ts'
 import type { Finding } from '#engine/report.ts'
 import { speechOf } from '#engine/speech/speechOf.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, fix, inQuotes, ofRide } from './finding.ts'
+import { COMMON_PRACTICE, fix, ofRide } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** Water and heat, hearing, and a briefing for newcomers, each only where it applies. */
@@ -29,10 +30,9 @@ function water(facts: Facts): Finding[] {
   const middle = (longest.from + longest.to) / 2
   const easy = played.filter(({ block, from }) => block.effort.from <= rules.easyEffort && from > longest.from && from < longest.to)
   const best = easy.toSorted((a, b) => Math.abs(a.from - middle) - Math.abs(b.from - middle))[0]
-  const text = `No water break for ${formatDuration(dry)}. In a warm room, sooner is better.`
-  const fixes = best && [
-    blockFix(best.block, `Drink in ${inQuotes(best.block)}`, `Marked a drink in ${inQuotes(best.block)}`, { water: true }),
-  ]
+  const text = say('checksRide.water', { seconds: dry })
+  const there = best && { block: quotedItem(best.block) }
+  const fixes = there && [blockFix(best.block, say('checksRide.drinkIn', there), say('checksRide.markedDrink', there), { water: true })]
   return [ofRide({ rule: 'water', severity: 'hint', text, why: COMMON_PRACTICE, amount: dry, fixes }, longest.from)]
 }
 
@@ -40,8 +40,8 @@ function water(facts: Facts): Finding[] {
 function hearing({ ride, overall }: Facts): Finding[] {
   const minutes = allowedMinutes(MEASURED_CLASS_LEVEL)
   if (ride.room !== 'studio' || overall.total / 60 <= minutes) return []
-  const text = `At the ${MEASURED_CLASS_LEVEL} dB measured in such classes ${Math.round(minutes)} minutes are a day’s share of noise; keep the music down.`
-  const why = 'NIOSH 98-126 (85 dB for 8 h, halved every 3 dB); level: Beach & Nie 2014'
+  const text = say('checksRide.hearing', { level: MEASURED_CLASS_LEVEL, minutes })
+  const why = say('sources.noise')
   return [ofRide({ rule: 'hearing', severity: 'hint', text, why, amount: overall.total / 60 - minutes })]
 }
 
@@ -50,9 +50,9 @@ const BRIEFING_SECONDS = 150
 /** Newcomers need the brake, their base and the bike set-up explained. */
 function briefing({ ride, overall }: Facts): Finding[] {
   if (ride.level !== 'beginner' || ride.briefingSeconds > 0 || ride.sections.length === 0) return []
-  const text = 'Newcomers need the brake, their base and the bike set-up explained before the first song.'
+  const text = say('checksRide.briefing')
   const fits = overall.slack >= BRIEFING_SECONDS
-  const add = fix(`Add a briefing of ${formatDuration(BRIEFING_SECONDS)}`, 'Added a briefing', (whole) => ({
+  const add = fix(say('checksRide.addBriefing', { seconds: BRIEFING_SECONDS }), say('checksRide.addedBriefing'), (whole) => ({
     ...whole,
     briefingSeconds: BRIEFING_SECONDS,
   }))

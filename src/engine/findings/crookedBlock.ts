@@ -2,10 +2,11 @@ import { canSnap, snapSection } from '#engine/alignment/snapSection.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import type { Section } from '#plan/model.ts'
-import { formatEights } from '#units/formatEights.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { Counts } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes, type Noticed } from './finding.ts'
+import { COMMON_PRACTICE, eachBlock, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** A block under a song that is not whole eights (sixes in three and six), unless it closes one: the next change falls inside a phrase. */
@@ -15,22 +16,25 @@ export function crookedBlock(facts: Facts): Finding[] {
 
 function judge(facts: Facts, played: PlayedBlock): Noticed | undefined {
   const { block, section } = played
-  const { eight, name } = facts.sections[section]!.unit
+  const { eight } = facts.sections[section]!.unit
   if (!('counts' in block.length) || !isCrooked(played, facts.ride.sections[section]!, eight) || endsItsSong(facts, played))
     return undefined
   const { counts } = block.length
   const rest = counts % eight
   const whole = Math.max(1, Math.round(counts / eight)) * eight
-  const size = formatEights(whole, eight)
+  const here = quotedItem(block)
+  const size = { counts: whole, unit: eight }
   return {
     rule: 'crookedBlock',
     severity: 'hint',
-    text: `${inQuotes(block)} is ${formatEights(counts, eight)}, not whole ${name === 'six' ? 'sixes' : 'eights'}.`,
+    text: say('checksRide.crookedBlock', { block: here, counts, unit: eight }),
     why: COMMON_PRACTICE,
     amount: Math.min(rest, eight - rest),
     fixes: [
-      blockFix(block, `Make it ${size}`, `Made ${inQuotes(block)} ${size}`, { length: { counts: whole } }),
-      snapWhole(facts, facts.ride.sections[section]!, name),
+      blockFix(block, say('checksRide.makeLength', size), say('checksRide.madeLength', { block: here, ...size }), {
+        length: { counts: whole },
+      }),
+      snapWhole(facts, facts.ride.sections[section]!, eight),
     ],
   }
 }
@@ -48,7 +52,7 @@ export function isCrooked({ block, countTo }: Pick<PlayedBlock, 'block' | 'count
 }
 
 /** The moving is left to the moment it is asked for: every crooked block offers it. */
-function snapWhole(facts: Facts, section: Section, name: 'eight' | 'six'): Fix | undefined {
+function snapWhole(facts: Facts, section: Section, eight: Counts): Fix | undefined {
   if (!canSnap(section)) return undefined
-  return { label: `Snap every block of the song to ${name === 'six' ? 'sixes' : 'eights'}`, command: snapSection(facts.ride, section.id) }
+  return { label: say('checksRide.snapSong', { unit: eight }), command: snapSection(facts.ride, section.id) }
 }

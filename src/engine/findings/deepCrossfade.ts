@@ -1,6 +1,6 @@
 import type { Finding } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atSection, fix, type Noticed, quotedSection } from './finding.ts'
 
@@ -18,11 +18,15 @@ export function deepCrossfade(facts: Facts): Finding[] {
     const noticed: Noticed = {
       rule: 'deepCrossfade',
       severity: 'warning',
-      text: `The crossfade into ${quotedSection(facts, index + 1)} takes ${formatDuration(asked)} off ${quotedSection(facts, index)}, more than its last block.`,
+      text: say('checksRide.deepCrossfade', {
+        song: quotedSection(facts, index + 1),
+        before: quotedSection(facts, index),
+        seconds: asked,
+      }),
       why: ARITHMETIC,
       amount: excess,
       fixes: [
-        fix(`Shorten the crossfade to ${formatDuration(room)}`, `Shortened the crossfade to ${formatDuration(room)}`, (whole) =>
+        fix(say('checksRide.shortenCrossfade', { seconds: room }), say('checksRide.shortenedCrossfade', { seconds: room }), (whole) =>
           editSection(whole, next.id, (section) => ({ ...section, leadInSeconds: -room })),
         ),
       ],

@@ -1,9 +1,10 @@
 import type { Fix } from '#engine/report.ts'
 import { type DifficultyFigures, type DifficultyPart, difficultyPoints } from '#engine/shape/difficulty.ts'
 import { editBlocksOf, editSections } from '#plan/edits.ts'
-import { formatSetting } from '#units/formatSetting.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { fix, inQuotes } from './finding.ts'
+import { fix } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
@@ -47,11 +48,9 @@ function easeLongest(facts: Rated): Fix | undefined {
   const all = blocks.reduce((sum, played) => sum + played.to - played.from, 0)
   if (pointsWith(facts, { hardShare: difficulty.figures.hardShare - Math.min(to - from, bout.workSeconds) / all }) >= difficulty.points)
     return undefined
-  const effort = rules.hardEffort - 1
-  const words = formatSetting(Math.round(effort * 2), 2)
-  return blockFix(block, `Plan ${words} in ${inQuotes(block)}`, `Set the effort of ${inQuotes(block)} to ${words}`, {
-    effort: { from: effort, to: effort },
-  })
+  const level = rules.hardEffort - 1
+  const said = { block: quotedItem(block), level }
+  return blockFix(block, say('checksRide.planEffort', said), say('checksRide.plannedEffort', said), { effort: { from: level, to: level } })
 }
 
 /** Makes the shortest recovery longer by one phrase, or a quarter of a minute. */
@@ -70,7 +69,8 @@ function slowFastest({ blocks, difficulty }: Rated): Fix | undefined {
   const counts = difficulty.figures.fastestMove
   const shown = blocks.find(({ block }) => block.move?.counts === counts)
   if (counts === null || shown === undefined) return undefined
-  return fix(`Do moves on ${counts} on ${2 * counts}`, `Slowed moves on ${counts} to ${2 * counts} counts`, (ride) =>
+  const said = { counts, slower: 2 * counts }
+  return fix(say('checksRide.slowMoves', said), say('checksRide.slowedMoves', said), (ride) =>
     editSections(ride, (section) =>
       editBlocksOf(section, (block) => (block.move?.counts === counts ? { ...block, move: { ...block.move, counts: 2 * counts } } : block)),
     ),
@@ -87,7 +87,8 @@ function sitInLongest(facts: Rated): Fix | undefined {
   const { block, from, to } = blocks[longest.toBlock]!
   const left = Math.max(second ? second.to - second.from : 0, longest.to - longest.from - (to - from))
   if (pointsWith(facts, { longestStanding: left }) >= difficulty.points) return undefined
-  return blockFix(block, `Sit in ${inQuotes(block)}`, `Seated ${inQuotes(block)}`, {
+  const here = { block: quotedItem(block) }
+  return blockFix(block, say('checks.keepSeated', here), say('checks.madeSeated', here), {
     posture: 'seated',
     ...(block.hands === 'ends' && { hands: 'wide' as const }),
   })

@@ -1,9 +1,10 @@
 import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
-import { amountOfKnob, placeOverBase } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
+import { COMMON_PRACTICE, eachBlock } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
 import { needOf } from './needOf.ts'
 
@@ -22,7 +23,12 @@ export function easyTotal(facts: Facts): Finding[] {
     return {
       rule: 'easyTotal',
       severity: 'warning',
-      text: `${inQuotes(block)} is meant as ${formatNumber(effort, 1)} of 10, but its total is ${placeOverBase(most + over, ride.bike)}; ${most === 0 ? 'base' : amountOfKnob(most, ride.bike)} is the most for that.`,
+      text: say('checksKnob.easyTotal', {
+        block: quotedItem(block),
+        level: effort,
+        at: knobSize(most + over, ride.bike),
+        most: knobSize(most, ride.bike),
+      }),
       why: COMMON_PRACTICE,
       amount: over,
       fixes: () => [resistanceFix(facts, index, ledger.limits.base + most, excess)],

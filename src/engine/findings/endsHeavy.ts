@@ -1,7 +1,7 @@
 import { ruleAt } from '#engine/anotherBike/turnsAt.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatSetting } from '#units/formatSetting.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE, type Noticed } from './finding.ts'
 import { resistanceFix } from './fixes/resistanceFix.ts'
@@ -16,11 +16,10 @@ export function endsHeavy(facts: Facts): Finding[] {
   const over = ledger.end.nominal - ledger.limits.base
   const most = ruleAt(facts, last, rules.endTotal, 'atMost')
   if (over <= most) return []
-  const left = formatSetting(over, ride.bike.stepsPerUnit)
   const noticed: Noticed = {
     rule: 'endsHeavy',
     severity: 'hint',
-    text: `The class ends ${left} over base; ${most === 0 ? 'base' : amountOfKnob(most, ride.bike)} or less lets the legs roll out.`,
+    text: say('checksKnob.endsHeavy', { over: knobSize(over, ride.bike), most: knobSize(most, ride.bike) }),
     why: COMMON_PRACTICE,
     amount: over - most,
     fixes: () => [resistanceFix(facts, last.index, ledger.limits.base + most)],

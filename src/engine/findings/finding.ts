@@ -1,12 +1,10 @@
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix, Severity } from '#engine/report.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
-import type { Block, Ride, Section } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
+import type { Ride, Section } from '#plan/model.ts'
+import { quotedItem, quotedSectionName } from '#plan/names.ts'
 import type { Counts, Seconds } from '#units/units.ts'
-import type { Text } from '#words/said.ts'
+import { type Said, say, type Text } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import type { RuleName } from './ruleNames.ts'
 
@@ -21,8 +19,8 @@ export type Noticed = Pick<Finding, 'rule' | 'severity' | 'text' | 'why' | 'amou
 }
 type Proposals = readonly (Fix | undefined)[]
 
-export const COMMON_PRACTICE = 'common practice'
-export const ARITHMETIC = 'arithmetic'
+export const COMMON_PRACTICE = say('sources.commonPractice')
+export const ARITHMETIC = say('sources.arithmetic')
 
 /** A finding about one played block, at its start unless another moment is given. */
 export function atBlock({ blocks }: Facts, index: number, noticed: Noticed, at = blocks[index]!.from, place?: string): Finding {
@@ -44,8 +42,8 @@ export abstract class Told {
   readonly id: string
   readonly rule: RuleName
   readonly severity: Severity
-  readonly text: Text
-  readonly why: Text
+  readonly text: Said
+  readonly why: Said
   readonly at: Seconds
   readonly sectionId?: string | undefined
   readonly blockId?: string | undefined
@@ -99,7 +97,7 @@ const made = (fixes: Noticed['fixes'] = NONE): readonly Fix[] =>
 const NONE: readonly Fix[] = []
 
 /** A repair: its name in the imperative, its name once done, and what it changes. */
-export const fix = (label: Text, done: Text, apply: (ride: Ride) => Ride): Fix => ({ label, command: makeCommand(done, apply) })
+export const fix = (label: Said, done: Said, apply: (ride: Ride) => Ride): Fix => ({ label, command: makeCommand(done, apply) })
 
 /** Findings of a rule that looks at every played block by itself; blocks a crossfade swallows are passed over. */
 export function eachBlock(facts: Facts, judge: (played: PlayedBlock) => Noticed | undefined): Finding[] {
@@ -120,19 +118,14 @@ export function playsOf({ blocks }: Facts, played: PlayedBlock): PlayedBlock[] {
   return Array.from({ length: rounds }, (_, round) => blocks[first + round * parts.length]!)
 }
 
-/** A block's name in quotes. */
-export const inQuotes = (block: Block): string => `“${nameOfItem(block)}”`
-
 /** A played block's name in quotes. */
-export const quoted = ({ blocks }: Facts, index: number): string => inQuotes(blocks[index]!.block)
+export const quoted = ({ blocks }: Facts, index: number): Text => quotedItem(blocks[index]!.block)
 
-/** A section's name in quotes; unquoted where it is only its place ("section 2"). */
-export function quotedSection({ ride }: Facts, index: number): string {
-  const section = ride.sections[index]!
-  const name = nameOfSection(ride, section)
-  return section.title || section.song?.title ? `“${name}”` : name
-}
+/** A section's name in quotes; unquoted where it is only its place ("song 2"). */
+export const quotedSection = ({ ride }: Facts, index: number): Text => quotedSectionName(ride, ride.sections[index]!)
 
 /** An amount as the section measures it: "2 eights", "12 s". */
-export const sayMeasured = (section: Section, amount: number, eight: Counts): string =>
-  section.song?.grid ? formatEights(Math.round(amount * 100) / 100, eight) : formatDuration(amount)
+export const measured = (section: Section, amount: number, eight: Counts): Text =>
+  section.song?.grid
+    ? say('names.eights', { counts: Math.round(amount * 100) / 100, unit: eight })
+    : say('names.seconds', { seconds: amount })

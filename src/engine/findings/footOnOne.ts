@@ -4,6 +4,7 @@ import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Foot } from '#plan/model.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atBlock, atSection, COMMON_PRACTICE, fix, type Noticed, quoted, quotedSection } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
@@ -23,10 +24,10 @@ function leadUnset(facts: Facts): Finding[] {
     const { from, to } = facts.sections[index]!.blocks
     const open = facts.blocks.slice(from, to).find((played) => hasOpenAccents(facts, played))
     if (section.lead || !open) return []
-    const name = quotedSection(facts, index)
-    const text = `No lead foot is set for ${name}, so the accents of ${quoted(facts, open.index)} count for neither leg.`
+    const song = quotedSection(facts, index)
+    const text = say('checksRiding.leadUnset', { song, block: quoted(facts, open.index) })
     const lead = (foot: Foot) =>
-      fix(`Lead it with the ${foot} foot`, `Led ${name} with the ${foot} foot`, (ride) =>
+      fix(say('checksRiding.lead', { foot }), say('checksRide.ledWith', { song, foot }), (ride) =>
         editSection(ride, section.id, (before) => ({ ...before, lead: foot })),
       )
     return [
@@ -48,19 +49,20 @@ function judge(facts: Facts, { index, section, block, foot, footSpoken, set }: P
   // Told once, where the foot is lost; the blocks after it follow.
   if (lost && before?.lost === lost && facts.blocks[index - 1]!.section === section) return undefined
   const here = quoted(facts, index)
-  const name = (side: 'left' | 'right') => blockFix(block, `Let the ${side} foot lead`, `Let the ${side} foot lead ${here}`, { lead: side })
+  const lead = (side: Foot) =>
+    blockFix(block, say('checksRiding.lead', { foot: side }), say('checksRiding.led', { block: here, foot: side }), { lead: side })
   if (lost === 'between') {
-    const text = `No foot lands on the one of ${here}: the block before it leaves the feet between two strikes.`
-    return { rule: 'noFootOnOne', severity: 'warning', text, why: ARITHMETIC, fixes: [name('right'), name('left')] }
+    const text = say('checksRiding.noFootOnOne', { block: here })
+    return { rule: 'noFootOnOne', severity: 'warning', text, why: ARITHMETIC, fixes: [lead('right'), lead('left')] }
   }
   if (lost === 'offBeat') {
-    const text = `The lead foot of ${here} is open: the block before it leaves the beat.`
-    return { rule: 'leadOpen', severity: 'hint', text, why: ARITHMETIC, fixes: [name('right'), name('left')] }
+    const text = say('checksRiding.leadOpen', { block: here })
+    return { rule: 'leadOpen', severity: 'hint', text, why: ARITHMETIC, fixes: [lead('right'), lead('left')] }
   }
   const flipped = before?.flips && facts.blocks[index - 1]!.section === section && foot && foot === otherFoot(before.foot!)
   if (!flipped || footSpoken || block.lead === 'left' || block.lead === 'right') return undefined
-  const text = `The ${foot} foot lands on the one of ${here}: ${quoted(facts, index - 1)} has an odd number of strikes.`
+  const text = say('checksRiding.footFlips', { foot, block: here, before: quoted(facts, index - 1) })
   // In a set the other rounds may start on the other foot, so no one name holds.
-  const steady = set && set.set.rounds > 1 ? undefined : name(otherFoot(foot))
+  const steady = set && set.set.rounds > 1 ? undefined : lead(otherFoot(foot))
   return { rule: 'footFlips', severity: 'hint', text, why: ARITHMETIC, fixes: [steady] }
 }

@@ -3,10 +3,11 @@ import { otherFoot } from '#engine/cadence/trackFeet.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import type { Placed } from '#engine/timeline/layTimeline.ts'
 import type { Block, Move } from '#plan/model.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, inQuotes, ofRide } from './finding.ts'
+import { COMMON_PRACTICE, ofRide } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** Moves held clearly longer on one side than on the other over the class. */
@@ -16,13 +17,11 @@ export function holdBalance(facts: Facts): Finding[] {
   const imbalance = imbalanceOf({ right, left }, rules.holdsSilentBelow)
   if (imbalance === null || imbalance <= rules.balanceHint) return []
   const [more, less] = right > left ? (['right', 'left'] as const) : (['left', 'right'] as const)
-  const text = `One-sided holds add up to ${time(balance.holdSeconds[more])} on the ${more} and ${time(balance.holdSeconds[less])} on the ${less}.`
+  const text = say('checksRide.holdBalance', { more, most: balance.holdSeconds[more], less, least: balance.holdSeconds[less] })
   const severity = imbalance > rules.balanceWarning ? 'warning' : 'hint'
   const fixes = evened(facts, more, imbalance)
   return [ofRide({ rule: 'holdBalance', severity, text, why: COMMON_PRACTICE, amount: imbalance, fixes })]
 }
-
-const time = (seconds: Seconds): string => (seconds < 0.5 ? 'none' : formatDuration(seconds))
 
 /** A change of one block's move, and how uneven it leaves the class. */
 interface Change {
@@ -49,14 +48,18 @@ function evened(facts: Facts, side: 'right' | 'left', imbalance: number): Fix[] 
     return Number.isInteger(turn) ? { ...move, counts: turn, then: 'alternate' } : undefined
   })
   const other = best((move) => ({ ...move, side: otherFoot(side) }))
-  return [
-    ...(alternate ? [fixOf(alternate, 'Switch sides in', 'Switched sides in')] : []),
-    ...(other ? [fixOf(other, `Go ${otherFoot(side)} in`, `Went ${otherFoot(side)} in`)] : []),
-  ]
+  return [...(alternate ? [alternateFix(alternate)] : []), ...(other ? [otherSideFix(other, otherFoot(side))] : [])]
 }
 
-const fixOf = ({ block, move }: Change, label: string, done: string): Fix =>
-  blockFix(block, `${label} ${inQuotes(block)}`, `${done} ${inQuotes(block)}`, { move })
+function alternateFix({ block, move }: Change): Fix {
+  const here = { block: quotedItem(block) }
+  return blockFix(block, say('checksRide.alternate', here), say('checksRide.alternated', here), { move })
+}
+
+function otherSideFix({ block, move }: Change, side: 'right' | 'left'): Fix {
+  const there = { block: quotedItem(block), side }
+  return blockFix(block, say('checksRide.otherSide', there), say('checksRide.wentOtherSide', there), { move })
+}
 
 /** The blocks that start a hold on a side, each with every time it is played. */
 function blocksHeld({ ride, timeline }: Facts, side: 'right' | 'left'): { block: Block; times: Placed[] }[] {

@@ -5,16 +5,16 @@ import { apartRuns, apartWithin, gapPieces } from '#engine/demand/intentGap.ts'
 import { quadraticAt } from '#engine/demand/quadratic.ts'
 import { playedOf, type Restated, restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
 import { asPlanned, type Closing, type ClosingSetup, effortHelps, stepsToClose, type Tried } from '#engine/demand/stepsToClose.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
-import { sizeWords } from '#engine/ledger/settingWords.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix, RiderReport } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { formatSetting } from '#units/formatSetting.ts'
-import type { Effort } from '#units/units.ts'
+import { quotedItem, riderInSentence } from '#plan/names.ts'
+import type { Effort, Rpm } from '#units/units.ts'
+import { type Said, say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, fix, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
+import { turnWords } from './fixes/resistanceFix.ts'
 import { totalRoom } from './totalRoom.ts'
 
 /**
@@ -55,75 +55,59 @@ function notice(facts: Facts, played: PlayedBlock, { rider, demand }: RiderRepor
   const here = asPlanned(rounds, setup)
   const closing = stepsToClose(rounds, here, setup)
   const calls = closing.steps === 0 ? null : shiftTotal(ride, blocks, played.block.id, closing.steps)
-  const { from, to } = played.block.effort
-  const said = `${place(facts, played)} is about ${sayDemand(asked)} of 10 for the ${rider.name} and you ask for ${sayEfforts(from, to)}`
   return {
     rule: 'intentAgainstDemand',
     severity: 'warning',
-    text: `${said}${advice(facts, closing, calls)}`,
+    text: say('checksKnob.intentAgainstDemand', {
+      block: quotedItem(played.block),
+      at: knobSize(played.ledger.after.nominal, ride.bike),
+      fromBase: ride.datum === 'base',
+      rpm: paceOf(played),
+      rider: riderInSentence(rider),
+      estimated: estimated(asked),
+      planned: inHalves(played.block.effort.from, played.block.effort.to),
+      change: closing.steps === 0 ? null : knobSize(closing.steps, ride.bike),
+      reaches: toHalf(closing.demand),
+      fix: closing.steps !== 0 && calls === null ? 'builds' : closing.closes ? 'closes' : 'short',
+      reason: closing.closes ? null : reason(closing),
+    }),
     why: COMMON_PRACTICE,
     amount: here.excess,
     fixes: () => [calls === null ? undefined : stepsFix(facts, played, closing, calls), effortFix(rounds, here, setup)],
   }
 }
 
-/** "“climb”, 1½ turns at 70 rev/min". */
-function place({ ride }: Facts, { block, cadence, ledger }: PlayedBlock): string {
-  const total = ledger.after.nominal
-  const base = ride.datum === 'base'
-  const knob =
-    base && total === 0 ? 'base' : `${amountOfKnob(Math.abs(total), ride.bike)}${base ? (total < 0 ? ' under base' : ' over base') : ''}`
-  if (cadence.kind !== 'turning') return `${inQuotes(block)}, ${knob},`
+function paceOf({ cadence }: PlayedBlock): { from: Rpm; to: Rpm } | null {
+  if (cadence.kind !== 'turning') return null
   const [from, to] = paceRange(cadence)
-  const pace = from === to ? formatNumber(from, 0) : `${formatNumber(from, 0)} to ${formatNumber(to, 0)}`
-  return `${inQuotes(block)}, ${knob} at ${pace} rev/min,`
+  return { from, to }
 }
 
-/** Effort to the nearest half: "5", "5½". */
-const sayEffort = (effort: Effort): string => formatSetting(Math.round(effort * 2), 2)
+/** An effort is told to the nearest half: 5, 5½. */
+const toHalf = (effort: Effort): Effort => Math.round(effort * 2) / 2
 
-/** "5", or "4 to 6" where a ramp makes it so. */
-function sayEfforts(from: Effort, to: Effort): string {
-  const [first, last] = [sayEffort(from), sayEffort(to)]
-  return first === last ? first : `${first} to ${last}`
-}
+const inHalves = (from: Effort, to: Effort): { from: Effort; to: Effort } => ({ from: toHalf(from), to: toHalf(to) })
 
-const sayDemand = ({ pieces }: BlockDemand): string =>
-  sayEfforts(demandAt(pieces, pieces[0]!.from), quadraticAt(pieces.at(-1)!.effort, pieces.at(-1)!.to - pieces.at(-1)!.from))
+const estimated = ({ pieces }: BlockDemand): { from: Effort; to: Effort } =>
+  inHalves(demandAt(pieces, pieces[0]!.from), quadraticAt(pieces.at(-1)!.effort, pieces.at(-1)!.to - pieces.at(-1)!.from))
 
-function advice({ ride }: Facts, closing: Closing, calls: Restated | null): string {
-  const { steps, closes, demand } = closing
-  const size = sizeWords(Math.abs(steps), ride.bike)
-  const move = steps > 0 ? `add ${size}` : `take ${size} off`
-  if (steps !== 0 && calls === null) {
-    return `; ${move} would bring it to ${sayEffort(demand)}, but the calls around it build on each other and have no single total to change.`
-  }
-  if (closes) return `; ${move}.`
-  const reached = steps === 0 ? '' : `; ${move} to come to ${sayEffort(demand)}`
-  return `${reached}; ${reason(closing)}.`
-}
-
-function reason({ prevented, beyond, reason: ended }: Closing): string {
+/** What keeps whole steps from closing it, as the end of a sentence. */
+function reason({ prevented, beyond, reason: ended }: Closing): Said {
   switch (prevented) {
     case 'step':
-      return beyond === undefined
-        ? 'one step of this bike is too coarse to meet it'
-        : `the next step of this bike is already ${sayEffort(beyond)}`
+      return beyond === undefined ? say('checksKnob.stepTooCoarse') : say('checksKnob.nextStep', { level: toHalf(beyond) })
     case 'room':
       return ended!
     case 'calibration':
-      return 'beyond the calibrated points the watts are only a guess, so more steps say nothing'
+      return say('checksKnob.onlyGuessed')
     case 'ramp':
     case undefined:
-      return 'effort and load do not rise and fall together here, so no single change meets both ends'
+      return say('checksKnob.rampApart')
   }
 }
 
-function stepsFix({ ride }: Facts, { block }: PlayedBlock, { steps }: Closing, calls: Restated): Fix {
-  const size = amountOfKnob(Math.abs(steps), ride.bike)
-  const [label, done] = steps > 0 ? [`Add ${size}`, `Added ${size} to`] : [`Take ${size} off`, `Took ${size} off`]
-  return fix(label, `${done} ${inQuotes(block)}`, (before) => restate(before, calls))
-}
+const stepsFix = (facts: Facts, { block }: PlayedBlock, { steps }: Closing, calls: Restated): Fix =>
+  fix(...turnWords(facts, block, steps), (before) => restate(before, calls))
 
 /** The other way to agree: plan what the bike asks, to the nearest half; only where that is nearer. */
 function effortFix(rounds: readonly PlayedBlock[], here: Tried, setup: ClosingSetup): Fix | undefined {
@@ -131,6 +115,7 @@ function effortFix(rounds: readonly PlayedBlock[], here: Tried, setup: ClosingSe
   const moved = (effort: Effort): Effort => Math.min(10, Math.max(0, Math.round((effort + here.mean) * 2) / 2))
   const effort = { from: moved(block.effort.from), to: moved(block.effort.to) }
   if (!effortHelps(rounds, here, setup, effort)) return undefined
-  const words = sayEfforts(effort.from, effort.to)
-  return blockFix(block, `Plan ${words} instead`, `Set the effort of ${inQuotes(block)} to ${words}`, { effort })
+  return blockFix(block, say('checksKnob.planInstead', effort), say('checksKnob.plannedInstead', { block: quotedItem(block), ...effort }), {
+    effort,
+  })
 }

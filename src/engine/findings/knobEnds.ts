@@ -1,24 +1,26 @@
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Resistance } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, eachBlock, fix, inQuotes } from './finding.ts'
+import { ARITHMETIC, eachBlock, fix } from './finding.ts'
 
 /** Calls that ask for more than the knob has, at either end. */
 export function knobEnds(facts: Facts): Finding[] {
   const { ride, ledger } = facts
   return eachBlock(facts, (played) => {
     const { under, over } = ledger.lines[played.index]!
-    const here = inQuotes(played.block)
+    const block = quotedItem(played.block)
     if (under > 0) {
-      const text = `${here} takes ${amountOfKnob(under, ride.bike)} more off than the knob has.`
+      const text = say('checksKnob.knobLoose', { block, size: knobSize(under, ride.bike) })
       return { rule: 'knobLoose', severity: 'problem', text, why: ARITHMETIC, amount: under, fixes: () => [within(played, under)] }
     }
     if (over > 0) {
-      const text = `${here} asks for ${amountOfKnob(over, ride.bike)} more than the knob has.`
+      const text = say('checksKnob.knobTight', { block, size: knobSize(over, ride.bike) })
       return { rule: 'knobTight', severity: 'problem', text, why: ARITHMETIC, amount: over, fixes: () => [within(played, -over)] }
     }
     return undefined
@@ -27,7 +29,8 @@ export function knobEnds(facts: Facts): Finding[] {
 
 /** Asks for as much as there is. */
 function within({ block }: PlayedBlock, steps: KnobSteps): Fix {
-  return fix('Ask for no more than the knob has', `Kept ${inQuotes(block)} within the knob`, (ride) =>
+  const label = say(steps > 0 ? 'checksKnob.stopAtLoosest' : 'checksKnob.capAtTightest')
+  return fix(label, say('checksKnob.keptInKnob', { block: quotedItem(block) }), (ride) =>
     editBlock(ride, block.id, (before) => ({ ...before, resistance: moved(before.resistance, steps) })),
   )
 }

@@ -1,8 +1,10 @@
 import { sizeAt } from '#engine/anotherBike/turnsAt.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { Finding } from '#engine/report.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
+import { COMMON_PRACTICE, eachBlock } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
 
 /** More added in one call than riders find with one hand. The first call of the ride sets the bike up and is free. */
@@ -19,7 +21,11 @@ export function largestAdded(facts: Facts): Finding[] {
     return {
       rule: 'largestAdded',
       severity: 'warning',
-      text: `${inQuotes(block)} adds ${amountOfKnob(most + over, ride.bike)} in one call; ${amountOfKnob(most, ride.bike)} is the most riders find safely.`,
+      text: say('checksKnob.largestAdded', {
+        block: quotedItem(block),
+        size: knobSize(most + over, ride.bike),
+        most: knobSize(most, ride.bike),
+      }),
       why: COMMON_PRACTICE,
       amount: over,
       fixes: () => [resistanceFix(facts, index, before.nominal + most, excess)],

@@ -1,9 +1,10 @@
 import type { Finding, Fix } from '#engine/report.ts'
 import type { StandingRun } from '#engine/shape/standingRuns.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, inQuotes, type Noticed } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 /** Standing or hovering for longer than riders should without sitting down. */
@@ -15,7 +16,7 @@ export function longStanding(facts: Facts): Finding[] {
     const noticed: Noticed = {
       rule: 'longStanding',
       severity: 'warning',
-      text: `Riders are out of the saddle for ${formatDuration(length)} without sitting down; ${formatDuration(limit)} is the most.`,
+      text: say('checksRide.longStanding', { seconds: length, most: limit }),
       why: COMMON_PRACTICE,
       amount: length - limit,
       fixes: () => [seat(facts, run)],
@@ -31,5 +32,6 @@ function seat({ blocks }: Facts, run: StandingRun): Fix {
   for (let index = run.fromBlock; index <= run.toBlock; index++) if (longerHalf(index) < longerHalf(best)) best = index
   const { block } = blocks[best]!
   const hands = block.hands === 'ends' ? { hands: 'wide' as const } : {}
-  return blockFix(block, `Ride ${inQuotes(block)} seated`, `Seated ${inQuotes(block)}`, { posture: 'seated', ...hands })
+  const here = { block: quotedItem(block) }
+  return blockFix(block, say('checks.keepSeated', here), say('checks.madeSeated', here), { posture: 'seated', ...hands })
 }

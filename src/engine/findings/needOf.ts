@@ -3,20 +3,21 @@ import { isJump } from '#engine/cadence/moves.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import { isOutOfSaddle } from '#plan/posture.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { type Said, say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE } from './finding.ts'
 import type { RuleName } from './ruleNames.ts'
 
-const POSITION = "an instructor-training body's public position statement: resistance before standing and sprinting; amount common practice"
+const POSITION = say('sources.resistanceNeeded')
 
 /** What a block needs resistance for, and how much. */
 interface Need {
   rule: RuleName
   /** The least total, in whole steps over base. */
   least: KnobSteps
-  /** What is done on too little: "stands", "jumps". */
-  doing: string
-  why: string
+  /** What is done on too little. */
+  doing: 'stands' | 'jumps' | 'moves' | 'goesHard' | 'pedalsFast'
+  why: Said
 }
 
 /** What a block needs resistance for; undefined with legs still, or all off, which has its own finding. */
@@ -43,14 +44,13 @@ function demandsOf({ rules }: Facts, { block, cadence }: PlayedBlock): Demanded[
     needs.push({
       rule: 'lightMove',
       turns: rules.moveTotal,
-      doing: isJump(move.name) ? 'jumps' : 'moves out of the saddle',
+      doing: isJump(move.name) ? 'jumps' : 'moves',
       why: COMMON_PRACTICE,
     })
   }
-  if (terrain === 'push' || terrain === 'surge')
-    needs.push({ rule: 'lightPush', turns: rules.pushTotal, doing: 'goes hard', why: POSITION })
+  if (terrain === 'push' || terrain === 'surge') needs.push({ rule: 'lightPush', turns: rules.pushTotal, doing: 'goesHard', why: POSITION })
   if (cadence.kind === 'turning' && cadence.most >= rules.fastLegsRpm) {
-    needs.push({ rule: 'fastLegs', turns: rules.fastLegsTotal, doing: 'pedals fast', why: POSITION })
+    needs.push({ rule: 'fastLegs', turns: rules.fastLegsTotal, doing: 'pedalsFast', why: POSITION })
   }
   return needs
 }

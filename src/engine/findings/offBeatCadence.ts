@@ -2,10 +2,11 @@ import { beatCadence } from '#engine/cadence/beatCadence.ts'
 import { paceRange } from '#engine/cadence/paceRange.ts'
 import type { PlayedCadence } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { Rpm } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes } from './finding.ts'
+import { COMMON_PRACTICE, eachBlock } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
 
 type Turning = Extract<PlayedCadence, { kind: 'turning' }>
@@ -18,19 +19,17 @@ export function offBeatCadence(facts: Facts): Finding[] {
     if (!beat) return undefined
     const off = furthest(cadence, beat)
     if (off <= facts.rules.offBeatRpm + 1e-6) return undefined
-    const stated = cadence.from === cadence.to ? `${say(cadence.from)}` : `${say(cadence.from)} to ${say(cadence.to)}`
+    const here = quotedItem(block)
+    const [from, to] = paceRange(beat)
     return {
       rule: 'offBeatCadence',
       severity: 'hint',
-      text: `${inQuotes(block)} states ${stated} rev/min, but on this beat the legs turn at ${paceRange(beat)
-        .map(say)
-        .filter((rpm, i, all) => i === 0 || rpm !== all[0])
-        .join(' to ')}.`,
+      text: say('checksRiding.offBeatCadence', { block: here, rpm: { from: cadence.from, to: cadence.to }, beat: { from, to } }),
       why: COMMON_PRACTICE,
       amount: off,
       fixes: [
-        blockFix(block, 'Ride it on the beat', `Put ${inQuotes(block)} on the beat`, { cadence: undefined }),
-        blockFix(block, 'Mark it off the beat', `Marked ${inQuotes(block)} off the beat`, { strikesPerBeat: null }),
+        blockFix(block, say('checks.rideOnBeat'), say('checks.putOnBeat', { block: here }), { cadence: undefined }),
+        blockFix(block, say('checksRiding.markOffBeat'), say('checksRiding.markedOffBeat', { block: here }), { strikesPerBeat: null }),
       ],
     }
   })
@@ -42,5 +41,3 @@ function furthest(stated: Turning, beat: Turning): Rpm {
   const between = stated.from === stated.to ? [stated.from - beat.least, stated.from - beat.most] : []
   return Math.max(...[...ends, ...between].map(Math.abs))
 }
-
-const say = (rpm: number): string => formatNumber(rpm, 1)

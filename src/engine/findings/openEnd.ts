@@ -1,13 +1,12 @@
-import { formatTotal } from '#engine/ledger/sayCall.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
 import { isOpen } from '#plan/ledger/ledgerState.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatSetting } from '#units/formatSetting.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, inQuotes } from './finding.ts'
-import { totalFix } from './fixes/resistanceFix.ts'
+import { atBlock, COMMON_PRACTICE } from './finding.ts'
+import { statedFix } from './fixes/resistanceFix.ts'
 
 /**
  * A change called where nobody has known for long how much riders have on. "At least" is an offer while it lasts; what
@@ -34,15 +33,14 @@ export function openEnd(facts: Facts): Finding[] {
 const saysTotal = ({ block: { resistance } }: PlayedBlock): boolean => resistance.kind === 'total' || resistance.kind === 'byFeel'
 
 function tell(facts: Facts, { index, block, ledger }: PlayedBlock, lasts: Seconds): Finding {
-  const { bike } = facts.ride
-  const { nominal } = ledger.after
-  const total = formatSetting(nominal, bike.stepsPerUnit)
+  const { stepsPerUnit } = facts.ride.bike
+  const { low, nominal, high } = ledger.before
   return atBlock(facts, index, {
     rule: 'openEnd',
     severity: 'hint',
-    text: `${inQuotes(block)} builds on “${formatTotal(ledger.before, bike)}”, which has been open for ${formatDuration(lasts)}; say where riders should be.`,
+    text: say('checksKnob.openEnd', { block: quotedItem(block), before: { low, nominal, high }, stepsPerUnit, seconds: lasts }),
     why: COMMON_PRACTICE,
     amount: lasts,
-    fixes: () => [totalFix(facts, index, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
+    fixes: () => [statedFix(facts, index, ledger.after.nominal)],
   })
 }

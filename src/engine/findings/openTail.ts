@@ -2,8 +2,9 @@ import type { Finding, Fix } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
 import { type Item, isSet, type Section } from '#plan/model.ts'
 import type { Counts } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { ARITHMETIC, atSection, fix, type Noticed, quotedSection, sayMeasured } from './finding.ts'
+import { ARITHMETIC, atSection, fix, measured, type Noticed, quotedSection } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** By the clock, less than a second of music over is no gap anyone hears. */
@@ -15,11 +16,10 @@ export function openTail(facts: Facts): Finding[] {
     const { open, unit, counts, to } = report
     const section = facts.ride.sections[index]!
     if (section.blocks.length === 0 || (counts ? !(open > 0) : open < SHORTEST_TAIL_SECONDS)) return []
-    const size = sayMeasured(section, open, unit.eight)
     const noticed: Noticed = {
       rule: 'openTail',
       severity: 'warning',
-      text: `Nothing is planned for the last ${size} of ${quotedSection(facts, index)}.`,
+      text: say('checksRide.openTail', { tail: measured(section, open, unit.eight), song: quotedSection(facts, index) }),
       why: ARITHMETIC,
       amount: open,
       fixes: () => [extend(section.blocks.at(-1)!, counts ? open : Math.floor(open), unit.eight), moveOut(section, counts, open)],
@@ -40,7 +40,7 @@ function extend(last: Item, open: number, eight: Counts): Fix | undefined {
 function moveOut({ id }: Section, counts: Facts['sections'][number]['counts'], open: number): Fix | undefined {
   if (!counts) return undefined
   const outCount = counts.out - open
-  return fix('Move the out-point to the last block’s end', 'Moved the out-point to the last block’s end', (ride) =>
+  return fix(say('checksRide.endWithLastBlock'), say('checksRide.endedWithLastBlock'), (ride) =>
     editSection(ride, id, (section) => ({ ...section, outCount })),
   )
 }

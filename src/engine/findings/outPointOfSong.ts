@@ -2,7 +2,7 @@ import type { Finding, Fix } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
 import type { Section } from '#plan/model.ts'
 import { lastCountOf } from '#plan/songs/beatGrid.ts'
-import { formatEights } from '#units/formatEights.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { ARITHMETIC, atSection, fix, type Noticed, quotedSection } from './finding.ts'
 
@@ -19,13 +19,13 @@ const ROUNDING_COUNTS = 0.05
 
 function judge(facts: Facts, section: Section, index: number): Noticed | undefined {
   const { counts, unit } = facts.sections[index]!
-  const song = section.song
-  if (!counts || !song?.grid) return undefined
-  const end = lastCountOf(song, song.grid)
+  const music = section.song
+  if (!counts || !music?.grid) return undefined
+  const end = lastCountOf(music, music.grid)
   const over = counts.out - end
-  const name = quotedSection(facts, index)
+  const song = quotedSection(facts, index)
   if (counts.total === 0) {
-    const text = `Nothing of ${name} is left between its in-point and its out-point.`
+    const text = say('checksRide.nothingRidden', { song })
     const fixes = [end - counts.in >= unit.eight ? dropOut(section) : undefined]
     return { rule: 'nothingRidden', severity: 'problem', text, why: ARITHMETIC, fixes }
   }
@@ -33,7 +33,7 @@ function judge(facts: Facts, section: Section, index: number): Noticed | undefin
   return {
     rule: 'outPastSong',
     severity: 'problem',
-    text: `The out-point of ${name} is ${formatEights(Math.max(1, Math.round(over)), unit.eight)} past the end of the song.`,
+    text: say('checksRide.outPastSong', { song, counts: Math.max(1, Math.round(over)), unit: unit.eight }),
     why: ARITHMETIC,
     amount: over,
     fixes: [end - counts.in >= unit.eight ? dropOut(section) : undefined],
@@ -41,6 +41,6 @@ function judge(facts: Facts, section: Section, index: number): Noticed | undefin
 }
 
 const dropOut = ({ id }: Section): Fix =>
-  fix('Move the out-point to the song’s last whole eight', 'Moved the out-point to the song’s last whole eight', (ride) =>
+  fix(say('checksRide.endAtLastEight'), say('checksRide.endedAtLastEight'), (ride) =>
     editSection(ride, id, ({ outCount: _, ...section }) => section),
   )

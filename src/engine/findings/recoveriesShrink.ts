@@ -1,7 +1,7 @@
 import { isCatchBreath } from '#engine/recovery/catchBreath.ts'
 import type { Bout } from '#engine/recovery/findBouts.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
 
@@ -14,9 +14,11 @@ export function recoveriesShrink(facts: Facts): Finding[] {
   return bouts.flatMap((third, index) => {
     const [first, second] = [bouts[index - 2], bouts[index - 1]]
     if (!first || !second || !(tightens(first, second) && tightens(second, third))) return []
-    const work = [first, second, third].map(({ workSeconds }) => formatDuration(workSeconds)).join(', ')
-    const rest = [first, second, third].map(({ have }) => formatDuration(have)).join(', ')
-    const text = `The hard bouts grow (${work}) while their recoveries shrink (${rest}).`
+    const three = [first, second, third]
+    const text = say('checksRide.recoveriesShrink', {
+      work: three.map(({ workSeconds }) => workSeconds),
+      rest: three.map(({ have }) => have),
+    })
     return [atBlock(facts, third.fromBlock, { rule: 'recoveriesShrink', severity: 'hint', text, why: COMMON_PRACTICE })]
   })
 }

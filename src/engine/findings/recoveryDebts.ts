@@ -1,17 +1,16 @@
 import type { PlayedBlock } from '#engine/played.ts'
 import { isCatchBreath } from '#engine/recovery/catchBreath.ts'
 import type { Bout } from '#engine/recovery/findBouts.ts'
-import { HANDBOOK_SOURCE, handbookRest } from '#engine/recovery/handbookRest.ts'
+import { handbookRest } from '#engine/recovery/handbookRest.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Block } from '#plan/model.ts'
+import { lengthText, quotedItem } from '#plan/names.ts'
 import { holdsTempo } from '#plan/songs/beatGrid.ts'
-import { sayLength } from '#plan/words.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { type Said, say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed, quoted } from './finding.ts'
+import { atBlock, COMMON_PRACTICE, fix, type Noticed, quoted } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 
 /** Debts under half a second are the beat's rounding. */
@@ -27,9 +26,14 @@ const SHORTEST_BOUT: Seconds = 5
 export function recoveryDebts(facts: Facts): Finding[] {
   return facts.recovery.bouts.flatMap((bout) => {
     if (!isWorthTelling(bout) || isCatchBreath(bout, facts.blocks, facts.rules)) return []
-    const have = bout.have < SMALLEST_DEBT ? 'no recovery' : `${formatDuration(bout.have)} of recovery`
-    const effort = bout.allOut ? 'all out' : `at effort ${formatNumber(bout.peak, 1)}`
-    const text = `${nameOf(facts, bout)} is ${formatDuration(bout.workSeconds)} ${effort} with ${have} after it; ${formatDuration(bout.need)} is needed.`
+    const text = say('checksRide.recoveryDebt', {
+      block: quoted(facts, bout.fromBlock),
+      last: bout.fromBlock === bout.toBlock ? undefined : quoted(facts, bout.toBlock),
+      work: bout.workSeconds,
+      at: bout.allOut ? null : bout.peak,
+      have: bout.have < SMALLEST_DEBT ? null : bout.have,
+      need: bout.need,
+    })
     const noticed: Noticed = {
       rule: 'recoveryDebt',
       severity: 'warning',
@@ -45,13 +49,8 @@ export function recoveryDebts(facts: Facts): Finding[] {
 const isWorthTelling = ({ debt, need, workSeconds }: Bout): boolean =>
   debt >= Math.max(SMALLEST_DEBT, SMALLEST_SHARE * need) && workSeconds >= SHORTEST_BOUT
 
-const nameOf = (facts: Facts, { fromBlock, toBlock }: Bout): string =>
-  fromBlock === toBlock ? quoted(facts, fromBlock) : `${quoted(facts, fromBlock)} to ${quoted(facts, toBlock)}`
-
-function sourceOf(bout: Bout): string {
-  if (!bout.allOut || !handbookRest(bout.workSeconds)) return COMMON_PRACTICE
-  return `${HANDBOOK_SOURCE} (times and ratios seen in a public copy)`
-}
+const sourceOf = ({ allOut, workSeconds }: Bout): Said =>
+  allOut && handbookRest(workSeconds) ? say('sources.workToRest') : COMMON_PRACTICE
 
 /** Moves the end of the recovery into the block after it, so that their song stays as long. */
 function takeFromNext(facts: Facts, bout: Bout): Fix | undefined {
@@ -65,9 +64,8 @@ function takeFromNext(facts: Facts, bout: Bout): Fix | undefined {
   const [longer, shorter] = [rest.block.length.counts + counts, next.block.length.counts - counts]
   // At least as much has to be left of the next one as it gives.
   if (shorter < counts) return undefined
-  const [here, there] = [inQuotes(rest.block), inQuotes(next.block)]
-  const size = sayLength({ counts }, eight)
-  return fix(`Give ${here} ${size} of ${there}`, `Gave ${here} ${size} of ${there}`, (ride) =>
+  const said = { block: quotedItem(rest.block), next: quotedItem(next.block), length: lengthText({ counts }, eight) }
+  return fix(say('checksRide.giveFromNext', said), say('checksRide.gaveFromNext', said), (ride) =>
     editBlock(
       editBlock(ride, rest.block.id, (block) => ({ ...block, length: { counts: longer } })),
       next.block.id,

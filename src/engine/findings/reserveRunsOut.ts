@@ -2,22 +2,22 @@ import { calibrationOf } from '#engine/demand/calibration.ts'
 import { legsOf, pedalling } from '#engine/demand/ridden.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import { restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import { sizeWords } from '#engine/ledger/settingWords.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix, RiderReport } from '#engine/report.ts'
 import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { reserveAt, reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { NOTHING_LEFT } from '#engine/reserve/reserveReport.ts'
-import { formatClock } from '#units/formatClock.ts'
+import { quotedItem, riderInSentence } from '#plan/names.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { atBlock, fix, inQuotes, type Noticed } from './finding.ts'
+import { atBlock, fix, type Noticed } from './finding.ts'
 import { blockFix } from './fixes/blockFix.ts'
+import { turnWords } from './fixes/resistanceFix.ts'
 
-const WHY =
-  'critical-power model with three published recoveries (Skiba et al., Med Sci Sports Exerc 2012 and Eur J Appl Physiol 2015; Ferguson et al., J Appl Physiol 2010); an estimate for a modelled rider'
+const WHY = say('sources.criticalPower')
 
 /**
  * The block in which a rider's reserve has run out by most of the recoveries; what one of them alone says stays in the
@@ -34,7 +34,16 @@ export function reserveRunsOut(facts: Facts): Finding[] {
       rule: 'reserveRunsOut',
       of: report.rider.id,
       severity: report.reference ? 'problem' : 'warning',
-      text: `The reserve of the ${report.rider.name} ${sayRunsOut(report)} in ${inQuotes(played.block)} at ${formatClock(runsOut.at)}${sayParting(runsOut.recoveries)}${advice(facts, steps)}.`,
+      text: say('checksRide.reserveRunsOut', {
+        rider: riderInSentence(report.rider),
+        block: quotedItem(played.block),
+        at: runsOut.at,
+        // Somewhat stronger legs on a somewhat lighter bike would have enough.
+        may: report.band.mayLast(),
+        models: runsOut.recoveries,
+        of: RECOVERIES.length,
+        less: steps === null ? null : knobSize(steps, facts.ride.bike),
+      }),
       why: WHY,
       amount: -Math.min(...byRecovery.map(({ minimum }) => minimum.share)),
       fixes: () => [lighter(facts, played, steps), report.reference ? undefined : easierOption(facts, played, steps)],
@@ -42,17 +51,6 @@ export function reserveRunsOut(facts: Facts): Finding[] {
     return [atBlock(facts, played.index, noticed, runsOut.at)]
   })
 }
-
-/** "may run out" where somewhat stronger legs on a somewhat lighter bike would have enough. */
-const sayRunsOut = ({ band }: RiderReport): string => (band.mayLast() ? 'may run out' : 'runs out')
-
-const sayParting = (recoveries: number): string =>
-  recoveries === RECOVERIES.length ? '' : ` in ${numberWords(recoveries)} of ${numberWords(RECOVERIES.length)} models`
-
-const advice = ({ ride }: Facts, steps: KnobSteps | null): string =>
-  steps === null
-    ? '; it needs an easier block or a longer recovery before it'
-    : `; ${sizeWords(steps, ride.bike)} less would see them through`
 
 /** Fewest steps off the block with which its end leaves something in reserve by most recoveries; null where base does not do it. */
 function stepsOff({ ride, ledger }: Facts, played: PlayedBlock, { rider, reserve }: RiderReport): KnobSteps | null {
@@ -72,14 +70,16 @@ function stepsOff({ ride, ledger }: Facts, played: PlayedBlock, { rider, reserve
   return null
 }
 
-function lighter({ ride, blocks }: Facts, { block }: PlayedBlock, steps: KnobSteps | null): Fix | undefined {
+function lighter(facts: Facts, { block }: PlayedBlock, steps: KnobSteps | null): Fix | undefined {
+  const { ride, blocks } = facts
   const calls = steps === null ? null : shiftTotal(ride, blocks, block.id, -steps)
   if (steps === null || calls === null) return undefined
-  const size = amountOfKnob(steps, ride.bike)
-  return fix(`Take ${size} off`, `Took ${size} off ${inQuotes(block)}`, (before) => restate(before, calls))
+  return fix(...turnWords(facts, block, -steps), (before) => restate(before, calls))
 }
 
 function easierOption({ ride }: Facts, { block }: PlayedBlock, steps: KnobSteps | null): Fix {
   const less = steps === null ? 'at base, same legs' : `${sizeWords(steps, ride.bike)} less, same legs`
-  return blockFix(block, `Offer “${less}”`, `Offered an easier option in ${inQuotes(block)}`, { easier: { text: less } })
+  return blockFix(block, say('checksRide.offerEasier', { words: less }), say('checksRide.offeredEasier', { block: quotedItem(block) }), {
+    easier: { text: less },
+  })
 }

@@ -1,9 +1,9 @@
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE, ofRide, quoted } from './finding.ts'
 
-const FIRST_CLASS = 'Brogan and others 2017, Am J Med 130:484–487: muscle breakdown after a first class'
+const FIRST_CLASS = say('sources.firstClass')
 
 /** The trade's cautions, each where the plan gives cause for it. */
 export function safety(facts: Facts): Finding[] {
@@ -14,7 +14,7 @@ export function safety(facts: Facts): Finding[] {
 function newcomers({ ride, recovery, rules }: Facts): Finding[] {
   const [first] = recovery.bouts
   if (ride.level !== 'beginner' || !first) return []
-  const text = `Newcomers build up slowly: before the first effort of ${formatNumber(rules.hardEffort)} or more, give them a ceiling and leave to sit out.`
+  const text = say('checksRide.newcomers', { from: rules.hardEffort })
   return [ofRide({ rule: 'newcomers', severity: 'hint', text, why: FIRST_CLASS }, first.from)]
 }
 
@@ -22,6 +22,6 @@ function newcomers({ ride, recovery, rules }: Facts): Finding[] {
 function allOut(facts: Facts): Finding[] {
   const first = facts.blocks.find(({ block, from, to }) => block.allOut && to > from)
   if (!first) return []
-  const text = `${quoted(facts, first.index)} is all-out: riders with symptoms or a known condition need clearance where your screening says so; stop on dizziness, chest pain or unusual breathlessness.`
+  const text = say('checksRide.allOutCare', { block: quoted(facts, first.index) })
   return [atBlock(facts, first.index, { rule: 'allOutCare', severity: 'hint', text, why: COMMON_PRACTICE })]
 }

@@ -2,6 +2,7 @@ import { accentsOf, imbalanceOf, type Sides } from '#engine/cadence/balanceSides
 import { otherFoot } from '#engine/cadence/trackFeet.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editSection } from '#plan/edits.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, fix, ofRide, quotedSection } from './finding.ts'
 
@@ -10,8 +11,8 @@ export function sideBalance(facts: Facts): Finding[] {
   const { balance, rules } = facts
   const { right, left, imbalance } = balance
   if (imbalance === null || imbalance <= rules.balanceHint) return []
-  const [more, less] = right > left ? ['right', 'left'] : ['left', 'right']
-  const text = `The ${more} foot takes ${Math.max(right, left)} accents, the ${less} ${Math.min(right, left)}.`
+  const [more, less] = right > left ? (['right', 'left'] as const) : (['left', 'right'] as const)
+  const text = say('checksRide.sideBalance', { more, most: balance[more], less, least: balance[less] })
   const severity = imbalance > rules.balanceWarning ? 'warning' : 'hint'
   return [
     ofRide({ rule: 'sideBalance', severity, text, why: COMMON_PRACTICE, amount: imbalance, fixes: () => [otherLead(facts, imbalance)] }),
@@ -32,8 +33,8 @@ function otherLead(facts: Facts, imbalance: number): Fix | undefined {
   if (!best) return undefined
   const { id, lead } = ride.sections[best.index]!
   const foot = otherFoot(lead!)
-  const name = quotedSection(facts, best.index)
-  return fix(`Lead ${name} with the ${foot} foot`, `Led ${name} with the ${foot} foot`, (before) =>
+  const said = { song: quotedSection(facts, best.index), foot }
+  return fix(say('checksRide.leadWith', said), say('checksRide.ledWith', said), (before) =>
     editSection(before, id, (section) => ({ ...section, lead: foot })),
   )
 }

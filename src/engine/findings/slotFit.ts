@@ -1,5 +1,5 @@
 import type { Finding } from '#engine/report.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, ofRide } from './finding.ts'
 
@@ -8,11 +8,11 @@ export function slotFit({ overall, rules, ride }: Facts): Finding[] {
   const { slack, total } = overall
   const why = COMMON_PRACTICE
   if (slack < -1e-6) {
-    const text = `The ride is ${formatDuration(-slack)} longer than its slot of ${formatDuration(overall.slot)}.`
+    const text = say('checksRide.slotOverrun', { over: -slack, length: overall.slot })
     return [ofRide({ rule: 'slotOverrun', severity: 'problem', text, why, amount: -slack }, overall.slot)]
   }
   const spare = slack - rules.startDrift - rules.fitUnder
   if (spare <= 0 || ride.sections.length === 0) return []
-  const text = `${formatDuration(slack)} of the slot is not planned, more than a late start takes.`
+  const text = say('checksRide.slotUnused', { left: slack })
   return [ofRide({ rule: 'slotUnused', severity: 'hint', text, why, amount: spare }, total)]
 }

@@ -1,8 +1,10 @@
-import { placeOverBase } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { Finding } from '#engine/report.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
-import { eachBlock, inQuotes } from './finding.ts'
+import { eachBlock } from './finding.ts'
 import { type Excess, resistanceFix } from './fixes/resistanceFix.ts'
 import { needOf } from './needOf.ts'
 
@@ -23,7 +25,12 @@ export function tooLight(facts: Facts): Finding[] {
     return {
       rule: need.rule,
       severity: over <= 0 ? 'problem' : 'warning',
-      text: `${inQuotes(played.block)} ${need.doing} ${over === 0 ? 'at ' : ''}${placeOverBase(over, ride.bike)}; at least ${placeOverBase(need.least, ride.bike)} keeps the legs in charge.`,
+      text: say('checksKnob.tooLight', {
+        block: quotedItem(played.block),
+        doing: need.doing,
+        at: knobSize(over, ride.bike),
+        needed: knobSize(need.least, ride.bike),
+      }),
       why: need.why,
       amount: missing,
       fixes: () => [resistanceFix(facts, played.index, target, excess)],

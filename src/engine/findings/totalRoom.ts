@@ -1,8 +1,8 @@
 import { ruleAt, sizeAt } from '#engine/anotherBike/turnsAt.ts'
 import type { Room } from '#engine/demand/stepsToClose.ts'
-import { amountOfKnob, placeOverBase } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { PlayedBlock } from '#engine/played.ts'
-import { formatSetting, formatSettingRange } from '#units/formatSetting.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { needOf } from './needOf.ts'
 
@@ -23,11 +23,13 @@ function leasts(facts: Facts, played: PlayedBlock): End[] {
   const { ledger, ride } = facts
   const { floor, base } = ledger.limits
   const need = needOf(facts, played)
-  const ends: End[] = [{ total: floor, reason: 'the knob is at its loosest' }]
+  const ends: End[] = [{ total: floor, reason: say('checksKnob.knobLoosest') }]
   if (played.cadence.kind !== 'still' && played.block.resistance.kind !== 'allOff')
-    ends.push({ total: Math.max(floor, base), reason: 'there is nothing left to take off above base' })
-  if (need)
-    ends.push({ total: base + need.least, reason: `it ${need.doing}, which takes at least ${placeOverBase(need.least, ride.bike)}` })
+    ends.push({ total: Math.max(floor, base), reason: say('checksKnob.nothingOverBase') })
+  if (need) {
+    const reason = say('checksKnob.needs', { doing: need.doing, least: knobSize(need.least, ride.bike) })
+    ends.push({ total: base + need.least, reason })
+  }
   return [...ends, ...checkpointEnd(facts, played, 'from')]
 }
 
@@ -36,25 +38,24 @@ function mosts(facts: Facts, played: PlayedBlock): End[] {
   const { base, ceiling } = ledger.limits
   const { block, index } = played
   const { max, stepsPerUnit } = ride.bike
-  const ends: End[] = [{ total: ceiling, reason: `the knob ends at ${formatSetting(max * stepsPerUnit, stepsPerUnit)}` }]
+  const ends: End[] = [{ total: ceiling, reason: say('checksKnob.knobEnds', { at: max * stepsPerUnit, stepsPerUnit }) }]
   if (played.cadence.kind !== 'still' && Math.max(block.effort.from, block.effort.to) <= rules.easyTotalEffort) {
     const steps = ruleAt(facts, played, rules.easyTotal, 'atMost')
-    ends.push({ total: base + steps, reason: `${placeOverBase(steps, ride.bike)} is the most for so easy an effort` })
+    ends.push({ total: base + steps, reason: say('checksKnob.easyMost', { most: knobSize(steps, ride.bike) }) })
   }
   if (index === blocks.length - 1 && played.cadence.kind !== 'still') {
     const steps = ruleAt(facts, played, rules.endTotal, 'atMost')
-    ends.push({ total: base + steps, reason: `a class ends on no more than ${placeOverBase(steps, ride.bike)}` })
+    ends.push({ total: base + steps, reason: say('checksKnob.endMost', { most: knobSize(steps, ride.bike) }) })
   }
   const { before } = played.ledger
   if (index > 0 && block.resistance.kind !== 'byFeel' && before.nominal >= base) {
     const steps = sizeAt(facts, played, rules.largestAdded)
-    ends.push({ total: before.nominal + steps, reason: `${amountOfKnob(steps, ride.bike)} is the most to add in one call` })
+    ends.push({ total: before.nominal + steps, reason: say('checksKnob.addedMost', { most: knobSize(steps, ride.bike) }) })
   }
   return [...ends, ...checkpointEnd(facts, played, 'to')]
 }
 
 function checkpointEnd({ ride }: Facts, { ledger: { checkpoint } }: PlayedBlock, end: 'from' | 'to'): End[] {
   if (!checkpoint || (checkpoint.orMore && end === 'to')) return []
-  const range = formatSettingRange(checkpoint, ride.bike.stepsPerUnit)
-  return [{ total: checkpoint[end], reason: `riders are told that they should be at ${range} there` }]
+  return [{ total: checkpoint[end], reason: say('checksKnob.toldThere', { told: checkpoint, stepsPerUnit: ride.bike.stepsPerUnit }) }]
 }

@@ -1,13 +1,16 @@
 import { type EffortLine, effortLines, partFrom, secondsUpTo } from '#engine/recovery/effortLines.ts'
 import type { Finding, Fix } from '#engine/report.ts'
-import { formatDuration } from '#units/formatDuration.ts'
 import { EIGHT, type Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { ofRide } from './finding.ts'
 import { lengthFix } from './fixes/lengthFix.ts'
 import { hasNoEnd } from './hasNoEnd.ts'
 
-const WHY = 'common practice; ACSM’s Complete Guide to Fitness & Health: a warm-up of 5–10 min at least'
+const WHY = say('sources.warmUp')
+
+const MISSING = { warmUp: 'checksRide.noWarmUp', coolDown: 'checksRide.noCoolDown' } as const
+const SHORT = { warmUp: 'checksRide.shortWarmUp', coolDown: 'checksRide.shortCoolDown' } as const
 
 /** The time before the first working effort and the easy time at the end, against their share of the class and their minutes. */
 export function warmUpAndCoolDown(facts: Facts): Finding[] {
@@ -24,7 +27,7 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
     const need = Math.max((rules.warmUpShare / 100) * riding, full ? rules.warmUpMinutes * 60 : 0)
     const before = lines[lines.indexOf(hard) - 1]
     const fixes = [extendByClock(facts, before, need - warmUp, { easy: 1, need: rules.warmUpShare / 100 })]
-    if (warmUp < need - 0.5) found.push(tooShort('warmUp', 'warm-up', warmUp, need, start, fixes))
+    if (warmUp < need - 0.5) found.push(tooShort('warmUp', warmUp, need, start, fixes))
   }
   if (hasNoEnd(facts)) return found
   const need = Math.max((rules.coolDownShare / 100) * riding, full ? rules.coolDownMinutes * 60 : 0)
@@ -32,22 +35,12 @@ export function warmUpAndCoolDown(facts: Facts): Finding[] {
   // Of a ramp only the easy end counts, and stretching it stretches that end in proportion.
   const growth = { easy: secondsUpTo(last, rules.coolDownEffort) / (last.to - last.from), need: rules.coolDownShare / 100 }
   const fixes = [coolDown > 0 ? extendByClock(facts, last, need - coolDown, growth) : undefined]
-  if (coolDown < need - 0.5) found.push(tooShort('coolDown', 'cool-down', coolDown, need, end, fixes))
+  if (coolDown < need - 0.5) found.push(tooShort('coolDown', coolDown, need, end, fixes))
   return found
 }
 
-function tooShort(
-  rule: 'warmUp' | 'coolDown',
-  name: string,
-  have: Seconds,
-  need: Seconds,
-  at: Seconds,
-  fixes: (Fix | undefined)[],
-): Finding {
-  const text =
-    have < 0.5
-      ? `There is no ${name}; ${formatDuration(need)} is usual for this class.`
-      : `The ${name} lasts ${formatDuration(have)}; ${formatDuration(need)} is usual for this class.`
+function tooShort(rule: 'warmUp' | 'coolDown', have: Seconds, need: Seconds, at: Seconds, fixes: (Fix | undefined)[]): Finding {
+  const text = have < 0.5 ? say(MISSING[rule], { need }) : say(SHORT[rule], { have, need })
   return ofRide({ rule, severity: 'warning', text, why: WHY, amount: need - have, fixes }, at)
 }
 

@@ -1,13 +1,12 @@
 import { sizeAt } from '#engine/anotherBike/turnsAt.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatSetting } from '#units/formatSetting.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { atBlock, COMMON_PRACTICE } from './finding.ts'
-import { totalFix } from './fixes/resistanceFix.ts'
+import { statedFix } from './fixes/resistanceFix.ts'
 
 /**
  * Riders who have long been far apart on the knob: a stated total, or a checkpoint, would bring them together. Where an
@@ -37,15 +36,13 @@ const spreadOf = ({ ledger: { after } }: PlayedBlock): KnobSteps => (after.low =
 function tell(facts: Facts, first: number, end: number, lasts: number): Finding {
   const { blocks, ride } = facts
   const spread = Math.max(...blocks.slice(first, end).map(spreadOf))
-  const { ledger } = blocks[first]!
-  const { nominal } = ledger.after
-  const total = formatSetting(nominal, ride.bike.stepsPerUnit)
+  const total = blocks[first]!.ledger.after.nominal
   return atBlock(facts, first, {
     rule: 'wideSpread',
     severity: 'hint',
-    text: `For ${formatDuration(lasts)} riders may be ${amountOfKnob(spread, ride.bike)} apart; say where they should be.`,
+    text: say('checksKnob.wideSpread', { seconds: lasts, size: knobSize(spread, ride.bike) }),
     why: COMMON_PRACTICE,
     amount: lasts,
-    fixes: () => [totalFix(facts, first, nominal, `State the total: ${total}`, `Stated the total ${total}`)],
+    fixes: () => [statedFix(facts, first, total)],
   })
 }

@@ -1,6 +1,6 @@
 import type { Finding } from '#engine/report.ts'
 import { mostWork } from '#engine/shape/mostWork.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { say } from '#words/said.ts'
 import type { Facts } from './facts.ts'
 import { COMMON_PRACTICE, ofRide } from './finding.ts'
 
@@ -9,7 +9,6 @@ export function workShare({ ride, rules, overall }: Facts): Finding[] {
   const most = mostWork(ride.level, rules)
   const share = overall.workShare * 100
   if (share <= most + 1e-9) return []
-  const article = ride.level === 'advanced' ? 'an' : 'a'
-  const text = `${Math.round(share)} % of the riding is at effort ${formatNumber(rules.workEffort)} or more; for ${article} ${ride.level} class ${formatNumber(most)} % is usual.`
+  const text = say('checksRide.workShare', { share: overall.workShare, from: rules.workEffort, level: ride.level, most: most / 100 })
   return [ofRide({ rule: 'workShare', severity: 'warning', text, why: COMMON_PRACTICE, amount: share - most })]
 }

@@ -14,8 +14,6 @@ const ROWS: readonly HandbookRow[] = [
   { work: { from: 180, to: Number.POSITIVE_INFINITY }, restPerWork: { low: 1, high: 3 } },
 ]
 
-export const HANDBOOK_SOURCE = 'NSCA Essentials of Strength Training and Conditioning, 4th ed., work-to-rest table'
-
 /**
  * Rest after an all-out bout: the row's range where one holds the bout, and between two rows
  * the ratios on a straight line from the end of the one to the start of the next. Undefined

@@ -7,6 +7,7 @@ import { limitsOf } from '#plan/ledger/limits.ts'
 import type { Level, Ride } from '#plan/model.ts'
 import { isOutOfSaddle } from '#plan/posture.ts'
 import type { Rpm, Seconds } from '#units/units.ts'
+import type { Said } from '#words/said.ts'
 import { DIFFICULTY_BANDS, type DifficultyFigures, type DifficultyPart, difficultyPoints } from './difficulty.ts'
 import type { Measures } from './measures.ts'
 import type { Overall } from './overall.ts'
@@ -19,7 +20,7 @@ export interface DifficultyReport {
   readonly figures: DifficultyFigures
   readonly parts: Record<DifficultyPart, number>
   /** The two parts that add most, in words; fewer where nothing adds. */
-  readonly reasons: readonly { readonly part: DifficultyPart; readonly points: number; readonly text: string }[]
+  readonly reasons: readonly { readonly part: DifficultyPart; readonly points: number; readonly text: Said }[]
   /** Whether it lies in the band looked for at each level. */
   readonly level: Record<Level, 'below' | 'inside' | 'above'>
 }

@@ -1,38 +1,36 @@
 import { exactSteps } from '#engine/anotherBike/stepsOfTurns.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { Bike } from '#plan/model.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { type Said, say } from '#words/said.ts'
 import type { DifficultyFigures, DifficultyPart } from './difficulty.ts'
 
 /** Whether the turns of the figures are the bike's own. */
 const isTypical = (bike: Bike): boolean => bike.unit === 'turn' && exactSteps(1, bike, bike.referenceRpm) === bike.stepsPerUnit
 
 /** One part of a difficulty in the trade's words: "jumps on 4", "a recovery of 24 s". */
-export function sayReason(part: DifficultyPart, figures: DifficultyFigures, bike: Bike): string {
-  const percent = (share: number) => `${Math.round(100 * share)} %`
+export function sayReason(part: DifficultyPart, figures: DifficultyFigures, bike: Bike): Said {
   switch (part) {
     case 'hardShare':
-      return `${percent(figures.hardShare)} of the time at hard effort`
+      return say('figures.hardShare', { share: figures.hardShare })
     case 'longestHard':
-      return `a hard bout of ${formatDuration(figures.longestHard)}`
-    case 'shortestRecovery':
-      return (figures.shortestRecovery ?? 0) < 0.5
-        ? 'a hard bout with no recovery'
-        : `a recovery of ${formatDuration(figures.shortestRecovery ?? 0)}`
+      return say('figures.longestHard', { seconds: figures.longestHard })
+    case 'shortestRecovery': {
+      const seconds = figures.shortestRecovery ?? 0
+      return seconds < 0.5 ? say('figures.noRecovery') : say('figures.shortestRecovery', { seconds })
+    }
     case 'changesPerMinute':
-      return `${formatNumber(figures.changesPerMinute, 1)} changes of posture or move a minute`
+      return say('figures.changesPerMinute', { changes: figures.changesPerMinute })
     case 'fastestMove':
-      return `a move on ${figures.fastestMove} counts`
+      return say('figures.fastestMove', { counts: figures.fastestMove ?? 0 })
     case 'longestStanding':
-      return `${formatDuration(figures.longestStanding)} of standing`
+      return say('figures.longestStanding', { seconds: figures.longestStanding })
     case 'highestTurns':
       return isTypical(bike)
-        ? `a total of ${amountOfKnob(Math.round(figures.highestTurns * bike.stepsPerUnit), bike)} over base`
-        : 'the heaviest total'
+        ? say('figures.highestTurns', { size: knobSize(Math.round(figures.highestTurns * bike.stepsPerUnit), bike) })
+        : say('figures.heaviest')
     case 'cadenceOutside':
-      return `legs ${formatNumber(figures.cadenceOutside, 0)} rev/min outside their range`
+      return say('figures.cadenceOutside', { rpm: figures.cadenceOutside })
     case 'doubleTimeShare':
-      return `${percent(figures.doubleTimeShare)} in double time`
+      return say('figures.doubleTimeShare', { share: figures.doubleTimeShare })
   }
 }

@@ -1,7 +1,7 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { RecoveryReport } from '#engine/recovery/findBouts.ts'
 import type { Seconds } from '#units/units.ts'
+import { type Said, say } from '#words/said.ts'
 import type { Measures } from './measures.ts'
 import type { Overall } from './overall.ts'
 import { rankCorrelation } from './rankCorrelation.ts'
@@ -21,7 +21,7 @@ export interface ShapeReport {
   /** The longest easy stretch between first and last hard bout: its middle as a share of the ride. */
   readonly rest: { readonly at: number; readonly seconds: Seconds } | null
   /** In one sentence. */
-  readonly sentence: string
+  readonly sentence: Said
 }
 
 /** The arc in measures and in plain words. */
@@ -88,13 +88,7 @@ function highShare({ pieces, maximum }: StrainCurve): number {
   return all > 0 ? high / all : 0
 }
 
-function sentenceOf(waves: readonly Wave[], lastPeak: number | null, rest: ShapeReport['rest']): string {
-  if (waves.length === 0) return 'No peak stands out.'
-  const count = `${numberWords(waves.length)} ${waves.length === 1 ? 'peak' : 'peaks'}`
-  const parts = [
-    `${count[0]!.toUpperCase()}${count.slice(1)}`,
-    ...(lastPeak === null ? [] : [`the last hardest bout at ${Math.round(100 * lastPeak)} %`]),
-    ...(rest === null ? [] : [`the longest rest at ${Math.round(100 * rest.at)} %`]),
-  ]
-  return `${parts.join(', ')}.`
+function sentenceOf(waves: readonly Wave[], lastPeak: number | null, rest: ShapeReport['rest']): Said {
+  if (waves.length === 0) return say('figures.noPeak')
+  return say('figures.shape', { peaks: waves.length, lastHardest: lastPeak, longestRest: rest?.at ?? null })
 }

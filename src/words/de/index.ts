@@ -4,16 +4,23 @@ import { actions } from './actions.ts'
 import { app } from './app.ts'
 import { backup } from './backup.ts'
 import { calibrating } from './calibrating.ts'
+import { checkKinds } from './checkKinds.ts'
 import { checkList } from './checkList.ts'
 import { checks } from './checks.ts'
+import { checksCues } from './checksCues.ts'
+import { checksKnob } from './checksKnob.ts'
+import { checksRide } from './checksRide.ts'
+import { checksRiding } from './checksRiding.ts'
 import { commands } from './commands.ts'
 import { documents } from './documents.ts'
 import { drafting } from './drafting.ts'
 import { drafts } from './drafts.ts'
 import { exports } from './exports.ts'
 import { fields } from './fields.ts'
+import { figures } from './figures.ts'
 import { fit } from './fit.ts'
 import { handover } from './handover.ts'
+import { heard } from './heard.ts'
 import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
@@ -39,6 +46,7 @@ import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { shelf } from './shelf.ts'
 import { songs } from './songs.ts'
+import { sources } from './sources.ts'
 import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
@@ -49,17 +57,24 @@ export const de: Catalogue = {
   app,
   backup,
   calibrating,
+  checkKinds,
   checkList,
   checks,
+  checksCues,
+  checksKnob,
+  checksRide,
+  checksRiding,
   commands,
   documents,
   drafting,
   drafts,
   exports,
   fields,
+  figures,
   fit,
   handover,
   keys,
+  heard,
   languages,
   leading,
   led,
@@ -85,6 +100,7 @@ export const de: Catalogue = {
   shelf,
   songs,
   speech,
+  sources,
   start,
   storage,
   teaching,

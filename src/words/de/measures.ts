@@ -27,11 +27,32 @@ const unitOf: typeof en.measures.unitOf = (unit, several) => UNITS[unit]?.[sever
 const settingOf: typeof en.measures.settingOf = (steps, { unit, stepsPerUnit }) =>
   `${setting(steps, stepsPerUnit)} ${unitOf(unit, steps === 0 || Math.abs(steps) > stepsPerUnit)}`
 
+const knob: typeof en.measures.knob = (size) => settingOf(size.steps, size)
+
+const overBase: typeof en.measures.overBase = (size) =>
+  size.steps === 0
+    ? 'Grundwiderstand'
+    : `${knob({ ...size, steps: Math.abs(size.steps) })} ${size.steps > 0 ? 'über' : 'unter'} Grundwiderstand`
+
+const standing: typeof en.measures.standing = ({ low, nominal, high }, stepsPerUnit) => {
+  if (low === null) return high === null ? `etwa ${setting(nominal, stepsPerUnit)}` : `${setting(high, stepsPerUnit)} oder weniger`
+  return high === null ? `${setting(low, stepsPerUnit)} oder mehr` : settingRange({ from: low, to: high }, stepsPerUnit)
+}
+
+const rpmRange: typeof en.measures.rpmRange = ({ from, to }, decimals = 1) => {
+  const [first, last] = [number(from, decimals), number(to, decimals)]
+  return first === last ? `${first} U/min` : `${first}–${last} U/min`
+}
+
 export const measures: typeof en.measures = {
   eights,
   settingRange,
   unitOf,
   settingOf,
+  knob,
+  overBase,
+  standing,
+  rpmRange,
   rpm: (rpm, decimals = 0) => `${number(rpm, decimals)} U/min`,
   bpm: (bpm, decimals = 1) => `${number(bpm, decimals)} bpm`,
 }

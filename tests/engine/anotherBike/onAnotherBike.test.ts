@@ -40,8 +40,8 @@ describe('a ride shown on another bike', () => {
     const { findings } = onAnotherBike(ride, own, LEVELS_BIKE)
     expect(findings.map(({ shownAs, ...rest }) => rest)).toEqual(own.findings)
     const light = findings.find(({ rule }) => rule === 'lightStanding')!
-    expect(light.text).toMatch(/turn/)
-    expect(light.shownAs).toBe('On “levels 1 to 24” “rise” stands at about 7.')
+    expect(told(light.text)).toMatch(/turn/)
+    expect(told(light.shownAs!)).toBe('On “levels 1 to 24”, “rise” is at about 7.')
     expect(findings.filter(({ rule, shownAs }) => rule === 'slotUnused' && shownAs)).toEqual([])
     expect(own.findings.every(({ shownAs }) => shownAs === undefined)).toBe(true)
   })

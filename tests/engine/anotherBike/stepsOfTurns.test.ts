@@ -11,6 +11,7 @@ import type { Bike, Block, Ride } from '#plan/model.ts'
 import { arbitraryCalibratedBike } from '#tests/support/arbitraryBike.ts'
 import { LEVELS_BIKE } from '#tests/support/bikes.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const rpm = fc.integer({ min: 45, max: 120 })
 /** What the rules say, and finer. */
@@ -162,38 +163,38 @@ describe('the rules of turns on another bike', () => {
   ])('ask for as much to stand on %s', (_, bike, pace, least, under, needed) => {
     expect(found(standing(bike, least, pace), 'lightStanding')).toBeUndefined()
     const light = found(standing(bike, least - 1, pace), 'lightStanding')!
-    expect(light.text).toBe(`“a” stands ${under} over base; at least ${needed} over base keeps the legs in charge.`)
+    expect(told(light.text)).toBe(`“a” stands at ${under} over base; it takes at least ${needed} over base for riders to stay in control.`)
     const repaired = light.fixes[0]!.command.apply(standing(bike, least - 1, pace))
     expect(found(repaired, 'lightStanding')).toBeUndefined()
     const loose = setDatum('loose').apply(standing(bike, least - 1, pace))
-    expect(found(loose, 'lightStanding')!.text).toBe(light.text)
+    expect(told(found(loose, 'lightStanding')!.text)).toBe(told(light.text))
   })
 
   it.each([
     // Three quarters of a turn over base are 95 W: 3 levels, a gear, and so on, rounded down.
-    ['levels', LEVELS_BIKE, 2, '3 levels over base; 2 levels is'],
-    ['gears', GEARS, 1, '2 gears over base; 1 gear is'],
-    ['a heavy knob', HEAVY, 1, '½ turn over base; ¼ turn is'],
-    ['a loose knob', LOOSE, 6, '1¾ turns over base; 1½ turns is'],
+    ['levels', LEVELS_BIKE, 2, '3 levels over base; 2 levels over base is'],
+    ['gears', GEARS, 1, '2 gears over base; 1 gear over base is'],
+    ['a heavy knob', HEAVY, 1, '½ turn over base; ¼ turn over base is'],
+    ['a loose knob', LOOSE, 6, '1¾ turns over base; 1½ turns over base is'],
   ])('allow as much for easy effort on %s', (_, bike, most, words) => {
     const easy = (steps: number) =>
       quietOnDemand(rideOn(bike, block('a', { resistance: at(steps), effort: { from: 2, to: 2 } }), block('b', { resistance: at(0) })))
     expect(found(easy(most), 'easyTotal')).toBeUndefined()
-    expect(found(easy(most + 1), 'easyTotal')!.text).toContain(words)
+    expect(told(found(easy(most + 1), 'easyTotal')!.text)).toContain(words)
   })
 
   it('tell riders where one call adds too much, riders are apart and the class ends, in the bike’s own steps', () => {
     const added = (bike: Bike, steps: number) => rideOn(bike, block('a', { resistance: at(0) }), block('b', { resistance: at(steps) }))
     expect(found(added(LOOSE, 12), 'largestAdded')).toBeUndefined()
-    expect(found(added(LOOSE, 13), 'largestAdded')!.text).toContain('adds 3¼ turns in one call; 3 turns is the most')
+    expect(told(found(added(LOOSE, 13), 'largestAdded')!.text)).toContain('adds 3¼ turns in one call; 3 turns is the most')
     expect(found(added(GEARS, 2), 'largestAdded')).toBeUndefined()
-    expect(found(added(GEARS, 3), 'largestAdded')!.text).toContain('adds 3 gears in one call; 2 gears is the most')
+    expect(told(found(added(GEARS, 3), 'largestAdded')!.text)).toContain('adds 3 gears in one call; 2 gears is the most')
     const apart = (bike: Bike, to: number) => rideOn(bike, block('a', { ...inSeconds(300), resistance: { kind: 'total', from: 0, to } }))
     expect(found(apart(LOOSE, 24), 'wideSpread')).toBeUndefined()
-    expect(found(apart(LOOSE, 25), 'wideSpread')!.text).toContain('6¼ turns apart')
+    expect(told(found(apart(LOOSE, 25), 'wideSpread')!.text)).toContain('6¼ turns apart')
     const ends = (bike: Bike, steps: number) => rideOn(bike, block('a', { ...inSeconds(240), resistance: at(steps) }))
     expect(found(ends(LOOSE, 4), 'endsHeavy')).toBeUndefined()
-    expect(found(ends(LOOSE, 5), 'endsHeavy')!.text).toContain('1 turn or less')
+    expect(told(found(ends(LOOSE, 5), 'endsHeavy')!.text)).toContain('1 turn over base or less')
   })
 
   it('are base itself where that weighs as much', () => {
@@ -211,7 +212,7 @@ describe('the rules of turns on another bike', () => {
     const easy = quietOnDemand(
       rideOn(wheel, block('a', { resistance: at(1), effort: { from: 2, to: 2 } }), block('b', { resistance: at(0) })),
     )
-    expect(found(easy, 'easyTotal')!.text).toContain('its total is 1 level over base; base is the most for that.')
+    expect(told(found(easy, 'easyTotal')!.text)).toContain('its resistance is 1 level over base; base is the most for that.')
   })
 
   it('are the rules of the house on its own bike', () => {

@@ -6,6 +6,7 @@ import { type Block, type Cue, isSet, type Level, type Ride } from '#plan/model.
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
+import { told } from '#tests/support/told.ts'
 import { sayReport } from './sayReport.ts'
 
 // A few findings of each rule, with how far past their line they are and what each of their repairs would change, kept as
@@ -46,10 +47,10 @@ function sayFinding({ rule, severity, text, why, at, block, amount, later, propo
   const before = new Set(linesOf(ride))
   const repairs = proposed.map(({ label, command }) => {
     const changed = linesOf(command.apply(ride)).filter((line) => !before.has(line)).map((line) => `    ${line}`) // biome-ignore format: one row
-    return [`  ${label}`, ...changed.slice(0, 6)].join('\n')
+    return [`  ${told(label)}`, ...changed.slice(0, 6)].join('\n')
   })
   const figures = sayReport({ severity, at, block, amount, later, why }, new Set()).trim().slice(2)
-  return [`${rule} ${text}`, `  ${figures}`, ...repairs].join('\n')
+  return [`${rule} ${told(text)}`, `  ${figures}`, ...repairs].join('\n')
 }
 
 const linesOf = (ride: Ride): string[] => sayReport(ride, new Set()).trim().split('\n')

@@ -30,6 +30,7 @@ import { lateLog, leadRide, leadStateAt, logOf, planOf, proposeCuts } from '#tes
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
 import { aSong } from '#tests/support/smallRide.ts'
 import { cameraClass, studioClass } from '#tests/support/soundClasses.ts'
+import { told } from '#tests/support/told.ts'
 import { sayReport } from './sayReport.ts'
 
 // What the engine makes of a ride beside its report, kept as text like the rest of this folder.
@@ -121,7 +122,7 @@ it('a ride as it is read on another bike', async () => {
       return {
         calls: blocks.map(({ ledger: { call, total, change, reading } }) => ({ call, total, change, reading })),
         said: cues.lines.map(({ cue: { text } }) => text),
-        shown: findings.flatMap(({ text, shownAs }) => (shownAs ? [`${text} ${shownAs}`] : [])),
+        shown: findings.flatMap(({ text, shownAs }) => (shownAs ? [`${told(text)} ${told(shownAs)}`] : [])),
       }
     })
   })

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { cadenceWindow, sayFit } from '#engine/cadence/cadenceWindow.ts'
 import { constantsOf } from '#engine/constants.ts'
 import { aBlock } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const rules = constantsOf({})
 
@@ -29,14 +30,15 @@ describe('how a cadence suits blocks', () => {
   const hill = aBlock('h', { terrain: 'hill' })
   const push = aBlock('p', { terrain: 'push' })
   it.each([
-    [66, [hill], 'suits the block'],
-    [66, [hill, hill], 'suits both'],
-    [66, [hill, push, hill], 'suits 2 of 3'],
+    [66, [hill], 'fits the block'],
+    [66, [hill, hill], 'fits both blocks'],
+    [66, [hill, push, hill], 'fits 2 of 3 blocks'],
     [43, [hill, push], 'too slow'],
     [132, [hill, push], 'too fast'],
-    [80, [hill, push], 'suits none'],
-    [80, [aBlock('s', { cadence: { rpm: 70 } })], ''],
+    [80, [hill, push], 'fits no block'],
+    [80, [aBlock('s', { cadence: { rpm: 70 } })], null],
   ])('%d rpm: %#', (rpm, blocks, said) => {
-    expect(sayFit(rpm, blocks, rules)).toBe(said)
+    const fit = sayFit(rpm, blocks, rules)
+    expect(fit && told(fit)).toBe(said)
   })
 })

@@ -142,7 +142,7 @@ describe('numbers that are spoken', () => {
     ['Nearly two minutes of this.', 's4b2', 'twenty-one seconds'],
   ])('tells what the plan has where %j in %s would have to be another sentence', (text, blockId, plan) => {
     const [wrong] = found(saying(text, blockId), 'cueNumbers')
-    expect(wrong?.text).toContain(`the plan is “${plan}”`)
+    expect(told(wrong!.text)).toContain(`the plan is “${plan}”`)
     expect(wrong?.fixes).toEqual([])
   })
 
@@ -197,7 +197,7 @@ describe('what is noticed about cues', () => {
   it('a call too close to a change, moved to where it can be acted on', () => {
     const ride = saying('Half turn on, up in four. Thirty seconds.', 's2b3', 'spark', { lead: { counts: 2 } })
     const [late] = found(ride, 'cueLate')
-    expect(late?.text).toBe(
+    expect(told(late!.text)).toBe(
       '“Half turn on, up in four. Thirty seconds.” ends 2 counts before “standing climb”; resistance and then posture needs 8.',
     )
     const after = applied(ride, late!)
@@ -209,7 +209,7 @@ describe('what is noticed about cues', () => {
     const words =
       'Now this is the one we have been waiting for, so get ready, hands wide, eyes up, breathe deep and hold on to the beat all the way through until the very end of this long and heavy climb'
     const [tight] = found(saying(words, 's2b7'), 'cueRoom')
-    expect(tight?.text).toMatch(/ takes \d+(\.\d)? s to say and has \d+(\.\d)? s\.$/)
+    expect(told(tight!.text)).toMatch(/ takes \d+(\.\d)? s to say and has \d+(\.\d)? s\.$/)
     expect(tight?.amount).toBeGreaterThan(0.25)
   })
 
@@ -221,15 +221,15 @@ describe('what is noticed about cues', () => {
       ],
     }))
     const [clash] = found(ride, 'cueCollisions')
-    expect(clash?.text).toContain('before “One and a half on, and here it comes now.” is over')
+    expect(told(clash!.text)).toContain('before “One and a half on, and here it comes now.” is over')
     expect(found(applied(ride, clash!), 'cueCollisions')).toEqual([])
   })
 
   it('a change nobody calls, worded from the ledger', () => {
     const ride = withBlock('spark', 's2b3', () => ({ cues: [] }))
     const [silent] = found(ride, 'unannounced')
-    expect(silent?.text).toBe('Nobody calls the change of resistance and posture into “standing climb”.')
-    expect(silent?.fixes[0]?.label).toBe('Announce “Half a turn on. Up.”')
+    expect(told(silent!.text)).toBe('No cue announces the change of resistance and posture into “standing climb”.')
+    expect(told(silent!.fixes[0]!.label)).toBe('Announce “Half a turn on. Up.”')
     const after = applied(ride, silent!)
     expect(found(after, 'unannounced')).toEqual([])
     expect(found(after, 'cueNumbers')).toEqual([])
@@ -243,14 +243,14 @@ describe('what is noticed about cues', () => {
     const ramp = withBlock('spark', 's4b3', () => ({ resistance: { kind: 'keep' }, cadence: { rpm: 90, rampTo: 105 }, cues: [] }))
     const step = computeRide(ramp).cues.changes.find(({ pace }) => pace)?.pace?.step
     expect(step && english.calls.pace(step)).toBe('pick it up to 105')
-    expect(found(ramp, 'unannounced')[0]?.fixes[0]?.label).toContain('Pick it up to 105.')
+    expect(told(found(ramp, 'unannounced')[0]!.fixes[0]!.label)).toContain('Pick it up to 105.')
   })
 
   it('a hard bout without a length, until “twenty seconds” is said', () => {
     const sprint = (text: string) => withBlock('ridge', 's11b2', () => ({ label: 'sprint', feel: undefined, cues: [cue(text)] }))
     const [hint, ...others] = found(sprint('One and a half on. Sprint!'), 'hardBoutWords').filter(({ blockId }) => blockId === 's11b2')
     expect(others).toEqual([])
-    expect(hint?.text).toBe('“sprint” is hard and the words do not say how long.')
+    expect(told(hint!.text)).toBe('“sprint” is hard and the cues don’t say how long.')
     const said = applied(sprint('One and a half on. Sprint!'), hint!)
     expect(found(said, 'hardBoutWords').filter(({ blockId }) => blockId === 's11b2')).toEqual([])
     expect(
@@ -260,10 +260,10 @@ describe('what is noticed about cues', () => {
 
   it('the first showing of a move without a form point, and never a later one', () => {
     const ride = demoRide('spark')
-    const jumps = found(ride, 'moveWithoutForm').filter(({ text }) => told(text).includes('first jump'))
+    const jumps = found(ride, 'moveWithoutForm').filter(({ text }) => told(text).includes('The first “jump”'))
     expect(jumps).toHaveLength(1)
     const after = applied(ride, jumps[0]!)
-    expect(found(after, 'moveWithoutForm').some(({ text }) => told(text).includes('first jump'))).toBe(false)
+    expect(found(after, 'moveWithoutForm').some(({ text }) => told(text).includes('The first “jump”'))).toBe(false)
     expect(computeRide(ride).cues.showings.find(({ move }) => move === 'jump')).toMatchObject({ first: 16, again: [19, 22] })
   })
 
@@ -281,7 +281,7 @@ describe('what is noticed about cues', () => {
     const count = report.blocks[line.block]!.countFrom!
     Object.assign(ride.sections[3]!.song!, { quiet: [{ from: count - 16, to: count }] })
     const [talk] = found(ride, 'quietKept')
-    expect(talk?.text).toContain('over a quiet stretch of “Quarter to Magnesium”')
+    expect(told(talk!.text)).toContain('over a no-talk zone in “Quarter to Magnesium”')
     expect(found(applied(ride, talk!), 'quietKept')).toEqual([])
     const counted = saying('Go', 's4b4', 'spark', { moment: 'countIn', lead: { counts: 0 } })
     Object.assign(counted.sections[3]!.song!, { quiet: [{ from: count - 16, to: count }] })
@@ -298,7 +298,7 @@ describe('what is noticed about cues', () => {
         cue(text, { id: 'b', moment: 'story', lead: { counts: 80 } }),
       ],
     }))
-    expect(found(ride, 'tooMuchTalk')[0]?.text).toMatch(/s of speech in 30 s, more than 15; the longest is “Keep the shoulders/)
+    expect(told(found(ride, 'tooMuchTalk')[0]!.text)).toMatch(/s of talking in 30 s, more than 15; the longest cue is “Keep the shoulders/)
     expect(found(demoRide('spark'), 'tooMuchTalk')).toEqual([])
   })
 
@@ -313,9 +313,9 @@ describe('what is noticed about cues', () => {
         cues: [cue('Sit now, take two and a half off and roll it all out')],
       },
     })
-    const [told] = found(strained, 'breathlessWords')
-    expect(told?.text).toContain('up to 8 come out well')
-    expect(told?.amount).toBe(13 - 8)
+    const [long] = found(strained, 'breathlessWords')
+    expect(told(long!.text)).toContain('up to 8 come out well')
+    expect(long?.amount).toBe(13 - 8)
   })
 })
 

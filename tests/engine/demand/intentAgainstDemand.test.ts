@@ -28,8 +28,8 @@ describe('intent against demand', () => {
     const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2 } })
     const before = computeRide(ride)
     const [found] = differences(before)
-    expect(found?.text).toBe(
-      '“push 1”, ½ turn over base at 92 rev/min, is about 4½ of 10 for the regular rider and you ask for 9; add one and a quarter.',
+    expect(told(found!.text)).toBe(
+      '“push 1”, ½ turn over base at 92 rpm, is about 4½ of 10 for the regular rider and you plan 9; add 1¼ turns.',
     )
     const after = computeRide(found!.fixes[0]!.command.apply(ride))
     expect(differences(after)).toEqual([])
@@ -70,7 +70,7 @@ describe('intent against demand', () => {
   it('offers to plan what the bike asks instead', () => {
     const ride = withPush({ resistance: { kind: 'total', from: 2, to: 2 } })
     const plan = differences(computeRide(ride))[0]!.fixes[1]!
-    expect(plan.label).toBe('Plan 4½ instead')
+    expect(told(plan.label)).toBe('Plan 4½ instead')
     expect(differences(computeRide(plan.command.apply(ride)))).toEqual([])
   })
 
@@ -90,7 +90,8 @@ describe('intent against demand', () => {
     const reasons = (change: Partial<Block>, bike: Partial<Ride['bike']> = {}) => {
       const ride = withPush(change)
       const found = computeRide({ ...ride, bike: { ...ride.bike, ...bike } })
-      return differences(found).find(({ blockId }) => blockId === 's4b2')?.text
+      const text = differences(found).find(({ blockId }) => blockId === 's4b2')?.text
+      return text && told(text)
     }
     expect(reasons({ effort: { from: 10, to: 10 }, resistance: { kind: 'total', from: 2, to: 2 } }, { max: 3 })).toContain(
       'the knob ends at 3',

@@ -6,6 +6,7 @@ import type { Block, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
 import { told } from '#tests/support/told.ts'
+import { say } from '#words/said.ts'
 
 const rideOf = (avoidMoves: string[], ...blocks: Block[]): Ride => ({
   ...smallRide(),
@@ -21,8 +22,8 @@ describe('moves to avoid', () => {
     expect(more).toEqual([])
     expect(finding).toMatchObject({
       blockId: 'a',
-      text: '“a” has “jump”, which this room does not do; ride it without, or take side lean on the same counts.',
-      why: 'this ride’s own list of moves to avoid',
+      text: say('checksRiding.avoidedMove', { block: say('names.quoted', { name: 'a' }), move: 'jump', instead: 'side lean' }),
+      why: say('sources.avoidedMoves'),
     })
     const [without, instead] = finding!.proposed.map(({ command }) => command.apply(ride).sections[0]!.blocks[0])
     expect(without).not.toHaveProperty('move')
@@ -32,7 +33,7 @@ describe('moves to avoid', () => {
 
   it('are not offered in place of one another', () => {
     const ride = rideOf(['jump', 'side lean', 'press'], aBlock('a', { move: { name: 'jump', counts: 8 }, posture: 'standing' }))
-    expect(foundIn(ride)[0]!.proposed.map(({ label }) => label)).toEqual(['Leave “jump” out'])
+    expect(foundIn(ride)[0]!.proposed.map(({ label }) => told(label))).toEqual(['Leave out “jump”'])
   })
 
   it('name hovering and jumps as terrain too, and a set once', () => {

@@ -6,6 +6,8 @@ import type { Block, Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
+import { say } from '#words/said.ts'
 
 const clocked = (id: string, change: Partial<Block> = {}) => aBlock(id, { ...inSeconds(60), cadence: { rpm: 80 }, ...change })
 const online = (blocks: Block[], more: Partial<Ride> = {}): Ride => ({
@@ -24,10 +26,10 @@ describe('a class to a camera', () => {
     const ride = online([clocked('a'), clocked('b', { resistance })])
     const [finding, ...more] = found(ride, 'feelWithChange')
     expect(more).toEqual([])
-    expect(finding).toMatchObject({ blockId: 'b', fixes: [{ label: 'Say it feels like a solid hill' }] })
+    expect(finding).toMatchObject({ blockId: 'b', fixes: [{ label: say('checksCues.sayFeel', { feel: 'solid hill' }) }] })
     expect(found(finding!.fixes[0]!.command.apply(ride), 'feelWithChange')).toEqual([])
     const anchored = { ...ride, bike: { ...ride.bike, feelAnchors: [{ feel: 'wet sand', setting: 4 }] } }
-    expect(found(anchored, 'feelWithChange')[0]!.fixes[0]!.label).toBe('Say it feels like a wet sand')
+    expect(told(found(anchored, 'feelWithChange')[0]!.fixes[0]!.label)).toBe('Say it feels like “wet sand”')
     expect(found(online([clocked('b', { resistance, cues: [cue('Two on, feels like wet sand.')] })]), 'feelWithChange')).toEqual([])
   })
 
@@ -70,7 +72,7 @@ describe('a class to a camera', () => {
   it('has no room to walk and nobody to mirror', () => {
     const ride = online([clocked('a', { walk: true }), clocked('b', { cues: [cue('Follow me up.')] })])
     expect(found(ride, 'walkOnline')).toHaveLength(1)
-    expect(found(ride, 'mirrorOnline').map(({ text }) => text)).toEqual([
+    expect(found(ride, 'mirrorOnline').map(({ text }) => told(text))).toEqual([
       '“Follow me up.” in “b” says “Follow me”; riders at home listen more than they see, so say what to do.',
     ])
     const looks = (text: string) => found(online([clocked('a', { cues: [cue(text)] })]), 'mirrorOnline').length > 0
@@ -88,7 +90,7 @@ describe('a class to a camera', () => {
       clocked(id, { terrain: 'stretch', cadence: 'legsStill', length: { seconds }, move: { name: 'stretch', counts: 8, side } })
     expect(found(online([side('l', 'left', 40), side('r', 'right', 20)]), 'stretchSides')[0]).toMatchObject({
       amount: 20,
-      text: 'The closing stretches hold the left side for 40 s and the right for 20 s; make them equal.',
+      text: say('checksCues.stretchSides', { longer: 'left', most: 40, shorter: 'right', least: 20 }),
     })
     expect(found(online([side('l', 'left', 40), side('r', 'right', 40)]), 'stretchSides')).toEqual([])
   })
@@ -99,17 +101,16 @@ describe('a class to a camera', () => {
       clocked('b', { ...inSeconds(60), cues: [cue('See you next week, all of you.', { moment: 'story', lead: { seconds: 0 } })] }),
     ]
     const ride = online(blocks)
-    expect(found(ride, 'closingWords')[0]).toMatchObject({
-      amount: 50,
-      text: '“See you next week, all of you.” in “b” ends 50 s after the slot.',
-    })
+    const [late] = found(ride, 'closingWords')
+    expect(late!.amount).toBe(50)
+    expect(told(late!.text)).toBe('“See you next week, all of you.” in “b” ends 50 s after class time is over.')
     expect(found({ ...ride, slotMinutes: 11 }, 'closingWords')).toEqual([])
   })
 
   it('has a briefing as long as its opening card takes', () => {
     const ride = online([clocked('a')])
     const [finding] = found(ride, 'openingCard')
-    expect(finding!.fixes[0]!.label).toMatch(/^Make the briefing \d0|5 s$/)
+    expect(told(finding!.fixes[0]!.label)).toMatch(/^Make the welcome \d0|5 s$/)
     expect(found(finding!.fixes[0]!.command.apply(ride), 'openingCard')).toEqual([])
   })
 
@@ -139,9 +140,9 @@ describe('a class to a camera', () => {
         for (const { id, rule, amount, fixes } of computeRide(ride).findings.filter((finding) => RULES.has(finding.rule))) {
           for (const { label, command } of fixes) {
             const next = command.apply(ride)
-            expect(parseRide(next).ok, `${id}: “${label}” breaks the ride`).toBe(true)
+            expect(parseRide(next).ok, `${id}: “${told(label)}” breaks the ride`).toBe(true)
             const left = found(next, rule).find((finding) => finding.id === id)
-            if (left) expect(left.amount ?? 1, `${id}: “${label}”`).toBeLessThan(amount ?? 1)
+            if (left) expect(left.amount ?? 1, `${id}: “${told(label)}”`).toBeLessThan(amount ?? 1)
           }
         }
       }),

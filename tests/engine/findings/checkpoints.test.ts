@@ -41,7 +41,7 @@ function repairs(ride: Ride, id: string): [label: string, call: Resistance][] {
 describe('where riders are told that they should be', () => {
   it('of a change: the change is brought there, or the words to where it leads', () => {
     const ride = rideOf(total(3, 4), beAt(range(5, 6), change(0.5)))
-    expect(missed(ride)!.text).toBe('“b2” says riders should be at 5–6, but the calls lead to 3½–4½: the change misses by +1½.')
+    expect(told(missed(ride)!.text)).toBe('“b2” says riders should be at 5–6, but the calls lead to 3½–4½: the change is off by +1½.')
     expect(repairs(ride, 'b2')).toEqual([
       ['Add 1½ turns', beAt(range(5, 6), change(2))],
       ['Set the checkpoint to 3½–4½', beAt(range(3.5, 4.5), change(0.5))],
@@ -50,8 +50,8 @@ describe('where riders are told that they should be', () => {
 
   it('of a stay: the last change before it is brought there, or where another rule holds that back, the stay', () => {
     const ride = rideOf(total(2), change(1), KEEP, beAt(range(3.5, 5)))
-    expect(missed(ride)!.text).toBe('“b4” says riders should be at 3½–5, but the calls lead to 3: they miss by +½.')
-    expect(missed(ride)!.proposed.map(({ label }) => label)).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 3'])
+    expect(told(missed(ride)!.text)).toBe('“b4” says riders should be at 3½–5, but the calls lead to 3: they are off by +½.')
+    expect(missed(ride)!.proposed.map(({ label }) => told(label))).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 3'])
     for (const { command } of missed(ride)!.proposed) expect(missed(command.apply(ride))).toBeUndefined()
     expect(callIn(missed(ride)!.proposed[0]!.command.apply(ride), 'b2')).toEqual(change(1.5))
     // Two turns in one call are more than riders find.
@@ -64,7 +64,7 @@ describe('where riders are told that they should be', () => {
 
   it('of a total: the total is brought there', () => {
     const ride = rideOf(total(2), beAt(range(4), total(3, 3.5)))
-    expect(missed(ride)!.text).toContain('should be at 4, but the calls lead to 3–3½: they miss by +1.')
+    expect(told(missed(ride)!.text)).toContain('should be at 4, but the calls lead to 3–3½: they are off by +1.')
     expect(repairs(ride, 'b2')).toEqual([
       ['Add 1 turn', { ...beAt(range(4), { kind: 'total', from: 16, to: 18 }), aim: 16 }],
       ['Set the checkpoint to 3–3½', beAt(range(3, 3.5), total(3, 3.5))],
@@ -74,16 +74,16 @@ describe('where riders are told that they should be', () => {
   it('after an open end: below it is missed, above it is what closes it', () => {
     const open = [total(3), change(1.5, 'atLeast')]
     const below = rideOf(...open, beAt(range(2, 4)))
-    expect(missed(below)!.text).toBe('“b3” says riders should be at 2–4, but the calls lead to 4½ or more: they miss by −½.')
-    expect(missed(below)!.proposed.map(({ label }) => label)).toEqual(['Take ½ turn off in “b2”', 'Set the checkpoint to 4½ or more'])
+    expect(told(missed(below)!.text)).toBe('“b3” says riders should be at 2–4, but the calls lead to 4½ or more: they are off by −½.')
+    expect(missed(below)!.proposed.map(({ label }) => told(label))).toEqual(['Take ½ turn off in “b2”', 'Set the checkpoint to 4½ or more'])
     for (const { command } of missed(below)!.proposed) expect(missed(command.apply(below))).toBeUndefined()
     const above = rideOf(...open, beAt(range(4, 7)))
     expect(missed(above)).toBeUndefined()
     expect(loose(above)).toBeUndefined()
     expect(computeRide(above).blocks[2]!.ledger).toMatchObject({ total: '4½–7', call: 'stay' })
     const lower = rideOf(total(3), change(-1, 'atLeast'), beAt(range(2.5, 4)))
-    expect(missed(lower)!.text).toContain('the calls lead to 2 or less: they miss by +½.')
-    expect(missed(lower)!.proposed.map(({ label }) => label)).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 2'])
+    expect(told(missed(lower)!.text)).toContain('the calls lead to 2 or less: they are off by +½.')
+    expect(missed(lower)!.proposed.map(({ label }) => told(label))).toEqual(['Add ½ turn in “b2”', 'Set the checkpoint to 2'])
   })
 
   it('a total may go anywhere: it is a new instruction, and said as one where riders stand apart', () => {
@@ -100,9 +100,9 @@ describe('where riders are told that they should be', () => {
   it('partly outside is only worth a note', () => {
     const ride = rideOf(total(3, 5), beAt(range(4, 6)))
     expect(missed(ride)).toBeUndefined()
-    expect(loose(ride)!.text).toBe('“b2” says riders should be at 4–6; the calls leave them anywhere from 3 to 5.')
+    expect(told(loose(ride)!.text)).toBe('“b2” says riders should be at 4–6; the calls leave them anywhere from 3 to 5.')
     const open = rideOf(total(3, 5), change(1, 'atLeast'), beAt(range(5, 6)))
-    expect(loose(open)!.text).toBe('“b3” says riders should be at 5–6; the calls leave them at 4 or more.')
+    expect(told(loose(open)!.text)).toBe('“b3” says riders should be at 5–6; the calls leave them at 4 or more.')
     expect(loose(rideOf(total(3, 5), beAt({ from: 8, to: 8, orMore: true })))).toBeUndefined()
   })
 
@@ -110,11 +110,11 @@ describe('where riders are told that they should be', () => {
     const parts = [block('push', total(4)), block('hold', beAt(range(5, 6))), block('ease', total(3.75))]
     const ride = ofItems([block('start', total(3.75)), aSet('set', parts, { rounds: 3, perRound: { steps: 1 } })])
     const found = missed(ride)!
-    expect(found.text).toContain('“hold” says riders should be at 5–6, but the calls lead to 4')
-    const [moved, told] = found.proposed.map(({ command }) => command.apply(ride))
+    expect(told(found.text)).toContain('“hold” says riders should be at 5–6, but the calls lead to 4')
+    const [moved, reworded] = found.proposed.map(({ command }) => command.apply(ride))
     expect(callIn(moved!, 'push')).toEqual(total(5))
-    expect(callIn(told!, 'hold')).toEqual(beAt(range(4)))
-    for (const repaired of [moved!, told!]) expect(missed(repaired)).toBeUndefined()
+    expect(callIn(reworded!, 'hold')).toEqual(beAt(range(4)))
+    for (const repaired of [moved!, reworded!]) expect(missed(repaired)).toBeUndefined()
   })
 
   it('every repair takes the finding away, and the range one always can', () => {

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import type { Cue, Ride, Section } from '#plan/model.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
+import { say } from '#words/said.ts'
 
 const WORDS = 'Half turn on, shoulders loose, eyes up and here we go.'
 const cue = (moment: Cue['moment'], seconds: number, text = WORDS): Cue => ({ id: 'cue', moment, lead: { seconds }, text })
@@ -30,7 +32,7 @@ describe('the room of an announcement', () => {
     expect(over(0.24)).toEqual([])
     const [tight, ...more] = over(0.3)
     expect(more).toEqual([])
-    expect(tight).toMatchObject({ severity: 'warning', why: 'common practice', id: 'cueRoom:cue', blockId: 'c' })
+    expect(tight).toMatchObject({ severity: 'warning', why: say('sources.commonPractice'), id: 'cueRoom:cue', blockId: 'c' })
     expect(tight!.amount).toBeCloseTo(0.3, 9)
     expect(tight!.at).toBeCloseTo(60 - 0.3, 9)
   })
@@ -39,9 +41,9 @@ describe('the room of an announcement', () => {
     const ride = withRoom(SPOKEN + 2, cue('announce', 4))
     const [tight] = found(ride)
     const tenths = (seconds: number) => seconds.toFixed(1).replace(/\.0$/, '')
-    expect(tight!.text).toBe(`“${WORDS}” takes ${tenths(SPOKEN)} s to say and has ${tenths(SPOKEN - 2)} s.`)
+    expect(told(tight!.text)).toBe(`“${WORDS}” takes ${tenths(SPOKEN)} s to say and has ${tenths(SPOKEN - 2)} s.`)
     expect(tight!.amount).toBeCloseTo(2, 9)
-    expect(tight!.fixes.map(({ label }) => label)).toEqual(['End the words 0 s before'])
+    expect(tight!.fixes.map(({ label }) => told(label))).toEqual(['End the words 0 s before'])
     const after = tight!.fixes[0]!.command.apply(ride)
     expect(found(after)).toEqual([])
     expect(lineOf(after).cue.lead).toEqual({ seconds: 0 })
@@ -55,7 +57,7 @@ describe('the room of an announcement', () => {
 
   it('never says less than nothing', () => {
     const [tight] = found(withRoom(2, cue('announce', 4)))
-    expect(tight!.text).toMatch(/ and has 0 s\.$/)
+    expect(told(tight!.text)).toMatch(/ and has 0 s\.$/)
   })
 
   it('goes past a block that a crossfade leaves no time', () => {
@@ -98,6 +100,6 @@ it('counts where there is a song, and a call has to leave time to act on', () =>
   ]
   const ride = rideOf(aSection('s', { song: aSong('m'), blocks }))
   const [tight] = found(ride)
-  expect(tight!.fixes.map(({ label }) => label)).toEqual(['End the words 2 counts before'])
+  expect(tight!.fixes.map(({ label }) => told(label))).toEqual(['End the words 2 counts before'])
   expect(found(tight!.fixes[0]!.command.apply(ride))[0]!.amount).toBeCloseTo(tight!.amount! - 7, 9)
 })

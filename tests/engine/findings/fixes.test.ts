@@ -3,6 +3,7 @@ import { expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { parseRide } from '#plan/document/parseRide.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** Rules about the plan itself. Those about words, riders and leaders are held to the same beside what they compute. */
 const PLAN_RULES = new Set([
@@ -57,11 +58,12 @@ it('every fix of the plan offered on any ride changes it, leaves one that opens,
       for (const finding of computeRide(ride).findings.filter(({ rule }) => PLAN_RULES.has(rule))) {
         for (const { label, command } of finding.fixes) {
           const next = command.apply(ride)
-          expect(next, `${finding.id}: “${label}” changes nothing`).not.toBe(ride)
-          expect(parseRide(next).ok, `${finding.id}: “${label}” breaks the ride`).toBe(true)
+          expect(next, `${finding.id}: “${told(label)}” changes nothing`).not.toBe(ride)
+          expect(parseRide(next).ok, `${finding.id}: “${told(label)}” breaks the ride`).toBe(true)
           const left = computeRide(next).findings.find(({ id }) => id === finding.id)
-          const told = left && `${finding.id}: “${label}” leaves ${left.amount} of ${finding.amount}: ${finding.text} → ${left.text}`
-          if (left) expect(left.amount ?? 1, told).toBeLessThan(finding.amount ?? 1)
+          const rest =
+            left && `${finding.id}: “${told(label)}” leaves ${left.amount} of ${finding.amount}: ${told(finding.text)} → ${told(left.text)}`
+          if (left) expect(left.amount ?? 1, rest).toBeLessThan(finding.amount ?? 1)
         }
       }
     }),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import type { Block, Leader, Ride } from '#plan/model.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const LEADERS: Leader[] = [
   { id: 'o', name: 'Odalys Thornquill', wordsPerMinute: 140 },
@@ -17,7 +18,7 @@ const rideOf = (blocks: Partial<Block>[], more: Partial<Ride> = {}): Ride => ({
 })
 const RULES = new Set(['handOverInPush', 'handOverOffPhrase', 'leaderWithoutBlock', 'leadAndVoiceApart'])
 const found = (ride: Ride) => computeRide(ride).findings.filter(({ rule }) => RULES.has(rule))
-const texts = (ride: Ride) => found(ride).map(({ text }) => text)
+const texts = (ride: Ride) => found(ride).map(({ text }) => told(text))
 const mended = (ride: Ride) => found(ride)[0]!.fixes[0]!.command.apply(ride)
 const leads = ({ sections }: Ride) => sections[0]!.blocks.map((block) => ('parts' in block ? '' : (block.leader ?? 'o')))
 
@@ -30,15 +31,15 @@ describe('a change of hands', () => {
   it('inside a push is a warning that moves it to the recovery', () => {
     const ride = rideOf([effort(7), remy(8), remy(8), remy(3)])
     expect(found(ride)).toMatchObject([{ rule: 'handOverInPush', severity: 'warning', blockId: 'b2' }])
-    expect(texts(ride)).toEqual(['Remy takes over at “b2”, in the middle of a push; change hands where riders recover.'])
-    expect(found(ride)[0]!.fixes.map(({ label }) => label)).toEqual(['Change hands at “b4”'])
+    expect(texts(ride)).toEqual(['Remy takes over at “b2”, in the middle of a push; switch where riders recover.'])
+    expect(found(ride)[0]!.fixes.map(({ label }) => told(label))).toEqual(['Switch at “b4”'])
     expect(leads(mended(ride))).toEqual(['o', 'o', 'o', 'r'])
     expect(found(mended(ride))).toEqual([])
   })
 
   it('of the microphone alone counts as one', () => {
     expect(texts(rideOf([effort(7), { ...effort(8), mic: 'r' }, remy(3)]))).toContain(
-      'Remy takes the microphone at “b2”, in the middle of a push; change hands where riders recover.',
+      'Remy takes the mic at “b2”, in the middle of a push; switch where riders recover.',
     )
   })
 
@@ -64,7 +65,7 @@ describe('a change of hands', () => {
 describe('two leaders', () => {
   it('of whom one has no block are named, with the way to teach alone', () => {
     const ride = rideOf([effort(4), effort(5)])
-    expect(texts(ride)).toEqual(['Remy leads no block and speaks in none; choose blocks and give them over.'])
+    expect(texts(ride)).toEqual(['Remy leads no block and speaks in none; select blocks and give them to Remy.'])
     expect(mended(ride).leaders).toEqual([LEADERS[0]])
     expect(found(rideOf([]))).toEqual([])
   })
@@ -72,7 +73,7 @@ describe('two leaders', () => {
   it('of whom one leads hard work and the other speaks are asked who calls it, once a run', () => {
     const apart = { mic: 'r' }
     const ride = rideOf([{ ...effort(4), ...apart }, { ...effort(8), ...apart }, { ...effort(9), ...apart }, effort(3)])
-    expect(texts(ride)).toEqual(['Odalys leads and Remy speaks in “b2” and the block after it: agree who counts and who calls the end.'])
+    expect(texts(ride)).toEqual(['Odalys leads and Remy speaks in “b2” and the block after it: agree on who counts and who calls the end.'])
     const mic = mended(ride).sections[0]!.blocks.map((block) => 'mic' in block)
     expect(mic).toEqual([true, false, false, false])
   })

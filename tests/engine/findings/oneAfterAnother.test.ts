@@ -7,6 +7,7 @@ import type { Block, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** Takes the first fix there is until none is left, or a ride comes back that was there before. */
 function takeAll(ride: Ride): { ride: Ride; report: RideReport; again: string[] | null } {
@@ -18,7 +19,7 @@ function takeAll(ride: Ride): { ride: Ride; report: RideReport; again: string[] 
     const before = seen.get(JSON.stringify(ride))
     if (next === undefined || before !== undefined) return { ride, report, again: before === undefined ? null : taken.slice(before) }
     seen.set(JSON.stringify(ride), taken.length)
-    taken.push(`${next.id}: ${next.fixes[0]!.label}`)
+    taken.push(`${next.id}: ${told(next.fixes[0]!.label)}`)
     ride = next.fixes[0]!.command.apply(ride)
   }
 }
@@ -68,7 +69,7 @@ describe('one rule’s fix is not another’s finding', () => {
       ])
     expect(of(standing(4), 'easyTotal')).toBeUndefined()
     const heavy = of(standing(6), 'easyTotal')!
-    expect(heavy.text).toContain('1 turn is the most')
+    expect(told(heavy.text)).toContain('1 turn is the most')
     const lighter = heavy.fixes[0]!.command.apply(standing(6))
     expect(blockIn(lighter, 'a').resistance).toEqual(at(4))
     expect(of(lighter, 'lightStanding')).toBeUndefined()
@@ -83,8 +84,8 @@ describe('one rule’s fix is not another’s finding', () => {
     const hard = (id: string) => aBlock(id, { effort: { from: 9, to: 9 }, cadence: { rpm: 70 }, resistance: at(id === 'b' ? 6 : 2) })
     const ride = rideWith([aBlock('a', { resistance: at(0) }), hard('b'), aBlock('c', { resistance: at(0) }), hard('d')])
     const [call, end] = ['b', 'd'].map((id) => of(ride, 'intentAgainstDemand', id))
-    expect(call!.text).toContain('1½ turns is the most to add in one call.')
-    expect(end!.text).toContain('a class ends on no more than ½ turn over base.')
+    expect(told(call!.text)).toContain('1½ turns is the most to add in one call.')
+    expect(told(end!.text)).toContain('a class ends at no more than ½ turn over base.')
     for (const { fixes } of [call!, end!]) expect(fixes.map(({ label }) => label)).toEqual([expect.stringMatching(/^Plan /)])
   })
 
@@ -145,7 +146,7 @@ describe('one rule’s fix is not another’s finding', () => {
       sections: [aSection('s', { song: aSong('m'), blocks: [aBlock('a', { length: { counts: 64 } }), ...blocks] })],
     }
     const found = of(ride, 'cueNumbers')!
-    expect(found.fixes[0]!.label).toBe('Take the number out of the words')
+    expect(told(found.fixes[0]!.label)).toBe('Take the number out of the words')
     expect(of(found.fixes[0]!.command.apply(ride), 'cueNumbers')).toBeUndefined()
   })
 

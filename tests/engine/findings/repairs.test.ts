@@ -105,9 +105,9 @@ describe('what stands in the way of a repair', () => {
       ['c', { ...at(10, 7), length: { counts: 64 } }],
     ])
     const { fixes, proposed, heldBack } = of(ride, 'intentAgainstDemand')
-    expect(proposed.map(({ label }) => label)).toContain('Plan 8 instead')
-    expect(fixes.map(({ label }) => label)).not.toContain('Plan 8 instead')
-    expect(fixes.length > 0 || (heldBack && told(heldBack).includes('is needed'))).toBe(true)
+    expect(proposed.map(({ label }) => told(label))).toContain('Plan 8 instead')
+    expect(fixes.map(({ label }) => told(label))).not.toContain('Plan 8 instead')
+    expect(fixes.length > 0 || (heldBack && told(heldBack).includes('it needs'))).toBe(true)
   })
 
   it('is said instead of offering it: a longer recovery in a class that fills its slot', () => {
@@ -125,9 +125,9 @@ describe('what stands in the way of a repair', () => {
       slotMinutes: 3,
       sections: [aSection('s', { blocks: blocks.map((block, i) => aBlock(`b${i}`, block)) })],
     })
-    expect(of(ride(0), 'recoveryDebt').fixes.map(({ label }) => label)).toEqual(['Extend “b2” by 10 s'])
+    expect(of(ride(0), 'recoveryDebt').fixes.map(({ label }) => told(label))).toEqual(['Extend “b2” by 10 s'])
     const { fixes, heldBack } = of(ride(25), 'recoveryDebt')
     expect(fixes).toEqual([])
-    expect(heldBack).toBe('“Extend “b2” by 10 s” would bring another: The ride is 5 s longer than its slot of 3:00.')
+    expect(told(heldBack!)).toBe('“Extend “b2” by 10 s” would bring up another check: The ride is 5 s over the class length of 3:00.')
   })
 })

@@ -5,6 +5,7 @@ import type { Ride } from '#plan/model.ts'
 import type { Rider } from '#plan/riderModel.ts'
 import { blocksOnly } from '#tests/support/reported.ts'
 import { inSeconds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const REGULAR = DEFAULT_RIDERS[1]!
 
@@ -39,13 +40,13 @@ const found = (ride: Ride) => computeRide(ride).findings.filter(({ rule }) => ru
 describe('a reserve that runs out', () => {
   it('is told where two of three models say so, as something that may be, with steps that help', () => {
     const ride = pushes(8)
-    const [told, ...others] = found(ride)
+    const [only, ...others] = found(ride)
     expect(others).toEqual([])
-    expect(told?.text).toMatch(
-      /^The reserve of the regular rider may run out in “push 8” at \d:\d\d in two of three models; .* less would see them through\.$/,
+    expect(told(only!.text)).toMatch(
+      /^The regular rider may run out of legs in “push 8” at \d:\d\d, by 2 of 3 models; .* less would get them through\.$/,
     )
-    expect(told?.why).toContain('three published recoveries')
-    expect(found(told!.fixes[0]!.command.apply(ride))).toEqual([])
+    expect(told(only!.why)).toContain('three published recoveries')
+    expect(found(only!.fixes[0]!.command.apply(ride))).toEqual([])
   })
 
   it('is not told where one model alone does, which the band holds', () => {
@@ -57,8 +58,8 @@ describe('a reserve that runs out', () => {
   })
 
   it('is told as sure where a light bike and strong legs change nothing', () => {
-    expect(found(pushes(8, { criticalPower: 120, wPrime: 1000 }))[0]?.text).toMatch(
-      /^The reserve of the regular rider runs out in “push 1” at 0:07;/,
+    expect(told(found(pushes(8, { criticalPower: 120, wPrime: 1000 }))[0]!.text)).toMatch(
+      /^The regular rider runs out of legs in “push 1” at 0:07;/,
     )
   })
 })

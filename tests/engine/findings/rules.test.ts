@@ -3,6 +3,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import type { Block, Resistance, Ride, Section, Song } from '#plan/model.ts'
 import { gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSet, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const total = (turns: number): Resistance => ({ kind: 'total', from: turns * 4, to: turns * 4 })
 const change = (turns: number): Resistance => ({ kind: 'change', mode: 'exact', steps: turns * 4 })
@@ -40,14 +41,14 @@ const CASES: Case[] = [
     rule: 'openTail',
     broken: under([counts(64)], { lengthSeconds: 40 }),
     text: 'Nothing is planned for the last 2 eights of “m”.',
-    fixes: ['Extend “b1” by 2 eights', 'Move the out-point to the last block’s end'],
+    fixes: ['Extend “b1” by 2 eights', 'End the song with its last block'],
     kept: under([counts(64)]),
   },
   {
     rule: 'beyondOut',
     broken: under([counts(64), counts(32)], {}, { outCount: 80 }),
-    text: 'The blocks of “m” run 2 eights past its out-point.',
-    fixes: ['Move the out-point to the last block’s end', 'Shorten “b2” by 2 eights'],
+    text: 'The blocks of “m” run 2 eights past its end point.',
+    fixes: ['End the song with its last block', 'Shorten “b2” by 2 eights'],
     kept: under([counts(64), counts(16)], {}, { outCount: 80 }),
   },
   {
@@ -56,7 +57,7 @@ const CASES: Case[] = [
       aSection('a', { blocks: named([inSeconds(60), inSeconds(5)]) }),
       aSection('b', { title: 'next', leadInSeconds: -8, blocks: [aBlock('z', inSeconds(60))] }),
     ]),
-    text: 'The crossfade into “next” takes 8 s off section 1, more than its last block.',
+    text: 'The crossfade into “next” takes 8 s off song 1, more than its last block.',
     fixes: ['Shorten the crossfade to 5 s'],
     kept: rideOf([
       aSection('a', { blocks: named([inSeconds(60), inSeconds(5)]) }),
@@ -66,28 +67,28 @@ const CASES: Case[] = [
   {
     rule: 'outPastSong',
     broken: under([counts(64)], { lengthSeconds: 32 }, { outCount: 72 }),
-    text: 'The out-point of “m” is 1 eight past the end of the song.',
-    fixes: ['Move the out-point to the song’s last whole eight'],
+    text: 'The end point of “m” is 1 eight past the end of the music.',
+    fixes: ['End at the last whole eight of the song'],
     kept: under([counts(64)], { lengthSeconds: 32 }, { outCount: 64 }),
   },
   {
     rule: 'nothingRidden',
     broken: under([counts(64)], { lengthSeconds: 120 }, { inCount: 64, outCount: 32 }),
-    text: 'Nothing of “m” is left between its in-point and its out-point.',
-    fixes: ['Move the out-point to the song’s last whole eight'],
+    text: 'Nothing is left of “m” between its start point and its end point.',
+    fixes: ['End at the last whole eight of the song'],
     kept: under([counts(64)], { lengthSeconds: 120 }, { inCount: 64 }),
   },
   {
     rule: 'noSections',
     broken: rideOf([]),
-    text: 'There is no song or section in this ride yet.',
+    text: 'This ride has no songs yet.',
     fixes: [],
     kept: clocked([{}]),
   },
   {
     rule: 'noBlocks',
     broken: rideOf([aSection('s')]),
-    text: 'Section 1 has no block yet.',
+    text: 'Song 1 has no blocks yet.',
     fixes: [],
     kept: clocked([{}]),
   },
@@ -101,14 +102,14 @@ const CASES: Case[] = [
   {
     rule: 'slotOverrun',
     broken: clocked([inSeconds(1260)], { slotMinutes: 20 }),
-    text: 'The ride is 1:00 longer than its slot of 20:00.',
+    text: 'The ride is 1:00 over the class length of 20:00.',
     fixes: [],
     kept: clocked([inSeconds(1200)], { slotMinutes: 20 }),
   },
   {
     rule: 'slotUnused',
     broken: clocked([inSeconds(1000)], { slotMinutes: 20 }),
-    text: '3:20 of the slot is not planned, more than a late start takes.',
+    text: '3:20 of class time is still empty.',
     fixes: [],
     kept: clocked([inSeconds(1100)], { slotMinutes: 20 }),
   },
@@ -161,7 +162,7 @@ const CASES: Case[] = [
       ],
       { level: 'mixed' },
     ),
-    text: '50 % of the riding is at effort 7 or more; for a mixed class 30 % is usual.',
+    text: '50% of the riding is at effort 7 or higher; 30% is usual in mixed classes.',
     fixes: [],
     kept: clocked(
       [
@@ -181,7 +182,7 @@ const CASES: Case[] = [
       ],
       { level: 'mixed' },
     ),
-    text: '“b1” is 40 s at effort 8 with 15 s of recovery after it; 40 s is needed.',
+    text: '“b1” is 40 s at effort 8 with 15 s of recovery after it; it needs 40 s.',
     fixes: ['Extend “b2” by 25 s'],
     kept: clocked(
       [
@@ -195,7 +196,7 @@ const CASES: Case[] = [
   {
     rule: 'recoveriesShrink',
     broken: clocked([20, 80, 30, 60, 40, 45].map((seconds, i) => ({ ...inSeconds(seconds), ...effort(i % 2 === 0 ? 8 : 3) }))),
-    text: 'The hard bouts grow (20 s, 30 s, 40 s) while their recoveries shrink (1:20, 1:00, 45 s).',
+    text: 'Hard efforts get longer (20 s, 30 s, 40 s) while recoveries get shorter (1:20, 1:00, 45 s).',
     fixes: [],
     kept: clocked([20, 45, 30, 60, 40, 80].map((seconds, i) => ({ ...inSeconds(seconds), ...effort(i % 2 === 0 ? 8 : 3) }))),
   },
@@ -207,21 +208,21 @@ const CASES: Case[] = [
       { ...inSeconds(60), posture: 'standing' },
     ]),
     text: 'Riders are out of the saddle for 6:20 without sitting down; 5:00 is the most.',
-    fixes: ['Ride “b1” seated'],
+    fixes: ['Keep “b1” seated'],
     kept: clocked([{ ...inSeconds(300), posture: 'standing' }]),
   },
   {
     rule: 'knobLoose',
     broken: clocked([{ resistance: change(-2.25) }]),
-    text: '“b1” takes ¼ turn more off than the knob has.',
-    fixes: ['Ask for no more than the knob has'],
+    text: '“b1” takes off ¼ turn more than the knob has.',
+    fixes: ['Stop at the knob’s minimum'],
     kept: clocked([{ resistance: change(-2) }]),
   },
   {
     rule: 'knobTight',
     broken: clocked([{ resistance: total(18.5) }]),
     text: '“b1” asks for ½ turn more than the knob has.',
-    fixes: ['Ask for no more than the knob has'],
+    fixes: ['Cap it at the knob’s maximum'],
     kept: clocked([{ resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }]),
   },
   {
@@ -230,7 +231,7 @@ const CASES: Case[] = [
       { resistance: total(1) },
       { resistance: { kind: 'change', mode: 'exact', steps: 2, checkpoint: { from: 8, to: 10 } } },
     ]),
-    text: '“b2” says riders should be at 2–2½, but the calls lead to 1½: the change misses by +½.',
+    text: '“b2” says riders should be at 2–2½, but the calls lead to 1½: the change is off by +½.',
     fixes: ['Add ½ turn', 'Set the checkpoint to 1½'],
     kept: clocked([{ resistance: total(1) }, { resistance: { kind: 'change', mode: 'exact', steps: 4, checkpoint: { from: 8, to: 10 } } }]),
   },
@@ -250,42 +251,42 @@ const CASES: Case[] = [
   {
     rule: 'underBase',
     broken: clocked([{ resistance: total(-0.5) }]),
-    text: '“b1” is ridden ½ turn under base.',
+    text: '“b1” is ½ turn below base.',
     fixes: ['Add ½ turn'],
     kept: clocked([{ resistance: total(0) }]),
   },
   {
     rule: 'allOff',
     broken: clocked([{ resistance: { kind: 'allOff' } }]),
-    text: '“b1” takes all resistance off and asks for a cadence: legs could run away.',
+    text: '“b1” has no resistance and asks for a cadence: the pedals could run away.',
     fixes: ['Keep it at base'],
     kept: clocked([{ resistance: { kind: 'allOff' }, cadence: 'legsStill' }]),
   },
   {
     rule: 'lightStanding',
     broken: clocked([{ posture: 'standing', resistance: total(0.5) }]),
-    text: '“b1” stands ½ turn over base; at least 1 turn over base keeps the legs in charge.',
+    text: '“b1” stands at ½ turn over base; it takes at least 1 turn over base for riders to stay in control.',
     fixes: ['Add ½ turn'],
     kept: clocked([{ posture: 'standing', resistance: total(1) }]),
   },
   {
     rule: 'lightPush',
     broken: clocked([{ terrain: 'push', resistance: total(0) }]),
-    text: '“b1” goes hard at base; at least 1 turn over base keeps the legs in charge.',
+    text: '“b1” goes hard at base; it takes at least 1 turn over base for riders to stay in control.',
     fixes: ['Add 1 turn'],
     kept: clocked([{ terrain: 'flat', resistance: total(0) }]),
   },
   {
     rule: 'lightMove',
     broken: clocked([{ move: { name: 'jumps', counts: 8 }, resistance: total(0.25) }]),
-    text: '“b1” jumps ¼ turn over base; at least 1 turn over base keeps the legs in charge.',
+    text: '“b1” jumps at ¼ turn over base; it takes at least 1 turn over base for riders to stay in control.',
     fixes: ['Add ¾ turn'],
     kept: clocked([{ move: { name: 'shoulder roll', counts: 8 }, resistance: total(0.25) }]),
   },
   {
     rule: 'fastLegs',
     broken: clocked([{ cadence: { rpm: 105 }, resistance: total(0) }]),
-    text: '“b1” pedals fast at base; at least ¼ turn over base keeps the legs in charge.',
+    text: '“b1” pedals fast at base; it takes at least ¼ turn over base for riders to stay in control.',
     fixes: ['Add ¼ turn'],
     kept: clocked([{ cadence: { rpm: 95 }, resistance: total(0) }]),
   },
@@ -299,7 +300,7 @@ const CASES: Case[] = [
   {
     rule: 'easyTotal',
     broken: clocked([{ ...effort(3), resistance: total(1), cadence: { rpm: 60 } }]),
-    text: '“b1” is meant as 3 of 10, but its total is 1 turn over base; ¾ turn is the most for that.',
+    text: '“b1” is planned at 3 of 10, but its resistance is 1 turn over base; ¾ turn over base is the most for that.',
     fixes: ['Take ¼ turn off'],
     kept: clocked([{ ...effort(4), resistance: total(1) }]),
   },
@@ -307,76 +308,76 @@ const CASES: Case[] = [
     rule: 'wideSpread',
     broken: clocked([{ ...inSeconds(250), resistance: { kind: 'total', from: 0, to: 13 } }]),
     text: 'For 4:10 riders may be 3¼ turns apart; say where they should be.',
-    fixes: ['State the total: 0'],
+    fixes: ['Call where to be: 0'],
     kept: clocked([{ ...inSeconds(240), resistance: { kind: 'total', from: 0, to: 13 } }]),
   },
   {
     rule: 'openEnd',
     broken: clocked([{ ...inSeconds(250), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }, { resistance: change(-0.5) }]),
     text: '“b2” builds on “1 or more”, which has been open for 4:10; say where riders should be.',
-    fixes: ['State the total: ½'],
+    fixes: ['Call where to be: ½'],
     kept: clocked([{ ...inSeconds(240), resistance: { kind: 'change', mode: 'atLeast', steps: 4 } }, { resistance: change(-0.5) }]),
   },
   {
     rule: 'endsHeavy',
     broken: clocked([{ resistance: total(0.75) }]),
-    text: 'The class ends ¾ over base; ½ turn or less lets the legs roll out.',
+    text: 'The class ends ¾ turn over base; ½ turn over base or less lets the legs roll out.',
     fixes: ['Take ¼ turn off'],
     kept: clocked([{ resistance: total(0.5) }]),
   },
   {
     rule: 'cadenceBounds',
     broken: under([{ posture: 'standing', resistance: total(1.5) }], { grid: gridOfTempo(184) }),
-    text: '“b1” is ridden standing at 92 rev/min; standing, 60–85 is usual.',
+    text: '“b1” is ridden standing at 92 rpm; 60–85 rpm is usual standing.',
     fixes: ['Ride it seated'],
     kept: under([{ posture: 'standing', resistance: total(1.5) }], { grid: gridOfTempo(170) }),
   },
   {
     rule: 'cadenceUnknown',
     broken: under([{ strikesPerBeat: null }]),
-    text: '“b1” is off the beat and states no cadence.',
-    fixes: ['Ride it on the beat', 'Ride it at 80 rev/min'],
+    text: '“b1” is off the beat and no cadence is set.',
+    fixes: ['Ride it on the beat', 'Ride it at 80 rpm'],
     kept: under([{ strikesPerBeat: null, cadence: { rpm: 70 } }]),
   },
   {
     rule: 'offBeatCadence',
     broken: under([{ cadence: { rpm: 64 } }]),
-    text: '“b1” states 64 rev/min, but on this beat the legs turn at 60.',
+    text: '“b1” is set to 64 rpm, but on this beat the legs turn at 60 rpm.',
     fixes: ['Ride it on the beat', 'Mark it off the beat'],
     kept: under([{ cadence: { rpm: 63 } }]),
   },
   {
     rule: 'footFlips',
     broken: under([counts(63), counts(65)]),
-    text: 'The left foot lands on the one of “b2”: “b1” has an odd number of strikes.',
-    fixes: ['Let the right foot lead'],
+    text: 'The left foot lands on beat 1 of “b2”: “b1” has an odd number of strokes.',
+    fixes: ['Lead with the right foot'],
     kept: under([counts(62), counts(66)]),
   },
   {
     rule: 'noFootOnOne',
     broken: under([counts(63), counts(65)], { strikesPerBeat: 0.5 }),
-    text: 'No foot lands on the one of “b2”: the block before it leaves the feet between two strikes.',
-    fixes: ['Let the right foot lead', 'Let the left foot lead'],
+    text: 'No foot lands on beat 1 of “b2”: the block before it leaves the feet between two strokes.',
+    fixes: ['Lead with the right foot', 'Lead with the left foot'],
     kept: under([counts(62), counts(66)], { strikesPerBeat: 0.5 }),
   },
   {
     rule: 'leadOpen',
     broken: under([counts(64), { strikesPerBeat: null, cadence: { rpm: 70 } }, counts(64)]),
     text: 'The lead foot of “b3” is open: the block before it leaves the beat.',
-    fixes: ['Let the right foot lead', 'Let the left foot lead'],
+    fixes: ['Lead with the right foot', 'Lead with the left foot'],
     kept: under([counts(64), { strikesPerBeat: null, cadence: { rpm: 70 } }, { ...counts(64), lead: 'left' }]),
   },
   {
     rule: 'leadUnset',
     broken: under([{ ...counts(64), move: { name: 'jumps', counts: 8 } }], {}, { lead: undefined }),
     text: 'No lead foot is set for “m”, so the accents of “b1” count for neither leg.',
-    fixes: ['Lead it with the right foot', 'Lead it with the left foot'],
+    fixes: ['Lead with the right foot', 'Lead with the left foot'],
     kept: under([{ ...counts(64), move: { name: 'side leans', counts: 8 } }], {}, { lead: undefined }),
   },
   {
     rule: 'sideBalance',
     broken: under([{ ...counts(64), move: { name: 'travel-back', counts: 4 }, resistance: total(2) }]),
-    text: 'The right foot takes 16 accents, the left 0.',
+    text: 'Accents: 16 on the right foot, 0 on the left.',
     fixes: [],
     kept: under([
       { ...counts(64), move: { name: 'travel-back', counts: 4 } },
@@ -390,7 +391,7 @@ const CASES: Case[] = [
       { ...counts(64), move: { name: 'single-leg drill', counts: 64, side: 'right' } },
     ]),
     text: 'One-sided holds add up to 3:12 on the left and 32 s on the right.',
-    fixes: ['Switch sides in “b1”'],
+    fixes: ['Alternate sides in “b1”'],
     kept: under([
       { ...counts(192), move: { name: 'single-leg drill', counts: 192, side: 'left' }, resistance: total(2) },
       { ...counts(192), move: { name: 'single-leg drill', counts: 192, side: 'right' } },
@@ -420,15 +421,15 @@ const CASES: Case[] = [
   {
     rule: 'hearing',
     broken: clocked([inSeconds(5000)], { room: 'studio', slotMinutes: 90 }),
-    text: 'At the 93.1 dB measured in such classes 74 minutes are a day’s share of noise; keep the music down.',
+    text: 'At the 93.1 dB measured in such classes, 74 minutes are a day’s worth of noise; keep the music down.',
     fixes: [],
     kept: clocked([inSeconds(5000)], { room: 'online', slotMinutes: 90 }),
   },
   {
     rule: 'briefing',
     broken: clocked([inSeconds(900)], { level: 'beginner', slotMinutes: 20 }),
-    text: 'Newcomers need the brake, their base and the bike set-up explained before the first song.',
-    fixes: ['Add a briefing of 2:30'],
+    text: 'Newcomers need the brake, their base, and the bike setup explained before the first song.',
+    fixes: ['Add a welcome of 2:30'],
     kept: clocked([inSeconds(900)], { level: 'beginner', slotMinutes: 20, briefingSeconds: 60 }),
   },
 ]
@@ -436,9 +437,9 @@ const CASES: Case[] = [
 describe.each(CASES)('$rule', ({ rule, broken, text, fixes, kept }) => {
   it('is said once, with its place, its source and its repairs', () => {
     const findings = found(broken, rule)
-    expect(findings.map((finding) => finding.text)).toEqual([text])
-    expect(findings[0]!.proposed.map(({ label }) => label)).toEqual(fixes)
-    expect(findings[0]!.why).not.toBe('')
+    expect(findings.map((finding) => told(finding.text))).toEqual([text])
+    expect(findings[0]!.proposed.map(({ label }) => told(label))).toEqual(fixes)
+    expect(told(findings[0]!.why)).not.toBe('')
   })
 
   it('is not said of a ride that keeps to it', () => {
@@ -477,7 +478,7 @@ describe('findings', () => {
       aSection(id, { song: aSong(id), lead: 'right', outCount: eights * 8, blocks: [moves(`${id}1`, eights)] })
     const ride = rideOf([section('first', 4), section('second', 9), section('third', 6)])
     const [finding] = found(ride, 'sideBalance')
-    expect(finding!.proposed.map(({ label }) => label)).toEqual(['Lead “second” with the left foot'])
+    expect(finding!.proposed.map(({ label }) => told(label))).toEqual(['Lead “second” with the left foot'])
     expect(computeRide(finding!.proposed[0]!.command.apply(ride)).balance).toMatchObject({ right: 10, left: 9 })
   })
 
@@ -492,8 +493,8 @@ describe('findings', () => {
     ])
     const [finding] = found(ride, 'holdBalance')
     expect(finding).toMatchObject({ severity: 'warning', amount: 1 })
-    expect(finding!.text).toBe('One-sided holds add up to 2:40 on the left and none on the right.')
-    expect(finding!.proposed.map(({ label }) => label)).toEqual(['Switch sides in “b”', 'Go right in “a”'])
+    expect(told(finding!.text)).toBe('One-sided holds add up to 2:40 on the left and none on the right.')
+    expect(finding!.proposed.map(({ label }) => told(label))).toEqual(['Alternate sides in “b”', 'Go to the right in “a”'])
     const [turned, other] = finding!.proposed.map(({ command }) => computeRide(command.apply(ride)).balance.holdSeconds)
     expect([turned, other]).toEqual([
       { left: 112, right: 48 },
@@ -528,7 +529,7 @@ describe('findings', () => {
     }
     const at = (level: number) => clocked([{ posture: 'standing', resistance: { kind: 'total', from: level, to: level } }], { bike: wheel })
     // One turn over base of the knob is 110 W: level 8.6, to the nearest step 4 over base.
-    expect(found(at(3), 'lightStanding')[0]!.text).toContain('at least 4 levels over base')
+    expect(told(found(at(3), 'lightStanding')[0]!.text)).toContain('at least 4 levels over base')
     expect(found(at(4), 'lightStanding')).toEqual([])
   })
 })
@@ -547,9 +548,9 @@ it('a repair of the cadence holds in every round of a set, whatever the tempo th
   const rides = [grid, gridOfTempo(60)].map((beat) =>
     rideOf([aSection('s', { song: aSong('m', { grid: beat, lengthSeconds: 64 }), lead: 'right', blocks: [set] })]),
   )
-  expect(rides.map((ride) => found(ride, 'cadenceBounds')[0]!.proposed.map(({ label }) => label))).toEqual([
+  expect(rides.map((ride) => found(ride, 'cadenceBounds')[0]!.proposed.map(({ label }) => told(label)))).toEqual([
     [],
-    ['Ride it at two strikes a beat'],
+    ['Ride it in double time'],
   ])
 })
 
@@ -574,7 +575,7 @@ it('a recovery in rounds is not lengthened by counts where the song’s tempo ch
       ],
       { level: 'mixed' },
     )
-  const labels = (ride: Ride) => found(ride, 'recoveryDebt').flatMap(({ fixes }) => fixes.map(({ label }) => label))
+  const labels = (ride: Ride) => found(ride, 'recoveryDebt').flatMap(({ fixes }) => fixes.map(({ label }) => told(label)))
   expect(labels(rounds({ grid: gridOfTempo(120) }))).toContain('Extend “b2” by 8 eights')
   const changing: Song['grid'] = { anchors: [[0, 0], [96, 48], [300, 250]], beatsPerBar: 4 } // biome-ignore format: one row
   expect(found(rounds({ grid: changing }), 'recoveryDebt').length).toBeGreaterThan(0)

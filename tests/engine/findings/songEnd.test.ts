@@ -4,6 +4,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import type { Ride, Section } from '#plan/model.ts'
 import { countsOf, gridOfTempo } from '#plan/songs/beatGrid.ts'
 import { aBlock, aSection, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const RULES = ['beyondOut', 'outPastSong', 'openTail']
 const found = (section: Section) =>
@@ -49,6 +50,6 @@ describe('where a song ends', () => {
     // Blocks of 52 eights, an out-point after 51: the repair moves it to the end of the blocks.
     const section = ridden(132, 189)
     const [finding] = found({ ...section, outCount: 51 * 8 })
-    expect(finding!.fixes!.map(({ label }) => label)).toContain('Move the out-point to the last block’s end')
+    expect(finding!.fixes!.map(({ label }) => told(label))).toContain('End the song with its last block')
   })
 })

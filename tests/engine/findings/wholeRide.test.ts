@@ -3,6 +3,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSong, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const rideOf = (blocks: Parameters<typeof aBlock>[1][], change: Partial<Ride> = {}): Ride => ({
   ...smallRide(),
@@ -46,9 +47,9 @@ describe('a ramp that ends easy is stretched so that its easy end is long enough
   it('by as much as the easy part of it asks for', () => {
     const ride = endingAt(4, 2)
     const finding = find(ride, 'coolDown')!
-    expect(finding.text).toBe('The cool-down lasts 30 s; 1:43 is usual for this class.')
+    expect(told(finding.text)).toBe('The cool-down lasts 30 s; 1:43 is usual for this class.')
     // Half of what is added is easy, and 9 % of it makes the class longer: 72.6 s missing ÷ (0.5 − 0.09).
-    expect(finding.proposed.map(({ label }) => label)).toEqual(['Extend “b2” by 2:58'])
+    expect(finding.proposed.map(({ label }) => told(label))).toEqual(['Extend “b2” by 2:58'])
     expect(find(finding.proposed[0]!.command.apply(ride), 'coolDown')).toBeUndefined()
   })
 
@@ -96,7 +97,7 @@ describe('the trade’s cautions', () => {
     const ride = rideOf([{}, { ...hard, allOut: true }, {}, { ...hard, allOut: true }])
     const found = computeRide(ride).findings.filter(({ rule }) => rule === 'allOutCare')
     expect(found.map(({ blockId }) => blockId)).toEqual(['b2'])
-    expect(found[0]!.text).toContain('chest pain')
+    expect(told(found[0]!.text)).toContain('chest pain')
     expect(rules(demoRide('ridge'))).not.toContain('allOutCare')
   })
 })
@@ -107,15 +108,12 @@ describe('the leader’s own total', () => {
   it('is noticed outside the range the class is told, and brought to its nearer end', () => {
     const ride = rideOf([{ ...range, ownTotal: 22 }])
     const finding = find(ride, 'ownTotals')!
-    expect(finding).toMatchObject({
-      severity: 'hint',
-      amount: 6,
-      text: expect.stringContaining('at 5½ where the class is told to three to four'),
-    })
+    expect(finding).toMatchObject({ severity: 'hint', amount: 6 })
+    expect(told(finding.text)).toContain('at 5½ while the class is told 3–4')
     const next = finding.proposed[0]!.command.apply(ride)
     expect(next.sections[0]!.blocks[0]).toMatchObject({ ownTotal: 16 })
     expect(rules(next)).not.toContain('ownTotals')
-    expect(find(rideOf([{ ...range, ownTotal: 10 }]), 'ownTotals')?.proposed.map(({ label }) => label)).toEqual(['Ride it at 3'])
+    expect(find(rideOf([{ ...range, ownTotal: 10 }]), 'ownTotals')?.proposed.map(({ label }) => told(label))).toEqual(['Ride it at 3'])
   })
 
   it('may lie anywhere inside it, and beside a single total', () => {

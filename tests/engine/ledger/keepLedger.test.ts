@@ -7,6 +7,7 @@ import { type Limits, limitsOf } from '#plan/ledger/limits.ts'
 import type { Resistance, Ride } from '#plan/model.ts'
 import { arbitraryResistance, arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { aBlock, aSection, aSet, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** Quarter turns; the knob is as in the tests of the trade's own arithmetic: loose wheel, twenty turns. */
 const M = 80
@@ -77,9 +78,9 @@ describe('known answers', () => {
   it('a checkpoint of 5–6 there is missed by 1½, and the repair lands inside', () => {
     const ride = rideOf([...eased, to(3, 4), { kind: 'change', mode: 'exact', steps: 0, checkpoint: { from: turns(5), to: turns(6) } }])
     const finding = computeRide(ride).findings.find(({ rule }) => rule === 'checkpointMissed')!
-    expect(finding.text).toContain('5–6')
-    expect(finding.text).toContain('3–4')
-    expect(finding.text).toContain('+1½')
+    expect(told(finding.text)).toContain('5–6')
+    expect(told(finding.text)).toContain('3–4')
+    expect(told(finding.text)).toContain('+1½')
     const repaired = finding.fixes[0]!.command.apply(ride)
     expect(computeRide(repaired).blocks.at(-1)!.ledger.after.nominal).toBe(turns(5))
     expect(repaired.sections[0]!.blocks.at(-1)).toMatchObject({ resistance: { steps: 6 } })

@@ -7,6 +7,7 @@ import { sayMeasures } from '#features/drafting/panel/ride/sayMeasures.ts'
 import type { Ride } from '#plan/model.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { plausibleRide } from '#tests/support/plausibleRide.ts'
+import { told } from '#tests/support/told.ts'
 import { formatClock } from '#units/formatClock.ts'
 import { formatDuration } from '#units/formatDuration.ts'
 
@@ -37,8 +38,8 @@ function agree(ride: Ride): void {
   // The warm-up is the time before the first block, or part of a ramp, at its level.
   const { warmUp } = measures
   expect(rows.has('warm-up')).toBe(warmUp !== null)
-  const told = findings.find(({ rule }) => rule === 'warmUp')
-  if (told) expect(told.text).toContain(warmUp! < 0.5 ? 'no warm-up' : formatDuration(warmUp!))
+  const short = findings.find(({ rule }) => rule === 'warmUp')
+  if (short) expect(told(short.text)).toContain(warmUp! < 0.5 ? 'no warm-up' : formatDuration(warmUp!))
   if (warmUp !== null) {
     expect(rows.get('warm-up')).toContain(formatClock(warmUp))
     const before = ridden.filter(({ to }) => to <= ride.briefingSeconds + warmUp)

@@ -64,7 +64,7 @@ describe('a tempo few songs have', () => {
     await page.settle()
     const said = () => document.querySelector('.shelf-tempo-said')?.textContent
     page.press(page.find('button', 'edit Slow'))
-    expect(said()).toBe('40 is slower than songs are counted, 48 to 215 bpm; is it 80?')
+    expect(said()).toBe('40 bpm is slower than songs are usually counted (48 to 215 bpm); is it 80?')
     page.press(page.find('button', 'cancel'))
     page.press(page.find('button', 'edit Usual'))
     expect(said()).toBe('')
@@ -95,7 +95,7 @@ describe('files on their way to the shelf', () => {
     // What needs somebody stands first.
     expect([...page.host.querySelectorAll('[data-hearing]')].map((one) => one.textContent)).toEqual([
       '“b.mp3” is torn.',
-      '“a.mp3” waits its turn.stop',
+      '“a.mp3” is waiting.stop',
       '“c.mp3” was stopped.',
     ])
     act(() => says[0]!(heardAs('print', 'Lamp')))

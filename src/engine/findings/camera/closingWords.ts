@@ -1,8 +1,8 @@
-import { atLine, sayCue } from '#engine/findings/cues/atLine.ts'
+import { atLine, quotedCue } from '#engine/findings/cues/atLine.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { ARITHMETIC, quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { say } from '#words/said.ts'
 
 /** Words that are still being said when the slot is over: a stream is cut off where a room would wait. */
 export function closingWords(facts: Facts): Finding[] {
@@ -14,7 +14,7 @@ export function closingWords(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'closingWords',
         severity: 'warning',
-        text: `${sayCue(line)} in ${quoted(facts, line.block)} ends ${formatDuration(Math.max(1, over))} after the slot.`,
+        text: say('checksCues.closingWords', { cue: quotedCue(line), block: quoted(facts, line.block), seconds: Math.max(1, over) }),
         why: ARITHMETIC,
         amount: over,
       }),

@@ -1,10 +1,11 @@
 import type { Facts } from '#engine/findings/facts.ts'
-import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import { hasNoEnd } from '#engine/findings/hasNoEnd.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 
 /** Sides held this differently are noticed. */
 const SIDES_APART = 5
@@ -19,11 +20,11 @@ export function endsOffPedals(facts: Facts): Finding[] {
 function stillness(facts: Facts, last: PlayedBlock): Finding[] {
   if (last.cadence.kind === 'still') return []
   const { block } = last
-  const here = inQuotes(block)
-  const text = `The ride ends with legs turning in ${here}; plan how riders stop the wheel and stretch, since nobody can see them step down.`
+  const here = { block: quotedItem(block) }
+  const text = say('checksCues.endsOnPedals', here)
   const stop =
     block.terrain === 'stretch'
-      ? blockFix(block, 'Plan it with the legs still', `Stilled the legs in ${here}`, { cadence: 'legsStill' })
+      ? blockFix(block, say('checksCues.stopWheel'), say('checksCues.stoppedWheel', here), { cadence: 'legsStill' })
       : undefined
   return [atBlock(facts, last.index, { rule: 'endsOffPedals', severity: 'hint', text, why: COMMON_PRACTICE, fixes: [stop] })]
 }
@@ -32,8 +33,8 @@ function sides(facts: Facts, last: PlayedBlock): Finding[] {
   const { right, left } = stretchSeconds(facts)
   const apart = Math.abs(right - left)
   if (apart <= SIDES_APART) return []
-  const [longer, shorter] = right > left ? ['right', 'left'] : ['left', 'right']
-  const text = `The closing stretches hold the ${longer} side for ${formatDuration(Math.max(right, left))} and the ${shorter} for ${formatDuration(Math.min(right, left))}; make them equal.`
+  const [longer, shorter] = right > left ? (['right', 'left'] as const) : (['left', 'right'] as const)
+  const text = say('checksCues.stretchSides', { longer, most: Math.max(right, left), shorter, least: Math.min(right, left) })
   return [atBlock(facts, last.index, { rule: 'stretchSides', severity: 'hint', text, why: COMMON_PRACTICE, amount: apart })]
 }
 

@@ -2,14 +2,16 @@ import { turnsKnob } from '#engine/cues/changeAt.ts'
 import { tellsFeel } from '#engine/cues/feelWords.ts'
 import { feelOfTotal } from '#engine/demand/feelOfTotal.ts'
 import type { Facts } from '#engine/findings/facts.ts'
-import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
 import type { Speech } from '#engine/speech/speech.ts'
 import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Block } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { say } from '#words/said.ts'
 
 /** A place on the knob is the same again within this. */
 const SAME: KnobSteps = 1
@@ -32,14 +34,15 @@ export function feelWithChange(facts: Facts): Finding[] {
     // Told once where it is new: the blocks that come back to it follow.
     told.push(nominal)
     const feel = feelOfTotal(nominal, facts.ride)
+    const here = { block: quotedItem(block) }
     found.set(
       block.id,
       atBlock(facts, played.index, {
         rule: 'feelWithChange',
         severity: 'hint',
-        text: `${inQuotes(block)} is a new load told in turns alone; on another bike riders cannot know what to look for.`,
+        text: say('checksCues.feelWithChange', here),
         why: COMMON_PRACTICE,
-        fixes: [blockFix(block, `Say it feels like ${withArticle(feel)}`, `Gave ${inQuotes(block)} a feel`, { feel })],
+        fixes: [blockFix(block, say('checksCues.sayFeel', { feel }), say('checksCues.saidFeel', here), { feel })],
       }),
     )
   }
@@ -57,5 +60,3 @@ function eases({ rules }: Facts, { block, cadence, ledger: { before, after } }: 
 
 const saysFeel = ({ feel, resistance, cues }: Block, speech: Speech): boolean =>
   Boolean(feel?.trim()) || resistance.kind === 'byFeel' || cues.some((cue) => tellsFeel(cue, speech))
-
-const withArticle = (feel: string): string => (/^(?:an?|the|base)\b/i.test(feel) ? feel : `${/^[aeiou]/i.test(feel) ? 'an' : 'a'} ${feel}`)

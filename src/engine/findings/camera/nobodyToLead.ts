@@ -1,8 +1,10 @@
-import { atLine, sayCue } from '#engine/findings/cues/atLine.ts'
+import { atLine, quotedCue } from '#engine/findings/cues/atLine.ts'
 import type { Facts } from '#engine/findings/facts.ts'
-import { COMMON_PRACTICE, eachBlock, inQuotes, quoted } from '#engine/findings/finding.ts'
+import { COMMON_PRACTICE, eachBlock, quoted } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import type { Finding } from '#engine/report.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 
 /** Walking the room where there is none, and words that ask riders to look: a picture comes late, small and mirrored. */
 export function nobodyToLead(facts: Facts): Finding[] {
@@ -15,9 +17,9 @@ function walks(facts: Facts): Finding[] {
       ? {
           rule: 'walkOnline',
           severity: 'warning',
-          text: `In ${inQuotes(block)} you leave the bike, and to a camera there is no room to walk.`,
+          text: say('checksCues.walkOnline', { block: quotedItem(block) }),
           why: COMMON_PRACTICE,
-          fixes: [blockFix(block, 'Stay on the bike', `Stayed on the bike in ${inQuotes(block)}`, { walk: undefined })],
+          fixes: [blockFix(block, say('checks.stayOnBike'), say('checks.stayedOnBike', { block: quotedItem(block) }), { walk: undefined })],
         }
       : undefined,
   )
@@ -35,7 +37,7 @@ function mirrors(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'mirrorOnline',
         severity: 'hint',
-        text: `${sayCue(line)} in ${quoted(facts, line.block)} says “${words}”; riders at home listen more than they see, so say what to do.`,
+        text: say('checksCues.mirrorOnline', { cue: quotedCue(line), block: quoted(facts, line.block), words }),
         why: COMMON_PRACTICE,
       }),
     ]

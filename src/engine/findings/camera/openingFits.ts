@@ -2,7 +2,7 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { ARITHMETIC, fix, ofRide } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
 import { openingCard } from '#engine/words/openingCard.ts'
-import { formatDuration } from '#units/formatDuration.ts'
+import { say } from '#words/said.ts'
 
 /** A briefing is planned to whole steps of so many seconds. */
 const STEP = 5
@@ -14,8 +14,8 @@ export function openingFits(facts: Facts): Finding[] {
   const { seconds, fits } = openingCard(ride, facts)
   if (fits) return []
   const needed = Math.ceil(seconds / STEP) * STEP
-  const text = `The opening card takes ${formatDuration(seconds)} to say and the briefing has ${formatDuration(ride.briefingSeconds)}.`
-  const add = fix(`Make the briefing ${formatDuration(needed)}`, 'Made room for the opening card', (whole) => ({
+  const text = say('checksCues.openingCard', { takes: seconds, has: ride.briefingSeconds })
+  const add = fix(say('checksCues.lengthenBriefing', { seconds: needed }), say('checksCues.madeRoomForOpening'), (whole) => ({
     ...whole,
     briefingSeconds: needed,
   }))

@@ -1,14 +1,16 @@
 import { isJump } from '#engine/cadence/moves.ts'
 import { cueOffersSeat } from '#engine/cues/seatWords.ts'
 import type { Facts } from '#engine/findings/facts.ts'
-import { atBlock, COMMON_PRACTICE, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import { blockFix } from '#engine/findings/fixes/blockFix.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding } from '#engine/report.ts'
 import type { Speech } from '#engine/speech/speech.ts'
 import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Block } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
 import { isOutOfSaddle } from '#plan/posture.ts'
+import { say } from '#words/said.ts'
 
 /**
  * Songs that take riders out of the saddle and offer no way to stay in it, where nobody sees who cannot stand. An option
@@ -23,13 +25,14 @@ export function seatedOption(facts: Facts): Finding[] {
     if (!first || ridden.slice(0, ridden.indexOf(first) + 1).some(({ block }) => tellsSeat(block, speech))) return []
     const { block } = first
     const text = speech.sentences.orSeated(block.easier?.text)
+    const here = { block: quotedItem(block) }
     return [
       atBlock(facts, first.index, {
         rule: 'seatedOption',
         severity: 'hint',
-        text: `${inQuotes(block)} is out of the saddle, and by then this song has offered no way to stay seated.`,
+        text: say('checksCues.seatedOption', here),
         why: COMMON_PRACTICE,
-        fixes: [blockFix(block, 'Offer it seated', `Offered ${inQuotes(block)} seated`, { easier: { text } })],
+        fixes: [blockFix(block, say('checksCues.offerSeat'), say('checksCues.offeredSeat', here), { easier: { text } })],
       }),
     ]
   })

@@ -7,6 +7,7 @@ import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { type Said, say, type Text } from '#words/said.ts'
 
 /** Less than this over, or into one another, is a rounding of speech. */
 export const SPEECH_ROUNDING: Seconds = 0.25
@@ -17,13 +18,14 @@ export function atLine(facts: Facts, line: CueLine, noticed: Noticed): Finding {
 }
 
 /** A cue's words in quotes, cut where they run long. */
-export function sayCue({ cue }: CueLine): string {
+export function quotedCue({ cue }: CueLine): Text {
   const text = cue.text.trim()
-  return text === '' ? 'the count-in' : `“${text.length > 60 ? `${text.slice(0, 57).trimEnd()}…` : text}”`
+  if (text === '') return say('checksCues.theCountIn')
+  return say('names.quoted', { name: text.length > 60 ? `${text.slice(0, 57).trimEnd()}…` : text })
 }
 
 /** Replaces fields of a cue. */
-export function cueFix({ blocks }: Facts, { block, cue }: CueLine, label: string, done: string, patch: Partial<Cue>): Fix {
+export function cueFix({ blocks }: Facts, { block, cue }: CueLine, label: Said, done: Said, patch: Partial<Cue>): Fix {
   const { id } = blocks[block]!.block
   return fix(label, done, (ride) =>
     editBlock(ride, id, (before) => ({ ...before, cues: before.cues.map((one) => (one.id === cue.id ? { ...one, ...patch } : one)) })),
@@ -46,8 +48,8 @@ export function movesFreely({ blocks, cues }: Facts, line: CueLine, counts: Coun
 /** Ends a cue's words so many counts before its change; half as many seconds where there is no song. */
 export function leadFix(facts: Facts, line: CueLine, counts: Counts): Fix {
   const counted = facts.sections[facts.blocks[line.block]!.section]!.bpm !== undefined
-  const said = counted ? `${counts} counts` : `${counts / 2} s`
-  return cueFix(facts, line, `End the words ${said} before`, `Moved ${sayCue(line)} to end ${said} before`, {
+  const by = { amount: counted ? counts : counts / 2, counted }
+  return cueFix(facts, line, say('checksCues.endBefore', by), say('checksCues.movedToEnd', { cue: quotedCue(line), ...by }), {
     lead: counted ? { counts } : { seconds: counts / 2 },
   })
 }

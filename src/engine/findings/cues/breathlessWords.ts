@@ -1,8 +1,8 @@
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE, quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { atLine, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, quotedCue } from './atLine.ts'
 
 /** Strain from which a leader gets few words out, and how many (common practice). */
 const BREATHLESS = 8
@@ -16,7 +16,13 @@ export function breathlessWords(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'breathlessWords',
         severity: 'hint',
-        text: `${sayCue(line)} is ${line.words} words before ${quoted(facts, line.block)}, at a strain of ${formatNumber(line.strain, 1)}; up to ${MOST_WORDS} come out well.`,
+        text: say('checksCues.breathlessWords', {
+          cue: quotedCue(line),
+          words: line.words,
+          block: quoted(facts, line.block),
+          buildUp: line.strain,
+          most: MOST_WORDS,
+        }),
         why: COMMON_PRACTICE,
         amount: line.words - MOST_WORDS,
       }),

@@ -3,8 +3,8 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { ARITHMETIC } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { isInside } from '#plan/cueStart.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { atLine, leadFix, SPEECH_ROUNDING, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, leadFix, quotedCue, SPEECH_ROUNDING } from './atLine.ts'
 
 /** Two cues spoken at once; each is told against the one it runs into. */
 export function cueCollisions(facts: Facts): Finding[] {
@@ -18,7 +18,7 @@ export function cueCollisions(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'cueCollisions',
         severity: 'warning',
-        text: `${sayCue(line)} starts ${formatNumber(overlap, 1)} s before ${sayCue(before)} is over.`,
+        text: say('checksCues.cueCollisions', { cue: quotedCue(line), seconds: overlap, before: quotedCue(before) }),
         why: ARITHMETIC,
         amount: overlap,
         fixes: () => [earlier(facts, before, line)],

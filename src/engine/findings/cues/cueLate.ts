@@ -2,11 +2,10 @@ import type { ChangeKind } from '#engine/cues/changeAt.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
-import { plural } from '#units/plural.ts'
-import type { Counts } from '#units/units.ts'
-import { atLine, leadFix, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, leadFix, quotedCue } from './atLine.ts'
 
-const WHY = 'group-exercise teaching; common practice'
+const WHY = say('sources.groupTeaching')
 
 /** Announcements that end too close to their change to be acted on. */
 export function cueLate(facts: Facts): Finding[] {
@@ -21,7 +20,13 @@ export function cueLate(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'cueLate',
         severity: 'warning',
-        text: `${sayCue(line)} ends ${sayCounts(line.lead)} before ${quoted(facts, line.block)}; ${forWhat(change.kinds)} needs ${change.wordsEnd}.`,
+        text: say('checksCues.cueLate', {
+          cue: quotedCue(line),
+          counts: Math.max(0, Math.round(line.lead)),
+          block: quoted(facts, line.block),
+          needs: forWhat(change.kinds),
+          needed: change.wordsEnd,
+        }),
         why: WHY,
         amount: short,
         fixes: () => [leadFix(facts, line, change.wordsEnd)],
@@ -30,14 +35,9 @@ export function cueLate(facts: Facts): Finding[] {
   })
 }
 
-const sayCounts = (counts: Counts): string => {
-  const whole = Math.max(0, Math.round(counts))
-  return plural(whole, 'count')
-}
-
-function forWhat(kinds: readonly ChangeKind[]): string {
+function forWhat(kinds: readonly ChangeKind[]) {
   const posture = kinds.includes('posture')
-  if (posture && kinds.includes('resistance')) return 'resistance and then posture'
-  if (posture) return 'a change of posture'
-  return kinds.includes('resistance') ? 'a turn of the knob' : 'a change'
+  if (posture && kinds.includes('resistance')) return 'resistanceAndPosture'
+  if (posture) return 'posture'
+  return kinds.includes('resistance') ? 'resistance' : 'other'
 }

@@ -5,8 +5,8 @@ import type { CueLine } from '#engine/cues/placeCues.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { ARITHMETIC } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
-import { joinWords } from '#plan/names.ts'
-import { atLine, cueFix, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, cueFix, quotedCue } from './atLine.ts'
 
 /** Cues that speak another number than the plan has; the sentence with the right one is offered where there is one. */
 export function cueNumbers(facts: Facts): Finding[] {
@@ -17,11 +17,10 @@ export function cueNumbers(facts: Facts): Finding[] {
   const spoken = byCue(lines)
   return linesOf(mismatches).map(([index, wrong]) => {
     const line = lines[index]!
-    const parts = wrong.map(({ said, planned }) => `“${said}” where the plan is “${planned}”`)
     return atLine(facts, line, {
       rule: 'cueNumbers',
       severity: 'warning',
-      text: `${sayCue(line)} says ${joinWords(parts)}.`,
+      text: say('checksCues.cueNumbers', { cue: quotedCue(line), wrong: wrong.map(({ said, planned }) => ({ said, planned })) }),
       why: ARITHMETIC,
       amount: wrong.length,
       fixes: () => [correction(facts, line, wrong, spoken.get(line.cue.id)!, view)],
@@ -54,13 +53,15 @@ function linesOf(mismatches: readonly (Mismatch & { line: number })[]): [line: n
 /** @param spoken every time the cue is spoken */
 function correction(facts: Facts, line: CueLine, wrong: readonly Mismatch[], spoken: readonly CueLine[], view: PlanView): Fix | undefined {
   const text = repairOf(wrong, spoken, view)
-  if (text !== null) return cueFix(facts, line, `Say “${text}”`, `Corrected ${sayCue(line)}`, { text })
+  const cue = quotedCue(line)
+  if (text !== null) return cueFix(facts, line, say('checksCues.say', { words: text }), say('checksCues.corrected', { cue }), { text })
   // One text is spoken in every round: what is left to do is counted down by itself, and a call that builds up is another one each time.
   const bare = spoken.length > 1 ? without(line, wrong) : null
   if (bare === null || !holds(bare, spoken, view)) return undefined
   const counts = wrong.every(({ claim }) => COUNTING.has(claim.meanings[0].about))
-  const what = counts ? 'count' : 'number'
-  return cueFix(facts, line, `Take the ${what} out of the words`, `Took the ${what} out of ${sayCue(line)}`, { text: bare })
+  return counts
+    ? cueFix(facts, line, say('checksCues.takeCountOut'), say('checksCues.tookCountOut', { cue }), { text: bare })
+    : cueFix(facts, line, say('checksCues.takeNumberOut'), say('checksCues.tookNumberOut', { cue }), { text: bare })
 }
 
 const COUNTING: ReadonlySet<string> = new Set(['more', 'last', 'done', 'place'])

@@ -3,13 +3,15 @@ import { COUNTS_A_SECOND } from '#engine/cues/usualPlace.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE, quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
-import { atLine, cueFix, leadFix, movesFreely, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, cueFix, leadFix, movesFreely, quotedCue } from './atLine.ts'
 
 /** Less than a count is how somebody breathes, not where a cue stands. */
 const SLIGHT: Counts = 1
+
+/** The count-in that is offered. */
+const EIGHT_IN = { counts: 8 }
 
 /**
  * Cues that stand elsewhere than the studio's rules have them: announcements that start too late or are over too early,
@@ -34,12 +36,16 @@ function startsLate(facts: Facts, line: CueLine, least: Counts): Finding[] {
   const short = least - ahead
   if (short < SLIGHT) return []
   const counts = Math.ceil(least - speechCounts(facts, line) - 1e-6)
-  const kind = line.moment === 'preview' ? 'previews' : 'announcements'
   return [
     atLine(facts, line, {
       rule: 'cuePlace',
       severity: 'hint',
-      text: `${sayCue(line)} starts ${say(facts, line, ahead)} before ${quoted(facts, line.block)}; ${kind} start at least ${say(facts, line, least)} before.`,
+      text: say(line.moment === 'preview' ? 'checksCues.previewLate' : 'checksCues.announceLate', {
+        cue: quotedCue(line),
+        block: quoted(facts, line.block),
+        starts: measured(facts, line, ahead),
+        least: measured(facts, line, least),
+      }),
       why: COMMON_PRACTICE,
       amount: short,
       fixes: () => [movesFreely(facts, line, counts) ? leadFix(facts, line, counts) : undefined],
@@ -58,7 +64,12 @@ function endsEarly(facts: Facts, line: CueLine): Finding[] {
     atLine(facts, line, {
       rule: 'cuePlace',
       severity: 'hint',
-      text: `${sayCue(line)} is over ${say(facts, line, line.lead)} before ${quoted(facts, line.block)}; announcements are over at most ${say(facts, line, most)} before.`,
+      text: say('checksCues.announceEarly', {
+        cue: quotedCue(line),
+        block: quoted(facts, line.block),
+        ends: measured(facts, line, line.lead),
+        most: measured(facts, line, most),
+      }),
       why: COMMON_PRACTICE,
       amount: over,
       fixes: () => [movesFreely(facts, line, most) ? leadFix(facts, line, most) : undefined],
@@ -70,14 +81,17 @@ function shortCountIn(facts: Facts, line: CueLine): Finding[] {
   const { countInCounts } = facts.rules
   const short = countInCounts - line.count!
   if (short <= 0) return []
+  const into = quoted(facts, line.block)
   return [
     atLine(facts, line, {
       rule: 'cuePlace',
       severity: 'hint',
-      text: `The count-in to ${quoted(facts, line.block)} is ${line.count} counts; this studio counts ${formatNumber(countInCounts)} or more.`,
+      text: say('checksCues.shortCountIn', { block: into, counts: line.count!, least: countInCounts }),
       why: COMMON_PRACTICE,
       amount: short,
-      fixes: [cueFix(facts, line, 'Count in eight', `Counted eight into ${quoted(facts, line.block)}`, { count: 8 })],
+      fixes: [
+        cueFix(facts, line, say('checksCues.countIn', EIGHT_IN), say('checksCues.countedIn', { ...EIGHT_IN, block: into }), { count: 8 }),
+      ],
     }),
   ]
 }
@@ -90,8 +104,8 @@ function speechCounts({ sections, blocks }: Facts, { block, from, to }: CueLine)
   return (to - from) * (bpm === undefined ? COUNTS_A_SECOND : bpm / 60)
 }
 
-function say(facts: Facts, line: CueLine, counts: Counts): string {
-  if (!isCounted(facts, line)) return `${formatNumber(counts / COUNTS_A_SECOND, 1)} s`
-  const whole = Math.round(counts)
-  return plural(whole, 'count')
+/** Counts as they are told of a line: under a song as they are, else in seconds. */
+function measured(facts: Facts, line: CueLine, counts: Counts): { amount: number; counted: boolean } {
+  const counted = isCounted(facts, line)
+  return { amount: counted ? counts : counts / COUNTS_A_SECOND, counted }
 }

@@ -2,9 +2,8 @@ import { opensBlock, roomFrom } from '#engine/cues/cueRoom.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import type { Seconds } from '#units/units.ts'
-import { atLine, leadFix, SPEECH_ROUNDING, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, leadFix, quotedCue, SPEECH_ROUNDING } from './atLine.ts'
 
 /**
  * Words that do not fit where they stand: an announcement tells the next thing only, so it
@@ -23,7 +22,7 @@ export function cueRoom(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'cueRoom',
         severity: 'warning',
-        text: `${sayCue(line)} takes ${say(line.to - line.from)} to say and has ${say(room)}.`,
+        text: say('checksCues.cueRoom', { cue: quotedCue(line), takes: line.to - line.from, has: Math.max(0, room) }),
         why: COMMON_PRACTICE,
         amount: over,
         fixes: () => [line.moment === 'announce' && line.lead > needed + 1e-6 ? leadFix(facts, line, needed) : undefined],
@@ -31,5 +30,3 @@ export function cueRoom(facts: Facts): Finding[] {
     ]
   })
 }
-
-const say = (seconds: Seconds): string => `${formatNumber(Math.max(0, seconds), 1)} s`

@@ -4,16 +4,21 @@ import { countMembers, membersOf, nameOf } from '#engine/cues/family.ts'
 import { tellsFeel } from '#engine/cues/feelWords.ts'
 import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { Facts } from '#engine/findings/facts.ts'
-import { atBlock, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock } from '#engine/findings/finding.ts'
 import type { Bout } from '#engine/recovery/findBouts.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Cue } from '#plan/model.ts'
-import { joinWords } from '#plan/names.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { Seconds } from '#units/units.ts'
+import { say } from '#words/said.ts'
 import { cueFix } from './atLine.ts'
 
-const WHY = 'common practice; how long, how many and how hard is what riders ask'
+const WHY = say('sources.ridersAsk')
+
+/** What riders ask of a hard effort. */
+type Asked = 'long' | 'many' | 'hard'
+
 /** Hard bouts that riders go into without knowing how long, how many or how hard. */
 export function hardBoutWords(facts: Facts): Finding[] {
   const heard = linesByBlock(facts)
@@ -26,10 +31,10 @@ export function hardBoutWords(facts: Facts): Finding[] {
       atBlock(facts, bout.fromBlock, {
         rule: 'hardBoutWords',
         severity: 'hint',
-        text: `${inQuotes(played.block)} is hard and the words do not say ${joinWords(missing)}.`,
+        text: say('checksCues.hardBoutWords', { block: quotedItem(played.block), missing }),
         why: WHY,
         amount: missing.length,
-        fixes: () => [missing.includes('how long') ? sayLength(facts, bout, heard) : undefined],
+        fixes: () => [missing.includes('long') ? sayLength(facts, bout, heard) : undefined],
       }),
     ]
   })
@@ -66,22 +71,22 @@ function readSection(facts: Facts, heard: Heard, section: number): Told {
 const aboutsOf = (cue: Cue, { ride }: Facts): Meaning['about'][] =>
   claimsOf(cue, ride.bike.unit, speechOf(ride)).map(({ meanings }) => meanings[0].about)
 
-function missingWords(facts: Facts, bout: Bout, heard: Heard, toldBefore: (section: number) => Told): string[] {
+function missingWords(facts: Facts, bout: Bout, heard: Heard, toldBefore: (section: number) => Told): Asked[] {
   const first = facts.blocks[bout.fromBlock]!
   const own = heard.slice(bout.fromBlock, bout.toBlock + 1).flat()
   const said = new Set(own.flatMap(({ cue }) => aboutsOf(cue, facts)))
   for (const [about, block] of toldBefore(first.section)) if (block < bout.fromBlock) said.add(about)
-  const missing: string[] = []
+  const missing: Asked[] = []
   const speech = speechOf(facts.ride)
   const { told } = speech
-  if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => told.music(cue.text))) missing.push('how long')
-  if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('how many')
+  if (!LASTING.some((about) => said.has(about)) && !own.some(({ cue }) => told.music(cue.text))) missing.push('long')
+  if (!COUNTING.some((about) => said.has(about)) && comesAgain(facts, bout)) missing.push('many')
   const felt =
     first.block.feel !== undefined ||
     said.has('effort') ||
     own.some(({ cue }) => told.effort(cue.text) || tellsFeel(cue, speech)) ||
     told.effort(first.block.label ?? '')
-  if (!felt) missing.push('how hard')
+  if (!felt) missing.push('hard')
   return missing
 }
 
@@ -110,7 +115,8 @@ function sayLength(facts: Facts, bout: Bout, heard: Heard): Fix | undefined {
   const seconds = bout.to - bout.from
   const words = speechOf(facts.ride).sentences.length(rounded(seconds))
   const text = `${line.cue.text.trim()} ${words[0]!.toUpperCase()}${words.slice(1)}.`
-  return cueFix(facts, line, `Say “${words}”`, `Told how long ${inQuotes(facts.blocks[bout.fromBlock]!.block)} is`, { text })
+  const done = say('checksCues.saidHowLong', { block: quotedItem(facts.blocks[bout.fromBlock]!.block) })
+  return cueFix(facts, line, say('checksCues.say', { words }), done, { text })
 }
 
 const rounded = (seconds: Seconds): Seconds => (seconds >= 25 ? Math.round(seconds / 5) * 5 : Math.max(1, Math.round(seconds)))

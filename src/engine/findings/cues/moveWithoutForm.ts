@@ -1,9 +1,11 @@
 import type { Facts } from '#engine/findings/facts.ts'
-import { atBlock, COMMON_PRACTICE, fix, inQuotes } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE, fix } from '#engine/findings/finding.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
+import { say } from '#words/said.ts'
 
 /** The first showing of a move that comes without a form point; later uses rest on it. */
 export function moveWithoutForm(facts: Facts): Finding[] {
@@ -14,7 +16,7 @@ export function moveWithoutForm(facts: Facts): Finding[] {
       atBlock(facts, first, {
         rule: 'moveWithoutForm',
         severity: 'hint',
-        text: `${inQuotes(played.block)} is the first ${move} of the ride and has no form point.`,
+        text: say('checksCues.moveWithoutForm', { move, block: quotedItem(played.block) }),
         why: COMMON_PRACTICE,
         fixes: () => [formFix(played)],
       }),
@@ -46,7 +48,7 @@ function formFix({ block }: PlayedBlock): Fix | undefined {
   const lead =
     'counts' in block.length ? { counts: Math.floor(block.length.counts / 2) } : { seconds: Math.floor(block.length.seconds / 2) }
   const cue: Cue = { id, moment: 'form', lead, text }
-  return fix(`Add “${text}”`, `Added a form point to ${inQuotes(block)}`, (ride) =>
+  return fix(say('checksCues.addForm', { words: text }), say('checksCues.addedForm', { block: quotedItem(block) }), (ride) =>
     editBlock(ride, block.id, (before) => ({ ...before, cues: [...before.cues, cue] })),
   )
 }

@@ -3,9 +3,9 @@ import { overlap } from '#engine/cues/talk.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { COMMON_PRACTICE, quotedSection } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Stretch } from '#units/units.ts'
-import { atLine, leadFix, movesFreely, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, leadFix, movesFreely, quotedCue } from './atLine.ts'
 
 /** Words over music that was marked to be left alone; count-ins may. */
 export function quietKept(facts: Facts): Finding[] {
@@ -17,7 +17,11 @@ export function quietKept(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'quietKept',
         severity: 'warning',
-        text: `${sayCue(line)} talks for ${formatNumber(overlap(quiet, line), 1)} s over a quiet stretch of ${quotedSection(facts, quiet.section)}.`,
+        text: say('checksCues.quietKept', {
+          cue: quotedCue(line),
+          seconds: overlap(quiet, line),
+          song: quotedSection(facts, quiet.section),
+        }),
         why: COMMON_PRACTICE,
         amount: overlap(quiet, line),
         fixes: () => [beforeQuiet(facts, line, quiet)],

@@ -3,9 +3,10 @@ import type { Facts } from '#engine/findings/facts.ts'
 import { quoted } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
 import { speechOf } from '#engine/speech/speechOf.ts'
-import { atLine, cueFix, sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { atLine, cueFix, quotedCue } from './atLine.ts'
 
-const WHY = "an instructor-training body's public position statement; common practice"
+const WHY = say('sources.resistanceFirst')
 
 /** Calls that send riders out of the saddle before the resistance they stand on. */
 export function resistanceFirst(facts: Facts): Finding[] {
@@ -26,10 +27,14 @@ export function resistanceFirst(facts: Facts): Finding[] {
       atLine(facts, line, {
         rule: 'resistanceFirst',
         severity: 'warning',
-        text: `${sayCue(line)} calls riders up into ${quoted(facts, line.block)} before the resistance they stand on.`,
+        text: say('checksCues.resistanceFirst', { cue: quotedCue(line), block: quoted(facts, line.block) }),
         why: WHY,
         fixes: () => [
-          text === null ? undefined : cueFix(facts, line, `Say “${text}”`, `Put the resistance first in ${sayCue(line)}`, { text }),
+          text === null
+            ? undefined
+            : cueFix(facts, line, say('checksCues.say', { words: text }), say('checksCues.putResistanceFirst', { cue: quotedCue(line) }), {
+                text,
+              }),
         ],
       }),
     ]

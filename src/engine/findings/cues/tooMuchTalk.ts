@@ -4,10 +4,9 @@ import { overlap } from '#engine/cues/talk.ts'
 import type { Facts } from '#engine/findings/facts.ts'
 import { atBlock, COMMON_PRACTICE, type Noticed } from '#engine/findings/finding.ts'
 import type { Finding } from '#engine/report.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Stretch } from '#units/units.ts'
-import { sayCue } from './atLine.ts'
+import { say } from '#words/said.ts'
+import { quotedCue } from './atLine.ts'
 
 /** Half a minute of work that is mostly talk; the longest cue in it is named. Where riders can listen, a welcome or a story may take its time. */
 export function tooMuchTalk(facts: Facts): Finding[] {
@@ -21,7 +20,7 @@ export function tooMuchTalk(facts: Facts): Finding[] {
     const noticed: Noticed = {
       rule: 'tooMuchTalk',
       severity: 'hint',
-      text: `From ${formatClock(from)} there are ${formatNumber(seconds, 0)} s of speech in ${formatNumber(talkWindow, 0)} s, more than ${formatNumber(talkSeconds, 0)}; the longest is ${sayCue(longest)}.`,
+      text: say('checksCues.tooMuchTalk', { from, seconds, window: talkWindow, most: talkSeconds, cue: quotedCue(longest) }),
       why: COMMON_PRACTICE,
       amount: seconds - talkSeconds,
     }

@@ -8,6 +8,7 @@ import type { Finding, Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Cue } from '#plan/model.ts'
 import { idsOf } from '#plan/places.ts'
+import { say } from '#words/said.ts'
 
 const NEED_WORDS: readonly ChangeKind[] = ['resistance', 'posture', 'move', 'pace', 'foot']
 const CALLS = new Set(['preview', 'announce', 'countIn', 'action'])
@@ -29,24 +30,13 @@ export function unannounced(facts: Facts): Finding[] {
       atBlock(facts, change.block, {
         rule: 'unannounced',
         severity: 'hint',
-        text: `Nobody calls the change of ${silent.map((kind) => NAMES[kind]).join(' and ')} into ${quoted(facts, change.block)}.`,
+        text: say('checksCues.unannounced', { kinds: silent, block: quoted(facts, change.block) }),
         why: COMMON_PRACTICE,
         amount: silent.length,
         fixes: () => [callFix(facts, played, change)],
       }),
     ]
   })
-}
-
-const NAMES: Record<ChangeKind, string> = {
-  section: 'song',
-  set: 'set',
-  resistance: 'resistance',
-  posture: 'posture',
-  hands: 'hands',
-  move: 'move',
-  pace: 'pace',
-  foot: 'lead foot',
 }
 
 function callFix(facts: Facts, played: PlayedBlock, change: Change): Fix | undefined {
@@ -56,7 +46,7 @@ function callFix(facts: Facts, played: PlayedBlock, change: Change): Fix | undef
   const counted = facts.sections[played.section]!.bpm !== undefined
   const lead = usualLead('announce', facts.rules, counted, change.wordsEnd)
   const cue: Cue = { id, moment: 'announce', lead, text }
-  return fix(`Announce “${text}”`, `Announced ${quoted(facts, change.block)}`, (ride) =>
+  return fix(say('checksCues.announce', { words: text }), say('checksCues.announced', { block: quoted(facts, change.block) }), (ride) =>
     editBlock(ride, played.block.id, (block) => ({ ...block, cues: [...block.cues, cue] })),
   )
 }

@@ -2,9 +2,10 @@ import { fix } from '#engine/findings/finding.ts'
 import type { Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import type { Block, Ride } from '#plan/model.ts'
+import type { Said } from '#words/said.ts'
 
 /** Replaces fields of a block; a field given as undefined is taken out. */
-export function blockFix({ id }: Block, label: string, done: string, patch: Partial<Block>): Fix {
+export function blockFix({ id }: Block, label: Said, done: Said, patch: Partial<Block>): Fix {
   return fix(label, done, (ride) => patchOf(ride, id, patch))
 }
 

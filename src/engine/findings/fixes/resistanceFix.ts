@@ -1,7 +1,7 @@
 import type { Facts } from '#engine/findings/facts.ts'
-import { fix, inQuotes, playsOf } from '#engine/findings/finding.ts'
+import { fix, playsOf } from '#engine/findings/finding.ts'
 import { totalRoom } from '#engine/findings/totalRoom.ts'
-import { amountOfKnob } from '#engine/ledger/amountOfKnob.ts'
+import { knobSize } from '#engine/ledger/knobSize.ts'
 import type { Fix } from '#engine/report.ts'
 import { editBlock } from '#plan/edits.ts'
 import { checkpointOf } from '#plan/ledger/applyCall.ts'
@@ -11,7 +11,9 @@ import { playCall, standingAt } from '#plan/ledger/playCall.ts'
 import { shiftOfRound } from '#plan/ledger/roundShift.ts'
 import { turnedBy } from '#plan/ledger/turnedBy.ts'
 import type { Block, ByFeel, Resistance, Total } from '#plan/model.ts'
+import { quotedItem } from '#plan/names.ts'
 import type { KnobSteps } from '#units/units.ts'
+import { type Said, say } from '#words/said.ts'
 
 /** How far a call is past a rule's line, from the states before and after it and the call of its round; above 0 is past it. */
 export type Excess = (before: LedgerState, after: LedgerState, call?: Resistance) => KnobSteps
@@ -32,11 +34,16 @@ export function resistanceFix(facts: Facts, index: number, wanted: KnobSteps, ex
     return undefined
   const now = excess?.(ledger.before, ledger.after, facts.ledger.lines[index]!.call)
   if (excess && set && set.set.rounds > 1 && worstRound(facts, index, call, excess) >= now!) return undefined
-  const size = amountOfKnob(Math.abs(steps), facts.ride.bike)
-  const here = inQuotes(block)
+  return callFix(block, ...turnWords(facts, block, steps), call)
+}
+
+/** What a turn of the knob is called as a repair, and once done. */
+export function turnWords({ ride }: Facts, block: Block, steps: KnobSteps): [label: Said, done: Said] {
+  const size = knobSize(Math.abs(steps), ride.bike)
+  const here = quotedItem(block)
   return steps > 0
-    ? callFix(block, `Add ${size}`, `Added ${size} to ${here}`, call)
-    : callFix(block, `Take ${size} off`, `Took ${size} off ${here}`, call)
+    ? [say('checks.add', { size }), say('checks.added', { size, block: here })]
+    : [say('checks.takeOff', { size }), say('checks.tookOff', { size, block: here })]
 }
 
 /** Every round of a part may ask for the same call: it is played through once. */
@@ -70,13 +77,26 @@ function playThrough({ blocks, ledger }: Facts, index: number, restated: Resista
 }
 
 /** States a total in place of a played block's call. */
-export function totalFix({ blocks }: Facts, index: number, total: KnobSteps, label: string, done: string): Fix {
+export function totalFix({ blocks }: Facts, index: number, total: KnobSteps, label: Said, done: Said): Fix {
   const { block, set } = blocks[index]!
   const stated = total - (set ? shiftOfRound(set.set, set.round) : 0)
   return callFix(block, label, done, { kind: 'total', from: stated, to: stated })
 }
 
-export function callFix({ id }: Block, label: string, done: string, resistance: Resistance): Fix {
+/** The same with the total as its name. */
+export function statedFix(facts: Facts, index: number, total: KnobSteps): Fix {
+  const { stepsPerUnit } = facts.ride.bike
+  const block = quotedItem(facts.blocks[index]!.block)
+  return totalFix(
+    facts,
+    index,
+    total,
+    say('checksKnob.callTotal', { total, stepsPerUnit }),
+    say('checksKnob.calledTotal', { block, total, stepsPerUnit }),
+  )
+}
+
+export function callFix({ id }: Block, label: Said, done: Said, resistance: Resistance): Fix {
   return fix(label, done, (ride) => editBlock(ride, id, (block) => ({ ...block, resistance })))
 }
 

@@ -1,10 +1,11 @@
 import type { Facts } from '#engine/findings/facts.ts'
-import { atBlock, COMMON_PRACTICE, fix, inQuotes, type Noticed, quoted } from '#engine/findings/finding.ts'
+import { atBlock, COMMON_PRACTICE, fix, type Noticed, quoted } from '#engine/findings/finding.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
+import { quotedItem } from '#plan/names.ts'
 import { fieldsOfRoles, type Roles, rolesOf } from '#plan/rolesOf.ts'
-import { formatEights } from '#units/formatEights.ts'
+import { say } from '#words/said.ts'
 import { saidName, sameRoles } from './saidName.ts'
 
 /** Where the lead or the microphone changes hands: at the end of a phrase, and never while riders push. */
@@ -29,7 +30,7 @@ function inPush(facts: Facts, ridden: readonly PlayedBlock[], at: number, had: R
   return {
     rule: 'handOverInPush',
     severity: before.section === now.section ? 'warning' : 'hint',
-    text: `${takesOver(facts, had, has)} at ${quoted(facts, now.index)}, in the middle of a push; change hands where riders recover.`,
+    text: say('checksRide.handOverInPush', { ...takesOver(facts, had, has), block: quoted(facts, now.index) }),
     why: COMMON_PRACTICE,
     fixes: () => [afterPush(facts, ridden, at, had, has)],
   }
@@ -43,7 +44,8 @@ function afterPush({ ride, rules }: Facts, ridden: readonly PlayedBlock[], at: n
   const kept = ridden.slice(at, end)
   if (kept.some(({ set }) => set) || end === ridden.length) return undefined
   const ids = new Set(kept.map(({ block }) => block.id))
-  return fix(`Change hands at ${inQuotes(ridden[end]!.block)}`, `Moved the change of hands to ${inQuotes(ridden[end]!.block)}`, (before) =>
+  const there = { block: quotedItem(ridden[end]!.block) }
+  return fix(say('checksRide.moveHandOver', there), say('checksRide.movedHandOver', there), (before) =>
     editSections(before, (section) =>
       editBlocksOf(section, (block) => (ids.has(block.id) ? patched(block, fieldsOfRoles(before, had)) : block)),
     ),
@@ -54,19 +56,25 @@ function afterPush({ ride, rules }: Facts, ridden: readonly PlayedBlock[], at: n
 function offPhrase(facts: Facts, before: PlayedBlock, now: PlayedBlock, had: Roles, has: Roles): Noticed | undefined {
   const { alignment, section } = now
   if (!alignment || alignment.grade === 'phrase' || before.section !== section) return undefined
-  const off = Math.abs(alignment.fromPhrase.counts)
-  const way = alignment.fromPhrase.counts > 0 ? 'after' : 'before'
+  const { counts } = alignment.fromPhrase
+  const off = Math.abs(counts)
   return {
     rule: 'handOverOffPhrase',
     severity: 'hint',
-    text: `${takesOver(facts, had, has)} at ${quoted(facts, now.index)}, ${formatEights(off, facts.sections[section]!.unit.eight)} ${way} the end of a phrase.`,
+    text: say('checksRide.handOverOffPhrase', {
+      ...takesOver(facts, had, has),
+      block: quoted(facts, now.index),
+      counts: off,
+      unit: facts.sections[section]!.unit.eight,
+      after: counts > 0,
+    }),
     why: COMMON_PRACTICE,
     amount: off,
   }
 }
 
-/** "Remy takes over", "Remy takes the microphone". */
-function takesOver({ ride }: Facts, had: Roles, has: Roles): string {
-  if (had.leads !== has.leads) return `${saidName(ride, has.leads)} takes over`
-  return `${saidName(ride, has.speaks)} takes the microphone`
+/** Who takes over, or takes the microphone alone. */
+function takesOver({ ride }: Facts, had: Roles, has: Roles): { name: string; voice: boolean } {
+  const voice = had.leads === has.leads
+  return { name: saidName(ride, voice ? has.speaks : has.leads), voice }
 }

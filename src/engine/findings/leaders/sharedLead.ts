@@ -5,6 +5,7 @@ import type { Finding } from '#engine/report.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { editBlocksOf, editSections, patched } from '#plan/edits.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
+import { say } from '#words/said.ts'
 import { saidName, sameRoles } from './saidName.ts'
 
 /** Two leaders of whom one has nothing to do, and stretches that one leads while the other speaks. */
@@ -20,11 +21,13 @@ function withoutPart({ ride, blocks }: Facts): Finding[] {
   return idle.map(({ id }) => {
     const name = saidName(ride, id)
     const rest = ride.leaders.filter((leader) => leader.id !== id)
-    const teach = fix(`Teach without ${name}`, `Taught without ${name}`, (before) => patchRide({ leaders: rest }).apply(before))
+    const teach = fix(say('checksRide.teachWithout', { name }), say('checksRide.taughtWithout', { name }), (before) =>
+      patchRide({ leaders: rest }).apply(before),
+    )
     return ofRide({
       rule: 'leaderWithoutBlock',
       severity: 'hint',
-      text: `${name} leads no block and speaks in none; choose blocks and give them over.`,
+      text: say('checksRide.leaderWithoutBlock', { name }),
       why: COMMON_PRACTICE,
       fixes: [teach],
     })
@@ -56,15 +59,18 @@ function tell(facts: Facts, first: PlayedBlock, run: readonly PlayedBlock[]): Fi
   const { leads, speaks } = rolesOf(ride, first.block)
   const [leader, speaker] = [saidName(ride, leads), saidName(ride, speaks)]
   const ids = new Set(run.map(({ block }) => block.id))
-  const others = run.length - 1
-  const more = others === 0 ? '' : others === 1 ? ' and the block after it' : ` and the ${others} blocks after it`
   return atBlock(facts, first.index, {
     rule: 'leadAndVoiceApart',
     severity: 'hint',
-    text: `${leader} leads and ${speaker} speaks in ${quoted(facts, first.index)}${more}: agree who counts and who calls the end.`,
+    text: say('checksRide.leadAndVoiceApart', {
+      leads: leader,
+      speaks: speaker,
+      block: quoted(facts, first.index),
+      others: run.length - 1,
+    }),
     why: COMMON_PRACTICE,
     fixes: [
-      fix(`Give ${leader} the microphone`, `Gave ${leader} the microphone`, (before) =>
+      fix(say('checksRide.giveMic', { name: leader }), say('checksRide.gaveMic', { name: leader }), (before) =>
         editSections(before, (section) =>
           editBlocksOf(section, (block) => (ids.has(block.id) ? patched(block, { mic: undefined }) : block)),
         ),

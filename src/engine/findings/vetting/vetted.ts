@@ -1,7 +1,7 @@
 import { Told } from '#engine/findings/finding.ts'
 import type { Finding, Fix } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
-import { say, type Text } from '#words/said.ts'
+import { type Said, say } from '#words/said.ts'
 import { contest } from './contest.ts'
 import { type EditedTo, editedTo, isAgainst } from './editedTo.ts'
 import { type FindingsOf, type Trial, tryOut, type Verdict } from './tryOut.ts'
@@ -29,7 +29,7 @@ const NONE: Vetted = { fixes: [] }
 /** A finding whose repairs are tried when they are first asked for. */
 class Untried extends Told implements Finding {
   declare later?: boolean | undefined
-  declare shownAs?: string | undefined
+  declare shownAs?: Said | undefined
   readonly #finding: Finding
   readonly #vet: () => Vetted
   #known: Vetted | undefined
@@ -49,7 +49,7 @@ class Untried extends Told implements Finding {
     return this.#tried().fixes
   }
 
-  get heldBack(): Text | undefined {
+  get heldBack(): Said | undefined {
     return this.#tried().heldBack
   }
 
@@ -100,7 +100,7 @@ function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf
   return (index) => {
     if (found[index]!.proposed.length === 0) return NONE
     const fixes = new Set<Fix>()
-    let heldBack: Text | undefined
+    let heldBack: Said | undefined
     for (const offer of offers()[index]!) {
       const { helps, brings } = verdict(offer, index)
       const rival = helps ? rivalOf(offer) : undefined
@@ -113,7 +113,7 @@ function vettingOf(found: readonly Finding[], ride: Ride, findingsOf: FindingsOf
   }
 }
 
-const sayBrings = ({ label }: Fix, { finding, isNew }: NonNullable<Verdict['brings']>): Text =>
+const sayBrings = ({ label }: Fix, { finding, isNew }: NonNullable<Verdict['brings']>): Said =>
   say(isNew ? 'checks.wouldBring' : 'checks.wouldWorsen', { fix: label, finding: finding.text })
 
-const sayAgainst = ({ label }: Fix, other: Fix): Text => say('checks.goesAgainst', { fix: label, other: other.label })
+const sayAgainst = ({ label }: Fix, other: Fix): Said => say('checks.goesAgainst', { fix: label, other: other.label })

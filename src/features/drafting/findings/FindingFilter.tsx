@@ -1,8 +1,9 @@
 import type { Finding } from '#engine/report.ts'
 import { countByPlace, type Filter, filtered, SEVERITIES } from '#features/drafting/findings/sorting.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { sectionName } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
 import { Select } from '#ui/Select.tsx'
+import { tell, words } from '#words/words.ts'
 
 interface FindingFilterProps {
   findings: readonly Finding[]
@@ -12,19 +13,20 @@ interface FindingFilterProps {
 
 /** Narrows a long list by weight and by song, each with how many there are. */
 export function FindingFilter({ findings, filter, onFilter }: FindingFilterProps) {
+  const { checkList } = words
   const ride = useApp((state) => (state.received ?? state).ride)
   const here = filtered(findings, { ...filter, severity: 'all' })
   const counts = countByPlace(filtered(findings, { ...filter, place: 'everywhere' }))
   const sections = (ride?.sections ?? []).flatMap((section, index) => {
     const count = counts.get(section.id) ?? 0
     if (count === 0 && section.id !== filter.place) return []
-    return [{ value: section.id, label: `${index + 1}. ${nameOfSection(ride!, section)} (${count})` }]
+    return [{ value: section.id, label: checkList.inSong({ place: index + 1, name: tell(sectionName(ride!, section)), count }) }]
   })
   return (
     <div className="finding-filter">
       <fieldset className="finding-kinds">
-        <legend className="ui-hidden">which findings</legend>
-        {KINDS.map(({ severity, say }) => {
+        <legend className="ui-hidden">{checkList.which}</legend>
+        {KINDS.map((severity) => {
           const count = filtered(here, { severity, place: 'everywhere' }).length
           const pressed = filter.severity === severity
           return (
@@ -35,19 +37,19 @@ export function FindingFilter({ findings, filter, onFilter }: FindingFilterProps
               disabled={count === 0 && !pressed}
               onClick={() => onFilter({ ...filter, severity })}
             >
-              {say(count)}
+              {severity === 'all' ? checkList.all({ count }) : checkList.counted({ severity, count })}
             </button>
           )
         })}
       </fieldset>
       <Select
-        label="song"
+        label={checkList.song}
         hideLabel
         value={filter.place}
         choices={[
-          { value: 'everywhere', label: 'in every song' },
+          { value: 'everywhere', label: checkList.allSongs },
           ...(counts.has('ride') || filter.place === 'ride'
-            ? [{ value: 'ride', label: `the ride as a whole (${counts.get('ride') ?? 0})` }]
+            ? [{ value: 'ride', label: checkList.wholeRide({ count: counts.get('ride') ?? 0 }) }]
             : []),
           ...sections,
         ]}
@@ -57,7 +59,4 @@ export function FindingFilter({ findings, filter, onFilter }: FindingFilterProps
   )
 }
 
-const KINDS: readonly { severity: Filter['severity']; say: (count: number) => string }[] = [
-  { severity: 'all', say: (count) => `all ${count}` },
-  ...SEVERITIES.map(({ severity, words }) => ({ severity, say: (count: number) => `${count} ${words}` })),
-]
+const KINDS: readonly Filter['severity'][] = ['all', ...SEVERITIES]

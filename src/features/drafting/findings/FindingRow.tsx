@@ -4,8 +4,8 @@ import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { Source } from '#ui/Source.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { tell } from '#words/words.ts'
+import { clock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 interface FindingRowProps {
   finding: Finding
@@ -20,7 +20,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
     <li data-severity={finding.severity}>
       <FindingPlace finding={finding} onGo={onGo} />
       <p>
-        {finding.severity === 'problem' && <strong>To mend: </strong>}
+        {finding.severity === 'problem' && <strong>{words.checkList.toFix} </strong>}
         {tell(finding.text)} {finding.heldBack && !readOnly && <span>{tell(finding.heldBack)} </span>}
         {finding.shownAs && <span>{tell(finding.shownAs)} </span>}
         <Source text={tell(finding.why)} />
@@ -37,7 +37,7 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
           <IconButton
             tone="quiet"
             className="finding-aside"
-            label="it is meant so: put this finding aside"
+            label={words.checkList.hide}
             onClick={() => store.getState().run(putAside([finding.id]))}
           >
             ×
@@ -51,8 +51,8 @@ export function FindingRow({ finding, readOnly, onGo }: FindingRowProps) {
 /** Where a finding is, as a way there. */
 export function FindingPlace({ finding, onGo }: Pick<FindingRowProps, 'finding' | 'onGo'>) {
   return (
-    <button type="button" className="finding-place" onClick={() => onGo(finding)} title="show the place">
-      {finding.sectionId === undefined && finding.blockId === undefined ? 'ride' : formatClock(finding.at)}
+    <button type="button" className="finding-place" onClick={() => onGo(finding)} title={words.checkList.goThere}>
+      {finding.sectionId === undefined && finding.blockId === undefined ? words.checkList.ofRide : clock(finding.at)}
     </button>
   )
 }

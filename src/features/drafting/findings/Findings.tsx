@@ -8,6 +8,7 @@ import { byKind, EVERYTHING, filtered, SEVERITIES, sortFindings } from '#feature
 import { bringBack } from '#plan/commands/putAside.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { words } from '#words/words.ts'
 import './findings.css'
 
 /** Rows shown before the rest is asked for; a kind of finding takes one, however many places it has. */
@@ -20,11 +21,12 @@ interface FindingsProps {
 
 /**
  * What the engine noticed, the weightiest first, one row for one kind. A row leads to its place; a repair shows itself
- * on the curve while it is pointed at, and is one undo step when taken. What is meant so is put aside, and what only a
+ * on the curve while it is pointed at, and is one undo step when taken. What is intentional is hidden, and what only a
  * filled ride can be judged by waits, both at the end. While a change stands offered, it is the offer that is judged.
  */
 export function Findings({ readOnly, onGo }: FindingsProps) {
   const store = useAppStore()
+  const { checkList } = words
   // Of an offer, of the ride received or of the committed one; never of a passing preview, whose rows could not be read.
   const offering = useApp((state) => state.offering)
   const noticed = useApp((state) => (state.offering ? state.shownReport : (state.received ?? state).report)?.findings)
@@ -46,10 +48,10 @@ export function Findings({ readOnly, onGo }: FindingsProps) {
   const shown = all ? kinds : kinds.slice(0, FIRST)
   const fixed = readOnly || offering
   return (
-    <section className="findings" aria-label="findings">
+    <section className="findings" aria-label={checkList.title}>
       <h2>
-        {offering ? 'findings of what is offered' : 'findings'}{' '}
-        {!many && <span className="findings-count">{summary(open) || (aside.length > 0 ? 'none left' : NOTHING)}</span>}
+        {offering ? checkList.ofOffer : checkList.title}{' '}
+        {!many && <span className="findings-count">{summary(open) || (aside.length > 0 ? checkList.noneLeft : checkList.nothing)}</span>}
       </h2>
       {many && <FindingFilter findings={open} filter={held} onFilter={setFilter} />}
       <ul>
@@ -68,15 +70,15 @@ export function Findings({ readOnly, onGo }: FindingsProps) {
           ),
         )}
       </ul>
-      {many && kinds.length === 0 && <p className="findings-none">None of these here.</p>}
+      {many && kinds.length === 0 && <p className="findings-none">{checkList.noneHere}</p>}
       {kinds.length > FIRST && (
         <Button tone="quiet" onClick={() => setAll(!all)}>
-          {all ? 'show fewer' : `show all ${kinds.length} kinds`}
+          {all ? checkList.showFewer : checkList.showAll({ kinds: kinds.length })}
         </Button>
       )}
-      <FoldedFindings title="when the ride is filled" findings={later} onGo={onGo} />
+      <FoldedFindings summary={checkList.later({ count: later.length })} findings={later} onGo={onGo} />
       <FoldedFindings
-        title="meant so"
+        summary={checkList.hidden({ count: aside.length })}
         findings={aside}
         onGo={onGo}
         action={
@@ -84,7 +86,7 @@ export function Findings({ readOnly, onGo }: FindingsProps) {
             ? undefined
             : (finding) => (
                 <Button tone="quiet" onClick={() => store.getState().run(bringBack(finding.id))}>
-                  bring back
+                  {checkList.unhide}
                 </Button>
               )
         }
@@ -98,10 +100,8 @@ const NONE: ReadonlySet<string> = new Set()
 const toggled = (keys: ReadonlySet<string>, key: string): ReadonlySet<string> =>
   new Set(keys.has(key) ? [...keys].filter((other) => other !== key) : [...keys, key])
 
-const NOTHING = 'nothing to mend: the ride adds up'
-
 const summary = (findings: readonly Finding[]): string =>
-  SEVERITIES.map(({ severity, words }) => ({ words, count: filtered(findings, { severity, place: 'everywhere' }).length }))
+  SEVERITIES.map((severity) => ({ severity, count: filtered(findings, { severity, place: 'everywhere' }).length }))
     .filter(({ count }) => count > 0)
-    .map(({ count, words }) => `${count} ${words}`)
-    .join(', ')
+    .map(words.checkList.counted)
+    .join(' · ')

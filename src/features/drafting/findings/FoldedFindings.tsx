@@ -6,7 +6,7 @@ import { Source } from '#ui/Source.tsx'
 import { tell } from '#words/words.ts'
 
 interface FoldedFindingsProps {
-  title: string
+  summary: string
   findings: readonly Finding[]
   onGo: (finding: Finding) => void
   /** What can be done with one. */
@@ -14,10 +14,10 @@ interface FoldedFindingsProps {
 }
 
 /** Findings that are not to be looked at now, in a fold that says how many. Nothing where there are none. */
-export function FoldedFindings({ title, findings, onGo, action }: FoldedFindingsProps) {
+export function FoldedFindings({ summary, findings, onGo, action }: FoldedFindingsProps) {
   if (findings.length === 0) return null
   return (
-    <Disclosure className="finding-fold" summary={`${title}: ${findings.length}`}>
+    <Disclosure className="finding-fold" summary={summary}>
       <ul>
         {findings.map((finding) => (
           <li key={finding.id}>

@@ -2,14 +2,14 @@ import { useId, useMemo } from 'react'
 import { repairAll } from '#engine/repairAll.ts'
 import type { Finding } from '#engine/report.ts'
 import { FindingRow } from '#features/drafting/findings/FindingRow.tsx'
-import { KIND_WORDS } from '#features/drafting/findings/kindWords.ts'
+import { kindWords } from '#features/drafting/findings/kindWords.ts'
 import type { Kind } from '#features/drafting/findings/sorting.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
 import { putAside } from '#plan/commands/putAside.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { IconButton } from '#ui/IconButton.tsx'
 import { Source } from '#ui/Source.tsx'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 interface KindRowProps {
   kind: Kind
@@ -24,7 +24,9 @@ export function KindRow({ kind, open, onToggle, readOnly, onGo }: KindRowProps) 
   const store = useAppStore()
   const places = useId()
   const { findings, severity, rule } = kind
-  const words = KIND_WORDS[rule] ?? tell(findings[0]!.text)
+  const { checkList } = words
+  const kindName = kindWords(rule) ?? tell(findings[0]!.text)
+  const count = findings.length
   const ids = findings.map(({ id }) => id)
   const repairable = findings.filter(({ fixes }) => fixes.length > 0).map(({ id }) => id)
   // The command remembers nothing, so a new one for the same findings would only draw its button again.
@@ -37,30 +39,28 @@ export function KindRow({ kind, open, onToggle, readOnly, onGo }: KindRowProps) 
         className="finding-count"
         aria-expanded={open}
         aria-controls={places}
-        aria-label={`${findings.length} places: ${words}`}
+        aria-label={checkList.placesOf({ count, kind: kindName })}
         onClick={onToggle}
       >
-        {findings.length} places
+        {checkList.places({ count })}
       </button>
       <p>
-        {severity === 'problem' && <strong>To mend: </strong>}
-        {words} <Source text={tell(findings[0]!.why)} />
+        {severity === 'problem' && <strong>{checkList.toFix} </strong>}
+        {kindName} <Source text={tell(findings[0]!.why)} />
       </p>
       {!readOnly && (
         <>
           <div className="finding-fixes">
             {repairable.length > 1 && (
               <PreviewButton command={repair}>
-                {repairable.length < findings.length
-                  ? `Repair ${repairable.length} of ${findings.length}`
-                  : `Repair all ${repairable.length}`}
+                {repairable.length < count ? checkList.fixSome({ count: repairable.length, of: count }) : checkList.fixAll({ count })}
               </PreviewButton>
             )}
           </div>
           <IconButton
             tone="quiet"
             className="finding-aside"
-            label={`they are meant so: put all ${findings.length} aside`}
+            label={checkList.hideAll({ count })}
             onClick={() => store.getState().run(putAside(ids))}
           >
             ×

@@ -1,82 +1,34 @@
 import type { RuleName } from '#engine/findings/ruleNames.ts'
+import { words } from '#words/words.ts'
 
-/** What findings of one rule are called together; null where the rule can only speak once. */
-export const KIND_WORDS: Readonly<Record<RuleName, string | null>> = {
-  allOff: 'Blocks with no resistance',
-  allOutCare: 'All-out efforts that need care',
-  avoidedMoves: 'Moves this room does not do',
-  beyondCalibration: 'Resistance outside the calibrated range',
-  beyondOut: 'Blocks past the end of their song',
-  breathlessWords: 'Long cues when you are out of breath',
-  briefing: null,
-  cadenceBounds: 'Cadences outside the usual range',
-  cadenceUnknown: 'Blocks without a cadence',
-  checkpointLoose: 'Checkpoints that some riders may miss',
-  checkpointMissed: 'Checkpoints the calls do not lead to',
-  closingWords: null,
-  coolDown: null,
-  crookedBlock: 'Blocks that are not whole eights',
-  cueCollisions: 'Cues that overlap',
-  cueLate: 'Cues that end too close to the change',
-  cueNumbers: 'Cues whose numbers do not match the plan',
-  cuePlace: 'Cues earlier or later than the house rules ask',
-  cueRoom: 'Cues that need more time than they have',
-  deepCrossfade: 'Crossfades longer than the last block',
-  difficultyForLevel: null,
-  easyTotal: 'Easy blocks with too much resistance',
-  endsHeavy: null,
-  endsOffPedals: null,
-  fastLegs: 'Fast legs with too little resistance',
-  feelWithChange: 'New loads that do not say what to feel',
-  footFlips: 'Changes of the lead foot',
-  handOverInPush: 'Hand-overs in the middle of a push',
-  handOverOffPhrase: 'Hand-overs off the phrase',
-  handsForPosture: 'Hands that do not suit the posture',
-  hardBoutWords: 'Hard efforts that do not say how long or how hard',
-  hearing: null,
-  holdBalance: null,
-  intentAgainstDemand: 'Resistance that does not match the planned effort',
-  knobLoose: 'Calls for less than the knob has',
-  knobTight: 'Calls for more than the knob has',
-  largestAdded: 'Large changes in one call',
-  leadAndVoiceApart: 'Blocks where one leads and the other speaks',
-  leadOpen: null,
-  leadUnset: null,
-  leaderWithoutBlock: null,
-  lightMove: 'Moves with too little resistance',
-  lightPush: 'Pushes with too little resistance',
-  lightStanding: 'Standing with too little resistance',
-  longStanding: 'Long standing without a seat',
-  mirrorOnline: 'Cues that ask riders to watch',
-  moveWithoutForm: 'New moves without a form cue',
-  newcomers: null,
-  noBlocks: null,
-  noFootOnOne: 'Blocks where no foot lands on the one',
-  noSections: null,
-  nothingRidden: null,
-  offBeatCadence: 'Cadences that do not fit the beat',
-  openEnd: 'Changes built on an open total',
-  openTail: 'Songs with nothing planned at the end',
-  openingCard: null,
-  outPastSong: 'Out-points past the end of the song',
-  ownTotals: 'Blocks you ride otherwise than you tell',
-  quietKept: 'Cues over quiet stretches',
-  recoveriesShrink: 'Bouts that grow while their recoveries shrink',
-  recoveryDebt: 'Recoveries that are too short',
-  reserveRunsOut: 'Riders who run out',
-  resistanceFirst: 'Cues that call riders up before the resistance',
-  seatedOption: 'Songs that stand without offering a seat',
-  sideBalance: null,
-  slotOverrun: null,
-  slotUnused: null,
-  stretchSides: null,
-  tooMuchTalk: 'Stretches with too much talk',
-  unannounced: 'Changes no cue announces',
-  underBase: 'Blocks below base',
-  walkMoment: 'Times to walk the room that do not suit it',
-  walkOnline: 'Times you leave the bike on camera',
-  warmUp: null,
-  water: null,
-  wideSpread: 'Stretches where riders are far apart',
-  workShare: null,
+/** Rules that can only speak once. */
+type SpeaksOnce =
+  | 'briefing'
+  | 'closingWords'
+  | 'coolDown'
+  | 'difficultyForLevel'
+  | 'endsHeavy'
+  | 'endsOffPedals'
+  | 'hearing'
+  | 'holdBalance'
+  | 'leadOpen'
+  | 'leadUnset'
+  | 'leaderWithoutBlock'
+  | 'newcomers'
+  | 'noBlocks'
+  | 'noSections'
+  | 'nothingRidden'
+  | 'openingCard'
+  | 'sideBalance'
+  | 'slotOverrun'
+  | 'slotUnused'
+  | 'stretchSides'
+  | 'warmUp'
+  | 'water'
+  | 'workShare'
+
+/** What findings of one rule are called together; undefined where each has to speak for itself. */
+export function kindWords(rule: RuleName): string | undefined {
+  const kinds: Readonly<Record<Exclude<RuleName, SpeaksOnce>, string>> = words.checkKinds
+  return (kinds as Readonly<Partial<Record<RuleName, string>>>)[rule]
 }

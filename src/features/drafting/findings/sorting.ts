@@ -1,12 +1,8 @@
 import type { RuleName } from '#engine/findings/ruleNames.ts'
 import type { Finding, Severity } from '#engine/report.ts'
 
-/** The words findings are sorted by, the weightiest first. */
-export const SEVERITIES: readonly { severity: Severity; words: string }[] = [
-  { severity: 'problem', words: 'to mend' },
-  { severity: 'warning', words: 'to weigh' },
-  { severity: 'hint', words: 'to know' },
-]
+/** What findings are sorted by, the weightiest first. */
+export const SEVERITIES: readonly Severity[] = ['problem', 'warning', 'hint']
 
 /** Which findings are looked at. */
 export interface Filter {
@@ -22,7 +18,7 @@ interface Sorted {
   open: Finding[]
   /** About the class as a whole, once it fills its slot. */
   later: Finding[]
-  /** Meant so. */
+  /** Hidden: they are intentional. */
   aside: Finding[]
 }
 
@@ -53,7 +49,7 @@ export function byKind(findings: readonly Finding[]): Kind[] {
     if (kind) kind.findings.push(finding)
     else kinds.set(key, { key, rule, severity, findings: [finding] })
   }
-  return SEVERITIES.flatMap(({ severity }) => [...kinds.values()].filter((kind) => kind.severity === severity))
+  return SEVERITIES.flatMap((severity) => [...kinds.values()].filter((kind) => kind.severity === severity))
 }
 
 /** Those a filter leaves. */

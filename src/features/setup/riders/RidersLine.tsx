@@ -24,7 +24,7 @@ export function RidersLine() {
       />
       <figcaption className="setup-quiet">
         {words.riders.lineCaption({ rider: name, kcal: tens(rider.energy.kcal), low: tens(energy.low), high: tens(energy.high) })}{' '}
-        {sayBand(report)}
+        {tell(sayBand(report))}
       </figcaption>
     </figure>
   )

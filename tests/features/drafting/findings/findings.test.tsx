@@ -11,6 +11,8 @@ import { createAppStore } from '#store/createAppStore.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { type Rendered, rendered } from '#tests/support/rendered.tsx'
 import { aBlock, aSection, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
+import { say } from '#words/said.ts'
 
 let page: Rendered
 const go = vi.fn()
@@ -49,7 +51,7 @@ describe('findings', () => {
     page.press(count)
     const places = [...count.closest('li')!.querySelectorAll('.finding-places > li p')].map((place) => place.textContent!)
     expect(places).toHaveLength(short.length)
-    for (const [index, { text }] of short.entries()) expect(places[index]).toContain(text)
+    for (const [index, { text }] of short.entries()) expect(places[index]).toContain(told(text))
     page.press(count)
     expect(count.closest('li')!.querySelectorAll('.finding-places > li')).toHaveLength(0)
   })
@@ -60,7 +62,7 @@ describe('findings', () => {
     const before = store.getState().report!.findings.filter((finding) => finding.rule === rule)
     expect(before.length).toBeGreaterThan(1)
     const row = page.host.querySelector(`[data-kind="${rule}"]`)!
-    page.press([...row.querySelectorAll<HTMLElement>('button')].find(({ textContent }) => textContent === `Repair all ${before.length}`)!)
+    page.press([...row.querySelectorAll<HTMLElement>('button')].find(({ textContent }) => textContent === `Fix all ${before.length}`)!)
     expect(store.getState().past).toHaveLength(1)
     expect(store.getState().report!.findings.filter((finding) => finding.rule === rule)).toEqual([])
   })
@@ -68,7 +70,7 @@ describe('findings', () => {
   it('of one kind are put aside in one step', () => {
     const store = open(withManyKinds())
     const row = page.host.querySelector('[data-kind="recoveryDebt"]')!
-    page.press(row.querySelector<HTMLElement>('button[aria-label^="they are meant so"]')!)
+    page.press(row.querySelector<HTMLElement>('button[aria-label^="These are intentional"]')!)
     expect(store.getState().past).toHaveLength(1)
     expect(store.getState().ride!.setAside!.every((id) => id.startsWith('recoveryDebt:'))).toBe(true)
     expect(page.host.querySelector('[data-kind="recoveryDebt"]')).toBeNull()
@@ -82,15 +84,15 @@ describe('findings', () => {
     expect(rows()).toHaveLength(8)
     page.press(page.find('button', `show all ${kinds} kinds`))
     expect(rows()).toHaveLength(kinds)
-    page.press(page.find('button', `${weighed.length} to weigh`))
+    page.press(page.find('button', `consider (${weighed.length})`))
     expect(rows()).toHaveLength(new Set(weighed.map(({ rule }) => rule)).size)
-    page.press(page.find('button', `all ${found.length}`))
+    page.press(page.find('button', `all (${found.length})`))
     const place = page.host.querySelector<HTMLSelectElement>('.finding-filter select')!
     const inSong = found.filter(({ sectionId }) => sectionId === 's3')
     expect([...place.options].map(({ text }) => text)).toContain(`3. Tin Orchard Run (${inSong.length})`)
     page.choose(place, 's3')
     expect(inSong.every(({ severity }) => severity !== 'problem')).toBe(true)
-    expect(page.find('button', '0 to mend')).toHaveProperty('disabled', true)
+    expect(page.find('button', 'fix (0)')).toHaveProperty('disabled', true)
     expect(rows()).toHaveLength(new Set(inSong.map(({ rule, severity }) => `${severity} ${rule}`)).size)
   })
 
@@ -99,16 +101,16 @@ describe('findings', () => {
     const before = store.getState().report!.findings
     const emptied = makeCommand('Emptied', (ride) => ({ ...ride, sections: ride.sections.slice(0, 1) }))
     act(() => store.getState().preview(emptied, 'offer'))
-    expect(page.text()).toContain('findings of what is offered')
+    expect(page.text()).toContain('checks with this change')
     expect(store.getState().shownReport!.findings).not.toEqual(before)
     expect(page.host.querySelector('.finding-fixes')).toBeNull()
     act(() => store.getState().preview(emptied))
-    expect(page.text()).not.toContain('findings of what is offered')
+    expect(page.text()).not.toContain('checks with this change')
     act(() => store.getState().dropPreview())
     expect(asides().length).toBeGreaterThan(0)
   })
 
-  it('that are meant so are put aside as one step, and brought back from the end of the list', () => {
+  it('that are intentional are hidden as one step, and unhidden from the end of the list', () => {
     const store = open(demoRide('ridge'))
     const before = rows()
     const drink = before.findIndex((text) => text.includes('water break'))
@@ -116,10 +118,10 @@ describe('findings', () => {
     expect(store.getState().past).toHaveLength(1)
     expect(store.getState().ride!.setAside).toEqual(['water:ride'])
     expect(rows()).not.toContain(before[drink])
-    expect(page.text()).toContain('meant so: 1')
-    page.press(page.find('button', 'bring back'))
+    expect(page.text()).toContain('hidden (1)')
+    page.press(page.find('button', 'unhide'))
     expect(rows()).toEqual(before)
-    expect(page.text()).not.toContain('meant so')
+    expect(page.text()).not.toContain('hidden')
     act(() => void store.getState().undo())
     expect(store.getState().ride!.setAside).toHaveLength(1)
   })
@@ -127,7 +129,7 @@ describe('findings', () => {
   it('about the whole wait in a fold until the ride is filled', () => {
     const block = aBlock('hard', { ...inSeconds(60), effort: { from: 9, to: 9 }, resistance: { kind: 'total', from: 8, to: 8 } })
     open({ ...smallRide(), slotMinutes: 30, sections: [aSection('s', { blocks: [block] })] })
-    expect(page.text()).toMatch(/when the ride is filled: [2-9]/)
+    expect(page.text()).toMatch(/checked once the ride is full \([2-9]\)/)
     expect(rows().join()).not.toContain('cool-down')
   })
 
@@ -136,7 +138,7 @@ describe('findings', () => {
     expect(rows().length).toBeGreaterThan(0)
     expect(asides()).toEqual([])
     expect(page.host.querySelector('.finding-fixes')).toBeNull()
-    expect(page.text()).toContain('meant so: 1')
+    expect(page.text()).toContain('hidden (1)')
   })
 
   it('show what a repair does while it is pointed at, and make it one step when pressed', () => {
@@ -146,7 +148,7 @@ describe('findings', () => {
       button.textContent!.startsWith('Add “'),
     )!
     page.point(repair)
-    expect(store.getState().previewing).toMatch(/^Added a form point/)
+    expect(told(store.getState().previewing!)).toMatch(/^Added a form cue/)
     expect(store.getState().shown).not.toBe(store.getState().ride)
     page.point(null)
     expect(store.getState().previewing).toBeNull()
@@ -162,8 +164,8 @@ describe('sorting', () => {
     id,
     rule: id as RuleName,
     severity: 'hint',
-    text: '',
-    why: '',
+    text: say('names.nothing'),
+    why: say('names.nothing'),
     at: 0,
     fixes: [],
     proposed: [],

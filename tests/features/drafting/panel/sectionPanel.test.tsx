@@ -31,15 +31,15 @@ describe('a section', () => {
   })
 
   it.each([
-    ['40', '40 is slower than songs are counted, 48 to 215 bpm; is it 80?'],
-    ['250', '250 is faster than songs are counted, 48 to 215 bpm; is it 125?'],
+    ['40', '40 bpm is slower than songs are usually counted (48 to 215 bpm); is it 80?'],
+    ['250', '250 bpm is faster than songs are usually counted (48 to 215 bpm); is it 125?'],
   ])('takes %s bpm, and says what to think of it', (bpm, sentence) => {
     open('song')
     panel.type('tempo', bpm)
     expect(tempoOf(section('song').song!.grid!)).toBeCloseTo(Number(bpm), 9)
     expect(panel.text()).toContain(sentence)
     panel.type('tempo', '128')
-    expect(panel.text()).not.toContain('songs are counted')
+    expect(panel.text()).not.toContain('songs are usually counted')
   })
 
   it('may be a mix as long as the class, typed and stepped', () => {
@@ -114,7 +114,7 @@ describe('a section', () => {
     )
     expect(said).toEqual([
       '½, half time | 40 rpm | too slow',
-      '1, on the beat | 79 rpm | suits all 10',
+      '1, on the beat | 79 rpm | fits all 10 blocks',
       '2, double time | 158 rpm | too fast',
       'off the beat | cadence is set',
     ])

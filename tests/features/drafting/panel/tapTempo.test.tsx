@@ -79,7 +79,7 @@ describe('taps that are no usual tempo', () => {
 
   it('say what they may be where they are slower than songs are counted', () => {
     tapEvery(1.5)
-    expect(page.text()).toContain('40 is slower than songs are counted, 48 to 215 bpm; is it 80?')
+    expect(page.text()).toContain('40 bpm is slower than songs are usually counted (48 to 215 bpm); is it 80?')
     expect((page.find('button', 'half') as HTMLButtonElement).disabled).toBe(false)
     page.press(page.find('button', 'half'))
     // 10 bpm is no tempo of a ride.

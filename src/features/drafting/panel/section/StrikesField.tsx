@@ -35,7 +35,7 @@ export const StrikesField = memo(function StrikesField({ grid, strikes, blocks, 
               <input type="radio" name={name} checked={strikes === choice.strikes} onChange={() => onChange(choice.strikes)} />
               <span>{choice.label}</span>
               <b>{words.measures.rpm(rpm)}</b>
-              <span className="panel-quiet">{tell(sayFit(rpm, blocks, rules))}</span>
+              <span className="panel-quiet">{tell(sayFit(rpm, blocks, rules) ?? '')}</span>
             </label>
           )
         })}

@@ -187,7 +187,7 @@ function Cadences({ bpm, blocks, houseRules }: { bpm: Bpm; blocks: readonly Bloc
           <div key={strikes}>
             <dt>{label}</dt>
             <dd>
-              <b>{words.measures.rpm(rpm, 1)}</b> <span className="panel-quiet">{tell(fit)}</span>
+              <b>{words.measures.rpm(rpm, 1)}</b> <span className="panel-quiet">{tell(fit ?? '')}</span>
             </dd>
           </div>
         )
