@@ -64,7 +64,7 @@ test('a small ride is handed over by a code that another’s reader reads; a lar
   await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   await expect(page.getByText('sample, not saved yet')).toBeVisible()
   await page.getByRole('link', { name: 'share', exact: true }).click()
-  await expect(page.getByText('too fine to scan with ease')).toBeVisible()
+  await expect(page.getByText('too long for a QR code')).toBeVisible()
   await expect(code).toHaveCount(0)
 })
 

@@ -10,7 +10,7 @@ import { shownLink } from './support/shownLink.ts'
 import { expect, test } from './support/test.ts'
 
 const total = (page: Page) => page.getByTestId('slot').locator('[data-total]')
-const conflicts = (page: Page) => page.getByRole('region', { name: 'changed by both' })
+const conflicts = (page: Page) => page.getByRole('region', { name: 'conflicts' })
 
 async function openDemo(page: Page): Promise<void> {
   await openRidewright(page)
@@ -37,7 +37,7 @@ async function handOver(page: Page): Promise<string> {
   await page.getByRole('link', { name: 'share', exact: true }).click()
   const link = await shownLink(page)
   await page.getByRole('textbox', { name: 'link', exact: true }).press('ControlOrMeta+c')
-  await expect(page.getByText(/^kept by themselves/)).toBeVisible()
+  await expect(page.getByText(/^saved automatically/)).toBeVisible()
   await page.getByRole('link', { name: 'plan', exact: true }).click()
   await expect(total(page)).toBeAttached()
   return link
@@ -51,7 +51,7 @@ async function compare(page: Page, link: string): Promise<void> {
 }
 
 async function take(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /^(take these changes|keep mine as it is)$/ }).click()
+  await page.getByRole('button', { name: /^(use these changes|use mine as is)$/ }).click()
   await expect(total(page)).toBeAttached()
   await expect(page.getByText('saved', { exact: true })).toBeVisible()
 }
@@ -83,7 +83,7 @@ test('two people pass a ride back and forth through five rounds and end with the
     await compare(receiver, await handOver(sender))
     await expect(conflicts(receiver)).toContainText(`sender ${round}`)
     await expect(conflicts(receiver)).toContainText(`receiver ${round}`)
-    await receiver.getByRole('button', { name: round % 2 === 0 ? 'mine in all' : 'theirs in all' }).click()
+    await receiver.getByRole('button', { name: round % 2 === 0 ? 'use mine for all' : 'use theirs for all' }).click()
     await take(receiver)
     ;[sender, receiver] = [receiver, sender]
   }
@@ -121,12 +121,12 @@ test('a conflict is decided by key with the curve of either choice, and cancelli
   await expect(effort.getByRole('radio', { name: /^theirs 7/ })).toBeChecked()
 
   // What one deleted and the other changed is there until it is decided.
-  const push = page.getByRole('group', { name: /push 1 block taken out/ })
+  const push = page.getByRole('group', { name: /push 1 block removed/ })
   await expect(push.getByRole('radio', { name: /^theirs there, changed: effort/ })).toBeChecked()
 
   // Another length is another length of the ride.
   const length = page.getByRole('group', { name: /standing climb length/ })
-  await expect(page.getByTestId('merge-total')).toContainText('long, mine is')
+  await expect(page.getByTestId('merge-total')).toContainText('mine is')
   await length.getByRole('radio', { name: /^theirs/ }).check()
   await expect(length.getByText(/\d+:\d\d to \d+:\d\d · ride \d+:\d\d/)).toHaveCount(2)
   await expect(page.getByTestId('merge-total')).toBeVisible()
@@ -180,12 +180,12 @@ test('a backup of everything says what it would change on another machine, and c
 
   await openRidewright(secondProfile)
   const chooser = secondProfile.waitForEvent('filechooser')
-  await secondProfile.getByText('put a backup back…').click()
+  await secondProfile.getByText('restore a backup…').click()
   await (await chooser).setFiles({ name: 'all.backup.json', mimeType: 'application/json', buffer: await readFile(path) })
   const dialog = secondProfile.getByRole('dialog')
   await expect(dialog.getByRole('checkbox', { name: /Twenty-Minute Spark not here yet/ }).first()).toBeChecked()
   expect(await barriers(secondProfile)).toEqual([])
-  await dialog.getByRole('button', { name: /^put back/ }).click()
+  await dialog.getByRole('button', { name: /^restore \d/ }).click()
   await secondProfile.getByRole('link', { name: 'Twenty-Minute Spark' }).click()
   await expect(total(secondProfile)).toHaveText('19:36')
 })

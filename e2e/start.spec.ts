@@ -200,7 +200,7 @@ test('a reload reopens the ride and the place that were left, changes included',
   // Without its fragment the address names no place; the page goes to where it was left.
   await page.goto('about:blank')
   await openRidewright(page)
-  await expect(page.getByRole('heading', { name: /Hand over “Twenty-Minute Spark”/ })).toBeVisible()
+  await expect(page.getByRole('heading', { name: /Share “Twenty-Minute Spark”/ })).toBeVisible()
   await page.goBack()
 })
 

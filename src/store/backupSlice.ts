@@ -2,8 +2,8 @@ import { type Backup, type KeptRide, readBackup, writeBackup } from '#plan/kept/
 import { type BackupEntry, compareBackup, FORM_POINTS_KEY, type Here, keyOf } from '#plan/kept/compareBackup.ts'
 import { namedVersion, type Version } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
-import { joinWords } from '#plan/names.ts'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
+import { tell, words } from '#words/words.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -76,10 +76,10 @@ export function createBackupSlice(
   const putBackRide = async (ride: Ride) => {
     const open = get().ride
     const loaded = open?.id === ride.id ? { ok: true as const, ride: open } : await shelf!.load(ride.id).catch(() => null)
-    if (loaded?.ok) await versions?.save(namedVersion(loaded.ride, 'before the backup was put back', newId()))
+    if (loaded?.ok) await versions?.save(namedVersion(loaded.ride, words.backup.beforeRestore, newId()))
     if (open?.id === ride.id) {
       if (get().received) get().dismissReceived()
-      get().run({ label: 'Put the ride back from the backup', apply: () => ride })
+      get().run({ label: say('backup.rideRestored'), apply: () => ride })
     } else await shelf!.save(ride)
   }
 
@@ -98,18 +98,15 @@ export function createBackupSlice(
         const shared = (await profiles?.list()) ?? []
         const log = (await taught?.list()) ?? []
         const onShelf = (await songs?.list()) ?? []
-        const left =
-          unreadable === 0 ? '' : ` ${plural(unreadable, 'ride')} could not be read and ${unreadable === 1 ? 'is' : 'are'} not in it.`
+        const { backup } = words
         const parts = [
-          plural(rides.length, 'ride'),
-          kept.length > 0 && plural(kept.length, 'version'),
-          shared.length > 0 && `${shared.length} of bikes, riders and rules`,
-          log.length > 0 && `${plural(log.length, 'class', 'classes')} taught`,
-          onShelf.length > 0 && plural(onShelf.length, 'song'),
+          backup.rides({ count: rides.length }),
+          ...(kept.length > 0 ? [backup.versions({ count: kept.length })] : []),
+          ...(shared.length > 0 ? [backup.profiles({ count: shared.length })] : []),
+          ...(log.length > 0 ? [backup.classes({ count: log.length })] : []),
+          ...(onShelf.length > 0 ? [backup.songs({ count: onShelf.length })] : []),
         ]
-        const files = get().keptSoundFiles.size
-        const without = files === 0 ? '' : ` ${plural(files, 'sound file')} kept here ${files === 1 ? 'is' : 'are'} not in it.`
-        const holds = `${joinWords(parts.filter((part) => part !== false))}.${left}${without}`
+        const holds = backup.holds({ parts, unreadable, soundFiles: get().keptSoundFiles.size })
         set(({ backupsMade }) => ({ backupsMade: backupsMade + 1 }))
         return {
           file: writeBackup({
@@ -123,21 +120,21 @@ export function createBackupSlice(
           holds,
         }
       } catch (error) {
-        failed('The backup could not be made.', error)
+        failed(words.backup.notMade, error)
         return null
       }
     },
 
     receiveBackup: async (value, name) => {
       const read = readBackup(value)
-      if (!shelf) return get().notify({ kind: 'problem', sentence: 'Nothing can be kept in this window, so no backup can be put back.' })
-      if (!read.ok) return get().notify({ kind: 'problem', sentence: `“${name}” was not opened. ${read.sentence}` })
+      if (!shelf) return get().notify({ kind: 'problem', sentence: words.backup.cannotSave })
+      if (!read.ok) return get().notify({ kind: 'problem', sentence: words.documents.notOpened({ file: name, why: tell(read.text) }) })
       try {
         const entries = compareBackup(read.backup, await here())
         const taken = new Set(entries.filter(usually).map(({ key }) => key))
         set({ restoring: { name, backup: read.backup, entries, taken, unreadable: read.unreadable } })
       } catch (error) {
-        failed('What is kept on this machine could not be read, so the backup was not looked at.', error)
+        failed(words.backup.hereUnreadable, error)
       }
     },
 
@@ -163,9 +160,9 @@ export function createBackupSlice(
         for (const song of backup.songs ?? []) if (isTaken('song', song.id)) await songs?.save(song)
         for (const profile of backup.profiles) if (isTaken('profile', profile.id)) await profiles?.save(profile)
         if (backup.formPoints && taken.has(FORM_POINTS_KEY)) get().setFormPoints(backup.formPoints)
-        get().announce(`Put back ${plural(taken.size, 'entry', 'entries')} from the backup`)
+        get().announce(words.backup.restored({ count: taken.size }))
       } catch (error) {
-        failed('Not everything could be put back. What was here is still here.', error)
+        failed(words.backup.notAllRestored, error)
       }
       await Promise.all([
         get().refreshSavedRides(),

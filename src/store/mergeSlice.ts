@@ -5,7 +5,8 @@ import { mergedWith } from '#plan/merge/lineage.ts'
 import { type Merge, mergeRides } from '#plan/merge/mergeRides.ts'
 import { mergeWindows } from '#plan/merge/mergeWindows.ts'
 import type { Ride } from '#plan/model.ts'
-import { plural } from '#units/plural.ts'
+import { say } from '#words/said.ts'
+import { words } from '#words/words.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -101,7 +102,7 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
     startMerge: async () => {
       const { received, ownRide } = get()
       const mine = ownRide && (await own(ownRide.id))
-      if (!received || !mine) return get().notify({ kind: 'problem', sentence: 'Your own ride could not be opened.' })
+      if (!received || !mine) return get().notify({ kind: 'problem', sentence: words.merging.ownNotOpened })
       const theirs = received.ride
       const base = await baseOf(mine, theirs)
       if (get().received !== received) return
@@ -117,7 +118,7 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
       const { merging } = get()
       if (!merging) return
       choose({ ...merging.choices, ...Object.fromEntries(merging.merge.conflicts.map(({ id }) => [id, side])) })
-      get().announce(side === 'mine' ? 'Mine is chosen in every conflict' : 'Theirs is chosen in every conflict')
+      get().announce(side === 'mine' ? words.merging.allMineChosen : words.merging.allTheirsChosen)
     },
 
     takeMerge: async () => {
@@ -128,33 +129,36 @@ export function createMergeSlice(set: SetState, get: GetState, { shelf, versions
         const standing = mergeWindows(base, mine, theirs).merged
         set({ merging: null, place: 'draft' })
         const apply = (now: Ride) => (now.id === mine.id ? mergeWindows(standing, now, merge.merged).merged : now)
-        get().run({ label: 'Decided what two windows changed', apply })
+        get().run({ label: say('merging.windowsResolved'), apply })
         return
       }
       if (ride?.id === mine.id) get().dismissReceived()
       else get().openRide(mine)
       set({ merging: null, ownRide: null, place: 'draft' })
       const taken = mergedWith(merge.merged, theirs)
-      get().run({ label: `Took changes from “${theirs.title || 'untitled ride'}”`, apply: (now) => (now === mine ? taken : now) })
+      get().run({
+        label: say('merging.changesUsed', { title: theirs.title || say('names.untitled') }),
+        apply: (now) => (now === mine ? taken : now),
+      })
       await get().noteReceived(theirs, mine.id)
     },
 
     offerWindows: (base, mine, theirs) => {
       const merge = mergeWindows(base, mine, theirs)
       set({ merging: { base, mine, theirs, choices: {}, merge, inWindows: true } })
-      void versions?.save(namedVersion(theirs, 'from another window', get().newId())).catch(() => undefined)
+      void versions?.save(namedVersion(theirs, words.merging.otherWindow, get().newId())).catch(() => undefined)
       const many = merge.conflicts.length
       get().notify({
         kind: 'warning',
-        sentence: `Another window changed ${plural(many, 'thing')} differently. What this window says stands; the other ride is kept as a version.`,
-        offer: { label: 'decide', place: 'merge' },
+        sentence: words.merging.windowsDiffer({ count: many }),
+        offer: { label: words.merging.resolve, place: 'merge' },
       })
     },
 
     cancelMerge: () => {
       if (!get().merging) return
       set({ merging: null, place: 'draft' })
-      get().announce('Nothing was changed')
+      get().announce(words.merging.nothingChanged)
     },
   }
 }

@@ -3,6 +3,8 @@ import { shareable } from '#plan/link/shareable.ts'
 import { sentOf } from '#plan/merge/findBase.ts'
 import { descendedFrom, handedOver } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
+import { say } from '#words/said.ts'
+import { words } from '#words/words.ts'
 import type { VersionShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -41,7 +43,7 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
     try {
       versions = await shelf.heads()
     } catch (error) {
-      failed('The versions kept on this machine could not be listed.', error)
+      failed(words.merging.versionsNotListed, error)
     }
     set({ versions })
     return versions
@@ -61,7 +63,7 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
 
   const openVersion = async (id: string) => {
     const version = await shelf?.load(id).catch(() => null)
-    if (!version) get().notify({ kind: 'problem', sentence: 'This version could not be read. It is kept as it is.' })
+    if (!version) get().notify({ kind: 'problem', sentence: words.merging.versionUnreadable })
     return version ?? null
   }
 
@@ -76,8 +78,8 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
       const { ride, received } = get()
       if (!ride || received) return false
       get().keepDemo()
-      const kept = await save(namedVersion(ride, name, newId()), `“${name}” could not be kept on this machine.`)
-      if (kept) get().announce(`Kept this ride as “${name}”`)
+      const kept = await save(namedVersion(ride, name, newId()), words.merging.versionNotSaved({ version: name }))
+      if (kept) get().announce(words.merging.versionSaved({ version: name }))
       return kept
     },
 
@@ -85,7 +87,7 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
       const version = await openVersion(id)
       if (!version || version.rideId !== get().ride?.id) return false
       const { name, ride: was } = version
-      return get().run({ label: `Restored “${name}”`, apply: (now) => restored(now, was) })
+      return get().run({ label: say('merging.versionRestored', { version: name }), apply: (now) => restored(now, was) })
     },
 
     removeVersion: async (id) => {
@@ -94,18 +96,18 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
       try {
         await shelf.remove(id)
         set({ removedVersions: [version, ...get().removedVersions] })
-        get().announce(`Deleted the version “${version.name}”`)
+        get().announce(words.merging.versionDeleted({ version: version.name }))
       } catch (error) {
-        failed('The version could not be deleted.', error)
+        failed(words.merging.versionNotDeleted, error)
       }
       await refreshVersions()
     },
 
     putVersionBack: async (id) => {
       const version = get().removedVersions.find((other) => other.id === id)
-      if (!version || !(await save(version, 'The version could not be put back.'))) return
+      if (!version || !(await save(version, words.merging.versionNotUndeleted))) return
       set({ removedVersions: get().removedVersions.filter((other) => other !== version) })
-      get().announce(`Put back the version “${version.name}”`)
+      get().announce(words.merging.versionUndeleted({ version: version.name }))
     },
 
     noteHandedOver: async () => {
@@ -114,11 +116,11 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
       // What comes back changed has to find the ride it belongs to.
       get().keepDemo()
       const going = shareable(handedOver(ride, sentOf(ride.id, versions ?? [])))
-      await save(sentVersion(going), 'What was handed over could not be noted; changes that come back cannot be told from yours.')
+      await save(sentVersion(going), words.merging.sentNotNoted)
     },
 
     noteReceived: async (came, rideId) => {
-      await save(receivedVersion(came, rideId), 'What came in could not be noted; later changes to it cannot be told from yours.')
+      await save(receivedVersion(came, rideId), words.merging.receivedNotNoted)
     },
   }
 }

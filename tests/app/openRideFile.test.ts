@@ -86,6 +86,6 @@ describe('opening a file', () => {
     const gone = file(ride)
     vi.spyOn(gone, 'text').mockRejectedValue(new DOMException('gone', 'NotFoundError'))
     await openRideFile(gone, store, null)
-    expect(state().notice?.sentence).toContain('could not be read from the disk')
+    expect(state().notice?.sentence).toContain('couldn’t be read from the disk')
   })
 })

@@ -7,6 +7,7 @@ import { createAppStore } from '#store/createAppStore.ts'
 import type { RideShelf, SoundShelf, TaughtShelf } from '#store/ports.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { countedIds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = demoRide('spark')
 const entryOf = (id: string, day: string): TaughtClass =>
@@ -61,11 +62,11 @@ describe('the log in a backup', () => {
     expect(
       other
         .state()
-        .restoring!.entries.map(({ kind, title, state }) => [kind, title, state])
+        .restoring!.entries.map(({ kind, title, state }) => [kind, told(title), state])
         .sort(),
     ).toEqual([
-      ['class', 'Twenty-Minute Spark, taught 2026-11-18', 'different'],
-      ['class', 'Twenty-Minute Spark, taught 2026-11-25', 'new'],
+      ['class', 'Twenty-Minute Spark, taught November 18, 2026', 'different'],
+      ['class', 'Twenty-Minute Spark, taught November 25, 2026', 'new'],
     ])
     other.state().takeEntry('class a', false)
     await other.state().restoreBackup()

@@ -9,6 +9,7 @@ import { createAppStore } from '#store/createAppStore.ts'
 import type { RideShelf, VersionShelf } from '#store/ports.ts'
 import { decodeLink } from '#tests/support/decodeLink.ts'
 import { countedIds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** A machine: a store over shelves in memory. */
 function machine(name: string) {
@@ -99,7 +100,7 @@ describe('a ride that comes back', () => {
 
     expect(['a', 'b', 'c'].map((id) => labelOf(ann!, id))).toEqual(['ben', 'ben too', 'ann too'])
     expect(ann!.state()).toMatchObject({ place: 'draft', received: null, merging: null })
-    expect(ann!.state().past.at(-1)?.label).toBe('Took changes from “small ride”')
+    expect(told(ann!.state().past.at(-1)!.label)).toBe('Used changes from “small ride”')
     ann!.state().undo()
     expect(ann!.state().ride).toBe(before)
   })
@@ -191,7 +192,7 @@ describe('a version', () => {
     expect(named).toMatchObject({ name: 'before', rideId: 'ride' })
     await ann!.state().restoreVersion(named!.id)
     expect(labelOf(ann!, 'a')).toBe('a')
-    expect(ann!.state().past.at(-1)?.label).toBe('Restored “before”')
+    expect(told(ann!.state().past.at(-1)!.label)).toBe('Restored “before”')
     ann!.state().undo()
     expect(labelOf(ann!, 'a')).toBe('later')
   })
@@ -229,7 +230,7 @@ describe('a backup put back', () => {
     ann!.state().takeEntry('ride ride', true)
     await ann!.state().restoreBackup()
     expect(labelOf(ann!, 'a')).toBe('a')
-    const kept = [...ann!.versions.values()].find(({ name }) => name === 'before the backup was put back')
+    const kept = [...ann!.versions.values()].find(({ name }) => name === 'before restoring a backup')
     expect(kept && findBlock(kept.ride, 'a')?.block.label).toBe('since the backup')
     ann!.state().undo()
     expect(labelOf(ann!, 'a')).toBe('since the backup')
@@ -237,7 +238,7 @@ describe('a backup put back', () => {
 
   it('that is damaged is said so, and cancelled changes nothing', async () => {
     await ann!.state().receiveBackup({ ridewright: 'backup', backup: 1 }, 'half.json')
-    expect(ann!.state().notice?.sentence).toBe('“half.json” was not opened. It is a damaged backup.')
+    expect(ann!.state().notice?.sentence).toBe('“half.json” wasn’t opened. It’s a damaged backup.')
     await ann!
       .state()
       .receiveBackup(

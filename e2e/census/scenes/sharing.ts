@@ -105,7 +105,7 @@ export const SHARING: readonly Scene[] = [
       await spark(page)
       const sent = await linkOf(page)
       await page.getByRole('textbox', { name: 'link', exact: true }).press('ControlOrMeta+c')
-      await expect(page.getByText(/^kept by themselves/)).toBeVisible()
+      await expect(page.getByText(/^saved automatically/)).toBeVisible()
       await page.locator('.app-head a[href^="#/draft"]').click()
       await stop(page, 's1b2').click()
       await page.getByLabel('name', { exact: true }).fill('mine')
@@ -120,7 +120,7 @@ export const SHARING: readonly Scene[] = [
     },
     show: unlessSeen('.merging', async (page) => {
       await page.getByRole('button', { name: /what changed/ }).click()
-      await expect(page.getByRole('button', { name: 'mine in all' })).toBeVisible()
+      await expect(page.getByRole('button', { name: 'use mine for all' })).toBeVisible()
     }),
     own: 'main',
   },

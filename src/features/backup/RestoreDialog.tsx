@@ -1,24 +1,17 @@
-import type { BackupEntry, EntryState } from '#plan/kept/compareBackup.ts'
+import type { BackupEntry } from '#plan/kept/compareBackup.ts'
 import type { ShelfSong } from '#plan/songs/shelfSong.ts'
 import type { Restoring } from '#store/backupSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
-import { plural } from '#units/plural.ts'
+import { tell, words } from '#words/words.ts'
 import './backup.css'
 
-const STATES: Record<EntryState, string> = {
-  new: 'not here yet',
-  newer: 'newer than yours; yours stays as a version',
-  older: 'older than yours; yours would stay as a version',
-  different: 'differs from yours',
-  same: 'the same as yours',
-}
-
 /** What differing settings are replaced by is not kept; a ride's state is. */
-const words = ({ kind, state }: BackupEntry): string => {
-  if (state !== 'different') return STATES[state]
-  return kind === 'ride' ? `${STATES.different}; yours would stay as a version` : `${STATES.different}; yours would be replaced`
+function stateWords({ kind, state }: BackupEntry): string {
+  const { isNew, isNewer, isOlder, isOther, isOtherRide, isSame } = words.backup
+  const other = kind === 'ride' ? isOtherRide : isOther
+  return { new: isNew, newer: isNewer, older: isOlder, different: other, same: isSame }[state]
 }
 
 /** Says what a backup would change, and changes it only when told to. */
@@ -30,13 +23,13 @@ export function RestoreDialog() {
   return (
     <Dialog
       open={restoring !== null}
-      title="put a backup back"
-      closeLabel="leave everything as it is"
+      title={words.backup.dialog}
+      closeLabel={words.backup.leave}
       onClose={cancel}
       wide
       actions={
         <Button tone="solid" disabled={count === 0} onClick={() => void restore()}>
-          {count === 0 ? 'nothing to put back' : `put back ${count}`}
+          {count === 0 ? words.backup.nothingToRestore : words.backup.restoreCount({ count })}
         </Button>
       }
     >
@@ -45,25 +38,18 @@ export function RestoreDialog() {
   )
 }
 
+const KINDS = ['ride', 'version', 'profile', 'class', 'song'] as const
+
 function Entries({ restoring: { name, backup, entries, taken, unreadable } }: { restoring: Restoring }) {
   const take = useApp((state) => state.takeEntry)
   const same = entries.filter(({ state }) => state === 'same').length
-  const kinds = [
-    ['ride', 'rides'],
-    ['version', 'versions'],
-    ['profile', 'bikes, riders and house rules'],
-    ['class', 'classes taught'],
-    ['song', 'songs'],
-  ] as const
   return (
     <div className="backup-entries">
-      <p>
-        “{name}” holds {plural(entries.length, 'entry', 'entries')}
-        {same > 0 && `, ${same} of them the same as here`}. Nothing is deleted by putting it back.
-      </p>
+      <p>{words.backup.contents({ file: name, entries: entries.length, same })}</p>
       <SoundFiles songs={backup.songs ?? []} />
-      {unreadable > 0 && <p>{unreadable} more cannot be read and are left out.</p>}
-      {kinds.map(([kind, title]) => {
+      {unreadable > 0 && <p>{words.backup.unreadable({ count: unreadable })}</p>}
+      {KINDS.map((kind) => {
+        const title = words.backup.kind({ kind })
         const rows = entries.filter((entry) => entry.kind === kind && entry.state !== 'same')
         if (rows.length === 0) return null
         return (
@@ -73,7 +59,7 @@ function Entries({ restoring: { name, backup, entries, taken, unreadable } }: { 
               <label key={entry.key} className="backup-entry">
                 <input type="checkbox" checked={taken.has(entry.key)} onChange={(event) => take(entry.key, event.target.checked)} />
                 <span>
-                  <b>{entry.title}</b> <span className="backup-state">{words(entry)}</span>
+                  <b>{tell(entry.title)}</b> <span className="backup-state">{stateWords(entry)}</span>
                 </span>
               </label>
             ))}
@@ -91,10 +77,5 @@ function SoundFiles({ songs }: { songs: readonly ShelfSong[] }) {
       songs.filter(({ song: { fingerprint: print } }) => print && !state.keptSoundFiles.has(print) && !state.soundFiles.has(print)).length,
   )
   if (missing === 0) return null
-  return (
-    <p>
-      The sound files of {plural(missing, 'song')} are not here, and a backup holds none: drop them on the page and each finds its song.
-      Tempo, beats and marks are in it.
-    </p>
-  )
+  return <p>{words.backup.soundFilesMissing({ count: missing })}</p>
 }

@@ -3,6 +3,7 @@ import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Ride } from '#plan/model.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { FileButton } from '#ui/FileButton.tsx'
+import { words } from '#words/words.ts'
 import { FILE, SAVE_FILE } from './actions/send.ts'
 import { fileName } from './fileName.ts'
 
@@ -20,12 +21,12 @@ export function FilePart({ ride, onOpenFile, onSent }: Props) {
   usePlaceActions(FILE, () => on)
   return (
     <section className="handover-part" aria-labelledby="handover-file">
-      <h2 id="handover-file">a file</h2>
-      <p>Holds the same as the link, at any length. The receiver opens it from the start page, or drops it on the page.</p>
+      <h2 id="handover-file">{words.handover.file}</h2>
+      <p>{words.handover.fileAbout}</p>
       <div className="handover-actions">
         <ActionButton action={SAVE_FILE} on={on} tone="action" />
         <FileButton accept=".json,application/json" onFile={onOpenFile}>
-          open a file…
+          {words.handover.openFile}
         </FileButton>
         <span className="handover-hint">{name}</span>
       </div>

@@ -4,6 +4,7 @@ import { sentOf } from '#plan/merge/findBase.ts'
 import { handedOver } from '#plan/merge/lineage.ts'
 import { isReadOnly } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 import { FilePart } from './FilePart.tsx'
 import { holdings } from './holdings.ts'
 import { LinkPart } from './LinkPart.tsx'
@@ -34,23 +35,23 @@ export function HandOverPlace({ page, onOpenFile, qrOf, versions }: Props) {
   return (
     <div className="handover">
       <header className="handover-head">
-        <h1>Hand over “{ride.title || 'untitled ride'}”</h1>
+        <h1>{words.handover.title({ title: ride.title || words.names.untitled })}</h1>
       </header>
       <div className="handover-main">
-        <LinkPart title={ride.title || 'untitled ride'} link={linkAddress(page, text)} onAnnounce={announce} onSent={note} />
+        <LinkPart title={ride.title || words.names.untitled} link={linkAddress(page, text)} onAnnounce={announce} onSent={note} />
         <QrPart link={linkAddress(page, text)} qrOf={qrOf} onShown={note} />
         <FilePart ride={ride} onOpenFile={onOpenFile} onSent={note} />
         {versions}
       </div>
       <aside className="handover-holds" aria-labelledby="handover-holds">
-        <h2 id="handover-holds">what goes with it</h2>
-        <h3>goes</h3>
+        <h2 id="handover-holds">{words.handover.holdings}</h2>
+        <h3>{words.handover.included}</h3>
         <ul>
           {holds.map((phrase) => (
             <li key={phrase}>{phrase}</li>
           ))}
         </ul>
-        <h3>never goes</h3>
+        <h3>{words.handover.notIncluded}</h3>
         <ul>
           {never.map((phrase) => (
             <li key={phrase}>{phrase}</li>

@@ -2,6 +2,8 @@ import { useRef, useState } from 'react'
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { ActionButton } from '#actions/ActionButton.tsx'
 import { useAppStore } from '#store/useApp.ts'
+import { Source } from '#ui/Source.tsx'
+import { words } from '#words/words.ts'
 import { COPY_LINK, LINK, type LinkGround, SHARE_LINK } from './actions/send.ts'
 import { COMFORTABLE_LINK, isLongLink, mailFor } from './linkComfort.ts'
 
@@ -40,15 +42,12 @@ export function LinkPart({ title, link, onAnnounce, onSent }: Props) {
 
   return (
     <section className="handover-part" aria-labelledby="handover-link">
-      <h2 id="handover-link">a link</h2>
-      <p>
-        The whole ride is in the link itself, behind the “#”, which a browser sends to no server. Whoever opens it sees the ride read-only
-        and can keep a copy; nothing of yours or theirs is changed.
-      </p>
+      <h2 id="handover-link">{words.handover.link}</h2>
+      <p>{words.handover.linkAbout}</p>
       <textarea
         ref={field}
         className="handover-link"
-        aria-label="link"
+        aria-label={words.handover.link}
         aria-describedby="handover-length"
         readOnly
         rows={4}
@@ -58,12 +57,11 @@ export function LinkPart({ title, link, onAnnounce, onSent }: Props) {
         spellCheck={false}
       />
       <p id="handover-length" className="handover-length">
-        {link.length.toLocaleString('en-GB')} characters
+        {words.handover.characters({ count: link.length })}
       </p>
       {isLongLink(link.length) && (
         <p className="handover-long">
-          Longer than {COMFORTABLE_LINK.toLocaleString('en-GB')} characters: some mail programs and messengers cut such a link (common
-          practice, no source). The file below is the safer way.
+          {words.handover.longLink({ most: COMFORTABLE_LINK })} <Source text={words.handover.longLinkSource} />
         </p>
       )}
       <div className="handover-actions">
@@ -74,7 +72,7 @@ export function LinkPart({ title, link, onAnnounce, onSent }: Props) {
           href={mail.address}
           onClick={(event) => (mail.holdsLink ? onSent() : COPY_LINK.do(on, event))}
         >
-          {mail.holdsLink ? 'send by mail' : 'copy, then write a mail'}
+          {mail.holdsLink ? words.handover.email : words.handover.copyThenEmail}
         </a>
         <ActionButton action={SHARE_LINK} on={on} />
         <span role="status">{told}</span>

@@ -1,4 +1,6 @@
 import { useEffect, useEffectEvent, useState } from 'react'
+import { Source } from '#ui/Source.tsx'
+import { words } from '#words/words.ts'
 import { COMFORTABLE_QR, darkPath, type Modules, scansWell } from './qrComfort.ts'
 import './qr.css'
 
@@ -15,13 +17,12 @@ interface Props {
 export function QrPart({ link, qrOf, onShown }: Props) {
   return (
     <section className="handover-part" aria-labelledby="handover-qr">
-      <h2 id="handover-qr">a code to scan</h2>
+      <h2 id="handover-qr">{words.handover.qr}</h2>
       {scansWell(link) ? (
         <QrCode link={link} qrOf={qrOf} onShown={onShown} />
       ) : (
         <p>
-          With {count(link.length)} characters this link would make a code too fine to scan with ease: up to about {count(COMFORTABLE_QR)}{' '}
-          it does (common practice, no source). Send the link or the file instead.
+          {words.handover.tooLongForQr({ count: link.length, most: COMFORTABLE_QR })} <Source text={words.handover.tooLongForQrSource} />
         </p>
       )}
     </section>
@@ -44,21 +45,22 @@ function QrCode({ link, qrOf, onShown }: Props) {
     if (shown) note()
   }, [shown])
   // A code of the link as it was would hand over another ride.
-  if (made?.link !== link) return <p role="status">drawing the code…</p>
-  if (!made.modules) return <p role="alert">The code could not be drawn. Send the link or the file instead.</p>
+  if (made?.link !== link) return <p role="status">{words.handover.drawingQr}</p>
+  if (!made.modules) return <p role="alert">{words.handover.qrFailed}</p>
   const size = made.modules.length
   return (
     <>
-      <svg className="handover-qr" viewBox={`0 0 ${size} ${size}`} role="img" aria-label="QR code of the link" shapeRendering="crispEdges">
+      <svg
+        className="handover-qr"
+        viewBox={`0 0 ${size} ${size}`}
+        role="img"
+        aria-label={words.handover.qrLabel}
+        shapeRendering="crispEdges"
+      >
         <rect className="handover-qr-light" width={size} height={size} />
         <path className="handover-qr-dark" d={darkPath(made.modules)} />
       </svg>
-      <p className="handover-hint">
-        Holds the same link, {count(link.length)} characters. Point a telephone’s camera at it from a hand’s breadth; the ride opens
-        read-only.
-      </p>
+      <p className="handover-hint">{words.handover.qrAbout({ count: link.length })}</p>
     </>
   )
 }
-
-const count = (characters: number): string => characters.toLocaleString('en-GB')

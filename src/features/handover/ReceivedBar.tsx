@@ -3,6 +3,7 @@ import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { ActionButton } from '#actions/ActionButton.tsx'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Bar } from '#ui/Bar.tsx'
+import { words } from '#words/words.ts'
 import { CLOSE_RECEIVED, KEEP_COPY, RECEIVED, SEE_CHANGES, SHOW_RECEIVED } from './actions/received.ts'
 
 /** Says that the ride shown came from elsewhere, and offers the two ways on. Draws nothing while the ride is one's own. */
@@ -20,7 +21,7 @@ export function ReceivedBar() {
   const { title } = received.ride
   return (
     <Bar
-      label="shared ride"
+      label={words.handover.shared}
       actions={
         <>
           <ActionButton action={SEE_CHANGES} on={on} tone="solid" />
@@ -30,8 +31,8 @@ export function ReceivedBar() {
         </>
       }
     >
-      <strong>Shared ride “{title || 'untitled ride'}”, read-only.</strong> Look around: nothing of it can be changed and nothing of yours
-      is touched.{ownRide && ` It belongs to “${ownRide.title || 'untitled ride'}” of yours.`}
+      <strong>{words.handover.sharedRide({ title: title || words.names.untitled })}</strong> {words.handover.lookAround}
+      {ownRide && ` ${words.handover.belongsTo({ title: ownRide.title || words.names.untitled })}`}
     </Bar>
   )
 }

@@ -1,14 +1,14 @@
 import type { UNSHARED } from '#plan/link/shareable.ts'
 import { isSet, type Ride } from '#plan/model.ts'
-import { plural } from '#units/plural.ts'
+import { words } from '#words/words.ts'
 
 /** What is never shared, in words: a field that is withheld is also said to be. */
-const KEPT: Record<(typeof UNSHARED)[number], string> = {
-  privateNotes: 'your private notes on the ride',
-  setAside: 'the findings you put aside',
-  shaky: 'the blocks you marked as shaky',
-  riders: 'riders you have named',
-}
+const KEPT = {
+  privateNotes: 'privateNotes',
+  setAside: 'hiddenChecks',
+  shaky: 'needsPractice',
+  riders: 'riders',
+} as const satisfies Record<(typeof UNSHARED)[number], keyof typeof words.handover>
 
 /** What a link or file of this ride hands over, and what stays here; short phrases for two lists. */
 interface Holdings {
@@ -24,21 +24,20 @@ export function holdings(ride: Ride): Holdings {
   const songs = ride.sections.flatMap(({ song }) => song ?? [])
   const blocks = ride.sections.flatMap((section) => section.blocks.flatMap((item) => (isSet(item) ? item.parts : [item])))
   const cues = blocks.reduce((sum, block) => sum + block.cues.length, 0)
+  const { handover } = words
   return {
     holds: [
-      'the title, the level, the slot and the aim',
-      `${plural(ride.sections.length, 'section')}, ${songs.length === 0 ? 'no songs yet' : `${plural(songs.length, 'song')} by title, artist, length, beat and marks`}`,
-      ...(songs.some(({ fingerprint }) => fingerprint) ? ['a number of each file that was read, by which it is told again'] : []),
-      `${plural(blocks.length, 'block')} with ${cues === 0 ? 'no words of cues yet' : `the words of ${plural(cues, 'cue')}`}`,
-      `the bike “${ride.bike.name}” with its scale`,
-      ...(ride.leaders.length > 0
-        ? [`the ${ride.leaders.length === 1 ? 'name' : 'names'} ${ride.leaders.map((leader) => leader.name).join(' and ')}`]
-        : []),
-      'the notes on sections and blocks',
-      ...(ride.standIn ? ['the notes for a substitute, those on the room with them'] : []),
-      ...(ride.houseRules || ride.avoidMoves ? ['the house rules of the room, and the moves it avoids'] : []),
-      ...(ride.parent || ride.ancestors?.length ? ['numbers that tell which versions it was made from'] : []),
+      handover.head,
+      handover.songs({ songs: ride.sections.length, withMusic: songs.length }),
+      ...(songs.some(({ fingerprint }) => fingerprint) ? [handover.fingerprints] : []),
+      handover.blocks({ blocks: blocks.length, cues }),
+      handover.bike({ name: ride.bike.name }),
+      ...(ride.leaders.length > 0 ? [handover.names({ names: ride.leaders.map(({ name }) => name) })] : []),
+      handover.notes,
+      ...(ride.standIn ? [handover.subNotes] : []),
+      ...(ride.houseRules || ride.avoidMoves ? [handover.studioRules] : []),
+      ...(ride.parent || ride.ancestors?.length ? [handover.versionIds] : []),
     ],
-    never: [...Object.values(KEPT), 'your other rides', 'the versions you keep', 'any sound or music file'],
+    never: [...Object.values(KEPT).map((key) => handover[key]), handover.otherRides, handover.versions, handover.soundFiles],
   }
 }

@@ -1,3 +1,5 @@
+import { words } from '#words/words.ts'
+
 /**
  * Longest link that passes through mail programs and messengers unbroken, in characters.
  * Common practice, no source: 2,000 is the length people keep to, and what mail links are cut at.
@@ -15,9 +17,9 @@ export const isLongLink = (characters: number): boolean => characters > COMFORTA
 export function mailFor(title: string, link: string): { address: string; holdsLink: boolean } {
   const short = [...title].slice(0, 80).join('')
   const address = (lastLine: string) =>
-    `mailto:?subject=${encodeURIComponent(`Ride: ${short}`)}&body=${encodeURIComponent(`Here is the ride “${short}”. It opens in a browser; nothing is installed.\r\n\r\n${lastLine}\r\n`)}`
+    `mailto:?subject=${encodeURIComponent(words.handover.mailSubject({ title: short }))}&body=${encodeURIComponent(`${words.handover.mailBody({ title: short })}\r\n\r\n${lastLine}\r\n`)}`
   const whole = address(link)
   return whole.length > COMFORTABLE_LINK
-    ? { address: address('(paste the link here)'), holdsLink: false }
+    ? { address: address(words.handover.mailPaste), holdsLink: false }
     : { address: whole, holdsLink: true }
 }

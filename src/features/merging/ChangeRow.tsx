@@ -1,4 +1,5 @@
-import { formatClock } from '#units/formatClock.ts'
+import { clock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import './changes.css'
 
 interface Props {
@@ -13,7 +14,7 @@ interface Props {
 export function ChangeRow({ at, where, what, before, after }: Props) {
   return (
     <span className="merging-row">
-      <span className="merging-clock">{at === undefined ? '' : formatClock(at)}</span>
+      <span className="merging-clock">{at === undefined ? '' : clock(at)}</span>
       <span className="merging-what">
         {where !== undefined && <b>{where}</b>}
         {where !== undefined && ' '}
@@ -21,7 +22,7 @@ export function ChangeRow({ at, where, what, before, after }: Props) {
       </span>
       {(before !== undefined || after !== undefined) && (
         <span className="merging-values">
-          <b>{after}</b> <span className="merging-was">was {before}</span>
+          <b>{after}</b> <span className="merging-was">{words.merging.was({ value: before ?? '' })}</span>
         </span>
       )}
     </span>

@@ -6,6 +6,7 @@ import type { Ride } from '#plan/model.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Dialog } from '#ui/Dialog.tsx'
 import { Select } from '#ui/Select.tsx'
+import { words } from '#words/words.ts'
 import { bySection } from './bySection.ts'
 import { ChangeRow } from './ChangeRow.tsx'
 import { CurveSketch } from './CurveSketch.tsx'
@@ -26,7 +27,7 @@ const NOW = 'now'
 /** Any two versions side by side, block by block; the ride as it stands now is one of them. */
 export function CompareVersions({ from, versions, onClose }: Props) {
   return (
-    <Dialog open={from !== null} title="compare versions" onClose={onClose} wide>
+    <Dialog open={from !== null} title={words.merging.compareVersions} onClose={onClose} wide>
       {from !== null && <Comparison start={from} versions={versions} />}
     </Dialog>
   )
@@ -37,16 +38,19 @@ function Comparison({ start, versions }: { start: string; versions: readonly Ver
   const [to, setTo] = useState(NOW)
   const [before, after] = [useVersion(from), useVersion(to)]
   const choices = [
-    { value: NOW, label: 'as it is now' },
-    ...versions.map((version) => ({ value: version.id, label: `${titleOf(version)}, ${whenOf(version)}` })),
+    { value: NOW, label: words.merging.asItIsNow },
+    ...versions.map((version) => ({
+      value: version.id,
+      label: words.merging.versionAt({ version: titleOf(version), at: whenOf(version) }),
+    })),
   ]
   return (
     <div className="versions-compare">
       <div className="versions-choose">
-        <Select label="from" value={from} choices={choices} onChange={setFrom} />
-        <Select label="to" value={to} choices={choices} onChange={setTo} />
+        <Select label={words.merging.from} value={from} choices={choices} onChange={setFrom} />
+        <Select label={words.merging.to} value={to} choices={choices} onChange={setTo} />
       </div>
-      {before && after ? <Changes before={before} after={after} /> : <p>opening…</p>}
+      {before && after ? <Changes before={before} after={after} /> : <p>{words.merging.opening}</p>}
     </div>
   )
 }
@@ -79,10 +83,10 @@ function Changes({ before, after }: { before: Ride; after: Ride }) {
     const telling = { base: before, mine: after, theirs: before, bike: merged.bike, reports: reportsOf }
     return changes.map((difference) => ({ ...sayDifference(difference, telling), difference }))
   }, [before, after, reports])
-  if (told.length === 0) return <p>These two say the same.</p>
+  if (told.length === 0) return <p>{words.merging.same}</p>
   return (
     <>
-      <CurveSketch report={reports.after} beside={reports.before} label="effort of the whole ride, as it was dashed" />
+      <CurveSketch report={reports.after} beside={reports.before} label={words.merging.curveBefore} />
       {bySection(told, [after, before]).map((group) => (
         <div key={group.sectionId ?? ''} className="merging-group">
           <h3>{group.name}</h3>
@@ -92,7 +96,7 @@ function Changes({ before, after }: { before: Ride; after: Ride }) {
           })}
         </div>
       ))}
-      <h3>what follows from it</h3>
+      <h3>{words.merging.effect}</h3>
       <DerivedChanges before={reports.before} after={reports.after} ride={after} />
     </>
   )

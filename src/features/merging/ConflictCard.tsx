@@ -4,8 +4,9 @@ import type { RideReport } from '#engine/report.ts'
 import type { Difference, Side } from '#plan/merge/difference.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import type { Merging } from '#store/mergeSlice.ts'
-import { formatClock } from '#units/formatClock.ts'
 import type { Seconds } from '#units/units.ts'
+import { clock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { CurveSketch } from './CurveSketch.tsx'
 import { startOf, type Told } from './words/sayDifference.ts'
 
@@ -29,12 +30,12 @@ export function ConflictCard({ difference, told, merging, report, onChoose }: Pr
   return (
     <fieldset className="merging-conflict">
       <legend>
-        {told.at !== undefined && <span className="merging-clock">{formatClock(told.at)}</span>}
+        {told.at !== undefined && <span className="merging-clock">{clock(told.at)}</span>}
         {told.where && <b> {told.where}</b>} {told.what}
         {merging.base && told.base !== '' && (
           <>
             {' '}
-            <span className="merging-was">was {told.base}</span>
+            <span className="merging-was">{words.merging.was({ value: told.base })}</span>
           </>
         )}
       </legend>
@@ -45,7 +46,7 @@ export function ConflictCard({ difference, told, merging, report, onChoose }: Pr
             <label key={side} className="merging-side">
               <span className="merging-side-head">
                 <input type="radio" name={id} checked={chosen === side} onChange={() => onChoose(side)} />
-                <span>{side}</span>
+                <span>{words.merging.side({ side })}</span>
                 <b className="merging-answer">{told[side]}</b>
               </span>
               {plan && <Outcome plan={plan} beside={planOf(side === 'mine' ? 'theirs' : 'mine')} difference={difference} />}
@@ -65,9 +66,7 @@ function Outcome({ plan, beside, difference }: { plan: RideReport; beside: RideR
   return (
     <>
       <CurveSketch report={plan} from={from} to={to} />
-      <span className="merging-times">
-        {timesOf(plan, difference)} · ride {formatClock(plan.overall.total)}
-      </span>
+      <span className="merging-times">{words.merging.times({ times: timesOf(plan, difference), total: plan.overall.total })}</span>
     </>
   )
 }
@@ -80,13 +79,12 @@ function spanOf(plan: RideReport | null, sectionId: string): Seconds {
 /** "3:20 to 4:24", or that it is not there. */
 function timesOf(plan: RideReport, { place }: Difference): string {
   const id = place.partId ?? place.itemId
-  if (place.sectionId === undefined) return 'whole ride'
+  if (place.sectionId === undefined) return words.merging.wholeRide
   const from = startOf(plan, place)
-  if (from === undefined) return 'not there'
-  if (id === undefined)
-    return `${formatClock(from)} to ${formatClock(plan.sections.find(({ sectionId }) => sectionId === place.sectionId)!.to)}`
+  if (from === undefined) return words.merging.notThere
+  if (id === undefined) return words.merging.fromTo({ from, to: plan.sections.find(({ sectionId }) => sectionId === place.sectionId)!.to })
   const played = plan.blocks.filter(({ block, set }) => block.id === id || set?.set.id === id)
-  return `${formatClock(from)} to ${formatClock(played.at(-1)!.to)}`
+  return words.merging.fromTo({ from, to: played.at(-1)!.to })
 }
 
 function otherPlan({ base, mine, theirs, choices }: Merging, { id, chosen }: Difference): RideReport {

@@ -1,9 +1,10 @@
 import { derivedChanges } from '#engine/changes/derivedChanges.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, sectionName } from '#plan/names.ts'
 import { findBlock, findSection } from '#plan/places.ts'
 import { Disclosure } from '#ui/Disclosure.tsx'
+import { tell, words } from '#words/words.ts'
 import { ChangeRow } from './ChangeRow.tsx'
 import { sayDerived, sayFigure } from './words/sayDerived.ts'
 
@@ -19,14 +20,14 @@ export function DerivedChanges({ before, after, ride }: Props) {
   const changes = derivedChanges(before, after)
   const figures = changes.flatMap((change) => (change.kind === 'figure' ? (sayFigure(change) ?? []) : []))
   const others = changes.filter((change) => change.kind !== 'figure').toSorted((a, b) => a.at - b.at)
-  if (figures.length + others.length === 0) return <p>Nothing else changes by it.</p>
+  if (figures.length + others.length === 0) return <p>{words.merging.noEffect}</p>
   return (
     <>
       {figures.map(({ what, ...values }) => (
         <ChangeRow key={what} what={what} {...values} />
       ))}
       {others.length > 0 && (
-        <Disclosure summary={`${others.length} more, block by block`} open={others.length <= 12}>
+        <Disclosure summary={words.merging.moreByBlock({ count: others.length })} open={others.length <= 12}>
           {others.map((change) => (
             <ChangeRow key={keyOf(change)} at={change.at} where={whereOf(change, ride)} {...sayDerived(change)} />
           ))}
@@ -44,8 +45,8 @@ const keyOf = (change: Change): string =>
 function whereOf(change: Change, ride: Ride): string | undefined {
   if ('blockId' in change) {
     const block = findBlock(ride, change.blockId)?.block
-    return block && nameOfItem(block)
+    return block && tell(itemName(block))
   }
   const section = 'sectionId' in change ? findSection(ride, change.sectionId) : undefined
-  return section && nameOfSection(ride, section)
+  return section && tell(sectionName(ride, section))
 }

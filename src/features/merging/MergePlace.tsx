@@ -5,7 +5,7 @@ import type { Merging } from '#store/mergeSlice.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
-import { formatClock } from '#units/formatClock.ts'
+import { words } from '#words/words.ts'
 import { bySection } from './bySection.ts'
 import { ChangeRow } from './ChangeRow.tsx'
 import { ConflictCard } from './ConflictCard.tsx'
@@ -38,7 +38,7 @@ function Comparison({ merging }: { merging: Merging }) {
   return (
     <div className="merging">
       <header className="merging-head">
-        <h1>What changed in “{mine.title || 'untitled ride'}”</h1>
+        <h1>{words.merging.title({ title: mine.title || words.names.untitled })}</h1>
         <p>{situation(merging)}</p>
       </header>
       <Outcome merging={merging} before={before} after={after} />
@@ -46,19 +46,19 @@ function Comparison({ merging }: { merging: Merging }) {
       {conflicts.length > 0 && (
         <section aria-labelledby="merging-conflicts">
           <div className="merging-section-head">
-            <h2 id="merging-conflicts">{merge.based ? 'changed by both' : 'different'}</h2>
-            <span>{conflicts.length} to decide</span>
-            <Button onClick={() => chooseAll('mine')}>mine in all</Button>
-            <Button onClick={() => chooseAll('theirs')}>theirs in all</Button>
+            <h2 id="merging-conflicts">{merge.based ? words.merging.conflicts : words.merging.different}</h2>
+            <span>{words.merging.toResolve({ count: conflicts.length })}</span>
+            <Button onClick={() => chooseAll('mine')}>{words.merging.allMine}</Button>
+            <Button onClick={() => chooseAll('theirs')}>{words.merging.allTheirs}</Button>
           </div>
           {bySection(conflicts, rides).map((group) => (
             <div key={group.sectionId ?? ''} className="merging-group">
               <h3>{group.name}</h3>
-              {group.entries.map(({ difference, ...words }) => (
+              {group.entries.map(({ difference, ...about }) => (
                 <ConflictCard
                   key={difference.id}
                   difference={difference}
-                  told={words}
+                  told={about}
                   merging={merging}
                   report={after}
                   onChoose={(side) => chooseSide(difference.id, side)}
@@ -71,8 +71,10 @@ function Comparison({ merging }: { merging: Merging }) {
 
       <section aria-labelledby="merging-taken">
         <div className="merging-section-head">
-          <h2 id="merging-taken">{merge.based ? 'changed by them' : 'only in theirs'}</h2>
-          <span>{taken.length === 0 ? 'nothing' : `${taken.filter(isTaken).length} of ${taken.length} taken`}</span>
+          <h2 id="merging-taken">{merge.based ? words.merging.changedByThem : words.merging.onlyTheirs}</h2>
+          <span>
+            {taken.length === 0 ? words.merging.nothing : words.merging.used({ used: taken.filter(isTaken).length, of: taken.length })}
+          </span>
         </div>
         {bySection(taken, rides).map((group) => (
           <div key={group.sectionId ?? ''} className="merging-group">
@@ -93,13 +95,15 @@ function Comparison({ merging }: { merging: Merging }) {
 
       <section aria-labelledby="merging-derived">
         <div className="merging-section-head">
-          <h2 id="merging-derived">what follows from it</h2>
+          <h2 id="merging-derived">{words.merging.effect}</h2>
         </div>
         <DerivedChanges before={before} after={after} ride={merge.merged} />
       </section>
 
       {own.length > 0 && (
-        <Disclosure summary={merge.based ? `changed by me alone: ${own.length}, kept` : `only in mine: ${own.length}, kept`}>
+        <Disclosure
+          summary={merge.based ? words.merging.changedByMe({ count: own.length }) : words.merging.onlyMine({ count: own.length })}
+        >
           {bySection(own, rides).map((group) => (
             <div key={group.sectionId ?? ''} className="merging-group">
               <h3>{group.name}</h3>
@@ -123,13 +127,10 @@ function rowOf({ difference, at, where, what }: Entry, before: string, after: st
 }
 
 function situation({ base, merge, theirs, inWindows }: Merging): string {
-  if (inWindows)
-    return 'This ride was changed in two windows at once. What only one of them changed is in it already; where both did, “mine” is this window and “theirs” the other.'
-  const name = theirs.title || 'untitled ride'
-  if (!base)
-    return `No version that both rides were made from is kept here, so this only compares the two: nothing of “${name}” is taken unless you choose it.`
-  if (merge.conflicts.length + merge.taken.length === 0) return `“${name}” holds nothing that yours does not have already.`
-  return 'Yours and theirs are compared with the last version both of you had. What only one of you changed is kept; where both did, you decide.'
+  if (inWindows) return words.merging.inWindows
+  const title = theirs.title || words.names.untitled
+  if (!base) return words.merging.unrelated({ title })
+  return merge.conflicts.length + merge.taken.length === 0 ? words.merging.nothingNew({ title }) : words.merging.related
 }
 
 function Outcome({
@@ -145,17 +146,16 @@ function Outcome({
   const cancel = useApp((state) => state.cancelMerge)
   const { slack } = after.overall
   return (
-    <section className="merging-outcome" aria-label="outcome">
-      <CurveSketch report={after} beside={before} label="effort of the whole ride, mine as it is dashed" />
+    <section className="merging-outcome" aria-label={words.merging.outcome}>
+      <CurveSketch report={after} beside={before} label={words.merging.curve} />
       <p role="status" data-testid="merge-total">
-        <b>{formatClock(after.overall.total)}</b> long, mine is {formatClock(before.overall.total)};{' '}
-        {slack >= 0 ? `${formatClock(slack)} to spare` : `${formatClock(-slack)} over the slot`}
+        <b>{words.merging.lasts({ seconds: after.overall.total })}</b> · {words.merging.besideMine({ mine: before.overall.total, slack })}
       </p>
       <div className="merging-actions">
         <Button tone="solid" onClick={() => void take()}>
-          {merging.merge.merged === merging.mine ? 'keep mine as it is' : 'take these changes'}
+          {merging.merge.merged === merging.mine ? words.merging.keepMine : words.merging.useChanges}
         </Button>
-        <Button onClick={cancel}>cancel</Button>
+        <Button onClick={cancel}>{words.merging.cancel}</Button>
       </div>
     </section>
   )

@@ -4,6 +4,7 @@ import { isReadOnly } from '#store/placeSlice.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
+import { words } from '#words/words.ts'
 import { CompareVersions } from './CompareVersions.tsx'
 import { titleOf, whenOf } from './versionWords.ts'
 import './versions.css'
@@ -31,14 +32,12 @@ export function VersionsPart() {
   )
   return (
     <section className="versions" aria-labelledby="versions-head">
-      <h2 id="versions-head">versions</h2>
-      <p>This ride as it stood at one moment, kept on this machine and in a backup, never in a link.</p>
+      <h2 id="versions-head">{words.merging.versions}</h2>
+      <p>{words.merging.versionsAbout}</p>
       <KeepVersion />
       {rows(named)}
       <Removed rideId={rideId} />
-      {others.length > 0 && (
-        <Disclosure summary={`kept by themselves when the ride went out or came in: ${others.length}`}>{rows(others)}</Disclosure>
-      )}
+      {others.length > 0 && <Disclosure summary={words.merging.savedForYou({ count: others.length })}>{rows(others)}</Disclosure>}
       <CompareVersions from={compared} versions={versions} onClose={() => setCompared(null)} />
     </section>
   )
@@ -54,13 +53,18 @@ function KeepVersion() {
   return (
     <form className="versions-keep" onSubmit={(event) => void keep(event)}>
       <label className="ui-field">
-        <span className="ui-field-label">name of this version</span>
+        <span className="ui-field-label">{words.merging.versionName}</span>
         <span className="ui-field-line">
-          <input value={name} onChange={(event) => setName(event.target.value)} placeholder="e.g. before the class" maxLength={120} />
+          <input
+            value={name}
+            onChange={(event) => setName(event.target.value)}
+            placeholder={words.merging.versionExample}
+            maxLength={120}
+          />
         </span>
       </label>
       <Button type="submit" disabled={name.trim() === ''}>
-        keep this version
+        {words.merging.saveVersion}
       </Button>
     </form>
   )
@@ -75,14 +79,22 @@ function VersionRow({ version, onCompare }: { version: VersionHead; onCompare: (
         <b>{title}</b> <span className="versions-when">{whenOf(version)}</span>
       </span>
       <span className="versions-actions">
-        <Button tone="quiet" onClick={onCompare} aria-label={`compare ${title}`}>
-          compare
+        <Button tone="quiet" onClick={onCompare} aria-label={words.merging.compareNamed({ version: title })}>
+          {words.merging.compare}
         </Button>
-        <Button tone="quiet" onClick={() => void store.getState().restoreVersion(version.id)} aria-label={`restore ${title}`}>
-          restore
+        <Button
+          tone="quiet"
+          onClick={() => void store.getState().restoreVersion(version.id)}
+          aria-label={words.merging.restoreNamed({ version: title })}
+        >
+          {words.merging.restore}
         </Button>
-        <Button tone="quiet" onClick={() => void store.getState().removeVersion(version.id)} aria-label={`delete ${title}`}>
-          delete
+        <Button
+          tone="quiet"
+          onClick={() => void store.getState().removeVersion(version.id)}
+          aria-label={words.merging.deleteNamed({ version: title })}
+        >
+          {words.merging.delete}
         </Button>
       </span>
     </li>
@@ -96,9 +108,9 @@ function Removed({ rideId }: { rideId: string }) {
     .filter((version) => version.rideId === rideId)
     .map((version) => (
       <p key={version.id} className="versions-removed">
-        “{titleOf(version)}” is deleted.{' '}
+        {words.merging.deleted({ version: titleOf(version) })}{' '}
         <Button tone="action" onClick={() => void store.getState().putVersionBack(version.id)}>
-          put it back
+          {words.merging.undelete}
         </Button>
       </p>
     ))

@@ -1,5 +1,6 @@
 import type { Ride } from '#plan/model.ts'
-import { nameOfSection } from '#plan/names.ts'
+import { sectionName } from '#plan/names.ts'
+import { tell, words } from '#words/words.ts'
 
 /** What belongs to one section, or to the ride itself. */
 interface SectionGroup<Entry> {
@@ -16,9 +17,9 @@ export function bySection<Entry extends { sectionId: string | undefined; at?: nu
   entries: readonly Entry[],
   rides: readonly Ride[],
 ): SectionGroup<Entry>[] {
-  const names = new Map<string | undefined, string>([[undefined, 'the ride']])
+  const names = new Map<string | undefined, string>([[undefined, words.merging.wholeRide]])
   for (const ride of rides)
-    for (const section of ride.sections) if (!names.has(section.id)) names.set(section.id, nameOfSection(ride, section))
+    for (const section of ride.sections) if (!names.has(section.id)) names.set(section.id, tell(sectionName(ride, section)))
   return [...names]
     .map(([sectionId, name]) => ({
       sectionId,

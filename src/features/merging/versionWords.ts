@@ -1,10 +1,13 @@
 import type { VersionHead } from '#plan/kept/version.ts'
-
-const KINDS = { named: '', sent: 'handed over', received: 'came in' } as const
+import { moment } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 /** What a version is called in a list. */
-export const titleOf = ({ kind, name }: VersionHead): string => (kind === 'named' ? name : `${KINDS[kind]}: ${name || 'untitled ride'}`)
+export function titleOf({ kind, name }: VersionHead): string {
+  if (kind === 'named') return name
+  const title = name || words.names.untitled
+  return kind === 'sent' ? words.merging.sent({ title }) : words.merging.received({ title })
+}
 
-/** "14 March, 18:05" */
-export const whenOf = ({ at }: VersionHead): string =>
-  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', hour: '2-digit', minute: '2-digit' }).format(at)
+/** "March 14 at 6:05 PM" */
+export const whenOf = ({ at }: VersionHead): string => moment(at, { day: 'numeric', month: 'long', hour: 'numeric', minute: '2-digit' })

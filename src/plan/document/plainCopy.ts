@@ -8,7 +8,7 @@ const MAX_VALUES = 100_000
 const MAX_CHARACTERS = 1_000_000
 
 /** Why a value could not be read as a document. */
-export type Unreadable = 'tooDeep' | 'tooLarge' | 'unreadable'
+type Unreadable = 'tooDeep' | 'tooLarge' | 'unreadable'
 
 type PlainCopy = { ok: true; value: unknown } | { ok: false; reason: Unreadable }
 

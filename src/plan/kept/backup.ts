@@ -4,6 +4,7 @@ import { plainCopy } from '#plan/document/plainCopy.ts'
 import { LIMITS } from '#plan/document/schema.ts'
 import type { Ride } from '#plan/model.ts'
 import { readShelfSong, type ShelfSong, writeShelfSong } from '#plan/songs/shelfSong.ts'
+import { say, type Text } from '#words/said.ts'
 import { type Profile, readProfile, writeProfile } from './profile.ts'
 import { readTaught, type TaughtClass, writeTaught } from './taught.ts'
 import { readVersion, type Version, writeVersion } from './version.ts'
@@ -62,7 +63,7 @@ export function writeBackup({ rides, versions, profiles, taught, songs, formPoin
 export const isBackup = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && 'ridewright' in value && 'backup' in value
 
-type ReadBackup = { ok: true; backup: Backup; unreadable: number } | { ok: false; sentence: string }
+type ReadBackup = { ok: true; backup: Backup; unreadable: number } | { ok: false; text: Text }
 
 /**
  * Reads a backup. What in it cannot be read is left out and counted, and spoils nothing else.
@@ -70,8 +71,8 @@ type ReadBackup = { ok: true; backup: Backup; unreadable: number } | { ok: false
  */
 export function readBackup(value: unknown): ReadBackup {
   const read = v.safeParse(backupSchema, value)
-  if (!read.success) return { ok: false, sentence: 'It is a damaged backup.' }
-  if (read.output.backup > CURRENT_BACKUP) return { ok: false, sentence: 'It is a backup made with a newer version; update to read it.' }
+  if (!read.success) return { ok: false, text: say('backup.damaged') }
+  if (read.output.backup > CURRENT_BACKUP) return { ok: false, text: say('backup.newer') }
   const rides = read.output.rides.flatMap(({ updated, ride }) => {
     const parsed = parseRide(ride)
     return parsed.ok ? [{ updated, ride: parsed.ride }] : []

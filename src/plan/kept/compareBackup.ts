@@ -3,6 +3,7 @@ import { sameValue } from '#plan/edits.ts'
 import { OWN } from '#plan/merge/spread.ts'
 import type { Ride } from '#plan/model.ts'
 import type { ShelfSong } from '#plan/songs/shelfSong.ts'
+import { say, type Text } from '#words/said.ts'
 import type { Backup, KeptRide } from './backup.ts'
 import type { Profile } from './profile.ts'
 import type { TaughtClass } from './taught.ts'
@@ -13,13 +14,13 @@ import type { VersionHead } from './version.ts'
  * is here; `newer` and `older` than what is here, by when each was last changed; `different`
  * where the times say nothing.
  */
-export type EntryState = 'new' | 'same' | 'newer' | 'older' | 'different'
+type EntryState = 'new' | 'same' | 'newer' | 'older' | 'different'
 
 export interface BackupEntry {
   /** Its kind and id. */
   key: string
   kind: 'ride' | 'version' | 'profile' | 'class' | 'song'
-  title: string
+  title: Text
   state: EntryState
 }
 
@@ -43,7 +44,7 @@ export function compareBackup(backup: Backup, here: Here): BackupEntry[] {
       (kept): BackupEntry => ({
         key: keyOf('ride', kept.ride.id),
         kind: 'ride',
-        title: kept.ride.title || 'untitled ride',
+        title: kept.ride.title || say('names.untitled'),
         state: stateOfRide(kept, rides.get(kept.ride.id)),
       }),
     ),
@@ -71,7 +72,7 @@ function classesOf({ taught = [] }: Backup, here: Here): BackupEntry[] {
   return taught.map((entry) => {
     const own = held.get(entry.id)
     const state = own === undefined ? 'new' : sameValue(own, entry) ? 'same' : 'different'
-    return { key: keyOf('class', entry.id), kind: 'class', title: `${entry.title}, taught ${entry.day}`, state }
+    return { key: keyOf('class', entry.id), kind: 'class', title: say('backup.classTaught', { title: entry.title, on: entry.day }), state }
   })
 }
 
@@ -90,7 +91,7 @@ export const FORM_POINTS_KEY = 'form points'
 function formPointsOf({ formPoints }: Backup, here: Here): BackupEntry[] {
   if (!formPoints) return []
   const state = here.formPoints === undefined ? 'new' : sameValue(here.formPoints, formPoints) ? 'same' : 'different'
-  return [{ key: FORM_POINTS_KEY, kind: 'profile', title: 'your own form points', state }]
+  return [{ key: FORM_POINTS_KEY, kind: 'profile', title: say('backup.ownFormCues'), state }]
 }
 
 export const keyOf = (kind: BackupEntry['kind'], id: string): string => `${kind} ${id}`

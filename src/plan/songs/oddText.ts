@@ -2,7 +2,7 @@ import { LIMITS } from '#plan/document/schema.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
-import type { Refusal } from '#words/said.ts'
+import { type Refusal, say, type Text } from '#words/said.ts'
 import { faultOfOdd, type OddPlace } from './oddBeats.ts'
 import { formatStart, parseStart } from './songPlace.ts'
 
@@ -11,8 +11,8 @@ export const formatOdd = (odd: readonly OddPlace[], eight: Counts): string =>
   odd.map(([count, beats]) => `${formatStart(count, eight)} ${beats < 0 ? '−' : '+'}${Math.abs(beats)}`).join('\n')
 
 /** "2 extra beats before eight 33" */
-export const sayOdd = ([count, beats]: OddPlace, eight: Counts): string =>
-  `${plural(Math.abs(beats), beats < 0 ? 'missing beat' : 'extra beat')} before ${nameOf(eight)} ${formatStart(count, eight)}`
+export const oddText = ([count, beats]: OddPlace, eight: Counts): Text =>
+  say('songPlaces.odd', { beats, place: formatStart(count, eight), unit: eight })
 
 /** Reads such lines, in any order; "2 extra" and "2 missing" may be written, too. */
 export function parseOdd(text: string, eight: Counts): Parsed<OddPlace[], Refusal> {

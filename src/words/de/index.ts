@@ -29,6 +29,7 @@ import { links } from './links.ts'
 import { lists } from './lists.ts'
 import { log } from './log.ts'
 import { measures } from './measures.ts'
+import { mergeFields } from './mergeFields.ts'
 import { merging } from './merging.ts'
 import { names } from './names.ts'
 import { panels } from './panels.ts'
@@ -45,6 +46,7 @@ import { rules } from './rules.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { shelf } from './shelf.ts'
+import { songPlaces } from './songPlaces.ts'
 import { songs } from './songs.ts'
 import { sources } from './sources.ts'
 import { speech } from './speech.ts'
@@ -82,6 +84,7 @@ export const de: Catalogue = {
   lists,
   log,
   measures,
+  mergeFields,
   merging,
   names,
   panels,
@@ -98,6 +101,7 @@ export const de: Catalogue = {
   setup,
   sheet,
   shelf,
+  songPlaces,
   songs,
   speech,
   sources,

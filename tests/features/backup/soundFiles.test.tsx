@@ -39,7 +39,7 @@ describe('sound files and a backup', () => {
     await state().receiveBackup(writeBackup({ rides: [], versions: [], profiles: [], songs }), 'all.backup.json')
     state().haveSoundFile('here', new Blob(['x']))
     page = rendered(store, <RestoreDialog />)
-    expect(page.text()).toContain('The sound files of 1 song are not here, and a backup holds none')
+    expect(page.text()).toContain('The sound files of 1 song aren’t here, and a backup has none')
     act(() => state().haveSoundFile('away', new Blob(['x'])))
     expect(page.text()).not.toContain('sound files')
   })

@@ -38,20 +38,20 @@ describe('handing over', () => {
     expect(link().startsWith('https://example.org/rides/#r1.')).toBe(true)
     expect(decodeLink(link())).toEqual({ ok: true, ride: shareable(ride) })
     expect(page.text()).toContain(`${link().length} characters`)
-    expect(page.text()).toContain('3 sections, 2 songs')
+    expect(page.text()).toContain('3 songs, 2 with music')
     expect(page.text()).toContain('your private notes')
     expect(page.text()).not.toContain('Longer than')
-    expect(page.find('a', 'send by mail').getAttribute('href')).toContain(encodeURIComponent(link()))
+    expect(page.find('a', 'email it').getAttribute('href')).toContain(encodeURIComponent(link()))
   })
 
   it('says before it is sent that notes for a substitute and what tells a file again go with it', () => {
     open()
-    const [notes, file] = ['the notes for a substitute', 'a number of each file that was read']
+    const [notes, file] = ['the notes for a sub', 'audio fingerprints of the files']
     for (const phrase of [notes, file]) expect(page.text()).not.toContain(phrase)
     page.close()
     const heard = ride.sections.map((section) => ({ ...section, ...(section.song && { song: { ...section.song, fingerprint: 'f1' } }) }))
     open({ ...ride, sections: heard, standIn: { room: 'The key is at the desk.' } })
-    for (const phrase of [notes, file, 'the blocks you marked as shaky']) expect(page.text()).toContain(phrase)
+    for (const phrase of [notes, file, 'the blocks you marked as needing practice']) expect(page.text()).toContain(phrase)
   })
 
   it('says when the link is longer than many programs carry, and offers the file', () => {
@@ -59,7 +59,7 @@ describe('handing over', () => {
     open({ ...ride, sections: ride.sections.map((section) => ({ ...section, notes: `${section.id} ${letters}` })) })
     expect(link().length).toBeGreaterThan(2000)
     expect(page.text()).toContain('Longer than 2,000 characters')
-    expect(page.find('a', 'copy, then write a mail').getAttribute('href')).not.toContain('r1.')
+    expect(page.find('a', 'copy, then email').getAttribute('href')).not.toContain('r1.')
   })
 
   it('copies the link', async () => {

@@ -34,13 +34,13 @@ describe('the code to scan', () => {
     await open('a'.repeat(COMFORTABLE_QR + 1), qrOf)
     expect(qrOf).not.toHaveBeenCalled()
     expect(onShown).not.toHaveBeenCalled()
-    expect(page.text()).toContain('1,001 characters')
-    expect(page.text()).toContain('up to about 1,000')
+    expect(page.text()).toContain('1,001 of about 1,000 characters')
+    expect(page.text()).toContain('too long for a QR code')
     expect(page.text()).toContain('the file instead')
   })
 
   it('says so where it cannot be made', async () => {
     await open('https://rides.example/', () => Promise.reject(new Error('offline')))
-    expect(page.text()).toContain('could not be drawn')
+    expect(page.text()).toContain('couldn’t be drawn')
   })
 })

@@ -53,9 +53,13 @@ describe('a difference in words', () => {
     [
       'a nudged grid',
       setTempo(base, { sectionId: 'song', tempo: { bpm: 120, firstBeat: 0.51 } }),
-      '120 bpm, 4 a bar, first beat at 0.51 s',
+      '120 bpm, 4 beats per bar, first beat at 0.51 s',
     ],
-    ['a tempo by a hundredth', setTempo(base, { sectionId: 'song', tempo: { bpm: 120.04 } }), '120.04 bpm, 4 a bar, first beat at 0 s'],
+    [
+      'a tempo by a hundredth',
+      setTempo(base, { sectionId: 'song', tempo: { bpm: 120.04 } }),
+      '120.04 bpm, 4 beats per bar, first beat at 0 s',
+    ],
     ['a mark', markSong(base, { sectionId: 'song', count: 64, label: 'chorus' }), 'at the eights 9 chorus'],
     ['a house rule', patchRide({ houseRules: { longestStanding: 60 } }), '60 s'],
     ['a note for a substitute', patchRide({ standIn: { room: 'Key at the desk.' } }), '“Key at the desk.”'],
@@ -68,8 +72,8 @@ describe('a difference in words', () => {
   it('calls a house rule what the page of rules calls it, and one of a newer page by its name', () => {
     const rules = patchRide({ houseRules: { longestStanding: 60, fromTomorrow: 3 } })
     expect(told(base, by(rules)).map(({ what }) => what)).toEqual([
-      `house rule “${en.rules.label({ name: 'longestStanding' })}”`,
-      'house rule “fromTomorrow”',
+      `studio rule “${en.rules.label({ name: 'longestStanding' })}”`,
+      'studio rule “fromTomorrow”',
     ])
   })
 
@@ -93,14 +97,14 @@ describe('a difference in words', () => {
   it('says what was done to a block that the other one deleted', () => {
     const mine = by(deleteItems(base, ['b']))
     const theirs = by(patch('b', { effort: { from: 7, to: 8 }, label: 'dear' }))
-    expect(told(mine, theirs)).toMatchObject([{ what: 'block taken out', mine: 'taken out', theirs: 'there, changed: name, effort' }])
+    expect(told(mine, theirs)).toMatchObject([{ what: 'block removed', mine: 'removed', theirs: 'there, changed: name, effort' }])
   })
 
   it('says where a block went, and the section only where it is another one', () => {
     const within = moveItem(base, { itemId: 'a', sectionId: 'song', index: 2 })
     const across = moveItem(base, { itemId: 'a', sectionId: 'clock', index: 0 })
     expect(told(base, by(within))).toMatchObject([{ what: 'moved', base: 'first', theirs: 'after c' }])
-    expect(told(base, by(across))).toMatchObject([{ what: 'moved', base: 'first in first', theirs: 'first in section 2' }])
+    expect(told(base, by(across))).toMatchObject([{ what: 'moved', base: 'first in first', theirs: 'first in song 2' }])
   })
 
   it.each([
@@ -114,7 +118,7 @@ describe('a difference in words', () => {
     ['block', 'posture', 'offBike', 'off the bike'],
     ['block', 'water', true, 'yes'],
     ['block', 'label', undefined, 'none'],
-    ['set', 'perRound', { steps: 2 }, '+½ a round'],
+    ['set', 'perRound', { steps: 2 }, '+½ per round'],
     ['ride', 'slotMinutes', 45, '45 min'],
     ['cue', 'text', 'Heels down.', '“Heels down.”'],
     ['section', 'song', { song: null }, 'no song'],
@@ -155,7 +159,7 @@ describe('differences by section', () => {
     ]
     const groups = bySection(entries, [base, { ...base, sections: [{ ...base.sections[0]!, id: 'theirs', title: 'new one' }] }])
     expect(groups.map(({ name, entries: held }) => [name, held.map(({ at }) => at)])).toEqual([
-      ['the ride', [undefined]],
+      ['whole ride', [undefined]],
       ['first', [0, 64]],
       ['second', [300]],
       ['new one', [1]],

@@ -7,6 +7,7 @@ import { profileOfBike } from '#plan/kept/profile.ts'
 import { namedVersion } from '#plan/kept/version.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const ride = smallRide()
 const bike = profileOfBike({ ...DEFAULT_BIKE, id: 'b1', name: 'back room' })
@@ -51,7 +52,8 @@ describe('a backup', () => {
     ['with too much', { ...writeBackup(backup), versions: new Array(6_000).fill(0) }, /damaged/],
     ['that is nothing', null, /damaged/],
   ])('%s is refused in a sentence', (_, value, sentence) => {
-    expect(readBackup(value)).toMatchObject({ ok: false, sentence: expect.stringMatching(sentence) })
+    const read = readBackup(value)
+    expect(read.ok ? '' : told(read.text)).toMatch(sentence)
   })
 
   it('is never the cause of an error, whatever stands in it', () => {
@@ -69,7 +71,7 @@ describe('a backup', () => {
 
 describe('what a backup would change', () => {
   const stateOf = (here: Parameters<typeof compareBackup>[1]) =>
-    Object.fromEntries(compareBackup(backup, here).map(({ kind, title, state }) => [`${kind} ${title}`, state]))
+    Object.fromEntries(compareBackup(backup, here).map(({ kind, title, state }) => [`${kind} ${told(title)}`, state]))
   const nothing = { rides: [], versions: [], profiles: [] }
 
   it('on an empty machine is all new', () => {
@@ -77,7 +79,7 @@ describe('what a backup would change', () => {
       'ride small ride': 'new',
       'version before': 'new',
       'profile back room': 'new',
-      'profile your own form points': 'new',
+      'profile your own form cues': 'new',
     })
   })
 

@@ -2,9 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { countAt, secondAt } from '#plan/songs/beatGrid.ts'
 import { beatAt, countOfBeat, faultOfOdd, type OddPlace, startOfOdd } from '#plan/songs/oddBeats.ts'
-import { formatOdd, parseOdd, sayOdd } from '#plan/songs/oddText.ts'
+import { formatOdd, oddText, parseOdd } from '#plan/songs/oddText.ts'
 import { arbitraryOdd } from '#tests/support/arbitraryOdd.ts'
 import { arbitraryGrid } from '#tests/support/arbitraryRide.ts'
+import { told } from '#tests/support/told.ts'
 
 /** The beats of a song one by one, each with the count it is called by; none for a beat that is over. */
 function countedOut(odd: readonly OddPlace[], counts: number): Map<number, number> {
@@ -102,8 +103,8 @@ describe('a list of odd places as text', () => {
         [512, -2],
       ],
     })
-    expect(sayOdd([64, 2], 8)).toBe('2 extra beats before eight 9')
-    expect(sayOdd([54, -1], 6)).toBe('1 missing beat before six 10')
+    expect(told(oddText([64, 2], 8))).toBe('2 extra beats before eight 9')
+    expect(told(oddText([54, -1], 6))).toBe('1 missing beat before six 10')
   })
 
   it.each([

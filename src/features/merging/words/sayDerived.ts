@@ -1,8 +1,6 @@
-import type { DerivedChange, Figure } from '#engine/changes/derivedChanges.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { formatSetting } from '#units/formatSetting.ts'
+import type { DerivedChange } from '#engine/changes/derivedChanges.ts'
+import { clock, number, setting } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 /** What follows from other changes, as a line: what of, before and after. */
 interface DerivedWords {
@@ -11,44 +9,37 @@ interface DerivedWords {
   after?: string
 }
 
-const FIGURES: Record<Figure, string> = {
-  total: 'the ride lasts',
-  slack: 'time to spare',
-  workSeconds: 'work',
-  easySeconds: 'easy time',
-  meanEffort: 'mean effort',
-  sessionLoad: 'load',
-  longestStanding: 'longest standing',
-  highestTotal: 'highest resistance',
-}
-
 /** What is said of the whole ride. Undefined where it is rounded to the same. */
 export function sayFigure(change: Extract<DerivedChange, { kind: 'figure' }>): DerivedWords | undefined {
-  const { figure, before, after } = change
-  const say = (value: number) => {
-    if (change.figure === 'highestTotal') return formatSetting(value, change.perUnit)
-    return figure === 'meanEffort' || figure === 'sessionLoad' ? formatNumber(value, figure === 'meanEffort' ? 1 : 0) : formatClock(value)
+  const { figure } = change
+  const value = (of: number) => {
+    if (change.figure === 'highestTotal') return setting(of, change.perUnit)
+    return figure === 'meanEffort' || figure === 'sessionLoad' ? number(of, figure === 'meanEffort' ? 1 : 0) : clock(of)
   }
-  const words = { what: FIGURES[figure], before: say(before), after: say(after) }
-  return words.before === words.after ? undefined : words
+  const line = { what: words.merging.figure({ figure }), before: value(change.before), after: value(change.after) }
+  return line.before === line.after ? undefined : line
 }
 
 /** What is said of a block or a section. */
 export function sayDerived(change: Exclude<DerivedChange, { kind: 'figure' }>): DerivedWords {
+  const { merging, names } = words
   switch (change.kind) {
-    case 'start':
-      return { what: shift(change.after - change.before), before: formatClock(change.before), after: formatClock(change.after) }
+    case 'start': {
+      const seconds = Math.abs(change.after - change.before)
+      const what = change.after > change.before ? merging.later({ seconds }) : merging.earlier({ seconds })
+      return { what, before: clock(change.before), after: clock(change.after) }
+    }
     case 'call':
-      return { what: 'call', before: change.before, after: change.after }
+      return { what: merging.call, before: change.before, after: change.after }
     case 'total':
-      return { what: 'resistance', before: change.before, after: change.after }
-    case 'foot':
-      return { what: 'foot on the one', before: change.before ?? 'none', after: change.after ?? 'none' }
+      return { what: merging.resistance, before: change.before, after: change.after }
+    case 'foot': {
+      const foot = (of: typeof change.before) => (of === null ? merging.noFoot : names.foot({ foot: of }))
+      return { what: merging.foot, before: foot(change.before), after: foot(change.after) }
+    }
     case 'foundNow':
-      return { what: `New finding: ${change.text}` }
+      return { what: merging.newCheck({ check: tell(change.text) }) }
     case 'foundNoMore':
-      return { what: `No longer found: ${change.text}` }
+      return { what: merging.checkGone({ check: tell(change.text) }) }
   }
 }
-
-const shift = (seconds: number): string => `starts ${formatDuration(Math.abs(seconds))} ${seconds > 0 ? 'later' : 'earlier'}`

@@ -3,13 +3,11 @@ import { sameValue } from '#plan/edits.ts'
 import { type Difference, otherSide, type PlaceInRide, type Side, type Spot } from '#plan/merge/difference.ts'
 import { mergeRides } from '#plan/merge/mergeRides.ts'
 import { type Bike, isSet, type Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
+import { itemName, lengthText, sectionName } from '#plan/names.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
-import { sayLength } from '#plan/words.ts'
-import { formatEffort } from '#units/formatEffort.ts'
-import { plural } from '#units/plural.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import { sayField } from './sayField.ts'
 import { sayValue } from './sayValue.ts'
 
@@ -49,20 +47,24 @@ export function sayDifference(difference: Difference, telling: Telling): Told {
       const said = { base: say(base, telling.base), mine: say(mine, telling.mine), theirs: say(theirs, telling.theirs) }
       return { ...about, what: sayField(of, field), ...toldApart({ base, mine, theirs }, said) }
     }
-    case 'added': {
-      const added = `new ${difference.of}${contentOf(difference.place, telling[difference.addedBy])}`
-      return { ...about, what: added, ...both(difference.addedBy, 'there', 'not there'), base: 'not there' }
-    }
+    case 'added':
+      return {
+        ...about,
+        what: added(difference, telling[difference.addedBy]),
+        ...both(difference.addedBy, words.merging.there, words.merging.notThere),
+        base: words.merging.notThere,
+      }
     case 'deleted': {
-      const there = difference.by === 'conflict' ? `there, ${workedOn(difference, telling)}` : 'there'
-      return { ...about, what: `${difference.of} taken out`, ...both(difference.deletedBy, 'taken out', there), base: 'there' }
+      const { there, removed } = words.merging
+      const kept = difference.by === 'conflict' ? words.merging.thereChanged(workedOn(difference, telling)) : there
+      return { ...about, what: doneTo(difference), ...both(difference.deletedBy, removed, kept), base: there }
     }
     case 'moved': {
       const lists = new Set([difference.base, difference.mine, difference.theirs].flatMap((spot) => (spot ? [spot.in] : [])))
       const say = (spot: Spot | undefined, ride: Ride | null) => (spot && ride ? sayPlace(spot, ride, lists.size > 1) : '')
       return {
         ...about,
-        what: 'moved',
+        what: words.merging.moved,
         base: say(difference.base, telling.base),
         mine: say(difference.mine, telling.mine),
         theirs: say(difference.theirs, telling.theirs),
@@ -71,10 +73,10 @@ export function sayDifference(difference: Difference, telling: Telling): Told {
     case 'whole':
       return {
         ...about,
-        what: 'both together are more than one ride can hold',
+        what: words.merging.tooMuch,
         base: '',
-        mine: 'my ride as it is',
-        theirs: 'theirs as it is',
+        mine: words.merging.allOfMine,
+        theirs: words.merging.allOfTheirs,
       }
   }
 }
@@ -82,7 +84,7 @@ export function sayDifference(difference: Difference, telling: Telling): Told {
 /** Answers that differ never read the same: where their words do, theirs says that more differs than is written out. */
 function toldApart(values: Answers<unknown>, said: Answers<string>): Answers<string> {
   const reads = (a: keyof Answers<unknown>, b: keyof Answers<unknown>) => said[a] === said[b] && !sameValue(values[a], values[b])
-  const other = (words: string) => `${words}, with other details`
+  const other = (value: string) => words.merging.otherDetails({ value })
   return {
     base: said.base,
     mine: reads('mine', 'base') ? other(said.mine) : said.mine,
@@ -99,10 +101,10 @@ function whereabouts(place: PlaceInRide, { mine, theirs, reports }: Telling): Pi
   const isMine = id === undefined ? place.sectionId === undefined || findSection(mine, place.sectionId) : findIn(mine, id)
   const [ride, report] = isMine ? [mine, reports.mine] : [theirs, reports.theirs]
   const item = id === undefined ? undefined : findIn(ride, id)
-  const name = item && nameOfItem(item)
+  const name = item && tell(itemName(item))
   return {
     sectionId: place.sectionId,
-    where: place.cueId === undefined ? name : `cue at ${name}`,
+    where: place.cueId === undefined || name === undefined ? name : words.merging.cueAt({ block: name }),
     at: startOf(report, place),
   }
 }
@@ -117,42 +119,45 @@ export function startOf(report: RideReport, { sectionId, itemId, partId }: Place
   return report.blocks.find(({ block, set }) => block.id === id || set?.set.id === id)?.from
 }
 
-/** ", 4 eights at effort 6" */
-function contentOf(place: PlaceInRide, ride: Ride): string {
+/** "new block, 4 eights, effort 6" */
+function added({ of, place }: Extract<Difference, { kind: 'added' }>, ride: Ride): string {
   const { sectionId, itemId, partId, cueId } = place
   const id = partId ?? itemId
+  const { merging, mergeFields } = words
   if (cueId !== undefined) {
     const cue = id === undefined ? undefined : findBlock(ride, id)?.block.cues.find((one) => one.id === cueId)
-    return cue ? `: “${cue.text}”` : ''
-  }
-  if (id === undefined) {
+    if (cue) return merging.newCue({ text: cue.text })
+  } else if (id === undefined) {
     const section = sectionId === undefined ? undefined : findSection(ride, sectionId)
-    return section ? ` with ${plural(section.blocks.length, 'block')}` : ''
+    if (section) return merging.newSong({ blocks: section.blocks.length })
+  } else {
+    const item = findIn(ride, id)
+    if (item && isSet(item)) return merging.newSet({ rounds: item.rounds })
+    if (item)
+      return merging.newBlock({ length: tell(lengthText(item.length, eightIn(ride, place))), effort: mergeFields.effort(item.effort) })
   }
-  const item = findIn(ride, id)
-  if (!item) return ''
-  if (isSet(item)) return ` of ${plural(item.rounds, 'round')}`
-  const { from, to } = item.effort
-  return `, ${sayLength(item.length, eightIn(ride, place))}, effort ${from === to ? formatEffort(from) : `${formatEffort(from)} to ${formatEffort(to)}`}`
+  return merging.done({ thing: of, done: 'added' })
 }
 
 /** What the song of a place counts by. */
 const eightIn = (ride: Ride, { sectionId }: PlaceInRide): Counts =>
   eightOf((sectionId === undefined ? undefined : findSection(ride, sectionId))?.song?.grid)
 
-/** What the side that kept a thing did to it or in it: "changed: effort, length". */
-function workedOn({ deletedBy, place }: Extract<Difference, { kind: 'deleted' }>, { base, ...rides }: Telling): string {
+/** What the side that kept a thing did to it or in it, the first few: effort, length. */
+function workedOn({ deletedBy, place }: Extract<Difference, { kind: 'deleted' }>, { base, ...rides }: Telling) {
   const kept = rides[otherSide(deletedBy)]
   const within = mergeRides(base, kept, base ?? kept).own.filter((difference) => isWithin(difference.place, place))
-  const words = new Set(
-    within.map((difference) => (difference.kind === 'field' ? sayField(difference.of, difference.field) : doneTo(difference))),
-  )
-  return `changed: ${[...words].slice(0, MOST_NAMED).join(', ')}${words.size > MOST_NAMED ? ' and more' : ''}`
+  const changes = [...new Set(within.map(doneTo))]
+  return { changes: changes.slice(0, MOST_NAMED), more: changes.length > MOST_NAMED }
 }
 
 const MOST_NAMED = 3
 
-const doneTo = (difference: Difference): string => ('of' in difference ? `${difference.of} ${difference.kind}` : difference.kind)
+function doneTo(difference: Difference): string {
+  if (difference.kind === 'whole') return words.merging.tooMuch
+  if (difference.kind === 'field') return sayField(difference.of, difference.field)
+  return words.merging.done({ thing: difference.of, done: difference.kind })
+}
 
 /** Whether a place is another or in it. */
 const isWithin = (inner: PlaceInRide, outer: PlaceInRide): boolean =>
@@ -160,13 +165,12 @@ const isWithin = (inner: PlaceInRide, outer: PlaceInRide): boolean =>
 
 /** "after seated climb in Long Way Up" */
 function sayPlace(spot: Spot, ride: Ride, isElsewhere: boolean): string {
-  const section = spot.in === null ? undefined : findSection(ride, spot.in)
-  const holder = spot.in === null || section ? undefined : findIn(ride, spot.in)
-  const name = section ? nameOfSection(ride, section) : holder && nameOfItem(holder)
-  const list = name !== undefined && isElsewhere ? ` in ${name}` : ''
-  if (spot.after === null) return `first${list}`
-  const before = spot.in === null ? findSection(ride, spot.after) : undefined
-  const item = findIn(ride, spot.after)
-  const neighbour = before ? nameOfSection(ride, before) : item && nameOfItem(item)
-  return `after ${neighbour ?? 'another'}${list}`
+  const nameOf = (id: string): string | undefined => {
+    const section = findSection(ride, id)
+    if (section) return tell(sectionName(ride, section))
+    const item = findIn(ride, id)
+    return item && tell(itemName(item))
+  }
+  const list = isElsewhere && spot.in !== null ? nameOf(spot.in) : undefined
+  return spot.after === null ? words.merging.first({ list }) : words.merging.after({ neighbor: nameOf(spot.after), list })
 }

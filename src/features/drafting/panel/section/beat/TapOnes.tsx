@@ -5,7 +5,7 @@ import type { Rehearsing } from '#features/drafting/rehearsal/RehearsalContext.t
 import { setBars } from '#plan/commands/setBars.ts'
 import type { BeatGrid } from '#plan/model.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
-import { sayOdd } from '#plan/songs/oddText.ts'
+import { oddText } from '#plan/songs/oddText.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import type { Seconds } from '#units/units.ts'
@@ -52,5 +52,5 @@ function sayOnes(tapped: number, said: ReturnType<typeof tapOnes>, settled: bool
   if (!said) return panelsSong.onesUnsure({ tapped, sure: SURE_ONES })
   const { agree, of, shift, beatsPerBar: count, odd = [] } = said
   if (settled) return panelsSong.onesSettled({ agree, of })
-  return panelsSong.onesSay({ agree, of, count, shift, odd: odd.map((place) => tell(sayOdd(place, eightOf(said)))) })
+  return panelsSong.onesSay({ agree, of, count, shift, odd: odd.map((place) => tell(oddText(place, eightOf(said)))) })
 }
