@@ -1,6 +1,5 @@
 import { LIMITS } from '#plan/document/schema.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
-import { plural } from '#units/plural.ts'
 import type { Counts } from '#units/units.ts'
 import { type Refusal, say, type Text } from '#words/said.ts'
 import { faultOfOdd, type OddPlace } from './oddBeats.ts'
@@ -23,39 +22,37 @@ export function parseOdd(text: string, eight: Counts): Parsed<OddPlace[], Refusa
     if (!read.ok) return read
     odd.push(read.value)
   }
-  if (odd.length > LIMITS.odd) return refused(`A song has at most ${LIMITS.odd} odd places.`)
+  if (odd.length > LIMITS.odd) return refused(say('songPlaces.tooManyOdd', { most: LIMITS.odd }))
   odd.sort((a, b) => a[0] - b[0])
   const wrong = faultOfOdd(odd)
-  return wrong ? refused(sayFault(odd, wrong.index, eight)) : parsed(odd)
+  return wrong ? refused(faultText(odd, wrong.index, eight)) : parsed(odd)
 }
 
 function parseLine(line: string, eight: Counts): Parsed<OddPlace, Refusal> {
-  const halves = /^(\d+(?:\s*\+\s*\d+)?)\s+([+−–-]?)\s*(\d+(?:[.,]\d+)?)(?:\s+(?:beats?\s+)?(extra|over|missing))?$/.exec(line)
+  const halves =
+    /^(\d+(?:\s*\+\s*\d+)?)\s+([+−–-]?)\s*(\d+(?:[.,]\d+)?)(?:\s+(?:beats?\s+)?(extra|over|missing|zusätzlich|fehlend|fehlt|fehlen))?$/.exec(
+      line,
+    )
   const count = halves && parseStart(halves[1]!, eight)
-  if (!halves || !count) return refused(`“${line}” is no odd place. Write one a line, the ${nameOf(eight)} and the beats: 33 +2 or 65 −1.`)
+  if (!halves || !count) return refused(say('songPlaces.notOdd', { line, unit: eight }))
   if (!count.ok) return count
   const [, , sign, number, word] = halves
   const beats = Number(number!.replace(',', '.'))
-  if (!Number.isInteger(beats)) return refused(`“${line}” has part of a beat; extra and missing beats are whole.`)
-  if (beats === 0) return refused(`“${line}” adds and takes no beat; take the line away.`)
-  if (beats > LIMITS.oddBeats)
-    return refused(`“${line}” has too many: at most ${LIMITS.oddBeats} beats can be extra or missing in one place.`)
-  if (count.value > LIMITS.counts) return refused(`“${line}” lies beyond any song.`)
-  const missing = word === 'missing' || (word === undefined && sign !== '' && sign !== '+')
+  if (!Number.isInteger(beats)) return refused(say('songPlaces.partOfBeat', { line }))
+  if (beats === 0) return refused(say('songPlaces.noBeat', { line }))
+  if (beats > LIMITS.oddBeats) return refused(say('songPlaces.tooManyBeats', { line, most: LIMITS.oddBeats }))
+  if (count.value > LIMITS.counts) return refused(say('songPlaces.beyondSong', { line }))
+  const missing = /^(missing|fehl)/.test(word ?? '') || (word === undefined && sign !== '' && sign !== '+')
   return parsed([count.value, missing ? -beats : beats])
 }
 
 /** What is wrong between the lines of a list in order. */
-function sayFault(odd: readonly OddPlace[], index: number, eight: Counts): string {
+function faultText(odd: readonly OddPlace[], index: number, unit: Counts): Text {
   const [count, beats] = odd[index]!
-  const place = `${nameOf(eight)} ${formatStart(count, eight)}`
+  const place = formatStart(count, unit)
   const before = odd[index - 1]
-  if (before?.[0] === count) return `There are two lines for ${place}; write all its beats in one.`
-  if (count === 0) return `Nothing is counted before ${place}, so no beat can be extra or missing there; set the first beat instead.`
+  if (before?.[0] === count) return say('songPlaces.twoLines', { place, unit })
+  if (count === 0) return say('songPlaces.beforeFirst', { place, unit })
   const room = count - (before?.[0] ?? 0) - 1
-  const since = before ? `after ${nameOf(eight)} ${formatStart(before[0], eight)}` : 'from the first beat on'
-  const most = room < 1 ? 'none can be missing there' : `at most ${room} can be missing there`
-  return `Before ${place} ${most}, not ${-beats}: only ${plural(room + 1, 'count')} ${room === 0 ? 'lies' : 'lie'} before it ${since}.`
+  return say('songPlaces.noRoom', { place, missing: -beats, room, since: before && formatStart(before[0], unit), unit })
 }
-
-const nameOf = (eight: Counts) => (eight === 6 ? 'six' : 'eight')

@@ -1,7 +1,7 @@
 import type { Song } from '#plan/model.ts'
 import { type Parsed, parsed, refused } from '#units/parsed.ts'
 import type { Counts } from '#units/units.ts'
-import type { Refusal } from '#words/said.ts'
+import { type Refusal, say } from '#words/said.ts'
 
 /**
  * Places in a song as its ruler numbers them: the first eight is 1, "9+4" is four counts into the
@@ -23,15 +23,15 @@ export function formatEnd(count: Counts, eight: Counts): string {
 /** The count at which an eight begins. */
 export function parseStart(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const place = readPlace(text)
-  if (!place || place.number < 1) return refused(`Write the number of ${nameOf(eight)}, from 1, such as 9 or 9+4.`)
-  return place.counts < eight ? parsed((place.number - 1) * eight + place.counts) : refused(tooMany(eight))
+  if (!place || place.number < 1) return refused(say('songPlaces.start', { unit: eight }))
+  return place.counts < eight ? parsed((place.number - 1) * eight + place.counts) : refused(say('songPlaces.afterPlus', { unit: eight }))
 }
 
 /** The count at which an eight ends. */
 export function parseEnd(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const place = readPlace(text)
-  if (!place) return refused(`Write the number of the last ${nameOf(eight).slice('the '.length)}, such as 76 or 76+4.`)
-  return place.counts < eight ? parsed(place.number * eight + place.counts) : refused(tooMany(eight))
+  if (!place) return refused(say('songPlaces.end', { unit: eight }))
+  return place.counts < eight ? parsed(place.number * eight + place.counts) : refused(say('songPlaces.afterPlus', { unit: eight }))
 }
 
 type Quiet = NonNullable<Song['quiet']>[number]
@@ -44,11 +44,11 @@ export function formatQuiet(windows: readonly Quiet[], eight: Counts): string {
 export function parseQuiet(text: string, eight: Counts): Parsed<Quiet[], Refusal> {
   const windows: Quiet[] = []
   for (const piece of pieces(text, /[,;\n]/)) {
-    const ends = /^(.+?)\s*(?:[-–—]|\bto\b)\s*(.+)$/.exec(piece) ?? [piece, piece, piece]
+    const ends = /^(.+?)\s*(?:[-–—]|\bto\b|\bbis\b)\s*(.+)$/.exec(piece) ?? [piece, piece, piece]
     const from = parseStart(ends[1]!, eight)
     const to = parseEnd(ends[2]!, eight)
-    if (!from.ok || !to.ok) return refused(`“${piece}” is not a stretch of the song. Write such as 33–40, 65–72.`)
-    if (to.value <= from.value) return refused(`“${piece}” ends before it starts.`)
+    if (!from.ok || !to.ok) return refused(say('songPlaces.notStretch', { line: piece }))
+    if (to.value <= from.value) return refused(say('songPlaces.endsFirst', { line: piece }))
     windows.push({ from: from.value, to: to.value })
   }
   return parsed(windows.sort((a, b) => a.from - b.from))
@@ -66,7 +66,7 @@ export function parseMarks(text: string, eight: Counts): Parsed<Mark[], Refusal>
   for (const line of pieces(text, /\n/)) {
     const halves = /^(\d+(?:\s*\+\s*\d+)?)\s+(\S.*)$/.exec(line)
     const count = halves && parseStart(halves[1]!, eight)
-    if (!halves || !count?.ok) return refused(`“${line}” is not a mark. Write one a line, such as 33 chorus.`)
+    if (!halves || !count?.ok) return refused(say('songPlaces.notMark', { line }))
     marks.push({ count: count.value, label: halves[2]! })
   }
   return parsed(marks.sort((a, b) => a.count - b.count))
@@ -82,6 +82,3 @@ function readPlace(text: string): { number: number; counts: Counts } | null {
   const match = /^(\d{1,4})(?:\s*\+\s*(\d{1,2}))?$/.exec(text.trim())
   return match ? { number: Number(match[1]), counts: Number(match[2] ?? 0) } : null
 }
-
-const nameOf = (eight: Counts) => (eight === 6 ? 'the six' : 'the eight')
-const tooMany = (eight: Counts) => `Counts after the plus are fewer than ${eight}.`

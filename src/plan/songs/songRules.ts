@@ -5,7 +5,7 @@ import { parseClock } from '#units/parseClock.ts'
 import { type Parsed, refused } from '#units/parsed.ts'
 import { type NumberRules, parseNumber } from '#units/parseNumber.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
-import type { Refusal } from '#words/said.ts'
+import { type Refusal, say } from '#words/said.ts'
 
 /** How the figures of a song and of its section are read and written, wherever they are typed. */
 
@@ -45,7 +45,7 @@ export function parseSongLength(text: string): Parsed<Seconds, Refusal> {
   const seconds = parseClock(text)
   if (!seconds.ok) return seconds
   const inside = seconds.value >= SONG_SECONDS.shortest && seconds.value <= SONG_SECONDS.longest
-  return inside ? seconds : refused('A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.')
+  return inside ? seconds : refused(say('songPlaces.songLength'))
 }
 
 /** The nearest length a song may have. */

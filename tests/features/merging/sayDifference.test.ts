@@ -61,7 +61,7 @@ describe('a difference in words', () => {
       '120.04 bpm, 4 beats per bar, first beat at 0 s',
     ],
     ['a mark', markSong(base, { sectionId: 'song', count: 64, label: 'chorus' }), 'at the eights 9 chorus'],
-    ['a house rule', patchRide({ houseRules: { longestStanding: 60 } }), '60 s'],
+    ['a house rule', patchRide({ houseRules: { longestStanding: 60 } }), '60 seconds'],
     ['a note for a substitute', patchRide({ standIn: { room: 'Key at the desk.' } }), '“Key at the desk.”'],
   ])('tells %s so that it can be told from what was', (_what, command, words) => {
     const [row] = told(base, by(command))

@@ -6,6 +6,7 @@ import { formatOdd, oddText, parseOdd } from '#plan/songs/oddText.ts'
 import { arbitraryOdd } from '#tests/support/arbitraryOdd.ts'
 import { arbitraryGrid } from '#tests/support/arbitraryRide.ts'
 import { told } from '#tests/support/told.ts'
+import type { Text } from '#words/said.ts'
 
 /** The beats of a song one by one, each with the count it is called by; none for a beat that is over. */
 function countedOut(odd: readonly OddPlace[], counts: number): Map<number, number> {
@@ -108,16 +109,17 @@ describe('a list of odd places as text', () => {
   })
 
   it.each([
-    ['33', '“33” is no odd place. Write one a line, the eight and the beats: 33 +2 or 65 −1.'],
+    ['33', '“33” can’t be read. Write one place per line, the eight and the beats: 33 +2 or 65 −1.'],
     ['33 1.5', '“33 1.5” has part of a beat; extra and missing beats are whole.'],
-    ['33 0', '“33 0” adds and takes no beat; take the line away.'],
+    ['33 0', '“33 0” adds and drops no beat. Remove the line.'],
     ['33 +65', '“33 +65” has too many: at most 64 beats can be extra or missing in one place.'],
-    ['33 +2\n33 −1', 'There are two lines for eight 33; write all its beats in one.'],
-    ['1 +2', 'Nothing is counted before eight 1, so no beat can be extra or missing there; set the first beat instead.'],
-    ['2 −8', 'Before eight 2 at most 7 can be missing there, not 8: only 8 counts lie before it from the first beat on.'],
-    ['33 +2\n34 −9', 'Before eight 34 at most 7 can be missing there, not 9: only 8 counts lie before it after eight 33.'],
-    ['33+9 1', 'Counts after the plus are fewer than 8.'],
+    ['33 +2\n33 −1', 'There are two lines for eight 33. Write all its beats in one.'],
+    ['1 +2', 'Nothing is counted before eight 1, so no beat can be extra or missing there. Set the first beat instead.'],
+    ['2 −8', 'Before eight 2 at most 7 can be missing, not 8: only 8 counts come before it from the first beat on.'],
+    ['33 +2\n34 −9', 'Before eight 34 at most 7 can be missing, not 9: only 8 counts come before it after eight 33.'],
+    ['33+9 1', 'Counts after the plus must be fewer than 8.'],
   ])('says what is wrong with “%s”', (text, problem) => {
-    expect(parseOdd(text, 8)).toEqual({ ok: false, problem })
+    const read = parseOdd(text, 8)
+    expect(read.ok ? '' : told(read.problem as Text)).toBe(problem)
   })
 })

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { formatEnd, formatMarks, formatQuiet, formatStart, parseEnd, parseMarks, parseQuiet, parseStart } from '#plan/songs/songPlace.ts'
+import { say } from '#words/said.ts'
 
 describe('places in a song', () => {
   it.each([
@@ -22,8 +23,8 @@ describe('places in a song', () => {
   })
 
   it('refuses counts that make another eight', () => {
-    expect(parseStart('9+8', 8)).toEqual({ ok: false, problem: 'Counts after the plus are fewer than 8.' })
-    expect(parseEnd('nine', 6)).toEqual({ ok: false, problem: 'Write the number of the last six, such as 76 or 76+4.' })
+    expect(parseStart('9+8', 8)).toEqual({ ok: false, problem: say('songPlaces.afterPlus', { unit: 8 }) })
+    expect(parseEnd('nine', 6)).toEqual({ ok: false, problem: say('songPlaces.end', { unit: 6 }) })
   })
 })
 
@@ -41,11 +42,11 @@ describe('quiet windows', () => {
     expect(parseQuiet(' ', 8)).toEqual({ ok: true, value: [] })
     expect(parseQuiet('the chorus', 8)).toEqual({
       ok: false,
-      problem: '“the chorus” is not a stretch of the song. Write such as 33–40, 65–72.',
+      problem: say('songPlaces.notStretch', { line: 'the chorus' }),
     })
     // The end of eight 8 is the start of eight 9.
     for (const backwards of ['72–65', '9–8'])
-      expect(parseQuiet(backwards, 8)).toEqual({ ok: false, problem: `“${backwards}” ends before it starts.` })
+      expect(parseQuiet(backwards, 8)).toEqual({ ok: false, problem: say('songPlaces.endsFirst', { line: backwards }) })
   })
 })
 

@@ -62,8 +62,8 @@ describe('a section', () => {
   it.each([
     ['tempo', 'fast', 'Tempo must be a number, such as 128 or 127.6.'],
     ['tempo', '12', 'Tempo must be between 20 and 400 bpm.'],
-    ['length', '0', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
-    ['length', '6:00:01', 'A song lasts from 1 second to 6 hours; write minutes and seconds, such as 3:45.'],
+    ['length', '0', 'A song lasts from 1 second to 6 hours. Write minutes and seconds, such as 3:45.'],
+    ['length', '6:00:01', 'A song lasts from 1 second to 6 hours. Write minutes and seconds, such as 3:45.'],
     ['first beat', '-1', 'The first beat must be between 0 and 120 seconds into the song.'],
     ['lead-in', 'short', 'The lead-in must be a number, such as 2, or −4 for a crossfade.'],
     ['play from', '0', 'Write the number of the eight, from 1, such as 9 or 9+4.'],
@@ -71,7 +71,7 @@ describe('a section', () => {
     ['play to', '61', 'The song ends after eight 60.'],
     ['play to', '0', 'This song is played from eight 1. End after that.'],
     ['no-talk zones', '40-33', '“40-33” ends before it starts.'],
-    ['markers', 'chorus', '“chorus” is not a mark. Write one a line, such as 33 chorus.'],
+    ['markers', 'chorus', '“chorus” isn’t a marker. Write one per line, such as 33 chorus.'],
     ['song', '', 'A song needs a title. To ride without one, remove the song below.'],
   ])('%s refuses “%s”', (label, text, sentence) => {
     open('song')
