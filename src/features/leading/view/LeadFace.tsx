@@ -1,5 +1,6 @@
 import { memo, type RefObject } from 'react'
 import { CAP_RATIO, capHeight } from '#units/capHeight.ts'
+import { words } from '#words/words.ts'
 import { MOST_TICKS } from './painter.ts'
 import type { Slot } from './view.ts'
 
@@ -21,7 +22,7 @@ export const LeadFace = memo(function LeadFace({ ref }: { ref: RefObject<HTMLDiv
         </p>
         <p className="lead-song">
           <span className="lead-song-name" {...text('song')} />
-          <b {...text('songLeft')} /> <span className="lead-song-eight" {...text('songEight')} />
+          <b {...text('songLeft')} data-left={words.leading.left} /> <span className="lead-song-eight" {...text('songEight')} />
         </p>
       </header>
       <div className="lead-now">
