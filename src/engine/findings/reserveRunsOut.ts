@@ -3,12 +3,12 @@ import { legsOf, pedalling } from '#engine/demand/ridden.ts'
 import { riderSetting } from '#engine/demand/riderSetting.ts'
 import { restate, shiftTotal } from '#engine/demand/shiftTotal.ts'
 import { knobSize } from '#engine/ledger/knobSize.ts'
-import { sizeWords } from '#engine/ledger/settingWords.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { Finding, Fix, RiderReport } from '#engine/report.ts'
 import { RECOVERIES } from '#engine/reserve/recovery.ts'
 import { reserveAt, reserveCurve } from '#engine/reserve/reserveCurve.ts'
 import { NOTHING_LEFT } from '#engine/reserve/reserveReport.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { quotedItem, riderInSentence } from '#plan/names.ts'
 import type { KnobSteps } from '#units/units.ts'
 import { say } from '#words/said.ts'
@@ -78,7 +78,8 @@ function lighter(facts: Facts, { block }: PlayedBlock, steps: KnobSteps | null):
 }
 
 function easierOption({ ride }: Facts, { block }: PlayedBlock, steps: KnobSteps | null): Fix {
-  const less = steps === null ? 'at base, same legs' : `${sizeWords(steps, ride.bike)} less, same legs`
+  const { numbers, sentences } = speechOf(ride)
+  const less = sentences.lighter(steps === null ? null : numbers.size(steps, ride.bike))
   return blockFix(block, say('checksRide.offerEasier', { words: less }), say('checksRide.offeredEasier', { block: quotedItem(block) }), {
     easier: { text: less },
   })

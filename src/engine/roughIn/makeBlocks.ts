@@ -1,6 +1,6 @@
 import type { Constants } from '#engine/constants.ts'
 import { blockOfPattern } from '#engine/cues/blockOfPattern.ts'
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import type { NewId } from '#plan/copies.ts'
 import { type Block, type Item, type Ride, type Section, tempoOf } from '#plan/model.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'

@@ -144,6 +144,8 @@ export interface SpokenSentences {
   coming: (plan: ComingClass) => string
   /** A length added to an announcement: "two minutes", "forty-five seconds". */
   length: (seconds: Seconds) => string
+  /** An easier option: so much less on the knob, or base, at the same cadence. */
+  lighter: (size: string | null) => string
   /** An offer put behind another: "easy pace; or stay seated". */
   orSeated: (option: string | undefined) => string
 }

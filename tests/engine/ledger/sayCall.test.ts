@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { numberWords } from '#engine/ledger/numberWords.ts'
 import { formatChange, formatTotal, sayTotal, shortTotal } from '#engine/ledger/sayCall.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import type { Resistance } from '#plan/model.ts'
 import { sayChange } from '#tests/support/sayChange.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'

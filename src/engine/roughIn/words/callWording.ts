@@ -1,5 +1,5 @@
 import { sayTotal } from '#engine/ledger/sayCall.ts'
-import { sizeWords } from '#engine/ledger/settingWords.ts'
+import { sizeWords } from '#engine/speech/english/settingWords.ts'
 import { isSingle } from '#plan/ledger/ledgerState.ts'
 import type { Ride } from '#plan/model.ts'
 import { capital } from './numbersSaid.ts'

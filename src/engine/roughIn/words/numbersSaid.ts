@@ -1,4 +1,4 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import type { Effort, Seconds } from '#units/units.ts'
 
 /** Seconds a spoken time may be off before riders feel told wrong; the rule on cues allows a little more. */

@@ -1,5 +1,5 @@
 import { stepsOfTurns } from '#engine/anotherBike/stepsOfTurns.ts'
-import { sizeWords } from '#engine/ledger/settingWords.ts'
+import { sizeWords } from '#engine/speech/english/settingWords.ts'
 import type { Level, Option, Ride } from '#plan/model.ts'
 import type { Deck } from './deck.ts'
 import type { Passage } from './passage.ts'

@@ -1,4 +1,4 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import type { Wording } from './announcing.ts'
 import type { Deck } from './deck.ts'
 import { capital, sayEffort, sayLength, sayTimes } from './numbersSaid.ts'

@@ -1,5 +1,5 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
-import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
+import { placeWords, sizeWords } from '#engine/speech/english/settingWords.ts'
 import type { PaceStep, Scale, SmallCalls, SpokenCalls } from '#engine/speech/speech.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Posture } from '#plan/model.ts'

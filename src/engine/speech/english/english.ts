@@ -1,5 +1,5 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
-import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
+import { placeWords, sizeWords } from '#engine/speech/english/settingWords.ts'
 import type { Speech } from '#engine/speech/speech.ts'
 import { calls } from './calls.ts'
 import { fitting } from './claims/fitting.ts'

@@ -1,4 +1,4 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import type { SpokenSentences } from '#engine/speech/speech.ts'
 import type { Seconds } from '#units/units.ts'
 
@@ -36,5 +36,6 @@ export const sentences: SpokenSentences = {
     if (seconds % 60 === 0) return seconds === 60 ? 'one minute' : `${numberWords(seconds / 60)} minutes`
     return `${numberWords(seconds)} ${seconds === 1 ? 'second' : 'seconds'}`
   },
+  lighter: (size) => `${size === null ? 'at base' : `${size} less`}, same legs`,
   orSeated: (option) => (option === undefined ? 'stay seated' : `${option}; or stay seated`),
 }

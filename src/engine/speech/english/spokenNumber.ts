@@ -1,4 +1,4 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 
 const SIGNS: Readonly<Record<string, string>> = {
   '½': 'a half',

@@ -37,6 +37,7 @@ export const sentences: SpokenSentences = {
     return `${length} mit ${numberWords(efforts)} harten Belastungen, keine länger als ${lengthWords(longest)}, die härteste in Minute ${minute}.`
   },
   length: (seconds) => (seconds % 60 === 0 ? minutesOf(seconds / 60) : seconds === 1 ? 'eine Sekunde' : `${numberWords(seconds)} Sekunden`),
+  lighter: (size) => `${size === null ? 'auf Grundwiderstand' : `${size} weniger`}, gleiche Beine`,
   orSeated: (option) => (option === undefined ? 'sitzen bleiben' : `${option}; oder sitzen bleiben`),
 }
 

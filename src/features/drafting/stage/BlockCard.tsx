@@ -2,10 +2,12 @@ import { memo } from 'react'
 import { withoutName } from '#engine/cues/withoutName.ts'
 import { shortTotal } from '#engine/ledger/sayCall.ts'
 import type { PlayedBlock } from '#engine/played.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
 import { nameOfItem } from '#plan/names.ts'
 import { POSTURE_WORDS } from '#plan/posture.ts'
+import { useApp } from '#store/useApp.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
@@ -107,7 +109,8 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
   const from = Math.round(block.effort.from)
   const to = Math.round(block.effort.to)
   const name = nameOfItem(block)
-  const words = withoutName(props.words, name)
+  const speech = useApp((state) => speechOf(state.shown ?? {}))
+  const words = withoutName(props.words, name, speech)
   return (
     <DragHandle kind="block" id={block.id}>
       <div className="block-body">

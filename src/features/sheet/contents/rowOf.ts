@@ -5,6 +5,8 @@ import { withoutName } from '#engine/cues/withoutName.ts'
 import { shortTotal } from '#engine/ledger/sayCall.ts'
 import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { LedgerEntry, PlayedBlock, SectionReport } from '#engine/played.ts'
+import type { Speech } from '#engine/speech/speech.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Block, Cue, Ride } from '#plan/model.ts'
 import { itemName } from '#plan/names.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
@@ -44,7 +46,7 @@ export function rowOf({ ride, section, block: played, lines, before, songClock, 
     posture: block.posture,
     hands: block.hands,
     total: tell(ledger.reading?.small ?? shortTotal(ledger.total)),
-    ...callAndWords(spoken, tell(itemName(block)), ledger),
+    ...callAndWords(spoken, tell(itemName(block)), ledger, speechOf(ride)),
     mine: reader === undefined || roles.leads === reader,
     // What changes hands with the song stands in its head.
     handOver: before && hands === 'change' ? handOverOf(ride, roles, rolesOf(ride, before.block), reader) : undefined,
@@ -97,15 +99,15 @@ function ledgerCheck({ ledger }: PlayedBlock, ride: Ride): string | undefined {
 const LONGEST_CALL = 7
 
 /** The call in its column or, where it is longer, before the words, and the words beside it, which follow the block's name. */
-function callAndWords(spoken: string, name: string, ledger: LedgerEntry): Pick<Row, 'call' | 'words' | 'shortWords'> {
+function callAndWords(spoken: string, name: string, ledger: LedgerEntry, speech: Speech): Pick<Row, 'call' | 'words' | 'shortWords'> {
   const { call } = ledger
   const change = tell(ledger.change)
   if (spoken === '')
     return change.length > LONGEST_CALL
       ? { call: '', words: sentence(call), shortWords: sentence(call) }
       : { call: change, words: sentence(call), shortWords: '' }
-  const long = withoutName(spoken, name)
-  const shortWords = withoutName(withoutCall(spoken, call), name)
+  const long = withoutName(spoken, name, speech)
+  const shortWords = withoutName(withoutCall(spoken, call, speech), name, speech)
   if (change.length <= LONGEST_CALL) return { call: change, words: long, shortWords }
   return { call: '', words: `${change}. ${long}`.trim(), shortWords: `${change}. ${shortWords}`.trim() }
 }

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { countWords } from '#engine/cues/countWords.ts'
 import { tokensOf } from '#engine/cues/tokens.ts'
-import { numberWords } from '#engine/ledger/numberWords.ts'
-import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
 import { numberAt, rateAt } from '#engine/speech/english/claims/numberAt.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
+import { placeWords, sizeWords } from '#engine/speech/english/settingWords.ts'
 
 describe('numbers as they are spoken', () => {
   it.each([

@@ -1,5 +1,5 @@
 import type { Form } from '#engine/cues/claims/claim.ts'
-import { placeWords, sizeWords } from '#engine/ledger/settingWords.ts'
+import { placeWords, sizeWords } from '#engine/speech/english/settingWords.ts'
 import type { Scale } from '#engine/speech/speech.ts'
 import { formatNumber } from '#units/formatNumber.ts'
 import { formatSetting } from '#units/formatSetting.ts'

@@ -1,4 +1,4 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import { singular } from './singular.ts'
 import { ORDINALS, PLURALS } from './words.ts'
 
