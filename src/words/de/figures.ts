@@ -2,14 +2,6 @@ import type { en } from '#words/en/index.ts'
 import { duration, number, percent, plural } from '#words/forms.ts'
 import { measures } from './measures.ts'
 
-const INTENSITIES = {
-  'very light': 'sehr leicht',
-  light: 'leicht',
-  moderate: 'mäßig',
-  vigorous: 'anstrengend',
-  'near-maximal': 'fast maximal',
-}
-
 const FEELS = {
   base: 'gerade genug, um die Pedale zu kontrollieren; nichts hüpft, nichts drückt zurück',
   'easy flat': 'eine leichte Straße; du kannst plaudern',
@@ -40,7 +32,6 @@ export const figures: typeof en.figures = {
   cadenceOutside: ({ rpm }) => `Beine ${measures.rpm(rpm)} außerhalb ihres Bereichs`,
   doubleTimeShare: ({ share }) => `${percent(share)} im doppelten Tempo`,
 
-  intensity: ({ name }) => INTENSITIES[name],
   feelMeans: ({ feel }) => FEELS[feel],
   ranges: ({ watts, typical, capacity, calibrate, test }) => {
     const whose = typical ? 'den Watt eines Rads, das niemand kalibriert hat' : 'den Watt des Rads'

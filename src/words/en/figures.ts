@@ -1,14 +1,6 @@
 import { duration, number, percent, plural } from '#words/forms.ts'
 import { type KnobSize, measures } from './measures.ts'
 
-const INTENSITIES = {
-  'very light': 'very light',
-  light: 'light',
-  moderate: 'moderate',
-  vigorous: 'vigorous',
-  'near-maximal': 'near maximal',
-}
-
 /** What the feels are like that a rider can find on any bike. */
 const FEELS = {
   base: 'just enough to control the pedals; nothing bounces, nothing pushes back',
@@ -44,7 +36,6 @@ export const figures = {
   doubleTimeShare: ({ share }: { share: number }) => `${percent(share)} in double time`,
 
   // Estimates for riders
-  intensity: ({ name }: { name: keyof typeof INTENSITIES }) => INTENSITIES[name],
   feelMeans: ({ feel }: { feel: keyof typeof FEELS }) => FEELS[feel],
   /** What the ranges hold and allow for, and what would narrow them. */
   ranges: ({
