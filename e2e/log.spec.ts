@@ -9,15 +9,15 @@ import { expect, test } from './support/test.ts'
 test('a class is logged as it was taught, kept over a reload, and never in the ride’s link', async ({ page }) => {
   await openLog(page)
   await logOn(page, '2026-11-25', async () => {
-    await page.getByLabel('really started at').fill('12:14')
+    await page.getByLabel('actual start').fill('12:14')
     await page.getByLabel('head count').fill('17')
-    await page.getByLabel('4 Quarter to Magnesium: what became of it').selectOption('skipped')
+    await page.getByLabel('4 Quarter to Magnesium: how it went').selectOption('skipped')
     await page.getByLabel('1 Paper Comets over Harbour Nine: stars').selectOption('5')
     await page.getByLabel('private note').fill('The fan is broken.')
   })
   const entry = page.locator('.log-list li')
-  await expect(entry).toContainText('started 12:14, booked 12:10')
-  await expect(entry).toContainText('17 rode · 1 skipped')
+  await expect(entry).toContainText(/started 12:14\sPM, scheduled 12:10\sPM/)
+  await expect(entry).toContainText('17 riders · 1 skipped')
   await page.reload()
   await expect(entry).toContainText('The fan is broken.')
   await page.getByRole('link', { name: 'share', exact: true }).click()
@@ -48,8 +48,8 @@ test('a class led from the screen begins its entry: the late start is there alre
   await page.getByRole('button', { name: 'end the class' }).click()
   await page.getByRole('button', { name: 'press again to end' }).click()
   await page.getByRole('button', { name: 'log this class' }).click()
-  await expect(page.getByLabel('really started at')).toHaveValue('12:13')
-  await expect(page.getByLabel('booked at')).toHaveValue('12:10')
+  await expect(page.getByLabel('actual start')).toHaveValue(/^12:13\sPM$/)
+  await expect(page.getByLabel('scheduled start')).toHaveValue(/^12:10\sPM$/)
   expect(await barriers(page)).toEqual([])
 
   // Not now; the next day it is still known how it was.
@@ -57,11 +57,11 @@ test('a class led from the screen begins its entry: the late start is there alre
   await ready(page)
   await page.clock.setFixedTime(new Date('2026-11-26T08:00:00Z'))
   await page.getByRole('button', { name: /as taught/ }).click()
-  await expect(page.getByLabel('really started at')).toHaveValue('12:13')
+  await expect(page.getByLabel('actual start')).toHaveValue(/^12:13\sPM$/)
   await expect(page.getByLabel('day', { exact: true })).toHaveValue('2026-11-25')
-  await page.getByRole('button', { name: 'keep in the log' }).click()
+  await page.getByRole('button', { name: 'save to log' }).click()
   await page.getByRole('button', { name: /as taught/ }).click()
-  await expect(page.getByLabel('really started at')).toHaveValue('12:10')
+  await expect(page.getByLabel('actual start')).toHaveValue(/^12:10\sPM$/)
 
   // The class is in the log; of the demo ride, which nobody changed, no copy is kept.
   await page.getByRole('link', { name: 'my rides' }).click()
@@ -72,7 +72,7 @@ test('a class led from the screen begins its entry: the late start is there alre
 test('what repeats, whom it tires, and the songs used as a file and on paper', async ({ page }) => {
   await openLog(page)
   for (const day of ['2026-11-11', '2026-11-18', '2026-11-24']) await logOn(page, day)
-  await expect(page.getByText('0 % new to those who came to the last 2 classes.')).toBeVisible()
+  await expect(page.getByText('0% new for anyone who took the last 2 classes.')).toBeVisible()
   await expect(page.locator('.log-songs li')).toHaveCount(6)
   await expect(page.getByText('1 class, load 101')).toBeVisible()
 
@@ -83,9 +83,9 @@ test('what repeats, whom it tires, and the songs used as a file and on paper', a
 
   const printed = await readPdf(await printToPdf(page))
   const text = printed.map(textOf).join(' ')
-  expect(text).toContain('18 songs played from 2026-11-01 to 2026-11-25')
-  expect(text).toContain('differs from country to country')
-  for (const chrome of ['what repeats', 'classes taught', 'share', 'save as CSV']) expect(text).not.toContain(chrome)
+  expect(text).toContain('18 songs played from Nov 1, 2026 to Nov 25, 2026')
+  expect(text).toContain('differs by country')
+  for (const chrome of ['compare with recent classes', 'classes taught', 'share', 'save as CSV']) expect(text).not.toContain(chrome)
 })
 
 test('logged with the keyboard alone', async ({ page }) => {
@@ -96,14 +96,14 @@ test('logged with the keyboard alone', async ({ page }) => {
   await page.keyboard.type('12')
   await tabTo(page, page.getByLabel('2 Brickworks Elevator: stars'))
   await page.keyboard.type('4')
-  await tabTo(page, page.getByRole('button', { name: 'keep in the log' }))
+  await tabTo(page, page.getByRole('button', { name: 'save to log' }))
   await page.keyboard.press('Enter')
-  await expect(page.locator('.log-list li')).toContainText('12 rode')
+  await expect(page.locator('.log-list li')).toContainText('12 riders')
   await tabTo(page, page.getByRole('button', { name: /^delete/ }))
   await page.keyboard.press('Enter')
-  await tabTo(page, page.getByRole('button', { name: 'put it back' }))
+  await tabTo(page, page.getByRole('button', { name: 'restore' }))
   await page.keyboard.press('Enter')
-  await expect(page.locator('.log-list li')).toContainText('12 rode')
+  await expect(page.locator('.log-list li')).toContainText('12 riders')
 })
 
 for (const scheme of ['light', 'dark'] as const) {
@@ -134,6 +134,6 @@ async function logOn(page: Page, day: string, change = async () => {}): Promise<
   await page.getByRole('button', { name: /as taught/ }).click()
   await page.getByLabel('day', { exact: true }).fill(day)
   await change()
-  await page.getByRole('button', { name: 'keep in the log' }).click()
+  await page.getByRole('button', { name: 'save to log' }).click()
   await expect(page.getByRole('button', { name: /as taught/ })).toBeVisible()
 }

@@ -68,7 +68,7 @@ export const SHELL_ROWS: Rows = {
 }
 
 export const LOG_ROWS: Rows = {
-  'log.class': { sees: (page) => expect(page.getByRole('button', { name: 'leave it' })).toBeVisible() },
+  'log.class': { sees: (page) => expect(page.getByRole('button', { name: 'cancel' })).toBeVisible() },
 }
 
 export const SHELF_ROWS: Rows = { 'songs.add': { sees: (page) => expect(page.getByRole('dialog')).toBeVisible() } }

@@ -1,4 +1,5 @@
 import type { TaughtClass } from '#plan/kept/taught.ts'
+import { words } from '#words/words.ts'
 import type { TaughtShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -35,7 +36,7 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
     try {
       set({ taught: await shelf.list() })
     } catch (error) {
-      failed('The log could not be read.', error)
+      failed(words.log.unreadable, error)
     }
   }
 
@@ -44,9 +45,9 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
     const isNew = !get().taught.some(({ id }) => id === entry.id)
     try {
       await shelf.save(entry)
-      get().announce(`Kept “${entry.title}” of ${entry.day} in the log`)
+      get().announce(words.log.kept(entry))
     } catch (error) {
-      failed('The class could not be kept in the log.', error)
+      failed(words.log.notKept, error)
       return false
     }
     const { lastLed, notice } = get()
@@ -72,9 +73,9 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
       try {
         await shelf.remove(id)
         set({ removedTaught: entry })
-        get().announce(`Deleted “${entry.title}” of ${entry.day} from the log`)
+        get().announce(words.log.removed(entry))
       } catch (error) {
-        failed('The entry could not be deleted.', error)
+        failed(words.log.notRemoved, error)
       }
       await refreshTaught()
     },

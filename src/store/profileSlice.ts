@@ -1,8 +1,9 @@
 import type { Profile } from '#plan/kept/profile.ts'
+import { words } from '#words/words.ts'
 import type { ProfileShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
-/** The bikes, riders and house rules kept on this machine, to be used in other rides. */
+/** The bikes, riders and studio rules kept on this device, to be used in other rides. */
 export interface ProfileSlice {
   /** By name. */
   profiles: readonly Profile[]
@@ -25,7 +26,7 @@ export function createProfileSlice(set: SetState, get: GetState, shelf: ProfileS
     try {
       set({ profiles: await shelf.list() })
     } catch (error) {
-      failed('What is kept on this machine could not be listed.', error)
+      failed(words.storage.notListed, error)
     }
   }
 
@@ -37,9 +38,9 @@ export function createProfileSlice(set: SetState, get: GetState, shelf: ProfileS
       if (!shelf) return false
       try {
         await shelf.save(profile)
-        get().announce(`Kept ${profile.name} on this machine`)
+        get().announce(words.storage.kept(profile))
       } catch (error) {
-        failed(`${profile.name} could not be kept on this machine.`, error)
+        failed(words.storage.notKept(profile), error)
         return false
       }
       await refreshProfiles()
@@ -50,9 +51,9 @@ export function createProfileSlice(set: SetState, get: GetState, shelf: ProfileS
       if (!shelf || !profile) return
       try {
         await shelf.remove(id)
-        get().announce(`Removed ${profile.name} from this machine`)
+        get().announce(words.storage.removed(profile))
       } catch (error) {
-        failed(`${profile.name} could not be removed.`, error)
+        failed(words.storage.notRemoved(profile), error)
       }
       await refreshProfiles()
     },

@@ -4,6 +4,7 @@ import { ActionButton } from '#actions/ActionButton.tsx'
 import { LOG, LOG_CLASS } from '#features/log/actions/logClass.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 import { dayAt } from './clock.ts'
 import { DayField } from './DayField.tsx'
 import { EntryForm } from './entry/EntryForm.tsx'
@@ -20,7 +21,7 @@ interface Props {
   writeTable: WriteTable
 }
 
-/** After class: what was taught, what repeats, the leader's own week, and the songs used. */
+/** After class: what was taught, what repeats, the instructor's own week, and the songs used. */
 export function LogPlace({ now, writeTable }: Props) {
   const store = useAppStore()
   const shown = useApp((state) => state.shown)
@@ -58,33 +59,33 @@ export function LogPlace({ now, writeTable }: Props) {
   return (
     <div className="log">
       <header className="log-head">
-        <h1>log</h1>
-        {!keepsLog && <p>Nothing can be kept in this window, so no log either.</p>}
+        <h1>{words.log.heading}</h1>
+        {!keepsLog && <p>{words.log.cannotKeep}</p>}
         <ActionButton action={LOG_CLASS} on={on} tone="solid" />
       </header>
       <div className="log-columns">
         <div className="log-column">
           {shown && report && (
             <section aria-labelledby="log-repeats">
-              <h2 id="log-repeats">what repeats</h2>
-              <DayField label="for a class on" day={day} onChange={setDay} />
+              <h2 id="log-repeats">{words.log.repeats}</h2>
+              <DayField label={words.log.classOn} day={day} onChange={setDay} />
               <RepeatsPart planned={{ ride: shown, report }} day={day} log={taught} />
             </section>
           )}
           <section aria-labelledby="log-taught">
-            <h2 id="log-taught">classes taught</h2>
+            <h2 id="log-taught">{words.log.taught}</h2>
             <TaughtList log={taught} onEdit={setEditing} />
           </section>
         </div>
         <div className="log-column">
           <section aria-labelledby="log-week">
-            <h2 id="log-week">your own week</h2>
+            <h2 id="log-week">{words.log.week}</h2>
             <WeekPart log={taught} today={today} report={report} />
           </section>
         </div>
       </div>
       <section aria-labelledby="log-songs" className="log-print">
-        <h2 id="log-songs">songs used</h2>
+        <h2 id="log-songs">{words.log.songs}</h2>
         <SongsUsed log={taught} today={today} writeTable={writeTable} />
       </section>
     </div>

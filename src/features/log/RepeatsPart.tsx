@@ -4,8 +4,9 @@ import { classesInSlot, inUsualRoom, type Slot, slotOf } from '#engine/log/slot.
 import { type Planned, taughtOf } from '#engine/log/taughtOf.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
 import { Select } from '#ui/Select.tsx'
+import { Source } from '#ui/Source.tsx'
 import type { Day } from '#units/day.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 interface Props {
   planned: Planned
@@ -26,21 +27,18 @@ export function RepeatsPart({ planned, day, log }: Props) {
   return (
     <>
       <Select
-        label="against the last classes of"
+        label={words.log.against}
         value={key}
         choices={slots.map((slot) => ({ value: slot.key, label: tell(slot.name) }))}
         onChange={setChosen}
       />
       {novelty === null ? (
-        <p className="log-hint">No class of this slot is in the log before that day.</p>
+        <p className="log-hint">{words.log.nothingBefore}</p>
       ) : (
         <>
-          <p className="log-figure">
-            <b>{Math.round(novelty * 100)} %</b> new to those who came to the last {compared === 1 ? 'class' : `${compared} classes`}.
-          </p>
+          <p className="log-figure">{words.log.newness({ share: novelty, compared })}</p>
           <p className="log-hint">
-            Songs count half, runs of moves three tenths, the arc of effort two tenths; each class further back counts less (common
-            practice).
+            {words.log.basedOn} <Source text={words.log.practice} />
           </p>
         </>
       )}
@@ -49,11 +47,8 @@ export function RepeatsPart({ planned, day, log }: Props) {
           {songs.map(({ title, artist, times, weeksAgo, rest }) => (
             <li key={`${title}/${artist ?? ''}`}>
               <b>{title}</b>
-              {rest && <span className="log-rest">let it rest</span>}
-              <span className="log-hint">
-                in {times} of the last {compared},{' '}
-                {weeksAgo === 0 ? 'less than a week ago' : weeksAgo === 1 ? 'a week ago' : `${weeksAgo} weeks ago`}
-              </span>
+              {rest && <span className="log-rest">{words.log.rest}</span>}
+              <span className="log-hint">{words.log.playedIn({ times, compared, weeksAgo })}</span>
             </li>
           ))}
         </ul>

@@ -4,7 +4,7 @@ import type { TaughtClass } from '#plan/kept/taught.ts'
 import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { SearchField } from '#ui/SearchField.tsx'
-import { formatNumber } from '#units/formatNumber.ts'
+import { words } from '#words/words.ts'
 import { dayWords } from './clock.ts'
 import { findTaught } from './findTaught.ts'
 
@@ -29,14 +29,12 @@ export function TaughtList({ log, onEdit }: Props) {
     <>
       {removed && (
         <p className="log-removed">
-          Deleted “{removed.title}” of {dayWords(removed.day)}. <Button onClick={() => void restore()}>put it back</Button>
+          {words.log.deleted(removed)} <Button onClick={() => void restore()}>{words.log.restore}</Button>
         </p>
       )}
-      {log.length === 0 && (
-        <p className="log-hint">Nothing yet. Open a ride you have taught and log it here; everything stays on this machine.</p>
-      )}
-      {log.length > FIRST && <SearchField value={search} placeholder="ride, song, day, room or note" onChange={setSearch} />}
-      {log.length > 0 && found.length === 0 && <p>No class in the log has “{search.trim()}” in it.</p>}
+      {log.length === 0 && <p className="log-hint">{words.log.empty}</p>}
+      {log.length > FIRST && <SearchField value={search} placeholder={words.log.search} onChange={setSearch} />}
+      {log.length > 0 && found.length === 0 && <p>{words.log.notFound({ search: search.trim() })}</p>}
       <ol className="log-list">
         {shown.map((entry) => (
           <li key={entry.id}>
@@ -46,11 +44,11 @@ export function TaughtList({ log, onEdit }: Props) {
             <p className="log-hint">{factsOf(entry).join(' · ')}</p>
             {entry.note && <p>{entry.note}</p>}
             <div className="log-actions">
-              <Button tone="quiet" onClick={() => onEdit(entry)} aria-label={`change ${entry.title} of ${entry.day}`}>
-                change
+              <Button tone="quiet" onClick={() => onEdit(entry)} aria-label={words.log.editEntry(entry)}>
+                {words.log.edit}
               </Button>
-              <Button tone="quiet" onClick={() => void remove(entry.id)} aria-label={`delete ${entry.title} of ${entry.day}`}>
-                delete
+              <Button tone="quiet" onClick={() => void remove(entry.id)} aria-label={words.log.removeEntry(entry)}>
+                {words.log.remove}
               </Button>
             </div>
           </li>
@@ -58,7 +56,7 @@ export function TaughtList({ log, onEdit }: Props) {
       </ol>
       {found.length > FIRST && (
         <Button onClick={() => setWhole(!whole)} aria-expanded={whole}>
-          {whole ? `only the last ${FIRST}` : `show all ${found.length}`}
+          {whole ? words.log.onlyLast({ count: FIRST }) : words.log.showAll({ count: found.length })}
         </Button>
       )}
     </>
@@ -68,14 +66,14 @@ export function TaughtList({ log, onEdit }: Props) {
 function factsOf(entry: TaughtClass): string[] {
   const { startedAt, bookedAt, room, headCount, sections } = entry
   const amount = (outcome: string) => sections.filter((section) => section.outcome === outcome).length
-  const loved = sections.filter(({ stars }) => stars === 5).map(({ title }) => `five stars for “${title}”`)
+  const loved = sections.filter(({ stars }) => stars === 5).map(words.log.fiveStars)
   return [
-    ...(startedAt ? [bookedAt && bookedAt !== startedAt ? `started ${startedAt}, booked ${bookedAt}` : `started ${startedAt}`] : []),
+    ...(startedAt ? [words.log.started({ at: startedAt, booked: bookedAt && bookedAt !== startedAt ? bookedAt : null })] : []),
     ...(room === '' ? [] : [room]),
-    ...(headCount === undefined ? [] : [`${headCount} rode`]),
-    ...(amount('skipped') > 0 ? [`${amount('skipped')} skipped`] : []),
-    ...(amount('changed') > 0 ? [`${amount('changed')} changed`] : []),
-    `load ${formatNumber(loadOf(entry), 0)}`,
+    ...(headCount === undefined ? [] : [words.log.rode({ count: headCount })]),
+    ...(amount('skipped') > 0 ? [words.log.skipped({ count: amount('skipped') })] : []),
+    ...(amount('changed') > 0 ? [words.log.changed({ count: amount('changed') })] : []),
+    words.log.load({ load: loadOf(entry) }),
     ...loved,
   ]
 }

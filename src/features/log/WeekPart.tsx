@@ -2,13 +2,12 @@ import { useState } from 'react'
 import { MANY_A_DAY, weekOf } from '#engine/log/weekOf.ts'
 import type { RideReport } from '#engine/report.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
-import { joinWords, nameOfItem } from '#plan/names.ts'
+import { quotedItem } from '#plan/names.ts'
 import { Button } from '#ui/Button.tsx'
+import { Source } from '#ui/Source.tsx'
 import { type Day, daysAfter, weekdayOf } from '#units/day.ts'
-import { formatNumber } from '#units/formatNumber.ts'
-import { plural } from '#units/plural.ts'
-import { firstWeekday, weekday } from '#words/forms.ts'
-import { dayWords } from './clock.ts'
+import { firstWeekday, number, weekday } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 interface Props {
   log: readonly TaughtClass[]
@@ -27,11 +26,11 @@ export function WeekPart({ log, today, report }: Props) {
     <>
       <div className="log-week-head">
         <Button tone="quiet" onClick={() => setDay(daysAfter(first, -7))}>
-          week before
+          {words.log.weekBefore}
         </Button>
-        <p role="status">from {dayWords(first)}</p>
+        <p role="status">{words.log.weekOf({ day: first })}</p>
         <Button tone="quiet" onClick={() => setDay(daysAfter(first, 7))}>
-          week after
+          {words.log.weekAfter}
         </Button>
       </div>
       <table className="log-week">
@@ -39,25 +38,20 @@ export function WeekPart({ log, today, report }: Props) {
           {days.map(({ day: date, load, classes: own }) => (
             <tr key={date}>
               <th scope="row">{weekday(weekdayOf(date))}</th>
-              <td>{own === 0 ? '' : plural(own, 'class', 'classes')}</td>
-              <td className="log-number">{own === 0 ? '' : formatNumber(load, 0)}</td>
+              <td>{own === 0 ? '' : words.log.classes({ count: own })}</td>
+              <td className="log-number">{own === 0 ? '' : number(load, 0)}</td>
               <td className="log-bar">{load > 0 && <span style={{ width: `${(load / most) * 100}%` }} />}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p>
-        {classes === 0
-          ? 'No class in this week.'
-          : `${plural(classes, 'class', 'classes')}, load ${formatNumber(total, 0)} (effort × minutes of the blocks ridden).`}
-      </p>
+      <p>{classes === 0 ? words.log.noClass : words.log.weekLoad({ count: classes, load: total })}</p>
       {monotony !== null && strain !== null && (
         <p className="log-hint">
-          Monotony {formatNumber(monotony, 1)} and strain {formatNumber(strain, 0)}: mean of the days ÷ their standard deviation, and that
-          times the load (Foster 1998). A week of days alike strains more than the same load on hard and easy days.
+          {words.log.mixDays} <Source text={words.log.monotony({ monotony, strain })} />
         </p>
       )}
-      {crowded && <p>{offTheBike(`${crowded.classes} classes on ${weekday(weekdayOf(crowded.day))}`, report)}</p>}
+      {crowded && <p>{offTheBike(words.log.crowded({ count: crowded.classes, day: weekday(weekdayOf(crowded.day)) }), report)}</p>}
     </>
   )
 }
@@ -67,13 +61,12 @@ const LEAST_SECONDS = 60
 const NAMED = 3
 
 /** The blocks of the open ride that are best coached from the floor: the longest seated work. */
-function offTheBike(many: string, report: RideReport | null): string {
-  const general = `${many}: spare voice and legs, and coach some of it off the bike.`
+function offTheBike(general: string, report: RideReport | null): string {
   const seated = (report?.blocks ?? [])
     .filter(({ block, from, to }) => block.posture === 'seated' && to - from >= LEAST_SECONDS)
     .toSorted((a, b) => weight(b) - weight(a))
-  const names = [...new Set(seated.map(({ block }) => `“${nameOfItem(block)}”`))].slice(0, NAMED)
-  return names.length === 0 ? general : `${general} In the ride that is open ${joinWords(names)} would do: seated and a minute or longer.`
+  const names = [...new Set(seated.map(({ block }) => tell(quotedItem(block))))].slice(0, NAMED)
+  return names.length === 0 ? general : `${general} ${words.log.offTheBike({ names })}`
 }
 
 const weight = ({ block, from, to }: RideReport['blocks'][number]): number => ((block.effort.from + block.effort.to) / 2) * (to - from)

@@ -58,7 +58,7 @@ const choose = (label: string, value: string) => page.choose(page.find('select',
 async function logOne(change: () => void = () => undefined): Promise<void> {
   press(/as taught/)
   change()
-  press(/^keep/)
+  press(/^save (to log|changes)/)
   await page.settle()
 }
 
@@ -72,13 +72,13 @@ function lead(store: Awaited<ReturnType<typeof open>>['store'], at: number): voi
 }
 
 describe('a class that was led', () => {
-  const startedAt = () => (page.find('input', /really started at/) as HTMLInputElement).value
+  const startedAt = () => (page.find('input', /actual start/) as HTMLInputElement).value
 
   it('has its entry opened where that is asked for, whatever place the log is asked from', async () => {
     const { store } = await open()
     lead(store, NOW - 3_600_000)
     act(() => store.getState().askForEntry())
-    expect(startedAt()).toBe('18:30')
+    expect(startedAt()).toMatch(/^6:30\sPM$/)
     expect(store.getState().entryAsked).toBe(false)
     expect(store.getState().place).toBe('log')
   })
@@ -93,15 +93,15 @@ describe('a class that was led', () => {
     expect(store.getState().notice).toBeNull()
     expect(store.getState().lastLed).toBeNull()
     press(/as taught/)
-    expect(startedAt()).toBe('12:10')
+    expect(startedAt()).toMatch(/^12:10\sPM$/)
   })
 
   it('still waits when an entry of another day is put right', async () => {
     const { store } = await open()
     await logOne()
     lead(store, NOW - 3_600_000)
-    press(/^change/)
-    press(/^keep/)
+    press(/^edit/)
+    press(/^save (to log|changes)/)
     await page.settle()
     expect(store.getState().lastLed).not.toBeNull()
   })
@@ -112,10 +112,10 @@ describe('logging a class', () => {
     const { store, entries } = await open()
     await logOne(() => {
       type('head count', '17')
-      type('really started at', '12.14')
-      choose('3 Tin Orchard Run: what became of it', 'skipped')
+      type('actual start', '12.14')
+      choose('3 Tin Orchard Run: how it went', 'skipped')
       choose('1 Paper Comets over Harbour Nine: stars', '5')
-      type('2 Brickworks Elevator: what was otherwise', 'fours became eights')
+      type('2 Brickworks Elevator: what changed', 'fours became eights')
     })
     expect(entries()).toHaveLength(1)
     expect(entries()[0]).toMatchObject({
@@ -133,8 +133,8 @@ describe('logging a class', () => {
       ...Array(3).fill(['taught', undefined, undefined]),
     ])
     expect(store.getState().ride).toBe(spark)
-    expect(page.text()).toContain('started 12:14, booked 12:10')
-    expect(page.text()).toContain('17 rode')
+    expect(page.text()).toMatch(/started 12:14\sPM, scheduled 12:10\sPM/)
+    expect(page.text()).toContain('17 riders')
     expect(page.text()).toContain('five stars for “Paper Comets over Harbour Nine”')
   })
 
@@ -143,16 +143,16 @@ describe('logging a class', () => {
     press(/as taught/)
     type('head count', 'many')
     expect(page.text()).toContain('Write how many rode as a whole number.')
-    type('really started at', 'later')
-    expect(page.text()).toContain('Write the time of day as 18:30')
+    type('actual start', 'later')
+    expect(page.text()).toContain('Write the time of day as 6:30 pm or 18:30.')
   })
 
   it('marks a block that was skipped as a change, and a song taken back is as long as it was', async () => {
     const { entries } = await open()
     await logOne(() => {
       page.press(page.find('input[type="checkbox"]', 'push 3, 0:21'))
-      choose('3 Tin Orchard Run: what became of it', 'skipped')
-      choose('3 Tin Orchard Run: what became of it', 'taught')
+      choose('3 Tin Orchard Run: how it went', 'skipped')
+      choose('3 Tin Orchard Run: how it went', 'taught')
     })
     const [, , third, fourth] = entries()[0]!.sections
     expect(fourth!.outcome).toBe('changed')
@@ -176,20 +176,20 @@ describe('logging a class', () => {
   it('an entry can be changed, deleted and put back', async () => {
     const { entries } = await open()
     await logOne()
-    press('change Twenty-Minute Spark of 2026-11-25')
+    press('edit Twenty-Minute Spark of Nov 25, 2026')
     type('private note', 'fan broken')
     const note = page.find('textarea', 'private note')
     act(() => {
       note.focus()
       note.blur()
     })
-    press('keep the changes')
+    press('save changes')
     await page.settle()
     expect(entries().map(({ note: kept }) => kept)).toEqual(['fan broken'])
-    press('delete Twenty-Minute Spark of 2026-11-25')
+    press('delete Twenty-Minute Spark of Nov 25, 2026')
     await page.settle()
     expect(entries()).toEqual([])
-    press('put it back')
+    press('restore')
     await page.settle()
     expect(entries()).toHaveLength(1)
   })
@@ -207,11 +207,11 @@ describe('what the log tells', () => {
 
   it('how new the ride is to the people of its slot, and what to let rest', async () => {
     await withWeeks('2026-11-18', '2026-11-11', '2026-11-17')
-    expect(page.text()).toContain('0 % new to those who came to the last 2 classes.')
+    expect(page.text()).toContain('0% new for anyone who took the last 2 classes.')
     expect(page.host.querySelectorAll('.log-songs li')).toHaveLength(6)
-    expect(page.text()).toContain('let it rest')
+    expect(page.text()).toContain('rest this song')
     choose(
-      'against the last classes of',
+      'compare with recent classes at',
       [...page.host.querySelectorAll('option')].find(({ textContent }) => textContent!.startsWith('Tuesday'))!.value,
     )
     expect(page.text()).toContain('the last class.')
@@ -223,9 +223,9 @@ describe('what the log tells', () => {
     expect(page.text()).toContain('Foster 1998')
     await logOne()
     await logOne()
-    expect(page.text()).toContain('3 classes on Wednesday: spare voice and legs')
+    expect(page.text()).toContain('3 classes on Wednesday: save your voice and legs')
     expect(page.text()).toContain('“flush”')
-    press('week before')
+    press('previous week')
     expect(page.text()).toContain('No class in this week.')
   })
 
@@ -260,7 +260,7 @@ describe('what the log tells', () => {
 
   it('the songs used, as a table and as CSV', async () => {
     const { saved } = await withWeeks('2026-11-24', '2026-10-30')
-    expect(page.text()).toContain('6 songs played from 2026-11-01 to 2026-11-25')
+    expect(page.text()).toContain('6 songs played from Nov 1, 2026 to Nov 25, 2026')
     press('save as CSV')
     await page.settle()
     const lines = (await saved[0]!.text()).trim().split('\r\n')
@@ -268,12 +268,12 @@ describe('what the log tells', () => {
     expect(lines[1]).toBe(
       '2026-11-24,12:10,"Studio B, Quay Street",Twenty-Minute Spark,Paper Comets over Harbour Nine,The Velvet Odometers,145,',
     )
-    expect(page.text()).toContain('differs from country to country')
+    expect(page.text()).toContain('differs by country')
   })
 
   it('is there without a ride', async () => {
     await open(aLog(), null)
     expect(page.text()).toContain('Nothing yet.')
-    expect(page.text()).not.toContain('what repeats')
+    expect(page.text()).not.toContain('compare with recent classes')
   })
 })

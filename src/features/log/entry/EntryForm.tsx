@@ -1,10 +1,11 @@
-import { dayWords } from '#features/log/clock.ts'
 import { DayField } from '#features/log/DayField.tsx'
 import type { TaughtClass, TaughtSection } from '#plan/kept/taught.ts'
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
 import { useKeptState } from '#ui/useKeptState.ts'
 import { parseWallClock } from '#units/parseWallClock.ts'
+import { wallClock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { SectionRow } from './SectionRow.tsx'
 
 interface Props {
@@ -16,7 +17,7 @@ interface Props {
 
 const LONGEST_NOTE = 10_000
 
-/** A class as it was taught, put right song by song before it is kept. Nothing is kept before "keep". */
+/** A class as it was taught, put right song by song before it is saved. Nothing is saved before "save". */
 export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
   const [draft, setDraft, forget] = useKeptState(`log ${isNew ? `${entry.rideId} ${entry.day}` : entry.id}`, entry)
   /** Takes a part and says that nothing is wrong with it. */
@@ -36,11 +37,11 @@ export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
   const headCount = (text: string) => {
     if (text.trim() === '') return change({ headCount: undefined })
     const count = Number(text)
-    if (!Number.isInteger(count) || count < 0 || count > 10_000) return 'Write how many rode as a whole number.'
+    if (!Number.isInteger(count) || count < 0 || count > 10_000) return words.log.notCount
     return change({ headCount: count })
   }
   const note = (text: string) => {
-    if (text.length > LONGEST_NOTE) return `Keep it under ${LONGEST_NOTE} characters.`
+    if (text.length > LONGEST_NOTE) return words.log.tooLong({ most: LONGEST_NOTE })
     return change({ note: text.trim() === '' ? undefined : text })
   }
   return (
@@ -54,22 +55,30 @@ export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
       }}
     >
       <header className="log-head">
-        <h1 id="log-entry">
-          {draft.title}, {dayWords(draft.day)}
-        </h1>
-        <p>What is changed here changes the log alone, never the plan.</p>
+        <h1 id="log-entry">{words.log.entryTitle(draft)}</h1>
+        <p>{words.log.entryAbout}</p>
       </header>
       <div className="log-when">
-        <DayField label="day" day={draft.day} onChange={(day) => void change({ day })} />
-        <Field label="booked at" value={draft.bookedAt ?? ''} onCommit={clock('bookedAt')} placeholder="18:30" />
-        <Field label="really started at" value={draft.startedAt ?? ''} onCommit={clock('startedAt')} placeholder="18:34" />
+        <DayField label={words.log.entryDay} day={draft.day} onChange={(day) => void change({ day })} />
         <Field
-          label="where"
-          value={draft.room}
-          onCommit={(room) => (room.length > 120 ? 'Keep it under 120 characters.' : change({ room }))}
+          label={words.log.scheduled}
+          value={shown(draft.bookedAt)}
+          onCommit={clock('bookedAt')}
+          placeholder={words.log.timeExample({ time: '18:30' })}
         />
         <Field
-          label="head count"
+          label={words.log.actual}
+          value={shown(draft.startedAt)}
+          onCommit={clock('startedAt')}
+          placeholder={words.log.timeExample({ time: '18:34' })}
+        />
+        <Field
+          label={words.log.room}
+          value={draft.room}
+          onCommit={(room) => (room.length > 120 ? words.log.tooLong({ most: 120 }) : change({ room }))}
+        />
+        <Field
+          label={words.log.headCount}
           value={draft.headCount === undefined ? '' : String(draft.headCount)}
           inputMode="numeric"
           onCommit={headCount}
@@ -86,16 +95,10 @@ export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
           />
         ))}
       </ol>
-      <Field
-        label="private note"
-        rows={3}
-        value={draft.note ?? ''}
-        onCommit={note}
-        hint="What worked, who was hurt, what to tell yourself next time. Kept on this machine; in no link and no ride file."
-      />
+      <Field label={words.log.note} rows={3} value={draft.note ?? ''} onCommit={note} hint={words.log.noteHint} />
       <div className="log-actions">
         <Button tone="solid" type="submit">
-          {isNew ? 'keep in the log' : 'keep the changes'}
+          {isNew ? words.log.save : words.log.saveChanges}
         </Button>
         <Button
           onClick={() => {
@@ -103,9 +106,12 @@ export function EntryForm({ entry, isNew, onKeep, onCancel }: Props) {
             onCancel()
           }}
         >
-          leave it
+          {words.log.cancel}
         </Button>
       </div>
     </form>
   )
 }
+
+/** A time of day as the locale writes it, which is also read. */
+const shown = (time: string | undefined): string => (time === undefined ? '' : wallClock(time))

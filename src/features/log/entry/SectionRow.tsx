@@ -1,9 +1,9 @@
 import type { Outcome, TaughtSection } from '#plan/kept/taught.ts'
 import { Disclosure } from '#ui/Disclosure.tsx'
 import { Field } from '#ui/Field.tsx'
-import { type Choice, Select } from '#ui/Select.tsx'
-import { formatClock } from '#units/formatClock.ts'
-import { plural } from '#units/plural.ts'
+import { Select } from '#ui/Select.tsx'
+import { clock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 interface Props {
   section: TaughtSection
@@ -13,15 +13,10 @@ interface Props {
   onChange: (section: TaughtSection) => void
 }
 
-const OUTCOME_CHOICES: readonly Choice<Outcome>[] = [
-  { value: 'taught', label: 'as planned' },
-  { value: 'changed', label: 'changed' },
-  { value: 'skipped', label: 'skipped' },
-]
-const STAR_CHOICES: readonly Choice<string>[] = [
-  { value: '', label: 'no stars' },
-  ...[1, 2, 3, 4, 5].map((stars) => ({ value: String(stars), label: plural(stars, 'star') })),
-]
+const outcomes = () =>
+  (['taught', 'changed', 'skipped'] as const).map((outcome: Outcome) => ({ value: outcome, label: words.log.outcome({ outcome }) }))
+
+const stars = () => [0, 1, 2, 3, 4, 5].map((count) => ({ value: count === 0 ? '' : String(count), label: words.log.stars({ count }) }))
 
 /** What became of one song. */
 export function SectionRow({ section, planned, number, onChange }: Props) {
@@ -42,33 +37,33 @@ export function SectionRow({ section, planned, number, onChange }: Props) {
       <p className="log-section-name">
         <b>{name}</b>
         {section.artist && <span>{section.artist}</span>}
-        <span>{formatClock(section.seconds)}</span>
+        <span>{clock(section.seconds)}</span>
       </p>
-      <Select label={`${name}: what became of it`} hideLabel value={section.outcome} choices={OUTCOME_CHOICES} onChange={setOutcome} />
+      <Select label={words.log.outcomeOf({ name })} hideLabel value={section.outcome} choices={outcomes()} onChange={setOutcome} />
       <Select
-        label={`${name}: stars`}
+        label={words.log.starsOf({ name })}
         hideLabel
         value={section.stars === undefined ? '' : String(section.stars)}
-        choices={STAR_CHOICES}
-        onChange={(stars) => void change({ stars: stars === '' ? undefined : Number(stars) })}
+        choices={stars()}
+        onChange={(count) => void change({ stars: count === '' ? undefined : Number(count) })}
       />
       <Field
         className="log-section-change"
-        label={`${name}: what was otherwise`}
+        label={words.log.changeOf({ name })}
         hideLabel
         value={section.change ?? ''}
-        placeholder="what was otherwise, how it went down"
+        placeholder={words.log.changePlaceholder}
         onCommit={(text) =>
-          text.length > 300 ? 'Keep it under 300 characters.' : change({ change: text.trim() === '' ? undefined : text.trim() })
+          text.length > 300 ? words.log.tooLong({ most: 300 }) : change({ change: text.trim() === '' ? undefined : text.trim() })
         }
       />
       {section.outcome !== 'skipped' && section.blocks.length > 0 && (
-        <Disclosure className="log-section-blocks" summary={skipped === 0 ? 'blocks' : `blocks, ${skipped} skipped`}>
+        <Disclosure className="log-section-blocks" summary={words.log.blocks({ skipped })}>
           {section.blocks.map((block, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a block of an entry is its place
             <label key={index} className="log-block">
               <input type="checkbox" checked={!block.skipped} onChange={() => toggleBlock(index)} />
-              {block.name}, {formatClock(block.seconds)}
+              {words.log.block(block)}
             </label>
           ))}
         </Disclosure>

@@ -6,8 +6,8 @@ import { useApp } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { saveTextFile } from '#ui/saveTextFile.ts'
 import type { Day } from '#units/day.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { plural } from '#units/plural.ts'
+import { clock, wallClock } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 
 /** Writes rows as CSV; given by the app, which fetches the writer when it is needed. */
 export type WriteTable = (rows: (string | number | undefined)[][]) => Promise<string>
@@ -39,26 +39,23 @@ export function SongsUsed({ log, today, writeTable }: Props) {
     ])
     const name = `songs-used-${from}-to-${to}.csv`
     saveTextFile(name, `\ufeff${await writeTable([HEAD, ...rows])}`, 'text/csv;charset=utf-8')
-    announce(`Saved ${name}`)
+    announce(words.log.saved({ file: name }))
   }
   return (
     <>
       <style>{'@page { margin: 15mm }'}</style>
       <div className="log-range">
-        <DayField label="from" day={from} onChange={setFrom} />
-        <DayField label="to" day={to} onChange={setTo} />
+        <DayField label={words.log.from} day={from} onChange={setFrom} />
+        <DayField label={words.log.to} day={to} onChange={setTo} />
         <Button tone="action" onClick={() => void save()} disabled={used.length === 0}>
-          save as CSV
+          {words.log.saveCsv}
         </Button>
         <Button onClick={() => window.print()} disabled={used.length === 0}>
-          print
+          {words.log.print}
         </Button>
       </div>
-      <p className="log-hint">
-        Who has to report music, and to whom, differs from country to country: in some the house answers for classes in its own rooms and
-        the teacher for classes elsewhere. Ask whoever licenses music where you teach.
-      </p>
-      {used.length === 0 ? <p>No song was logged in these days.</p> : <UsedTable used={used} from={from} to={to} />}
+      <p className="log-hint">{words.log.licenses}</p>
+      {used.length === 0 ? <p>{words.log.noSongs}</p> : <UsedTable used={used} from={from} to={to} />}
     </>
   )
 }
@@ -66,32 +63,30 @@ export function SongsUsed({ log, today, writeTable }: Props) {
 function UsedTable({ used, from, to }: { used: readonly SongUsed[]; from: Day; to: Day }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: where the table is wider than the screen, arrow keys scroll it
-    <section className="log-table-frame" aria-label="table of songs used" tabIndex={0}>
+    <section className="log-table-frame" aria-label={words.log.songsTable} tabIndex={0}>
       <table className="log-used">
-        <caption>
-          {plural(used.length, 'song')} played from {from} to {to}
-        </caption>
+        <caption>{words.log.songsPlayed({ count: used.length, from, to })}</caption>
         <thead>
           <tr>
-            <th scope="col">day</th>
-            <th scope="col">start</th>
-            <th scope="col">room</th>
-            <th scope="col">title</th>
-            <th scope="col">artist</th>
-            <th scope="col">played</th>
-            <th scope="col">riders</th>
+            <th scope="col">{words.log.head.day}</th>
+            <th scope="col">{words.log.head.start}</th>
+            <th scope="col">{words.log.head.room}</th>
+            <th scope="col">{words.log.head.title}</th>
+            <th scope="col">{words.log.head.artist}</th>
+            <th scope="col">{words.log.head.played}</th>
+            <th scope="col">{words.log.head.riders}</th>
           </tr>
         </thead>
         <tbody>
           {used.map(({ day, startedAt, room, title, artist, seconds, headCount }, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a row of a report is its place
             <tr key={index}>
-              <td>{day}</td>
-              <td>{startedAt}</td>
+              <td>{words.log.shortDay(day)}</td>
+              <td>{startedAt && wallClock(startedAt)}</td>
               <td>{room}</td>
               <td>{title}</td>
               <td>{artist}</td>
-              <td className="log-number">{formatClock(seconds)}</td>
+              <td className="log-number">{clock(seconds)}</td>
               <td className="log-number">{headCount}</td>
             </tr>
           ))}
