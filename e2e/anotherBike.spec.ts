@@ -29,7 +29,7 @@ test('a ride is read on the receiver’s bike in draft, sheet and lead, and stay
   await expect(link(page)).toHaveValue(before)
 
   await page.getByRole('link', { name: 'plan', exact: true }).click()
-  await expect(climb).toHaveAccessibleName(/to about (\w|-)+, (light|solid|heavy) hill, total about \d+/)
+  await expect(climb).toHaveAccessibleName(/to about (\w|-)+, (light|solid|heavy) hill, resistance about \d+/)
   await climb.click()
   await expect(page.locator('.panel-total')).toContainText(/about \d+ levels, \w+ (hill|flat)/)
   await expect(page.locator('.panel-call')).toContainText(/W (more|less) by rounding|the same watts/)

@@ -37,7 +37,7 @@ test('a ride drafted from nothing by pointer', async ({ page }) => {
   await page.getByLabel('title', { exact: true }).fill('Lamp-lit Thirty')
   await page.getByText('30', { exact: true }).click()
   await page.getByRole('button', { name: 'start a blank ride' }).click()
-  await expect(page.getByText(/An empty ride/)).toBeVisible()
+  await expect(page.getByText(/This ride is empty/)).toBeVisible()
 
   await page.getByRole('button', { name: 'flat', exact: true }).click()
   await page.getByRole('button', { name: 'seated hill', exact: true }).click()
@@ -68,7 +68,7 @@ test('a ride drafted from nothing by keyboard alone', async ({ page }) => {
   await expect(blocks(page)).toHaveCount(2)
   const spoken = page.getByRole('status')
   await expect(
-    spoken.filter({ hasText: /Added push to the end of warm-up\. It starts at 1:00\. The ride is 1:20, 43:40 to spare\./ }),
+    spoken.filter({ hasText: /Added push to the end of warm-up\. It starts at 1:00\. The ride is 1:20, 43:40 left\./ }),
   ).toBeAttached()
 
   // To the stage: the push goes first, grows by five seconds, and eases by one.

@@ -17,7 +17,7 @@ const inOrder = (page: Page, from: number, ...ids: string[]) =>
 const long = (words: string) => (page: Page) => expect(page.locator('[data-block-id="s1b2"]')).toContainText(words)
 const inDetails = (page: Page) => expect(page.locator('.draft-side :focus')).toHaveCount(1)
 
-const STRETCH = { name: 'stretch of the ride on the stage' }
+const STRETCH = { name: 'part of the ride on the stage' }
 const stretch = (page: Page) => page.getByRole('slider', STRETCH)
 /** Sees another stretch than the one that `given` left. */
 function anotherStretch(before: (page: Page) => Promise<unknown>): Row {

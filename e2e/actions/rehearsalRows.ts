@@ -53,7 +53,7 @@ export const REHEARSAL_ROWS: Rows = {
   'rehearse.back': { given: atSecondBlock, sees: name('settle') },
   'rehearse.repeat': {
     given: ready,
-    sees: status('Ready to play settle again and again.'),
+    sees: status('Ready to play settle in a loop.'),
     back: (page) => page.keyboard.press('r'),
   },
   'rehearse.shaky': { given: ready, sees: (page) => expect(page.locator('[data-shaky]')).toHaveCount(1) },
@@ -64,7 +64,7 @@ export const REHEARSAL_ROWS: Rows = {
       await page.keyboard.press('x')
       await expect(page.locator('[data-shaky]')).toHaveCount(1)
     },
-    sees: status('Playing the shaky blocks.'),
+    sees: status('Playing the marked blocks.'),
     back: async (page) => {
       await page.keyboard.press('p')
       await page.keyboard.press('Control+z')

@@ -6,7 +6,7 @@ import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'
 import { useMedia } from '#ui/useMedia.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { type DraftTools, DraftToolsContext, focusedGround, selectedGround } from './actions/draftGround.ts'
 import { DETAILS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
 import { FIT_RIDE } from './actions/view/fit.ts'
@@ -185,7 +185,7 @@ export function DraftPlace() {
               {!narrow && <Findings readOnly={readOnly} onGo={go} />}
               {rehearsal && <RehearsalBar on={rehearsal} />}
             </div>
-            <aside className="draft-side" aria-label="details">
+            <aside className="draft-side" aria-label={words.drafting.details}>
               {offer === 'slot' && !readOnly ? (
                 <SlotFit
                   onShow={(sectionId) => {

@@ -1,6 +1,7 @@
 import { useAction } from '#actions/useAction.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import type { ChartLine } from '#store/viewSlice.ts'
+import { words } from '#words/words.ts'
 import type { DraftAction } from './actions/draftAction.ts'
 import { useSelectedGround } from './actions/draftGround.ts'
 import { LINES } from './actions/view/lines.ts'
@@ -12,16 +13,16 @@ export function Legend() {
   const riders = useApp((state) => state.shownReport?.riders)
   return (
     <fieldset className="legend">
-      <legend className="ui-hidden">lines of the chart</legend>
+      <legend className="ui-hidden">{words.drafting.lines}</legend>
       <span className="legend-line">
-        <Sample className="curve-asked" /> asked
+        <Sample className="curve-asked" /> {words.drafting.planned}
       </span>
       {LINES.map(({ line, action }) => (
         <LineButton key={line} line={line} action={action} />
       ))}
-      <select aria-label="whose lines" value={shown} onChange={(event) => store.getState().showRider(event.target.value)}>
+      <select aria-label={words.drafting.whoseLines} value={shown} onChange={(event) => store.getState().showRider(event.target.value)}>
         {shown === 'reference' && (
-          <option value="reference">{riders?.find(({ reference }) => reference)?.rider.name ?? 'regular rider'}</option>
+          <option value="reference">{riders?.find(({ reference }) => reference)?.rider.name ?? words.drafting.regularRider}</option>
         )}
         {riders
           ?.filter(({ reference }) => shown !== 'reference' || !reference)
@@ -30,17 +31,17 @@ export function Legend() {
               {rider.name}
             </option>
           ))}
-        <option value="all">all riders</option>
+        <option value="all">{words.drafting.allRiders}</option>
       </select>
     </fieldset>
   )
 }
 
 function LineButton({ line, action }: { line: ChartLine; action: DraftAction }) {
-  const { words, pressed, props } = useAction(action, useSelectedGround())
+  const { words: name, pressed, props } = useAction(action, useSelectedGround())
   return (
     <button type="button" className="legend-line" aria-pressed={pressed} {...props}>
-      <Sample className={`curve-${line}`} /> {words}
+      <Sample className={`curve-${line}`} /> {name}
     </button>
   )
 }

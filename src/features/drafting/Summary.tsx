@@ -1,8 +1,7 @@
 import { useAction } from '#actions/useAction.ts'
 import { useApp } from '#store/useApp.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatNumber } from '#units/formatNumber.ts'
+import { clock, number } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import type { DraftAction } from './actions/draftAction.ts'
 import { type DraftGround, useSelectedGround } from './actions/draftGround.ts'
 import { OFFERS } from './actions/draftPlaces.ts'
@@ -17,34 +16,34 @@ export function Summary() {
     <div className="summary-line">
       <dl className="summary" data-testid="slot">
         <div className="summary-total">
-          <dt className="ui-hidden">total</dt>
-          <dd data-total={overall.total}>{formatClock(overall.total)}</dd>
+          <dt className="ui-hidden">{words.drafting.total}</dt>
+          <dd data-total={overall.total}>{clock(overall.total)}</dd>
         </div>
         <div data-over={over || undefined}>
-          <dt className="ui-hidden">slack</dt>
+          <dt className="ui-hidden">{words.drafting.slack}</dt>
           <dd>
             {over
-              ? `${formatDuration(-overall.slack)} over the ${formatClock(overall.slot)} slot`
-              : `${formatDuration(overall.slack)} to spare in ${formatClock(overall.slot)}`}
+              ? words.drafting.over({ over: -overall.slack, slot: overall.slot })
+              : words.drafting.under({ under: overall.slack, slot: overall.slot })}
           </dd>
         </div>
         <div>
-          <dt>work</dt>
-          <dd>{formatClock(overall.workSeconds)}</dd>
+          <dt>{words.drafting.work}</dt>
+          <dd>{clock(overall.workSeconds)}</dd>
         </div>
         <div>
-          <dt>easy</dt>
-          <dd>{formatClock(overall.easySeconds)}</dd>
+          <dt>{words.drafting.easy}</dt>
+          <dd>{clock(overall.easySeconds)}</dd>
         </div>
         {overall.ratio !== null && (
           <div>
-            <dt>work to easy</dt>
-            <dd>{formatNumber(overall.ratio, 2)}</dd>
+            <dt>{words.drafting.workToEasy}</dt>
+            <dd>{words.drafting.ratio({ ratio: overall.ratio })}</dd>
           </div>
         )}
-        <div title="Effort times minutes, added up over the ride: an estimate to compare your own classes by.">
-          <dt>load</dt>
-          <dd>{formatNumber(overall.sessionLoad, 0)}</dd>
+        <div title={words.drafting.loadMeans}>
+          <dt>{words.drafting.load}</dt>
+          <dd>{number(overall.sessionLoad, 0)}</dd>
         </div>
       </dl>
       {OFFERS.map((action) => (
@@ -55,11 +54,11 @@ export function Summary() {
 }
 
 function OfferButton({ action, on }: { action: DraftAction; on: DraftGround }) {
-  const { words, pressed, drawn, props } = useAction(action, on)
+  const { words: name, pressed, drawn, props } = useAction(action, on)
   if (!drawn) return null
   return (
     <button type="button" className="draft-link" aria-expanded={pressed} {...props}>
-      {words}
+      {name}
     </button>
   )
 }

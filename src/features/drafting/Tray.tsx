@@ -1,5 +1,6 @@
 import { useAction } from '#actions/useAction.ts'
 import { Figure, type FigureName } from '#ui/figures/Figure.tsx'
+import { words } from '#words/words.ts'
 import type { DraftAction } from './actions/draftAction.ts'
 import { type DraftGround, useSelectedGround } from './actions/draftGround.ts'
 import { ADD_BLOCKS } from './actions/draftPlaces.ts'
@@ -12,7 +13,7 @@ export function Tray({ note }: { note: string | null }) {
   const on = useSelectedGround()
   return (
     <fieldset className="tray">
-      <legend className="ui-hidden">blocks to add</legend>
+      <legend className="ui-hidden">{words.drafting.tray}</legend>
       {ADD_BLOCKS.map(({ pattern, action }) => (
         <DragHandle key={pattern.id} kind="pattern" id={pattern.id}>
           <TrayButton action={action} on={on} figure={blockFigure(pattern)} />
@@ -25,11 +26,11 @@ export function Tray({ note }: { note: string | null }) {
 }
 
 function TrayButton({ action, on, figure }: { action: DraftAction; on: DraftGround; figure?: FigureName }) {
-  const { words, props } = useAction(action, on)
+  const { words: name, props } = useAction(action, on)
   return (
     <button type="button" className={figure ? 'tray-pattern' : 'tray-pattern tray-section'} {...props}>
       {figure && <Figure name={figure} />}
-      {words}
+      {name}
     </button>
   )
 }

@@ -8,9 +8,7 @@ import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { findBlock, findItem } from '#plan/places.ts'
 import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { patternCommand } from './patternCommand.ts'
 
 /** Runs a command and says in words what it did, where the thing now starts, and what the ride adds up to. */
@@ -18,17 +16,14 @@ export function runAndSay(store: AppStore, command: Command, id?: string): boole
   const done = store.getState().run(command)
   const { report } = store.getState()
   if (!done || !report) {
-    store.getState().announce('Nothing changed: it is already so, or there is no room for it.')
+    store.getState().announce(words.drafting.noChange)
     return false
   }
   const played = report.blocks.find((other) => other.block.id === id || other.set?.set.id === id)
   const section = report.sections.find((other) => other.sectionId === id)
   const start = played?.from ?? section?.one
   const { total, slack } = report.overall
-  const words = [tell(command.label)]
-  if (start !== undefined) words.push(`It starts at ${formatClock(start)}`)
-  words.push(`The ride is ${formatClock(total)}, ${slack < 0 ? `${formatDuration(-slack)} over` : `${formatDuration(slack)} to spare`}`)
-  store.getState().announce(`${words.join('. ')}.`)
+  store.getState().announce(words.drafting.done({ change: tell(command.label), start, total, slack }))
   return true
 }
 

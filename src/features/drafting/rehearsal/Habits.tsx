@@ -11,12 +11,9 @@ import { Select } from '#ui/Select.tsx'
 import { LANGUAGES } from '#words/language.ts'
 import { words } from '#words/words.ts'
 
-const SPEEDS = [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.3, 1.4, 1.5].map((speed) => ({
-  value: `${speed}`,
-  label: `${Math.round(speed * 100)} %`,
-}))
+const SPEEDS = [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2, 1.3, 1.4, 1.5]
 
-/** The pace beside its bar, and all else of how the leader likes to rehearse in a dialog. */
+/** The speed beside its bar, and all else of how the leader likes to rehearse in a dialog. */
 export function Habits() {
   const store = useAppStore()
   const habits = useApp((state) => state.rehearsalHabits)
@@ -27,30 +24,28 @@ export function Habits() {
   return (
     <>
       <Select
-        label="pace"
+        label={words.rehearsing.speed}
         className="rehearsal-pace"
         value={`${habits.speed}`}
-        choices={SPEEDS}
+        choices={SPEEDS.map((speed) => ({ value: `${speed}`, label: words.rehearsing.speedOf({ speed }) }))}
         onChange={(speed) => set({ speed: Number(speed) })}
       />
       <ActionButton action={OPEN_HABITS} on={on} tone="quiet" />
-      <Dialog open={open} title="sound and voice" onClose={() => setOpen(false)}>
+      <Dialog open={open} title={words.actions.soundAndVoice} onClose={() => setOpen(false)}>
         <div className="rehearsal-habits">
-          <Volume label="songs" value={habits.songVolume} onChange={(songVolume) => set({ songVolume })} />
-          <Volume label="clicks" value={habits.clickVolume} onChange={(clickVolume) => set({ clickVolume })} />
+          <Volume label={words.rehearsing.songs} value={habits.songVolume} onChange={(songVolume) => set({ songVolume })} />
+          <Volume label={words.rehearsing.clicks} value={habits.clickVolume} onChange={(clickVolume) => set({ clickVolume })} />
           <Check checked={habits.click} onChange={(click) => set({ click })}>
-            click on every beat over the songs, too
+            {words.rehearsing.clickOverSongs}
           </Check>
           <Check checked={habits.ticks} onChange={(ticks) => set({ ticks })}>
-            tick each second where there is no beat
+            {words.rehearsing.tick}
           </Check>
           <Check checked={habits.waits} onChange={(waits) => set({ waits })}>
-            wait for me at each section
+            {words.rehearsing.waits}
           </Check>
           <SpokenCues habits={habits} set={set} />
-          <p className="rehearsal-note">
-            Where a song’s file is not at hand its beats click alone. At another pace than 100 % songs sound higher or lower, too.
-          </p>
+          <p className="rehearsal-note">{words.rehearsing.soundNote({ full: 1 })}</p>
         </div>
       </Dialog>
     </>
@@ -65,18 +60,18 @@ function SpokenCues({ habits, set }: { habits: RehearsalHabits; set: (next: Part
   const language = useApp((state) => state.shown?.language ?? 'en')
   const all = useNames(voice)
   const names = all.filter(({ lang }) => speaks(lang, language))
-  if (all.length === 0) return <p className="rehearsal-note">This browser has no voice to speak cues with.</p>
+  if (all.length === 0) return <p className="rehearsal-note">{words.rehearsing.noVoice}</p>
   return (
     <>
       <Check checked={habits.speaks} onChange={(speaks) => set({ speaks })}>
-        speak the cues
+        {words.rehearsing.speakCues}
       </Check>
       {habits.speaks && names.length === 0 && <p className="rehearsal-note">{words.speech.noVoice({ language: LANGUAGES[language] })}</p>}
       {habits.speaks && names.length > 0 && (
         <Select
-          label="voice"
+          label={words.rehearsing.voice}
           value={names.some(({ id }) => id === habits.voice) ? habits.voice : ''}
-          choices={[{ value: '', label: 'the browser’s own' }, ...names.map(({ id, name }) => ({ value: id, label: name }))]}
+          choices={[{ value: '', label: words.rehearsing.browserVoice }, ...names.map(({ id, name }) => ({ value: id, label: name }))]}
           onChange={(chosen) => set({ voice: chosen })}
         />
       )}

@@ -6,10 +6,11 @@ import type { RehearsalGround } from '#features/drafting/actions/rehearsing/rehe
 import { CLOSE_REHEARSAL, isOpenerFocused } from '#features/drafting/actions/rehearsing/rehearse.ts'
 import { REPEAT } from '#features/drafting/actions/rehearsing/repeat.ts'
 import { MARK_SHAKY } from '#features/drafting/actions/rehearsing/shaky.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
 import { findBlock } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
+import { tell, words } from '#words/words.ts'
 import { Face } from './Face.tsx'
 import { Habits } from './Habits.tsx'
 import type { RehearsalState } from './rehearsal.ts'
@@ -33,12 +34,12 @@ function OpenBar({ on, state }: { on: RehearsalGround; state: RehearsalState }) 
   const { phase } = state
   const buttons = useFocusInBar()
   return (
-    <section className="rehearsal" aria-label="rehearse" data-phase={phase}>
+    <section className="rehearsal" aria-label={words.rehearsing.bar} data-phase={phase}>
       {!cautioned && (
         <p className="rehearsal-caution">
-          Learn the ride off the bike, then ride it. Keep the music low enough to talk over: loud sound harms hearing, in headphones too.{' '}
+          {words.rehearsing.caution}{' '}
           <Button tone="quiet" onClick={() => store.getState().setRehearsalHabits({ cautioned: true })}>
-            understood
+            {words.rehearsing.understood}
           </Button>
         </p>
       )}
@@ -79,19 +80,20 @@ function useFocusInBar() {
 function useStateWords({ phase, way }: RehearsalState): string {
   const name = useApp(({ shown }) => {
     const block = shown && way.kind === 'block' ? findBlock(shown, way.blockId)?.block : undefined
-    return block ? nameOfItem(block) : ''
+    return block ? tell(itemName(block)) : ''
   })
-  const what = way.kind === 'block' ? `${name} again and again` : way.kind === 'shaky' ? 'the shaky blocks' : 'the ride'
+  const { rehearsing } = words
+  const what = way.kind === 'block' ? rehearsing.looped({ name }) : way.kind === 'shaky' ? rehearsing.marked : rehearsing.ride
   switch (phase) {
     case 'opening':
-      return 'Opening the music.'
+      return rehearsing.opening
     case 'playing':
-      return `Playing ${what}.`
+      return rehearsing.playing({ what })
     case 'waiting':
-      return 'The next section waits for you.'
+      return rehearsing.waiting
     case 'ended':
-      return way.kind === 'shaky' ? 'Those were the shaky blocks.' : 'That was the ride.'
+      return way.kind === 'shaky' ? rehearsing.endOfMarked : rehearsing.endOfRide
     case 'still':
-      return `Ready to play ${what}.`
+      return rehearsing.ready({ what })
   }
 }

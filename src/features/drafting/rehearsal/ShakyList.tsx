@@ -4,10 +4,11 @@ import { shakyLegs } from '#engine/rehearsal/courses.ts'
 import type { RehearsalGround } from '#features/drafting/actions/rehearsing/rehearsalGround.ts'
 import { REHEARSE_SHAKY } from '#features/drafting/actions/rehearsing/shaky.ts'
 import { unmarkShaky } from '#plan/commands/markShaky.ts'
-import { nameOfItem } from '#plan/names.ts'
+import { itemName } from '#plan/names.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
-import { formatClock } from '#units/formatClock.ts'
+import { clock } from '#words/forms.ts'
+import { tell, words } from '#words/words.ts'
 
 /** The blocks marked as shaky, in the order of the ride: each to go to and to let go, and all of them to rehearse. */
 export function ShakyList({ on, readOnly }: { on: RehearsalGround; readOnly: boolean }) {
@@ -21,17 +22,17 @@ export function ShakyList({ on, readOnly }: { on: RehearsalGround; readOnly: boo
   return (
     <div className="rehearsal-row rehearsal-shaky">
       <ActionButton action={REHEARSE_SHAKY} on={on} tone="action" />
-      <ul aria-label="shaky blocks">
+      <ul aria-label={words.rehearsing.markedBlocks}>
         {legs.map(({ blockId, block }) => {
           const played = report.blocks[block]!
-          const name = nameOfItem(played.block)
+          const name = tell(itemName(played.block))
           return (
             <li key={blockId}>
               <Button tone="quiet" onClick={() => rehearsal.seek(played.from)}>
-                {name} {formatClock(played.from)}
+                {name} {clock(played.from)}
               </Button>
               {!readOnly && (
-                <Button tone="quiet" aria-label={`${name} sits: take the shaky mark away`} onClick={() => unmark(blockId)}>
+                <Button tone="quiet" aria-label={words.rehearsing.unmark({ name })} onClick={() => unmark(blockId)}>
                   ×
                 </Button>
               )}

@@ -2,6 +2,7 @@ import type { Score } from '#plan/sound/score.ts'
 import type { PlayerEvents, SongPlayer } from '#store/ports.ts'
 import type { AppStore } from '#store/state.ts'
 import type { Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 
 /** Whoever plays something on the deck. */
 export interface Hand {
@@ -45,8 +46,7 @@ export function createDeck(store: AppStore): Deck {
     },
     onFailed: (song) => {
       unread = new Set(unread).add(song)
-      const sentence = `${nameOf(store, song)} cannot be played: its file is gone or cannot be read. Beats click instead.`
-      store.getState().notify({ kind: 'warning', sentence })
+      store.getState().notify({ kind: 'warning', sentence: words.rehearsing.notPlayed({ name: nameOf(store, song) }) })
       playing?.onFiles()
     },
   }
@@ -56,7 +56,7 @@ export function createDeck(store: AppStore): Deck {
       player = (await store.getState().openPlayer?.(events)) ?? null
     } catch (error) {
       const details = [error instanceof Error ? error.message : String(error)]
-      store.getState().notify({ kind: 'problem', sentence: 'This browser gives no sound at the moment.', details })
+      store.getState().notify({ kind: 'problem', sentence: words.rehearsing.noSound, details })
       opening = null
     }
     if (player) hearVolumes(player)

@@ -5,10 +5,11 @@ import type { PlayedBlock } from '#engine/played.ts'
 import { speechOf } from '#engine/speech/speechOf.ts'
 import { blockFigure } from '#features/drafting/blockFigure.ts'
 import type { Block } from '#plan/model.ts'
-import { nameOfItem } from '#plan/names.ts'
-import { POSTURE_WORDS } from '#plan/posture.ts'
+import { itemName } from '#plan/names.ts'
 import { useApp } from '#store/useApp.ts'
 import { Figure } from '#ui/figures/Figure.tsx'
+import type { Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { EdgeHandle } from './drag/EdgeHandle.tsx'
 
@@ -108,9 +109,9 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
   const { block, room, figure, ramp, hands, total, change, length, leader, shaky } = props
   const from = Math.round(block.effort.from)
   const to = Math.round(block.effort.to)
-  const name = nameOfItem(block)
+  const name = tell(itemName(block))
   const speech = useApp((state) => speechOf(state.shown ?? {}))
-  const words = withoutName(props.words, name, speech)
+  const said = withoutName(props.words, name, speech)
   return (
     <DragHandle kind="block" id={block.id}>
       <div className="block-body">
@@ -145,21 +146,17 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
               )}
               {shaky && (
                 <span>
-                  <b>shaky</b>&nbsp;
+                  <b>{words.drafting.needsPractice}</b>&nbsp;
                 </span>
               )}
               <span>
                 {shaky && <>·&nbsp;</>}
                 {length}
               </span>
-              {hands && <span>&nbsp;· hands {block.hands}</span>}
+              {hands && <span>&nbsp;· {words.drafting.hands({ hands: words.names.hands({ hands: block.hands }) })}</span>}
             </p>
-            {block.move && (
-              <p className="block-move">
-                {block.move.name} on {block.move.counts}
-              </p>
-            )}
-            {words && <p className="block-cue">{words}</p>}
+            {block.move && <p className="block-move">{words.drafting.move({ move: block.move.name, counts: block.move.counts })}</p>}
+            {said && <p className="block-cue">{said}</p>}
           </>
         )}
       </div>
@@ -168,11 +165,20 @@ const BlockBody = memo(function BlockBody(props: BlockBodyProps) {
 })
 
 /** The whole block as one sentence, for those who hear the stage. */
-export function speakBlock(played: PlayedBlock, at: string, length: string, leader = '', shaky = false): string {
-  const { block, set } = played
-  const effort = block.effort.from === block.effort.to ? `${block.effort.from}` : `${block.effort.from} to ${block.effort.to}`
-  const round = set ? `, round ${set.round} of ${set.set.rounds}` : ''
-  return `${nameOfItem(block)}, ${POSTURE_WORDS[block.posture].is}, at ${at}, ${length}, effort ${effort}, ${played.ledger.call}, total ${played.ledger.total}${round}${leader && `, ${leader}`}${shaky ? ', shaky' : ''}`
+export function speakBlock(played: PlayedBlock, at: Seconds, length: string, leader = '', shaky = false): string {
+  const { block, set, ledger } = played
+  return words.drafting.spokenBlock({
+    name: tell(itemName(block)),
+    posture: words.names.posture({ posture: block.posture }),
+    at,
+    length,
+    effort: block.effort,
+    call: ledger.call,
+    total: ledger.total,
+    round: set && { at: set.round, of: set.set.rounds },
+    leader,
+    needsPractice: shaky,
+  })
 }
 
 /** A wavering line: this block is marked as shaky. The word stands beside it where there is room. */

@@ -6,11 +6,9 @@ import { sayOwnTotal } from '#engine/ledger/sayOwnTotal.ts'
 import type { PlayedBlock, Span } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
-import { formatClock } from '#units/formatClock.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
-import { plural } from '#units/plural.ts'
 import type { Stretch } from '#units/units.ts'
+import { duration } from '#words/forms.ts'
+import { words } from '#words/words.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { reaches } from './drawnStretch.ts'
@@ -50,7 +48,7 @@ export const BlockLane = memo(function BlockLane({
   const isList = report.blocks.length > 0
   const later = useLater(report)
   const marks = useMemo(() => leaderMarks(ride), [ride])
-  const words = useMemo(() => linesByBlock(report), [report])
+  const lines = useMemo(() => linesByBlock(report), [report])
   const shaky = useMemo(() => new Set(ride.shaky), [ride.shaky])
   const stop = report.blocks.find((played) => selectedIds.includes(played.block.id))?.index ?? 0
   const select = (event: MouseEvent) => {
@@ -69,7 +67,7 @@ export const BlockLane = memo(function BlockLane({
       role={isList ? 'listbox' : 'group'}
       aria-multiselectable={isList || undefined}
       aria-orientation={isList ? 'horizontal' : undefined}
-      aria-label="blocks in playing order"
+      aria-label={words.drafting.blocks}
       tabIndex={-1}
       onClick={select}
     >
@@ -89,7 +87,7 @@ export const BlockLane = memo(function BlockLane({
             index={played.index}
             round={played.set?.round ?? 1}
             {...(isDrawn
-              ? { ...cardOf(played, ride, report, scale, mark, isShaky), words: firstWords(words[played.index]!) }
+              ? { ...cardOf(played, ride, report, scale, mark, isShaky), words: firstWords(lines[played.index]!) }
               : placeOf(before?.played ?? played, before?.report ?? report, scale, mark, isShaky))}
             selected={isSelected}
             shaky={isShaky}
@@ -100,9 +98,7 @@ export const BlockLane = memo(function BlockLane({
           />
         )
       })}
-      {report.blocks.length === 0 && report.overall.total === 0 && !readOnly && (
-        <p className="stage-empty">An empty ride. Press a pattern below or drag it up here, and add a section for each song.</p>
-      )}
+      {report.blocks.length === 0 && report.overall.total === 0 && !readOnly && <p className="stage-empty">{words.drafting.emptyRide}</p>}
       {report.spans
         .filter(isRest)
         .filter((span) => reaches(stretch, span))
@@ -152,7 +148,7 @@ function placeOf(played: PlayedBlock, report: RideReport, scale: TimeScale, mark
     ...NOTHING_ON_IT,
     x: tenth(toX(scale, played.from)),
     width: tenth(toX(scale, played.to - played.from)),
-    spoken: speakBlock(played, formatClock(played.from), lengthOf(played, report), mark?.spoken, shaky),
+    spoken: speakBlock(played, played.from, lengthOf(played, report), mark?.spoken, shaky),
   }
 }
 
@@ -177,16 +173,16 @@ function cardOf(played: PlayedBlock, ride: Ride, report: RideReport, scale: Time
 }
 
 function lengthOf({ section, from, to, countFrom, countTo }: PlayedBlock, report: RideReport): string {
-  if (countFrom === undefined || countTo === undefined) return formatDuration(to - from)
-  return formatEights(countTo - countFrom, report.sections[section]!.unit.eight)
+  if (countFrom === undefined || countTo === undefined) return duration(to - from)
+  return words.measures.eights(countTo - countFrom, report.sections[section]!.unit.eight)
 }
 
 const tenth = (x: number): number => Math.round(x * 10) / 10
 
-type RestSpan = Span & { kind: keyof typeof REST_WORDS }
-const isRest = (span: Span): span is RestSpan => span.kind in REST_WORDS
+const RESTS = ['openTail', 'briefing', 'clearUp'] as const
 
-const REST_WORDS = { openTail: 'open', briefing: 'briefing', clearUp: 'clear-up' } as const
+type RestSpan = Span & { kind: (typeof RESTS)[number] }
+const isRest = (span: Span): span is RestSpan => (RESTS as readonly string[]).includes(span.kind)
 
 /** Time that no block fills: the words before the first song, a song's open end, the wiping down. */
 function Rest({ span, scale, readOnly }: { span: RestSpan; scale: TimeScale; readOnly: boolean }) {
@@ -199,8 +195,8 @@ function Rest({ span, scale, readOnly }: { span: RestSpan; scale: TimeScale; rea
       data-open-section={span.kind === 'openTail' ? span.sectionId : undefined}
       style={{ left: toX(scale, span.from), width: width - 2 }}
     >
-      {width > 48 && `${REST_WORDS[span.kind]} ${formatDuration(span.to - span.from)}`}
-      {width > 190 && span.kind === 'openTail' && !readOnly && <p>press a pattern below, or drag it here</p>}
+      {width > 48 && words.drafting.rest({ rest: span.kind, length: span.to - span.from })}
+      {width > 190 && span.kind === 'openTail' && !readOnly && <p>{words.drafting.fillHere}</p>}
     </div>
   )
 }
@@ -223,7 +219,7 @@ function SetBracket({
 }) {
   const set = report.sets.find((other) => other.setId === id)
   if (!set) return null
-  const words = `${label ? `${label}, ` : ''}${plural(rounds, 'round')}`
+  const name = words.drafting.rounds({ label: label ?? '', rounds })
   return (
     <div
       className="set"
@@ -239,9 +235,9 @@ function SetBracket({
           tabIndex={selected ? 0 : -1}
           role="option"
           aria-selected={selected}
-          title={words}
+          title={name}
         >
-          {words}
+          {name}
         </button>
       </DragHandle>
     </div>

@@ -1,6 +1,7 @@
 import { type PointerEvent, useMemo, useRef } from 'react'
 import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { areaPath, linePath, type Projection } from './curvePath.ts'
 import { strideOf } from './overviewKeys.ts'
 import { heartRuns, shownRiders } from './riderLines.ts'
@@ -65,11 +66,11 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
       <div
         role="slider"
         tabIndex={0}
-        aria-label="stretch of the ride on the stage"
+        aria-label={words.drafting.overview}
         aria-valuemin={0}
         aria-valuemax={Math.round(reach)}
         aria-valuenow={Math.round((from + to) / 2)}
-        aria-valuetext={`${Math.round(from / 60)} to ${Math.round(to / 60)} minutes`}
+        aria-valuetext={words.drafting.overviewAt({ from: from / 60, to: to / 60 })}
         className="overview-window"
         style={{ left: share(from), right: `calc(100% - ${share(to)})` }}
         onKeyDown={(event) => {

@@ -4,10 +4,8 @@ import type { SectionReport } from '#engine/played.ts'
 import { MOVE_AFTER, MOVE_BEFORE } from '#features/drafting/actions/changing/move.ts'
 import type { Section } from '#plan/model.ts'
 import { secondAt } from '#plan/songs/beatGrid.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import type { Stretch } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { reaches } from './drawnStretch.ts'
 import { SongRuler } from './SongRuler.tsx'
@@ -33,7 +31,7 @@ export function SongRow({ section, report, number, scale, stretch, hasWaves, sel
   const { song } = section
   const width = toX(scale, report.to - report.one)
   const isEmpty = width <= 0
-  const name = song?.title ?? section.title ?? 'no song yet'
+  const name = song?.title ?? section.title ?? words.drafting.noSong
   const cut = reaches(stretch, report) ? cutOf(report, stretch, scale) : null
   return (
     <section
@@ -42,14 +40,14 @@ export function SongRow({ section, report, number, scale, stretch, hasWaves, sel
       data-selected={selected || undefined}
       data-empty={isEmpty || undefined}
       style={{ left: toX(scale, report.one), ...(!isEmpty && { width }) }}
-      aria-label={`section ${number}, ${name}`}
+      aria-label={words.drafting.song({ number, name })}
     >
       <SongHead
         id={section.id}
         number={number}
         name={name}
         artist={song?.artist ?? ''}
-        facts={isEmpty ? 'empty' : facts(section, report)}
+        facts={isEmpty ? words.drafting.empty : facts(section, report)}
         selected={selected}
         focusable={focusable}
         onSelect={onSelect}
@@ -118,7 +116,7 @@ const SongHead = memo(function SongHead({ id, number, name, artist, facts, selec
         aria-keyshortcuts={MOVE_KEYS}
         onClick={() => onSelect(id)}
         onDoubleClick={() => onFit(id)}
-        title={`${name}${artist && `, ${artist}`}. Double-click fits it to the stage.`}
+        title={words.drafting.songTitle({ name, artist })}
       >
         <span className="song-head-text">
           <b>
@@ -132,13 +130,14 @@ const SongHead = memo(function SongHead({ id, number, name, artist, facts, selec
 })
 
 function facts(section: Section, report: SectionReport): string {
-  const length = formatDuration(report.to - report.one)
+  const length = report.to - report.one
   const { song } = section
-  if (!song) return `timed, ${length}`
-  if (!song.grid || report.bpm === undefined) return `tempo not known, ${length}`
-  const words = [`${formatNumber(report.bpm, 1)} bpm`]
-  words.push(song.strikesPerBeat === null ? 'off the beat' : `${formatNumber((report.bpm * song.strikesPerBeat) / 2, 0)} rpm`)
-  if (section.lead) words.push(`${section.lead} foot`)
-  if (report.counts) words.push(`${formatEights(report.counts.total, report.unit.eight)}, ${length}`)
-  return words.join(' · ')
+  if (!song) return words.drafting.timed({ length })
+  if (!song.grid || report.bpm === undefined) return words.drafting.noTempo({ length })
+  const { drafting, measures, names } = words
+  const said = [measures.bpm(report.bpm)]
+  said.push(song.strikesPerBeat === null ? drafting.offBeat : measures.rpm((report.bpm * song.strikesPerBeat) / 2))
+  if (section.lead) said.push(drafting.leadFoot({ foot: names.foot({ foot: section.lead }) }))
+  if (report.counts) said.push(drafting.counted({ counts: report.counts.total, unit: report.unit.eight, length }))
+  return said.join(' · ')
 }

@@ -14,6 +14,7 @@ import {
 } from 'react'
 import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { BlockLane, type SelectItem } from './BlockLane.tsx'
 import { drawnStretch } from './drawnStretch.ts'
 import type { Sight } from './followHead.ts'
@@ -220,7 +221,7 @@ export function Stage(props: StageProps) {
             onClick={press}
           >
             <div className="chart-place">
-              <Suspense fallback={<p className="chart-wait">drawing the curve …</p>}>
+              <Suspense fallback={<p className="chart-wait">{words.drafting.drawing}</p>}>
                 <IntensityChart scale={scale} reach={reach} slot={report.overall.slot} stretch={stretch} />
               </Suspense>
             </div>

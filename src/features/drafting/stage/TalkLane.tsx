@@ -1,6 +1,7 @@
 import { memo } from 'react'
 import type { CueReport } from '#engine/report.ts'
 import type { Stretch } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { TALK_HEIGHT, talkMarks } from './talkMarks.ts'
 import type { TimeScale } from './timeScale.ts'
 import './talk.css'
@@ -13,7 +14,7 @@ export const TalkLane = memo(function TalkLane({ cues, scale, stretch }: { cues:
 const Marks = memo(function Marks({ said, both, quiet }: ReturnType<typeof talkMarks>) {
   return (
     <svg className="talk" height={TALK_HEIGHT} aria-hidden="true">
-      <title>what is said, each as long as it takes; hatched where it collides</title>
+      <title>{words.drafting.talk}</title>
       <defs>
         <pattern id="talk-hatch" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <line className="talk-hatch" x1="0" x2="0" y1="0" y2="4" />

@@ -1,5 +1,6 @@
 import { isSet, type Ride } from '#plan/model.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
+import { words } from '#words/words.ts'
 
 /** Who leads a block: a letter to be seen, and words to be heard. */
 export interface LeaderMark {
@@ -28,7 +29,9 @@ export function leaderMarks(ride: Ride): ReadonlyMap<string, LeaderMark> {
     const isApart = leads !== speaks
     marks.set(block.id, {
       letter: isApart ? `${letterOf(leads)}/${letterOf(speaks)}` : letterOf(leads),
-      spoken: isApart ? `${nameOf(leads)} leads, ${nameOf(speaks)} speaks` : `${nameOf(leads)} leads`,
+      spoken: isApart
+        ? words.drafting.leadsAndSpeaks({ leads: nameOf(leads), speaks: nameOf(speaks) })
+        : words.drafting.leads({ name: nameOf(leads) }),
     })
   }
   return marks

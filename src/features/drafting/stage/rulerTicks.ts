@@ -2,6 +2,7 @@ import { startsBar } from '#engine/timeline/startsBar.ts'
 import type { BeatGrid, Song } from '#plan/model.ts'
 import { beatOf, countAt, countOf, secondAt } from '#plan/songs/beatGrid.ts'
 import type { Counts } from '#units/units.ts'
+import { words } from '#words/words.ts'
 import { type TimeScale, toSeconds, toX } from './timeScale.ts'
 
 /** A song's ridden stretch, on the song's own counts: eights and phrases are numbered in the song, wherever a section begins in it. */
@@ -97,7 +98,7 @@ export function rulerLabels(song: RuledSong, scale: TimeScale, cut: Cut, flags: 
 function phraseLabels(song: RuledSong, scale: TimeScale, cut: Cut, flags: readonly Flag[]): RulerLabel[] {
   const { inCount, phrase } = song
   const x = placeOf(song, scale)
-  const word = (count: Counts) => `phrase ${count / phrase + 1}`
+  const word = (count: Counts) => words.drafting.phrase({ number: count / phrase + 1 })
   if (x(inCount + phrase) < widthOf(word(endOf(song)))) return []
   const hasRoom = (count: Counts): boolean => {
     const from = x(count)

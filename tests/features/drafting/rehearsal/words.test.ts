@@ -27,8 +27,8 @@ describe('the words of the bar', () => {
   })
 
   it('count seconds where there is no beat, and name what is no block', () => {
-    expect(at(4)).toMatchObject({ name: 'briefing', call: '', count: '6', eight: 'seconds left', clock: '0:04 of 4:56' })
-    expect(at(107)).toMatchObject({ name: 'before the one', count: '1', next: 'then push, stay, in 1 s' })
+    expect(at(4)).toMatchObject({ name: 'welcome', call: '', count: '6', eight: 'seconds left', clock: '0:04 of 4:56' })
+    expect(at(107)).toMatchObject({ name: 'before beat 1', count: '1', next: 'then push, stay, in 1 s' })
     expect(at(210)).toMatchObject({ name: 'x', count: '24', eight: 'seconds left', next: 'then y, stay, in 24 s' })
     expect(at(400)).toMatchObject({ name: 'the end', count: '', eight: '', next: '' })
   })

@@ -7,6 +7,6 @@ import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide
 it('a block is heard in words, its posture too', () => {
   const blocks = POSTURES.map((posture, i) => aBlock(`b${i}`, { ...inSeconds(60), posture }))
   const report = computeRide({ ...smallRide(), sections: [aSection('s', { blocks })] })
-  const heard = report.blocks.map((played) => speakBlock(played, '0:00', '1 min').split(', ')[1])
+  const heard = report.blocks.map((played) => speakBlock(played, 0, '1 min').split(', ')[1])
   expect(heard).toEqual(['seated', 'standing', 'hovering', 'off the bike'])
 })

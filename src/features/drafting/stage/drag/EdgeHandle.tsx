@@ -2,6 +2,7 @@ import { memo, type PointerEvent, useEffect, useRef, useState } from 'react'
 import type { DragGround } from '#features/drafting/stage/dragCommand.ts'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
+import { words } from '#words/words.ts'
 import { LETS_GO } from './dragKeys.ts'
 import { edgeCommand } from './edgeCommand.ts'
 import './edge.css'
@@ -14,13 +15,13 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
   const store = useAppStore()
   const stage = useStage()
   const held = useRef<{ ground: DragGround; release: () => void } | null>(null)
-  const [words, setWords] = useState<string | null>(null)
+  const [landed, setLanded] = useState<string | null>(null)
 
   const letGo = (keep: boolean) => {
     if (!held.current) return
     held.current.release()
     held.current = null
-    setWords(null)
+    setLanded(null)
     if (keep) store.getState().commitPreview()
     else store.getState().dropPreview()
   }
@@ -46,7 +47,7 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     const { ride, report } = held.current.ground
     const pulled = edgeCommand(ride, report, index, at, event.altKey)
     if (!pulled) return
-    setWords(pulled.words)
+    setLanded(pulled.words)
     store.getState().preview(pulled.command)
   }
 
@@ -65,8 +66,8 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     // biome-ignore lint/a11y/noStaticElementInteractions: the same change has keys on the block itself
     <div
       className="edge"
-      title="pull to lengthen or shorten by eights; hold Alt for single counts"
-      data-held={words !== null || undefined}
+      title={words.drafting.edge}
+      data-held={landed !== null || undefined}
       onMouseDown={stopHere}
       onTouchStart={stopHere}
       onPointerDown={take}
@@ -74,7 +75,7 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
       onPointerUp={() => letGo(true)}
       onPointerCancel={() => letGo(false)}
     >
-      {words !== null && <span className="edge-words">{words}</span>}
+      {landed !== null && <span className="edge-words">{landed}</span>}
     </div>
   )
 })

@@ -4,10 +4,10 @@ import { countingUnit } from '#engine/timeline/countingUnit.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
 import type { Length, Ride, Section } from '#plan/model.ts'
+import { lengthText } from '#plan/names.ts'
 import { countAt, secondAt } from '#plan/songs/beatGrid.ts'
-import { formatDuration } from '#units/formatDuration.ts'
-import { formatEights } from '#units/formatEights.ts'
 import type { Counts, Seconds } from '#units/units.ts'
+import { tell, words } from '#words/words.ts'
 import { type Landing, landingAt } from './landing.ts'
 
 /** Seconds an edge snaps to where there is no music to count. */
@@ -30,9 +30,10 @@ export function edgeCommand(ride: Ride, report: RideReport, index: number, at: S
   if (!played) return null
   const section = ride.sections[played.section]!
   const unit = countingUnit(section)
+  const said = (length: Length) => tell(lengthText(length, unit.eight))
   const pull = (length: Length, landing?: Landing): EdgePull => ({
     command: resizeBlock(ride, { blockId: played.block.id, length }),
-    words: `${landing ? `${landing.words}, ` : ''}${'counts' in length ? formatEights(length.counts, unit.eight) : formatDuration(length.seconds)}`,
+    words: landing ? words.drafting.landed({ place: landing.words, length: said(length) }) : said(length),
   })
   const start = countOfSong(section, played.countFrom)
   const end = countOfSong(section, played.countTo)
