@@ -3,8 +3,8 @@ import type { PlayheadSource } from '#features/drafting/stage/Playhead.tsx'
 import type { AppStore } from '#store/state.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
-import { createDeck } from './deck.ts'
 import { words } from '#words/words.ts'
+import { createDeck } from './deck.ts'
 import { PARTS } from './marking.ts'
 import type { Rehearsing } from './RehearsalContext.ts'
 import { createRehearsal } from './rehearsal.ts'
@@ -27,7 +27,12 @@ export function useRehearsing(): { rehearsing: Rehearsing; playhead: PlayheadSou
 
 function makeRehearsing(store: AppStore): Rehearsing {
   const deck = createDeck(store)
-  return { deck, rehearsal: createRehearsal(store, deck), hearing: createSongHearing(store, deck), lastMark: { label: words.rehearsing.part({ part: PARTS[1] }) } }
+  return {
+    deck,
+    rehearsal: createRehearsal(store, deck),
+    hearing: createSongHearing(store, deck),
+    lastMark: { label: words.rehearsing.part({ part: PARTS[1] }) },
+  }
 }
 
 /** The song that is heard by itself, else where the rehearsal stands, else nothing. */
