@@ -73,7 +73,7 @@ export function nameOfSection(ride: Ride, section: Section): string {
 }
 
 /** "section 2": where a section stands, counted from 1. */
-export function placeOfSection(ride: Ride, section: Section): string {
+function placeOfSection(ride: Ride, section: Section): string {
   return `section ${ride.sections.findIndex((other) => other.id === section.id) + 1}`
 }
 

@@ -27,7 +27,7 @@ export type DerivedChange =
 
 /** Figures of a ride that are compared, in the order in which they are told. */
 const FIGURES = ['total', 'slack', 'workSeconds', 'easySeconds', 'meanEffort', 'sessionLoad', 'longestStanding', 'highestTotal'] as const
-export type Figure = (typeof FIGURES)[number] & keyof Overall
+type Figure = (typeof FIGURES)[number] & keyof Overall
 
 /** Differences below this are rounding, not change. */
 const ROUNDING = 1e-6

@@ -22,7 +22,7 @@ type NotOfRide =
  * The values that are decided one by one (`spreadOf`), by kind of thing and field. Rules of the studio and riders have names
  * of somebody's own and are not among them.
  */
-export interface FieldValues {
+interface FieldValues {
   ride: Given<Omit<Ride, NotOfRide>> & Named<'standIn', StandIn> & Named<'leader', Omit<Leader, 'id'>>
   section: Given<Omit<Section, 'id' | 'blocks' | 'song' | 'inCount' | 'outCount'>> &
     Named<'song', Omit<Song, 'id'>> & {
