@@ -7,13 +7,33 @@ const ACCENTS: readonly { name: RegExp; period: number }[] = [
   { name: /^lean$/, period: 1 },
 ]
 
-/** The name in lower case and singular, with the words leaders put after it ("jumps on 8") left away. */
-export const plainMove = (name: string): string =>
-  name
+/** Moves by their German names, in lower case. */
+const GERMAN: Readonly<Record<string, string>> = {
+  sprung: 'jump',
+  sprünge: 'jump',
+  neigung: 'lean',
+  neigungen: 'lean',
+  seitneigung: 'side lean',
+  seitneigungen: 'side lean',
+  liegestütz: 'press',
+  liegestütze: 'press',
+  liegestützen: 'press',
+  ecke: 'corner',
+  ecken: 'corner',
+  schulterkreisen: 'shoulder roll',
+}
+
+/**
+ * What a move is told by: its English name in lower case and singular, with the words leaders put after it ("jumps on 8",
+ * "Jumps auf 8") left away; a German name is the English one of the same move.
+ */
+export function plainMove(name: string): string {
+  const bare = name
     .trim()
     .toLowerCase()
-    .replace(/ (on|in|of) .*$/, '')
-    .replace(/(?<=press)es$|(?<!s)s$/, '')
+    .replace(/ (on|in|of|auf) .*$/, '')
+  return GERMAN[bare] ?? bare.replace(/(?<=press)es$|(?<!s)s$/, '')
+}
 
 /**
  * Counts between two accents of a move, in multiples of its stated counts; undefined for

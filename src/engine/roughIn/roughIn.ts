@@ -6,6 +6,7 @@ import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { type Foot, type Item, isSet, type Ride, type Section } from '#plan/model.ts'
 import { idsOf } from '#plan/places.ts'
 import type { KnobSteps, Seconds } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { type Aim, readAim } from './aims.ts'
 import { arcOf } from './arc.ts'
 import { isRounds, joined, type Planned } from './chunks.ts'
@@ -35,8 +36,8 @@ interface RoughDraft {
   command: Command
   aim: Aim
   /** What is proposed and why, in whole sentences: the arc, then a line a song. */
-  arc: string[]
-  songs: { sectionId: string; text: string }[]
+  arc: Text[]
+  songs: { sectionId: string; text: Text }[]
 }
 
 /**
@@ -66,7 +67,7 @@ export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim), drives = NO
   const proposal = writeWords(settled, drafted, seededRandom(seed + 1), arc)
   return {
     ride: proposal,
-    command: makeCommand(`Roughed in ${drafts.length === 1 ? 'one song' : `${drafts.length} songs`} (draft ${seed})`, (before) =>
+    command: makeCommand(say('drafts.drafted', { songs: drafts.length, draft: seed }), (before) =>
       before === ride ? proposal : before,
     ),
     aim,

@@ -1,3 +1,4 @@
+import { plainMove } from '#engine/cadence/moves.ts'
 import type { Block, Terrain } from '#plan/model.ts'
 import type { FigureName } from '#ui/figures/Figure.tsx'
 
@@ -28,7 +29,7 @@ const SEATED: Record<Terrain, FigureName> = {
 
 /** The one figure that tells a block apart at a glance: its move, else how the body is when it is up, else its terrain. */
 export function blockFigure({ move, terrain, posture }: Pick<Block, 'move' | 'terrain' | 'posture'>): FigureName {
-  const moving = move && MOVES[move.name]
+  const moving = move && MOVES[plainMove(move.name)]
   if (moving) return moving
   if (posture === 'seated') return SEATED[terrain]
   return posture === 'standing' && terrain === 'run' ? 'run' : posture

@@ -1,10 +1,32 @@
 import type { Cadence, Hands, Move, Posture, Terrain } from '#plan/model.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
 
+export type PatternId =
+  | 'flat'
+  | 'standing-flat'
+  | 'seated-hill'
+  | 'standing-hill'
+  | 'hover'
+  | 'hold'
+  | 'jumps-16'
+  | 'jumps-8'
+  | 'jumps-4'
+  | 'push'
+  | 'run'
+  | 'leans'
+  | 'presses'
+  | 'corners'
+  | 'travel-backs'
+  | 'tempo'
+  | 'surge'
+  | 'standing-surge'
+  | 'recover'
+  | 'flush'
+  | 'stretch'
+
 /** A kind of block to start from. Its values are common practice for a mixed class and meant to be changed. */
 export interface BlockPattern {
-  id: string
-  name: string
+  id: PatternId
   terrain: Terrain
   posture: Posture
   hands: Hands
@@ -20,7 +42,4 @@ export interface BlockPattern {
   /** Rides off the beat even under a song. */
   offBeat?: boolean
   move?: Move
-  feel: string
-  /** Spoken ahead of the block; names no number, so it stays true when the block changes. */
-  cue: string
 }

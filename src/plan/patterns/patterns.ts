@@ -3,15 +3,18 @@ import { DEFAULT_BIKE } from '#plan/defaults.ts'
 import { type Block, isCounted, type Ride, type Section } from '#plan/model.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { EIGHT } from '#units/units.ts'
+import type { Language } from '#words/language.ts'
 import type { BlockPattern } from './blockPattern.ts'
 import { stepsOnBike } from './stepsOnBike.ts'
+import { ENGLISH } from './words/english.ts'
+import { GERMAN } from './words/german.ts'
+import type { PatternWords } from './words/patternWords.ts'
 import { WORK_PATTERNS } from './workPatterns.ts'
 
 export const PATTERNS: readonly BlockPattern[] = [
   ...WORK_PATTERNS,
   {
     id: 'tempo',
-    name: 'tempo',
     terrain: 'tempo',
     posture: 'seated',
     hands: 'wide',
@@ -20,12 +23,9 @@ export const PATTERNS: readonly BlockPattern[] = [
     eights: 16,
     seconds: 120,
     cadence: { rpm: 88 },
-    feel: 'steady, a sentence at most',
-    cue: 'Tempo. Find it and hold it.',
   },
   {
     id: 'surge',
-    name: 'surge',
     terrain: 'surge',
     posture: 'seated',
     hands: 'wide',
@@ -34,12 +34,9 @@ export const PATTERNS: readonly BlockPattern[] = [
     eights: 8,
     seconds: 20,
     cadence: { rpm: 90 },
-    feel: 'a lift you can come back from',
-    cue: 'Surge next. Lift it.',
   },
   {
     id: 'standing-surge',
-    name: 'standing surge',
     terrain: 'surge',
     posture: 'standing',
     hands: 'wide',
@@ -48,12 +45,9 @@ export const PATTERNS: readonly BlockPattern[] = [
     eights: 4,
     seconds: 20,
     cadence: { rpm: 74 },
-    feel: 'a lift out of the saddle you can come back from',
-    cue: 'Standing surge next. Resistance first, then up and go.',
   },
   {
     id: 'recover',
-    name: 'recover',
     terrain: 'recover',
     posture: 'seated',
     hands: 'centre',
@@ -62,12 +56,9 @@ export const PATTERNS: readonly BlockPattern[] = [
     eights: 12,
     seconds: 45,
     cadence: { rpm: 80 },
-    feel: 'breath comes back',
-    cue: 'Sit. Ease it off and breathe.',
   },
   {
     id: 'flush',
-    name: 'flush',
     terrain: 'flush',
     posture: 'seated',
     hands: 'centre',
@@ -76,12 +67,9 @@ export const PATTERNS: readonly BlockPattern[] = [
     eights: 16,
     seconds: 120,
     cadence: { rpm: 75 },
-    feel: 'light contact, legs roll',
-    cue: 'Let the legs roll, keep a light base.',
   },
   {
     id: 'stretch',
-    name: 'stretch',
     terrain: 'stretch',
     posture: 'seated',
     hands: 'centre',
@@ -91,22 +79,24 @@ export const PATTERNS: readonly BlockPattern[] = [
     seconds: 150,
     cadence: 'legsStill',
     offBeat: true,
-    feel: 'wheel stopped, no bouncing',
-    cue: 'Wheel stopped. Hips, hamstrings, calves.',
   },
 ]
+
+const WORDS: Readonly<Record<Language, PatternWords>> = { en: ENGLISH, de: GERMAN }
 
 /**
  * A block made from a pattern for a section: in whole eights under a song with beats, else
  * in seconds with its cadence stated; the total is what weighs the same on the ride's bike.
+ * Its words are in the language riders are spoken to in, and name no number, so they stay true when the block changes.
  */
 export function blockFromPattern(pattern: BlockPattern, ride: Ride, section: Section, newId: NewId): Block {
   const grid = section.song?.grid
   const counted = isCounted(section)
+  const words = WORDS[ride.language ?? 'en'][pattern.id]
   const stated = pattern.offBeat === true || !counted || section.song?.strikesPerBeat === null
   return {
     id: newId(),
-    label: pattern.name,
+    label: words.name,
     terrain: pattern.terrain,
     length: counted ? { counts: pattern.eights * eightOf(grid) } : { seconds: pattern.seconds },
     posture: pattern.posture,
@@ -118,8 +108,8 @@ export function blockFromPattern(pattern: BlockPattern, ride: Ride, section: Sec
     },
     ...(stated && { cadence: pattern.cadence }),
     effort: pattern.effort,
-    ...(pattern.move && { move: pattern.move }),
-    feel: pattern.feel,
-    cues: [{ id: newId(), moment: 'announce', lead: counted ? { counts: EIGHT } : { seconds: 8 }, text: pattern.cue }],
+    ...(pattern.move && { move: { ...pattern.move, ...(words.move && { name: words.move }) } }),
+    feel: words.feel,
+    cues: [{ id: newId(), moment: 'announce', lead: counted ? { counts: EIGHT } : { seconds: 8 }, text: words.cue }],
   }
 }

@@ -6,13 +6,14 @@ import { writeWords } from '#engine/roughIn/words/writeWords.ts'
 import { isSet } from '#plan/model.ts'
 import { draftTasks } from '#tests/support/drafts/draftPlaylists.ts'
 import { distinctShare, falseNames, misfits, spokenFaults, untaught, type Worded, withoutOption } from '#tests/support/drafts/draftWords.ts'
+import { told } from '#tests/support/told.ts'
 
 /** A part of the 360 classes of a set, every level, length, and make among them. */
 const DRAFTS: readonly Worded[] = draftTasks(8_1)
   .filter((_, index) => index % 9 === 4)
   .map(({ ride, seed, drives }) => {
     const drafted = roughIn(ride, { seed, drives })!
-    return { ride: drafted.ride, report: computeRide(drafted.ride), songs: drafted.songs }
+    return { ride: drafted.ride, report: computeRide(drafted.ride), songs: drafted.songs.map((song) => ({ ...song, text: told(song.text) })) }
   })
 
 describe('the words of drafts', () => {
@@ -44,7 +45,7 @@ describe('the words of drafts', () => {
     const task = draftTasks(8_1)[9]!
     const { arc } = roughIn(task.ride, { seed: task.seed })!
     expect(arc.length).toBeGreaterThanOrEqual(3)
-    for (const sentence of arc) expect(sentence).toMatch(/^[A-Z].*\.$/)
+    for (const sentence of arc) expect(told(sentence)).toMatch(/^[A-Z].*\.$/)
   })
 })
 

@@ -53,8 +53,8 @@ function countIn({ opens, change, kind, block, before, isEffort }: Passage, coun
 }
 
 /** Words that begin with the class. */
-function open(passage: Passage, { ride, deck, mouth, keep }: Speaking): null {
-  const [wording] = announcing(passage, ride, deck)
+function open(passage: Passage, { ride, deck, mouth, keep, voice }: Speaking): null {
+  const [wording] = announcing(passage, ride, deck, voice)
   if (!wording) return null
   mouth.take({ from: 0, to: mouth.length(wording.text, passage.times[0]!, 0) })
   keep(passage, { moment: 'action', counts: 0, text: wording.text, order: -1 })
@@ -63,14 +63,14 @@ function open(passage: Passage, { ride, deck, mouth, keep }: Speaking): null {
 }
 
 function call(passage: Passage, speaking: Speaking): Called | null {
-  const { ride, report, rules, deck } = speaking
+  const { ride, report, rules, deck, voice } = speaking
   const moments = passage.times.map((played): Moment => {
     const before = beforeOf(report, played)
     return { played: before ?? played, at: played.from, section: played.section, earliest: before ? before.from + 0.3 : 0 }
   })
   const hasCount = countIn(passage, rules.countInCounts)
   const least = Math.max(hasCount ?? 0, passage.change?.wordsEnd ?? 0)
-  const wordings = barest(passage, announcing(passage, ride, deck))
+  const wordings = barest(passage, announcing(passage, ride, deck, voice), voice)
   for (const isLate of [false, true])
     for (const wording of wordings) {
       const placed = place(passage, wording.text, moments, least, isLate, 'needed', speaking)
@@ -84,10 +84,10 @@ function call(passage: Passage, speaking: Speaking): Called | null {
 
 /** Calls again, each as fully as there is room for. */
 export function callFully(called: readonly Called[], speaking: Speaking): void {
-  const { ride, deck, mouth, spoken, isCountedIn } = speaking
+  const { ride, deck, mouth, spoken, isCountedIn, voice } = speaking
   for (const { passage, moments, least, said, wording: bare, stretches } of called) {
     mouth.release(stretches)
-    const wordings = announcing(passage, ride, deck).filter(({ text }) => countWords(text) > countWords(bare.text))
+    const wordings = announcing(passage, ride, deck, voice).filter(({ text }) => countWords(text) > countWords(bare.text))
     for (const wording of wordings) {
       const placed = place(passage, wording.text, moments, least, false, undefined, speaking)
       if (!placed) continue

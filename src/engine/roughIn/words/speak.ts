@@ -1,9 +1,8 @@
 import type { Counts, Seconds } from '#units/units.ts'
-import { tellsBody, type Wording } from './announcing.ts'
+import { shortPoints, type Wording } from './announcing.ts'
 import { callBarely, callFully, note } from './calling.ts'
 import { insideWords, type SectionState, type Wish } from './insideWords.ts'
-import { moveKey, type Passage } from './passage.ts'
-import { SHORT_POINTS } from './phrases/points.ts'
+import type { Passage } from './passage.ts'
 import { previewing } from './previewing.ts'
 import type { Speaking } from './speaking.ts'
 
@@ -23,10 +22,10 @@ const AHEAD: Readonly<{ least: Seconds; about: Seconds }> = { least: 20, about: 
  * is room for, and then what may be said besides.
  */
 export function speak(speaking: Speaking): void {
-  const { mine, ride, deck } = speaking
+  const { mine, deck, voice } = speaking
   const called = callBarely(speaking)
   const states = new Map<number, SectionState>(mine.map(({ section }) => [section, { seatOffered: false }]))
-  const wishes = mine.flatMap((passage) => insideWords(passage, ride, states.get(passage.section)!, deck)).sort((a, b) => b.rank - a.rank)
+  const wishes = mine.flatMap((passage) => insideWords(passage, states.get(passage.section)!, deck, voice)).sort((a, b) => b.rank - a.rank)
   for (const wish of wishes) if (wish.rank >= NEEDED) inside(wish, speaking)
   for (const passage of mine) {
     if (passage.opens === 'section') preview(passage, speaking)
@@ -38,17 +37,17 @@ export function speak(speaking: Speaking): void {
 }
 
 /** Where the call of a new move has no room for how it is done, its count-in ends on that: "four, three, land soft". */
-function countInWithPoint({ block }: Passage, { spoken, deck }: Speaking): void {
+function countInWithPoint({ block }: Passage, { spoken, deck, voice }: Speaking): void {
   const own = spoken.filter(({ blockId }) => blockId === block.id)
-  const [point] = deck.order(SHORT_POINTS.find(([move]) => move.test(moveKey(block)))?.[1] ?? ['Hands light.'])
-  if (own.some(({ cue: { moment, text } }) => moment === 'announce' && tellsBody(text))) return
+  const [point] = deck.order(shortPoints(block, voice))
+  if (own.some(({ cue: { moment, text } }) => moment === 'announce' && voice.tells.form.test(text))) return
   const count = own.find(({ cue }) => cue.moment === 'countIn')
   if (count) spoken[spoken.indexOf(count)] = { ...count, cue: { ...count.cue, text: point! } }
 }
 
 /** Before the song while riders still ride the last one easily; else in its first seconds. */
 function preview(passage: Passage, speaking: Speaking): void {
-  const { mine, rules, mouth, clocks, deck, isCountedIn, keep } = speaking
+  const { mine, rules, mouth, clocks, deck, voice, isCountedIn, keep } = speaking
   const song = mine.filter(({ section }) => section === passage.section)
   const before = passage.before!
   const isEasy = Math.max(before.block.effort.from, before.block.effort.to) < rules.workEffort
@@ -56,7 +55,7 @@ function preview(passage: Passage, speaking: Speaking): void {
     const clock = clocks[passage.section]!
     const { from: at } = passage.times[0]!
     const moment = { played: before, at, section: passage.section, earliest: before.from + 4 }
-    for (const wording of previewing(song, true, deck)) {
+    for (const wording of previewing(song, true, deck, voice)) {
       const seconds = mouth.length(wording.text, before, before.to - AHEAD.about) / 1.3
       const starts = Math.ceil(rules.previewCounts - (clock.countAt(at) - clock.countAt(at - seconds)))
       const first = 2 * Math.ceil(Math.max(starts, 12) / 2)
@@ -71,9 +70,9 @@ function preview(passage: Passage, speaking: Speaking): void {
   const host = passage.times.length === 1 ? passage : mine.find(({ block }) => block.id === before.block.id)
   if (!host || host.times.length > 1) return
   const next = host === passage ? song[1] : undefined
-  if (next && next.times.length === 1 && tellAhead(host, next, previewing(song, false, deck), speaking)) return
+  if (next && next.times.length === 1 && tellAhead(host, next, previewing(song, false, deck, voice), speaking)) return
   // Of numbers in the middle of a block riders would think that they are its own.
-  const plain = previewing(song, host !== passage, deck).filter(({ text }) => !/seconds|minute|out of ten/.test(text))
+  const plain = previewing(song, host !== passage, deck, voice).filter(({ text }) => !voice.tells.numbers.test(text))
   const place = host === passage ? { at: 11, reach: 9 } : { at: Math.max(8, host.seconds - 14), reach: 12 }
   inside({ passage: host, wordings: plain, rank: NEEDED, ...place }, speaking)
 }
@@ -105,11 +104,11 @@ function tellAhead(
 
 /** How many rounds are coming, in the block before them. */
 function tellRounds(passage: Passage, speaking: Speaking): void {
-  const { mine, deck } = speaking
+  const { mine, deck, voice } = speaking
   const host = mine.find(({ block, times }) => block.id === passage.before?.block.id && times.length === 1)
   if (!host) return
   const rounds = mine.filter(({ section, times }) => section === passage.section && times.length > 1)
-  const wordings = previewing(rounds, true, deck).map(({ text }) => ({ text: text.replace(/^Next song(?::| is| has)/, 'Coming up:') }))
+  const wordings = previewing(rounds, true, deck, voice).map(({ text }) => ({ text: voice.previews.ofRounds(text) }))
   inside({ passage: host, wordings, at: Math.max(6, host.seconds - 13), reach: 14, rank: NEEDED }, speaking)
 }
 

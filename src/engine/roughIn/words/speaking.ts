@@ -7,6 +7,7 @@ import type { Counts } from '#units/units.ts'
 import type { Deck } from './deck.ts'
 import { type Mouth, openMouth } from './mouth.ts'
 import type { Passage } from './passage.ts'
+import type { Voice } from './voice.ts'
 
 /** A cue with the block it belongs to. */
 export interface Spoken {
@@ -32,6 +33,7 @@ export interface Speaking {
   ride: Ride
   report: RideReport
   rules: Constants
+  voice: Voice
   /** Passages whose words are to be written. */
   mine: readonly Passage[]
   deck: Deck
@@ -43,7 +45,14 @@ export interface Speaking {
   spoken: Spoken[]
 }
 
-export function beginSpeaking(ride: Ride, report: RideReport, rules: Constants, mine: readonly Passage[], deck: Deck): Speaking {
+export function beginSpeaking(
+  ride: Ride,
+  report: RideReport,
+  rules: Constants,
+  mine: readonly Passage[],
+  deck: Deck,
+  voice: Voice,
+): Speaking {
   const newId = idMaker(ride)
   const spoken: Spoken[] = []
   const isCountedIn = ({ section }: Passage): boolean => isCounted(ride.sections[section]!)
@@ -51,6 +60,7 @@ export function beginSpeaking(ride: Ride, report: RideReport, rules: Constants, 
     ride,
     report,
     rules,
+    voice,
     mine,
     deck,
     mouth: openMouth(ride, report, rules),

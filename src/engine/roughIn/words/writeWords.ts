@@ -11,6 +11,8 @@ import { optionsOf } from './options.ts'
 import { type Passage, passagesOf } from './passage.ts'
 import { speak } from './speak.ts'
 import { beginSpeaking, type Spoken } from './speaking.ts'
+import type { Voice } from './voice.ts'
+import { voiceOf } from './voiceOf.ts'
 
 /**
  * The words of drafted songs, written from what is ridden in them: what each block is called, its calls with resistance,
@@ -24,7 +26,8 @@ import { beginSpeaking, type Spoken } from './speaking.ts'
  * @param arc what each section is for
  */
 export function writeWords(ride: Ride, drafted: ReadonlySet<string>, random: Random, arc: Pick<Arc, 'places'>): Ride {
-  const silent = withSections(ride, drafted, silenced)
+  const voice = voiceOf(ride)
+  const silent = withSections(ride, drafted, (section) => silenced(section, voice))
   const rules = constantsOf(silent)
   const report = computeRide(silent)
   const passages = passagesOf(
@@ -35,8 +38,8 @@ export function writeWords(ride: Ride, drafted: ReadonlySet<string>, random: Ran
   )
   const deck = makeDeck(random)
   const mine = passages.filter(({ section }) => drafted.has(silent.sections[section]!.id))
-  const dressed = new Map(mine.map((passage) => [passage.block.id, dressing(passage, silent, deck)]))
-  const speaking = beginSpeaking(silent, report, rules, mine, deck)
+  const dressed = new Map(mine.map((passage) => [passage.block.id, dressing(passage, silent, deck, voice)]))
+  const speaking = beginSpeaking(silent, report, rules, mine, deck, voice)
   speak(speaking)
   const whole = withSections(silent, drafted, (section) => eachBlock(section, (block) => ({ ...block, ...dressed.get(block.id) })))
   return mended(whole, speaking.spoken, withCues)
@@ -44,14 +47,14 @@ export function writeWords(ride: Ride, drafted: ReadonlySet<string>, random: Ran
 
 type Dressing = { feel?: string; easier?: Option; harder?: Option }
 
-function dressing(passage: Passage, ride: Ride, deck: ReturnType<typeof makeDeck>): Dressing {
-  const feel = feelOf(passage, deck)
-  return { ...(feel !== undefined && { feel }), ...optionsOf(passage, ride, deck) }
+function dressing(passage: Passage, ride: Ride, deck: ReturnType<typeof makeDeck>, voice: Voice): Dressing {
+  const feel = feelOf(passage, deck, voice)
+  return { ...(feel !== undefined && { feel }), ...optionsOf(passage, ride, deck, voice) }
 }
 
 /** Labels from the blocks, and no words yet. */
-const silenced = (section: Section): Section =>
-  eachBlock({ ...section, blocks: labelled(section) }, ({ feel: _, easier: __, harder: ___, ...block }) => ({ ...block, cues: [] }))
+const silenced = (section: Section, voice: Voice): Section =>
+  eachBlock({ ...section, blocks: labelled(section, voice) }, ({ feel: _, easier: __, harder: ___, ...block }) => ({ ...block, cues: [] }))
 
 const withCues = (ride: Ride, spoken: readonly Spoken[]): Ride => {
   const byBlock = new Map<string, Spoken[]>()

@@ -9,16 +9,7 @@ import { Button } from '#ui/Button.tsx'
 import { NumberField } from '#ui/NumberField.tsx'
 import { Select } from '#ui/Select.tsx'
 import { parseNumber } from '#units/parseNumber.ts'
-import { plural } from '#units/plural.ts'
-
-const AIM_WORDS: Record<Aim, string> = {
-  mixed: 'a bit of everything',
-  climbs: 'climbs',
-  intervals: 'intervals',
-  endurance: 'endurance',
-  rhythm: 'riding on the beat',
-}
-const AIM_CHOICES = AIMS.map((aim) => ({ value: aim, label: AIM_WORDS[aim] }))
+import { tell, words } from '#words/words.ts'
 
 /** Seeds people can read out to each other. */
 const MOST_DRAFTS = 9999
@@ -46,16 +37,24 @@ export function RoughIn({ onShow, onClose }: { onShow: (sectionId: string) => vo
   }
   return (
     <Proposal
-      title="rough in"
-      where={draft ? `a first draft of ${plural(draft.songs.length, 'song')}, ${ride.level}, ${ride.slotMinutes} minutes` : 'no open song'}
+      title={words.drafts.title}
+      where={
+        draft
+          ? words.drafts.where({
+              songs: draft.songs.length,
+              level: words.names.level({ level: ride.level }),
+              minutes: ride.slotMinutes,
+            })
+          : words.drafts.noOpenSong
+      }
       onClose={onClose}
       actions={
         draft && (
           <>
             <Button tone="solid" onClick={take}>
-              take this draft
+              {words.drafts.use}
             </Button>
-            <Button onClick={() => setSeed(seed >= MOST_DRAFTS ? 1 : seed + 1)}>another draft</Button>
+            <Button onClick={() => setSeed(seed >= MOST_DRAFTS ? 1 : seed + 1)}>{words.drafts.another}</Button>
           </>
         )
       }
@@ -63,9 +62,9 @@ export function RoughIn({ onShow, onClose }: { onShow: (sectionId: string) => vo
       {draft ? (
         <>
           <div className="proposal-row">
-            <Select label="aim" value={aim} choices={AIM_CHOICES} onChange={setAim} />
+            <Select label={words.drafts.aim} value={aim} choices={aimChoices()} onChange={setAim} />
             <NumberField
-              label="draft"
+              label={words.drafts.draft}
               value={seed}
               format={String}
               parse={parseSeed}
@@ -77,38 +76,38 @@ export function RoughIn({ onShow, onClose }: { onShow: (sectionId: string) => vo
             />
           </div>
           <p className="panel-note">
-            The same number gives the same draft. Songs that have blocks stay as they are.
-            {drives.size > 0 && ' Where a song’s sound or energy is known, it decides what is a peak and what is work.'}
+            {words.drafts.hint}
+            {drives.size > 0 && ` ${words.drafts.driveHint}`}
           </p>
           <ul className="proposal-list">
-            {draft.arc.map((text) => (
+            {draft.arc.map(tell).map((text) => (
               <li key={text}>{text}</li>
             ))}
             <li>{sayFindings(findings)}</li>
           </ul>
-          <h3>song by song</h3>
+          <h3>{words.drafts.songBySong}</h3>
           <ul className="proposal-list">
             {draft.songs.map(({ sectionId, text }) => (
               <li key={sectionId}>
                 <button type="button" className="panel-link" onClick={() => onShow(sectionId)}>
-                  {text}
+                  {tell(text)}
                 </button>
               </li>
             ))}
           </ul>
         </>
       ) : (
-        <p>Every song has blocks. Add a song, or take the blocks of one away, to have it roughed in.</p>
+        <p>{words.drafts.everySongFilled}</p>
       )}
     </Proposal>
   )
 }
 
+const aimChoices = () => AIMS.map((aim) => ({ value: aim, label: words.drafts.aimName({ aim }) }))
+
 function sayFindings(findings: readonly { severity: string }[] | null | undefined): string {
-  if (!findings) return 'Working it out …'
+  if (!findings) return words.drafts.working
   const count = (severity: string) => findings.filter((finding) => finding.severity === severity).length
-  const [problems, warnings, hints] = [count('problem'), count('warning'), count('hint')]
-  if (problems + warnings + hints === 0) return 'With it, nothing in the ride is noticed.'
-  const words = [problems && plural(problems, 'problem'), warnings && plural(warnings, 'warning'), hints && plural(hints, 'hint')]
-  return `With it, the ride has ${words.filter((word) => typeof word === 'string').join(', ')}.`
+  const [fix, consider, know] = [count('problem'), count('warning'), count('hint')]
+  return fix + consider + know === 0 ? words.drafts.clean : words.drafts.checks({ fix, consider, know })
 }

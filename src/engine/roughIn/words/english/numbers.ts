@@ -36,5 +36,3 @@ export function sayEffort(effort: Effort): string {
 
 /** "once", "twice", "three times". */
 export const sayTimes = (count: number): string => (count === 1 ? 'once' : count === 2 ? 'twice' : `${numberWords(count)} times`)
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -130,3 +130,23 @@ export const DRINKS: readonly string[] = [
   'Have a drink.',
   'Water now.',
 ]
+
+/** The saddle offered to who stands. */
+export const SEATS: readonly string[] = [
+  'Or stay seated, same load.',
+  'Seated works too.',
+  'The saddle is always there.',
+  'You can take this one seated.',
+  'Option: stay in the saddle.',
+  'Sit whenever you need to.',
+  'Staying seated is fine.',
+]
+
+export const HALFWAY: readonly string[] = [
+  'Halfway.',
+  'Halfway there.',
+  'Halfway, hold it.',
+  'Halfway, same again.',
+  'Halfway. Stay tall.',
+  'That is half of it.',
+]
