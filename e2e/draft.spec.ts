@@ -40,7 +40,7 @@ test('a ride drafted from nothing by pointer', async ({ page }) => {
   await expect(page.getByText(/This ride is empty/)).toBeVisible()
 
   await page.getByRole('button', { name: 'flat', exact: true }).click()
-  await page.getByRole('button', { name: 'seated hill', exact: true }).click()
+  await page.getByRole('button', { name: 'seated climb', exact: true }).click()
   await expect(blocks(page)).toHaveCount(2)
 
   // A pattern is dragged to the front of what is there.

@@ -117,7 +117,7 @@ test('the sheet has no barriers that axe finds, and the copy it is measured on t
 test('a ride of one block is not blown up until its line breaks', async ({ page }) => {
   await openRidewright(page)
   await page.getByRole('button', { name: 'start a blank ride' }).click()
-  await page.getByRole('button', { name: 'standing hill', exact: true }).click()
+  await page.getByRole('button', { name: 'standing climb', exact: true }).click()
   await page.getByRole('link', { name: 'print', exact: true }).click()
   for (const paper of ['A4', 'US Letter']) {
     await page.getByRole('group', { name: 'paper' }).getByText(paper, { exact: true }).click()

@@ -73,7 +73,7 @@ function madeBlock(
     ...base,
     ...(leavesBeat && { strikesPerBeat: null, cadence: pattern.cadence }),
     ...(chunk.terrain && { terrain: chunk.terrain }),
-    ...(chunk.counts && base.move && { move: { ...base.move, counts: chunk.counts }, label: `${pattern.name} on ${chunk.counts}` }),
+    ...(chunk.counts && base.move && { move: { ...base.move, counts: chunk.counts } }),
     ...(chunk.label && { label: chunk.label }),
     ...(chunk.water && { water: true }),
     ...(chunk.swap && section.song?.grid && section.song.strikesPerBeat !== null && { lead: 'swap' as const }),

@@ -67,9 +67,7 @@ export function roughIn(ride: Ride, { seed, aim = readAim(ride.aim), drives = NO
   const proposal = writeWords(settled, drafted, seededRandom(seed + 1), arc)
   return {
     ride: proposal,
-    command: makeCommand(say('drafts.drafted', { songs: drafts.length, draft: seed }), (before) =>
-      before === ride ? proposal : before,
-    ),
+    command: makeCommand(say('drafts.drafted', { songs: drafts.length, draft: seed }), (before) => (before === ride ? proposal : before)),
     aim,
     ...sayDraft(proposal, arc, drafts),
   }

@@ -1,5 +1,6 @@
 import type { Cadence, Hands, Move, Posture, Terrain } from '#plan/model.ts'
 import type { Effort, KnobSteps, Seconds } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 
 export type PatternId =
   | 'flat'
@@ -27,6 +28,8 @@ export type PatternId =
 /** A kind of block to start from. Its values are common practice for a mixed class and meant to be changed. */
 export interface BlockPattern {
   id: PatternId
+  /** As the page has it; the block it makes is labelled in the language of the ride. */
+  name: Text
   terrain: Terrain
   posture: Posture
   hands: Hands

@@ -4,6 +4,7 @@ import { type Block, isCounted, type Ride, type Section } from '#plan/model.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import { EIGHT } from '#units/units.ts'
 import type { Language } from '#words/language.ts'
+import { say } from '#words/said.ts'
 import type { BlockPattern } from './blockPattern.ts'
 import { stepsOnBike } from './stepsOnBike.ts'
 import { ENGLISH } from './words/english.ts'
@@ -11,7 +12,7 @@ import { GERMAN } from './words/german.ts'
 import type { PatternWords } from './words/patternWords.ts'
 import { WORK_PATTERNS } from './workPatterns.ts'
 
-export const PATTERNS: readonly BlockPattern[] = [
+const NAMELESS: readonly Omit<BlockPattern, 'name'>[] = [
   ...WORK_PATTERNS,
   {
     id: 'tempo',
@@ -81,6 +82,11 @@ export const PATTERNS: readonly BlockPattern[] = [
     offBeat: true,
   },
 ]
+
+export const PATTERNS: readonly BlockPattern[] = NAMELESS.map((pattern) => ({
+  ...pattern,
+  name: say('patterns.name', { pattern: pattern.id }),
+}))
 
 const WORDS: Readonly<Record<Language, PatternWords>> = { en: ENGLISH, de: GERMAN }
 

@@ -1,7 +1,7 @@
 import type { BlockPattern } from './blockPattern.ts'
 
 /** Flats, hills, jumps and moves, to start from. */
-export const WORK_PATTERNS: readonly BlockPattern[] = [
+export const WORK_PATTERNS: readonly Omit<BlockPattern, 'name'>[] = [
   {
     id: 'flat',
     terrain: 'flat',

@@ -69,17 +69,12 @@ const MOVES: Readonly<Record<string, string>> = {
 
 const STRIKES = { 0.5: 'in halbem Tempo', 1: 'auf dem Beat', 2: 'in doppeltem Tempo' }
 
-const placed = (rests: readonly { song: string; share: number }[]) =>
-  and(rests.map(({ song, share }) => `${song} (bei ${percent(share)})`))
+const placed = (rests: readonly { song: string; share: number }[]) => and(rests.map(({ song, share }) => `${song} (bei ${percent(share)})`))
 
 export const drafts: typeof en.drafts = {
   shape: ({ warmUp, waves, coolDown, level, minutes }) => {
     const work =
-      waves === 0
-        ? 'gleichmäßiges Fahren'
-        : waves === 1
-          ? 'eine Welle Arbeit'
-          : `${waves} Wellen Arbeit, jede höher als die davor`
+      waves === 0 ? 'gleichmäßiges Fahren' : waves === 1 ? 'eine Welle Arbeit' : `${waves} Wellen Arbeit, jede höher als die davor`
     return `Warm-up ${duration(warmUp)}, ${work} und ${duration(coolDown)} Cool-down: was ${LEVEL_CLASSES[level]} von ${minutes} Minuten an beiden Enden braucht.`
   },
   restsOnly: ({ rests }) => `Zwischendurch herunter geht es in ${placed(rests)}.`,
@@ -103,8 +98,7 @@ export const drafts: typeof en.drafts = {
     const taught = moves.length === 0 ? '' : `; zuerst einfach und später mit mehr: ${and(moves)}`
     return `${ground}${taught}${own === null ? '' : `; das Finale endet mit etwas, das kein anderer Song hat: ${own}`}.`
   },
-  tooLong: ({ seconds }) =>
-    `Die Songs sind ${duration(seconds)} länger als die Stunde; nimm einen heraus oder lass einige früher enden.`,
+  tooLong: ({ seconds }) => `Die Songs sind ${duration(seconds)} länger als die Stunde; nimm einen heraus oder lass einige früher enden.`,
   stillOpen: ({ seconds, songs }) => `Noch ${duration(seconds)} frei: etwa ${plural(songs, 'Song', 'Songs')} dazunehmen.`,
 
   song: ({ song, role, ridden, energy, bpm, strikes, fresh, loud, story }) => {

@@ -62,8 +62,7 @@ const EXTRAS = {
 
 const STRIKES = { 0.5: 'at half time', 1: 'on the beat', 2: 'at double time' }
 
-const placed = (rests: readonly { song: string; share: number }[]) =>
-  and(rests.map(({ song, share }) => `${song} at ${percent(share)}`))
+const placed = (rests: readonly { song: string; share: number }[]) => and(rests.map(({ song, share }) => `${song} at ${percent(share)}`))
 
 export const drafts = {
   // What the ride is made of
@@ -166,7 +165,8 @@ export const drafts = {
   name: ({ name }: { name: keyof typeof NAMES }) => NAMES[name],
 
   // The change itself
-  drafted: ({ songs, draft }: { songs: number; draft: number }) => `Drafted ${songs === 1 ? 'one song' : `${songs} songs`} (draft ${draft})`,
+  drafted: ({ songs, draft }: { songs: number; draft: number }) =>
+    `Drafted ${songs === 1 ? 'one song' : `${songs} songs`} (draft ${draft})`,
 
   // On screen
   title: 'draft it for me',

@@ -3,8 +3,8 @@ import { roughIn } from '#engine/roughIn/roughIn.ts'
 import type { Criterion, Drafted } from '#tests/support/drafts/criterion.ts'
 import { draftTasks } from '#tests/support/drafts/draftPlaylists.ts'
 import { HELD, STRUCTURE } from '#tests/support/drafts/draftStructure.ts'
-import { printDraft } from './printDraft.ts'
 import { told } from '#tests/support/told.ts'
+import { printDraft } from './printDraft.ts'
 
 /** Every criterion drafts are counted by; those of their words go here too. */
 const CRITERIA: readonly Criterion[] = [...STRUCTURE, ...HELD]
@@ -29,7 +29,12 @@ export default function measureDrafts(set: string, { failing, printed, every = 1
     const start = performance.now()
     const { ride, arc, songs } = roughIn(task.ride, { seed: task.seed, drives: task.drives })!
     times.push(performance.now() - start)
-    return { task, ride, report: computeRide(ride), told: { arc: arc.map(told), songs: songs.map((song) => ({ ...song, text: told(song.text) })) } }
+    return {
+      task,
+      ride,
+      report: computeRide(ride),
+      told: { arc: arc.map(told), songs: songs.map((song) => ({ ...song, text: told(song.text) })) },
+    }
   })
   const lines = CRITERIA.map((criterion) => {
     const judged = drafts.flatMap((drafted) => criterion.judge(drafted) ?? [])

@@ -13,7 +13,11 @@ const DRAFTS: readonly Worded[] = draftTasks(8_1)
   .filter((_, index) => index % 9 === 4)
   .map(({ ride, seed, drives }) => {
     const drafted = roughIn(ride, { seed, drives })!
-    return { ride: drafted.ride, report: computeRide(drafted.ride), songs: drafted.songs.map((song) => ({ ...song, text: told(song.text) })) }
+    return {
+      ride: drafted.ride,
+      report: computeRide(drafted.ride),
+      songs: drafted.songs.map((song) => ({ ...song, text: told(song.text) })),
+    }
   })
 
 describe('the words of drafts', () => {

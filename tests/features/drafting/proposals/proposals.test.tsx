@@ -133,6 +133,6 @@ describe('a class in another length', () => {
     const store = await open(demoRide('ridge'))
     act(() => store.getState().setSaved('failed'))
     expect(page.find('button', 'save as a new ride')).toHaveProperty('disabled', true)
-    expect(page.text()).toContain('save it as a file before you open another')
+    expect(page.text()).toContain('Save the ride as a file before you open another')
   })
 })

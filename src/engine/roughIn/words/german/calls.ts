@@ -58,7 +58,12 @@ export const calls: Voice['calls'] = {
   jumps: (counts) => {
     if (counts === undefined) return ['Jumps.', 'Rein in die Jumps.', 'Zeit für Jumps.']
     const said = numberWords(counts)
-    return [`Jumps, ${said} hoch, ${said} runter.`, `Jumps auf ${said}.`, `${capital(said)} hoch, ${said} runter.`, `Hoch für ${said}, runter für ${said}.`]
+    return [
+      `Jumps, ${said} hoch, ${said} runter.`,
+      `Jumps auf ${said}.`,
+      `${capital(said)} hoch, ${said} runter.`,
+      `Hoch für ${said}, runter für ${said}.`,
+    ]
   },
   move: ({ name, counts, bothSides, first }) => {
     const said = numberWords(counts)
@@ -69,7 +74,11 @@ export const calls: Voice['calls'] = {
   },
   held: (move, point) => `${moves(move)}: ${point}`,
   swapFoot: ['Startfuß wechseln.', 'Wechselt den Startfuß.'],
-  swapFootTo: (foot) => [`Jetzt führt der ${FEET[foot].slice(0, -2)}e Fuß.`, `Wechsel: ${FEET[foot]} Fuß vorn.`, `${capital(FEET[foot])} Fuß führt jetzt.`],
+  swapFootTo: (foot) => [
+    `Jetzt führt der ${FEET[foot].slice(0, -2)}e Fuß.`,
+    `Wechsel: ${FEET[foot]} Fuß vorn.`,
+    `${capital(FEET[foot])} Fuß führt jetzt.`,
+  ],
   footLeads: (foot) => [
     `${capital(FEET[foot])} Fuß führt.`,
     `${capital(FEET[foot])} Fuß auf die Eins.`,
@@ -122,6 +131,10 @@ export const calls: Voice['calls'] = {
   },
   standSoon: (left) => {
     const number = bareSeconds(left)
-    return [`Noch ${number} Sekunden, dann stehen wir auf.`, `In ${number} Sekunden raus aus dem Sattel.`, `In ${number} Sekunden geht es hoch.`]
+    return [
+      `Noch ${number} Sekunden, dann stehen wir auf.`,
+      `In ${number} Sekunden raus aus dem Sattel.`,
+      `In ${number} Sekunden geht es hoch.`,
+    ]
   },
 }

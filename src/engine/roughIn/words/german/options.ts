@@ -11,7 +11,12 @@ export const options: Voice['options'] = {
           ...(counts < 16 ? [`halb so schnell: ${counts * 2} hoch, ${counts * 2} runter`] : []),
         ]
       case 'move':
-        return ['Beine weiter, Bewegung weglassen', 'sitzen bleiben, gleicher Widerstand', 'stehen ohne die Bewegung', 'kleiner, langsamer oder im Sitzen']
+        return [
+          'Beine weiter, Bewegung weglassen',
+          'sitzen bleiben, gleicher Widerstand',
+          'stehen ohne die Bewegung',
+          'kleiner, langsamer oder im Sitzen',
+        ]
       case 'tallClimb':
       case 'tallFlat':
       case 'run':

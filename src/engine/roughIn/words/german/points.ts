@@ -104,15 +104,29 @@ export const MOVE_POINTS: OfMove = [
     /^(?:jump|lift|rise)/,
     ['Leichte Hände, weich landen.', 'Die Hüfte hebt, Hände bleiben leicht, weich landen.', 'Aus den Beinen hoch, langsam setzen.'],
   ],
-  [/travel/, ['Hüfte zurück über den Sattel, langer Rücken.', 'Die Hüfte wandert, Schultern bleiben.', 'Sattel streifen, dann zurück nach vorn, Hüfte führt.']],
+  [
+    /travel/,
+    [
+      'Hüfte zurück über den Sattel, langer Rücken.',
+      'Die Hüfte wandert, Schultern bleiben.',
+      'Sattel streifen, dann zurück nach vorn, Hüfte führt.',
+    ],
+  ],
   [
     /press|push-up|dip/,
     ['Ellbogen weich, Gewicht in den Beinen.', 'Ellbogen beugen, Hüfte bleibt ruhig.', 'Kleine Beuge, Schultern tief, Bauch fest.'],
   ],
-  [/corner/, ['Die Schultern malen die Ecken, Hüfte bleibt.', 'Ellbogen beugen, Hüfte über den Pedalen.', 'Die Brust führt, Hände leicht.']],
+  [
+    /corner/,
+    ['Die Schultern malen die Ecken, Hüfte bleibt.', 'Ellbogen beugen, Hüfte über den Pedalen.', 'Die Brust führt, Hände leicht.'],
+  ],
   [
     /lean|sway/,
-    ['Schultern bewegen sich, Hüfte bleibt über den Pedalen.', 'Einen Ellbogen beugen, Hüfte ruhig.', 'Aus den Rippen neigen, nicht aus den Knien.'],
+    [
+      'Schultern bewegen sich, Hüfte bleibt über den Pedalen.',
+      'Einen Ellbogen beugen, Hüfte ruhig.',
+      'Aus den Rippen neigen, nicht aus den Knien.',
+    ],
   ],
   [/roll/, ['Langsam und groß, Schultern locker.', 'Schultern hoch, zurück und tief.']],
   [/crunch|pulse|tap/, ['Klein und aus der Mitte, Schultern weich.', 'Bauch fest, Schultern weich.']],

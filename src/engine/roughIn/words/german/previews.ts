@@ -115,12 +115,28 @@ const QUIET: Readonly<Record<Parameters<Voice['previews']['quiet']>[0], Readonly
     ],
   },
   climb: {
-    ahead: ['Gleich ein Berg im Sitzen. Einer, ganz gleichmäßig.', 'Im nächsten Song klettern wir im Sattel.', 'Gleich der Berg. Wir bleiben im Sattel.'],
-    now: ['Dieser Song ist ein langer Berg, im Sattel.', 'An diesem Berg bleiben wir sitzen.', 'Ein Berg, vom Anfang bis zum Ende des Songs.'],
+    ahead: [
+      'Gleich ein Berg im Sitzen. Einer, ganz gleichmäßig.',
+      'Im nächsten Song klettern wir im Sattel.',
+      'Gleich der Berg. Wir bleiben im Sattel.',
+    ],
+    now: [
+      'Dieser Song ist ein langer Berg, im Sattel.',
+      'An diesem Berg bleiben wir sitzen.',
+      'Ein Berg, vom Anfang bis zum Ende des Songs.',
+    ],
   },
   steady: {
-    ahead: ['Der nächste Song ist gleichmäßig. Ein Tempo, eine Straße.', 'Gleich eine ruhige, gleichmäßige Straße.', 'Gleich gleichmäßiges Fahren, alles im Sattel.'],
-    now: ['Der hier ist gleichmäßig. Findet euer Tempo.', 'Eine Straße, ein Tempo, in diesem Song.', 'Gleichmäßiger Song. Ankommen und fahren.'],
+    ahead: [
+      'Der nächste Song ist gleichmäßig. Ein Tempo, eine Straße.',
+      'Gleich eine ruhige, gleichmäßige Straße.',
+      'Gleich gleichmäßiges Fahren, alles im Sattel.',
+    ],
+    now: [
+      'Der hier ist gleichmäßig. Findet euer Tempo.',
+      'Eine Straße, ein Tempo, in diesem Song.',
+      'Gleichmäßiger Song. Ankommen und fahren.',
+    ],
   },
 }
 

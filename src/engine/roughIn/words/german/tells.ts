@@ -21,7 +21,7 @@ const LOADS: readonly LoadWords[] = [
     least: 4.5,
     most: 7.5,
   },
-  { name: 'heavy', words: word('schwer\\p{L}*|zähe?\\p{L}*|steil\\p{L}*|stampfen am berg'), least: 6, most: 10, weighted: true },
+  { name: 'heavy', words: word('schwer\\p{L}*|zäh(?:e[rsn]?)?|steil\\p{L}*|stampfen am berg'), least: 6, most: 10, weighted: true },
   {
     name: 'strong',
     words: word('kräftig\\p{L}*|stark|starke[rsn]?|paar worte?|echter berg|atem laut'),
@@ -29,13 +29,18 @@ const LOADS: readonly LoadWords[] = [
     most: 10,
   },
   { name: 'hard', words: word('hart\\p{L}*|härter\\p{L}*|brennt|brennen'), least: 7, most: 10 },
-  { name: 'hardest', words: word('ein wort|atemlos|außer atem|alles (?:in|rund|kräftig)|fast alles|alles, was ihr habt|nichts mehr übrig'), least: 8, most: 10 },
-  { name: 'heavier', words: word('schwerer|steiler'), least: 0, most: 10, knob: 'up' },
-  { name: 'lighter', words: word('leichter|flacher|wird flach'), least: 0, most: 10, knob: 'down' },
+  {
+    name: 'hardest',
+    words: word('ein wort|atemlos|außer atem|alles (?:in|rund|kräftig)|fast alles|alles, was ihr habt|nichts mehr übrig'),
+    least: 8,
+    most: 10,
+  },
+  { name: 'heavier', words: word('wird schwerer|wird steiler'), least: 0, most: 10, knob: 'up' },
+  { name: 'lighter', words: word('wird leichter|wird flach\\p{L}*|flacht ab'), least: 0, most: 10, knob: 'down' },
 ]
 
 const PARTS =
-  'händen?|hand|griff|lenker|ellbogen|schultern?|arme?|gesicht|kiefer|nacken|füßen?|fuß|knien?|beine|bauch|finger|handgelenke?|sohlen|hüfte|rücken|oberkörper|fersen?'
+  'händen?|hand|griff|lenker|ellbogen|schultern?|arme?|gesicht|kiefer|nacken|füßen?|fuß|knien?|bauch|finger|handgelenke?|sohlen|hüfte|rücken|oberkörper|fersen?'
 
 /** "leichte Hände", "lockere Schultern", "Bauch fest", "weich landen": how a body is held is no load. */
 const OF_THE_BODY = new RegExp(
@@ -59,7 +64,10 @@ const ONLY: readonly OnlyWhere[] = [
   [word('aufwachen|aufwärmen|wärmen|weckt die beine'), ({ role }) => role === 'warmUp'],
   [word('da kommt der berg|geht langsam hoch|kleine steigung|gleich der berg'), ({ before }) => before?.block.terrain !== 'hill'],
   [word('nach hause|letzter song'), ({ isLast }) => isLast],
-  [word('zurück in den sattel|auf dem sattel|hinten auf dem sattel|im sattel'), ({ block }) => block.posture === 'seated' || block.move !== undefined],
+  [
+    word('zurück in den sattel|auf dem sattel|hinten auf dem sattel|im sattel'),
+    ({ block }) => block.posture === 'seated' || block.move !== undefined,
+  ],
 ]
 
 export const tells: Voice['tells'] = {
