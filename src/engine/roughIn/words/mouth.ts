@@ -7,6 +7,7 @@ import { utteranceOf } from '#engine/cues/utterance.ts'
 import type { PlayedBlock } from '#engine/played.ts'
 import type { RideReport } from '#engine/report.ts'
 import { strainAt } from '#engine/shape/strainCurve.ts'
+import { speechOf } from '#engine/speech/speechOf.ts'
 import type { Ride } from '#plan/model.ts'
 import type { Counts, Seconds, Stretch } from '#units/units.ts'
 
@@ -57,13 +58,14 @@ export function openMouth(ride: Ride, report: RideReport, rules: Constants): Mou
   const clocks = report.sections.map(({ one }, index) => sectionClock(ride.sections[index]!, one))
   const taken: Stretch[] = report.cues.lines.map(({ from, to }) => ({ from, to }))
   const { quiet } = report.cues
+  const speech = speechOf(ride)
 
   const near = (stretch: Stretch, reach: Seconds) => taken.filter(({ from, to }) => to > stretch.from - reach && from < stretch.to + reach)
 
   function length(text: string, { block }: PlayedBlock, at: Seconds): Seconds {
     const speaker = ride.leaders.find(({ id }) => id === (block.mic ?? block.leader)) ?? ride.leaders[0]!
     const strain = strainNear(block, at)
-    return SLACK * speechSeconds(utteranceOf(text), wordsPerSecond(speaker.wordsPerMinute, strain, rules), rules)
+    return SLACK * speechSeconds(utteranceOf(text, speech), wordsPerSecond(speaker.wordsPerMinute, strain, rules), rules)
   }
 
   const strainNear = ({ walk, posture }: PlayedBlock['block'], at: Seconds): number =>
@@ -92,7 +94,7 @@ export function openMouth(ride: Ride, report: RideReport, rules: Constants): Mou
       for (const stretch of stretches) taken.splice(taken.indexOf(stretch), 1)
     },
     sayBefore: (text, moments, counts, need) => {
-      const words = countWords(text)
+      const words = countWords(text, speech)
       const stretches: Stretch[] = []
       for (const { played, at, section, earliest } of moments) {
         const clock = clocks[section]!

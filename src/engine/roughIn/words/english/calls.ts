@@ -1,7 +1,7 @@
-import { sayTotal } from '#engine/ledger/sayCall.ts'
-import { sizeWords } from '#engine/ledger/settingWords.ts'
 import { capital } from '#engine/roughIn/words/capital.ts'
 import type { PostureWords, Voice } from '#engine/roughIn/words/voice.ts'
+import { calls as spoken } from '#engine/speech/english/calls.ts'
+import { sizeWords } from '#engine/speech/english/settingWords.ts'
 import type { Posture } from '#plan/model.ts'
 import { plural } from './names.ts'
 import { bareSeconds, sayEffort, sayLength } from './numbers.ts'
@@ -64,7 +64,7 @@ export const calls: Voice['calls'] = {
       : [`${Size} off`, `Take ${size} off`, `Back it off ${size}`, `Drop ${size}`]
   },
   takenTo: (state, bike, datum) => {
-    const total = sayTotal(state, bike, datum)
+    const total = spoken.total(state, bike, datum)
     return [`Take it ${total}`, `Knob ${total}`]
   },
   posture: (to, from) => (to === 'standing' && from === 'hovering' ? TALL_AGAIN : POSTURES[to]),

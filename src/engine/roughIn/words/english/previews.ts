@@ -1,7 +1,7 @@
-import { numberWords } from '#engine/ledger/numberWords.ts'
 import { capital } from '#engine/roughIn/words/capital.ts'
 import type { Kind } from '#engine/roughIn/words/passage.ts'
 import type { Gist, Voice } from '#engine/roughIn/words/voice.ts'
+import { numberWords } from '#engine/speech/english/numberWords.ts'
 import { plural } from './names.ts'
 import { sayEffort, sayLength, sayTimes } from './numbers.ts'
 

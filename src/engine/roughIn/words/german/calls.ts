@@ -1,9 +1,11 @@
 import { capital } from '#engine/roughIn/words/capital.ts'
 import type { PostureWords, Voice } from '#engine/roughIn/words/voice.ts'
+import { calls as spoken } from '#engine/speech/german/calls.ts'
+import { numberWords } from '#engine/speech/german/numberWords.ts'
+import { sizeWords } from '#engine/speech/german/settingWords.ts'
 import type { Posture } from '#plan/model.ts'
 import { moves } from './names.ts'
-import { bareSeconds, numberWords, sayEffort, sayLength } from './numbers.ts'
-import { placeWords, sizeWords } from './turns.ts'
+import { bareSeconds, sayEffort, sayLength } from './numbers.ts'
 
 const ORDINALS = ['', 'Erster', 'Zweiter', 'Dritter', 'Vierter', 'Fünfter', 'Sechster']
 
@@ -51,7 +53,7 @@ export const calls: Voice['calls'] = {
       : [`${capital(size)} weniger`, `Dreht ${size} runter`, `Nehmt ${size} raus`, `${capital(size)} raus`]
   },
   takenTo: (state, bike, datum) => {
-    const place = placeWords(state, bike, datum)
+    const place = spoken.total(state, bike, datum)
     return [`Dreht ${place}`, `Widerstand ${place}`]
   },
   posture: (to, from) => (to === 'standing' && from === 'hovering' ? TALL_AGAIN : POSTURES[to]),

@@ -1,18 +1,5 @@
+import { numberWords } from '#engine/speech/german/numberWords.ts'
 import type { Effort, Seconds } from '#units/units.ts'
-
-const UNDER_TWENTY =
-  'null eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn'.split(
-    ' ',
-  )
-const TENS = ['', '', 'zwanzig', 'dreißig', 'vierzig', 'fünfzig', 'sechzig', 'siebzig', 'achtzig', 'neunzig']
-
-/** A whole number from 0 to 99 in words; larger ones stay figures. */
-export function numberWords(value: number): string {
-  if (value < 20) return UNDER_TWENTY[value]!
-  if (value > 99) return String(value)
-  const rest = value % 10
-  return `${rest === 0 ? '' : `${rest === 1 ? 'ein' : UNDER_TWENTY[rest]}und`}${TENS[Math.floor(value / 10)]}`
-}
 
 /** Seconds a spoken time may be off before riders feel told wrong; the rule on cues allows a little more. */
 const OFF: Seconds = 2.5

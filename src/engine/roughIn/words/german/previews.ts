@@ -1,8 +1,9 @@
 import { capital } from '#engine/roughIn/words/capital.ts'
 import type { Kind } from '#engine/roughIn/words/passage.ts'
 import type { Gist, Voice } from '#engine/roughIn/words/voice.ts'
+import { numberWords } from '#engine/speech/german/numberWords.ts'
 import { moves } from './names.ts'
-import { numberWords, sayEffort, sayLength, sayTimes } from './numbers.ts'
+import { sayEffort, sayLength, sayTimes } from './numbers.ts'
 
 /** One of a kind with its article, and several. */
 const NAMES: Partial<Record<Kind, readonly [one: string, many: string]>> = {
