@@ -63,7 +63,7 @@ test('a broken file says so by name, and the others go on', async ({ page }) => 
   const broken = textFile('torn tape.mp3', 'no music at all')
   await dropFiles(page, region(page), [broken, await clip('clip-124.wav'), await clip('clip-132.ogg')])
   await expect(hearings(page)).toHaveCount(3)
-  await expect(hearings(page).nth(0)).toContainText('“torn tape.mp3” cannot be read as music by this browser.')
+  await expect(hearings(page).nth(0)).toContainText('This browser can’t read “torn tape.mp3” as music.')
   await expect(hearings(page).nth(1)).toContainText(/“clip-124\.wav”: 12[34]/, { timeout: 30_000 })
   await expect(hearings(page).nth(2)).toContainText(/“clip-132\.ogg”: 13[12]/, { timeout: 30_000 })
   await hearings(page).nth(2).getByRole('button', { name: 'use this' }).click()

@@ -135,7 +135,7 @@ test('dropped files become songs under the names of their tags; what cannot be r
   await expect(hearings(page)).toHaveCount(5)
   await axeClean(page)
   await expect(page.locator('[data-hearing="heard"]')).toHaveCount(4, { timeout: 60_000 })
-  await expect(page.locator('[data-hearing="failed"]')).toHaveText('“torn tape.mp3” cannot be read as music by this browser.')
+  await expect(page.locator('[data-hearing="failed"]')).toHaveText('This browser can’t read “torn tape.mp3” as music.')
   await expect(page.locator('.shelf-queue')).toContainText('4 files read, 1 can’t be read. Skipped 1 file (not audio).')
   for (const [title, artist, bpm] of [
     ['Brickworks Elevator', 'Nine Tin Kites', 96],

@@ -2,7 +2,7 @@ import type { Ride } from '#plan/model.ts'
 import { SAYS, saySaveFailed } from '#storage/messages.ts'
 import { COPIES, type RideStorage, type SaveOutcome } from '#storage/openStorage.ts'
 import type { AppState, AppStore } from '#store/state.ts'
-import { words } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 /** Milliseconds of rest after a change before it is saved: writing at every key would only hold up the next. */
 export const PAUSE = 200
@@ -82,7 +82,7 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     }
     const { stored, merged, updated, copies, wasCleared } = outcome
     noteSaved({ id: ride.id, title: stored.title, level: stored.level, slotMinutes: stored.slotMinutes, updated })
-    if (wasCleared) notify({ kind: 'warning', sentence: SAYS.cleared })
+    if (wasCleared) notify({ kind: 'warning', sentence: tell(SAYS.cleared) })
     follow(ride, stored)
     if (!isWaiting && underWay === 0) setSaved('saved')
     if (open?.id !== ride.id) return
@@ -97,14 +97,18 @@ export function startSaving(store: AppStore, storage: Storage, world: SavingWorl
     isWaiting = false
     callOffLook()
     setSaved('deleted')
-    notify({ kind: 'problem', sentence: SAYS.deletedElsewhere, offer: { label: words.app.keepDeleted, keep: true } })
+    notify({ kind: 'problem', sentence: tell(SAYS.deletedElsewhere), offer: { label: words.app.keepDeleted, keep: true } })
   }
 
   /** Says so once and tries again; a change or another ride in the meantime comes first. */
   function failed(ride: Ride, error: unknown): void {
     const { saved, setSaved, notify } = store.getState()
     if (saved !== 'failed')
-      notify({ kind: 'problem', sentence: saySaveFailed(error), details: error instanceof Error ? [error.message] : [] })
+      notify({
+        kind: 'problem',
+        sentence: tell(saySaveFailed(error)),
+        details: error instanceof Error && error.message !== '' ? [error.message] : [],
+      })
     setSaved('failed')
     if (!isWaiting && store.getState().ride === ride) saveAfter(RETRY)
   }

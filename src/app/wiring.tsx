@@ -12,6 +12,7 @@ import { openVersionStorage } from '#storage/versionStorage.ts'
 import { createAppStore } from '#store/createAppStore.ts'
 import type { Ports } from '#store/ports.ts'
 import { AppStoreProvider } from '#store/useApp.ts'
+import { tell } from '#words/words.ts'
 import { App } from './App.tsx'
 import { openLink, tieAddress } from './addressSync.ts'
 import { remindOfBackups } from './backupReminder.ts'
@@ -87,7 +88,7 @@ export async function start(root: HTMLElement): Promise<void> {
     keepJournal(store, storage, windowId, { ...browserWorld, now: Date.now })
   } else {
     store.getState().setSaved('failed')
-    store.getState().notify({ kind: 'warning', sentence: storage.warning! })
+    store.getState().notify({ kind: 'warning', sentence: tell(storage.warning!) })
   }
   askOnLeaving(store, window)
   const asked = fragmentOfAddress(location)

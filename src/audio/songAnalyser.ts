@@ -1,6 +1,7 @@
 import { type BeatHints, type Beats, type Hearing, octaveAbout } from '#plan/songs/heardSong.ts'
 import { namedByFile, type SongTags } from '#plan/songs/songTags.ts'
 import type { SongSound } from '#plan/sound/songSound.ts'
+import { say } from '#words/said.ts'
 import { parseAnswer, type Question } from './protocol.ts'
 
 /** The sound of a file: at least one channel, all of one length. */
@@ -90,7 +91,7 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
     tags = await world.readTags(one.file).catch(() => ({}))
     decoded = await world.decode(bytes)
   } catch {
-    return one.aborted ? { kind: 'aborted' } : { kind: 'failed', sentence: `“${name}” cannot be read as music by this browser.` }
+    return one.aborted ? { kind: 'aborted' } : { kind: 'failed', sentence: say('storage.notMusic', { file: name }) }
   }
   if (one.aborted) return { kind: 'aborted' }
   const lengthSeconds = decoded.channels[0]!.length / decoded.sampleRate
@@ -102,7 +103,7 @@ async function hearOne(one: Waiting, world: SoundWorld): Promise<Hearing> {
     const sound = { id: fingerprint, lengthSeconds, peaks, loudness }
     return { kind: 'heard', song: { ...namedByFile(tags, name), lengthSeconds, fingerprint, sound, beats } }
   } catch {
-    return { kind: 'failed', sentence: `The beat of “${name}” could not be found: the analysis stopped.` }
+    return { kind: 'failed', sentence: say('storage.noBeat', { file: name }) }
   }
 }
 

@@ -37,8 +37,8 @@ export type SaveOutcome =
 
 /** The rides kept in this browser. Calls are carried out one after the other, in the order they were made. */
 export interface RideStorage {
-  /** A sentence when nothing can be kept in this window, else null. */
-  warning: string | null
+  /** Said when nothing can be kept in this window, else null. */
+  warning: Text | null
   /** Newest first, unreadable ones last. */
   list: () => Promise<SavedRide[]>
   /** The newest whole copy of a ride that can be read. */

@@ -8,6 +8,7 @@ import { SAYS } from '#storage/messages.ts'
 import type { SaveOutcome } from '#storage/openStorage.ts'
 import { aStore } from '#tests/support/aStore.ts'
 import { smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 type Kept = Extract<SaveOutcome, { deleted: false }>
 
@@ -213,7 +214,7 @@ describe('saving', () => {
     storage.save.mockRejectedValueOnce(new DOMException('full', 'QuotaExceededError')).mockRejectedValueOnce(new Error('still'))
     state().openRide(ride)
     await pass(PAUSE)
-    expect(state()).toMatchObject({ saved: 'failed', notice: { kind: 'problem', sentence: SAYS.full } })
+    expect(state()).toMatchObject({ saved: 'failed', notice: { kind: 'problem', sentence: told(SAYS.full) } })
     state().dismissNotice()
     await pass(FIVE_SECONDS)
     expect(state()).toMatchObject({ saved: 'failed', notice: null })
@@ -316,7 +317,7 @@ describe('saving', () => {
     storage.save.mockResolvedValueOnce({ deleted: true })
     hear(ride.id)
     await settled()
-    expect(state()).toMatchObject({ saved: 'deleted', notice: { sentence: SAYS.deletedElsewhere } })
+    expect(state()).toMatchObject({ saved: 'deleted', notice: { sentence: told(SAYS.deletedElsewhere) } })
     state().run(retitle('still here'))
     await pass(LONGEST)
     expect(state().saved).toBe('deleted')

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { parseAnswer, type Question } from '#audio/protocol.ts'
 import { createSongAnalyser, type SoundWorld } from '#audio/songAnalyser.ts'
 import type { Beats, Hearing } from '#plan/songs/heardSong.ts'
+import { say } from '#words/said.ts'
 
 const BEATS: Beats = {
   bpm: 120,
@@ -79,7 +80,7 @@ describe('files of music', () => {
         beats: BEATS,
       },
     })
-    expect(said['broken.wav']!.at(-1)).toEqual({ kind: 'failed', sentence: '“broken.wav” cannot be read as music by this browser.' })
+    expect(said['broken.wav']!.at(-1)).toEqual({ kind: 'failed', sentence: say('storage.notMusic', { file: 'broken.wav' }) })
     expect(workers.map(({ ended }) => ended)).toEqual([true, false])
     workers[1]!.break()
     await settled()

@@ -11,7 +11,7 @@ export interface SavedRide {
   /** Milliseconds since 1970; 0 when it cannot be read. */
   updated: number
   /** Set when the ride cannot be read: it is kept, and this says why. */
-  problem?: string
+  problem?: Text
 }
 
 /** A saved ride opened, or why it could not be. */

@@ -1,6 +1,7 @@
 import type { BeatGrid } from '#plan/model.ts'
 import type { SongSound } from '#plan/sound/songSound.ts'
 import type { Bpm, Seconds } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 
 /** The beat grid of a song as it was heard in its sound; seconds from the start of the file. */
 export interface Beats {
@@ -69,7 +70,7 @@ export type Hearing =
   /** All it would give is there already. */
   | { kind: 'known'; fingerprint: string }
   /** One sentence that names the file. */
-  | { kind: 'failed'; sentence: string }
+  | { kind: 'failed'; sentence: Text }
   | { kind: 'aborted' }
 
 /** Whether more is to be said of a file. */
