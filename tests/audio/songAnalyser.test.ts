@@ -84,7 +84,7 @@ describe('files of music', () => {
     expect(workers.map(({ ended }) => ended)).toEqual([true, false])
     workers[1]!.break()
     await settled()
-    expect(said['b.ogg']!.at(-1)).toMatchObject({ kind: 'failed', sentence: expect.stringContaining('b.ogg') })
+    expect(said['b.ogg']!.at(-1)).toEqual({ kind: 'failed', sentence: say('storage.noBeat', { file: 'b.ogg' }) })
   })
 
   it('can be stopped while they wait and while they are heard, and the rest go on', async () => {
