@@ -14,10 +14,13 @@ export const LIKED: Record<Aim, Partial<Record<Style, number>>> = {
 }
 
 const WORDS: readonly (readonly [aim: Aim, words: RegExp])[] = [
-  ['climbs', /\b(?:climb|climbs|climbing|hill|hills|hilly|mountain|mountains|strength|summit)\b/i],
-  ['intervals', /\b(?:interval|intervals|push|pushes|sprint|sprints|speed|power|surge|surges|hard)\b/i],
-  ['endurance', /\b(?:endurance|tempo|steady|base|long|aerobic)\b/i],
-  ['rhythm', /\b(?:rhythm|beat|dance|party|jump|jumps|choreography|fun)\b/i],
+  ['climbs', /\b(?:climb|climbs|climbing|hill|hills|hilly|mountain|mountains|strength|summit|berg|berge|bergauf|klettern|kraft|gipfel)\b/i],
+  [
+    'intervals',
+    /\b(?:interval|intervals|push|pushes|sprint|sprints|speed|power|surge|surges|hard|intervall|intervalle|antritt|antritte|hart)\b/i,
+  ],
+  ['endurance', /\b(?:endurance|tempo|steady|base|long|aerobic|ausdauer|grundlage|aerob|lang)\b/i],
+  ['rhythm', /\b(?:rhythm|beat|dance|party|jump|jumps|choreography|fun|rhythmus|takt|tanzen|choreografie|choreographie)\b/i],
 ]
 
 /** The aim a ride's own words name first; mixed where they name none, or there are none. */

@@ -122,7 +122,7 @@ describe('the arc of a draft', () => {
     const between = aSection('s', { song: aSong('odd', { grid: gridOfTempo(115) }) })
     const draft = roughIn(twelveSongs('mixed', { sections: [...twelveSongs().sections.slice(0, 3), between] }), { seed: 1 })!
     expect(draft.ride.sections[3]!.song!.strikesPerBeat).toBeNull()
-    expect(draft.songs[3]!.text).toContain('off the beat')
+    expect(told(draft.songs[3]!.text)).toContain('off the beat')
   })
 })
 
@@ -182,7 +182,7 @@ describe('a rough draft of songs whose sound is known', () => {
     expect(recoveryOf(driven(recovery + 1, 1))).toBe(recovery + 1)
     const later = driven(recovery + 1, 1)
     expect(finishOf(later)).toBe(finish)
-    expect(later.songs[recovery + 1]!.text).toContain('energy 1 of 5')
+    expect(told(later.songs[recovery + 1]!.text)).toContain('energy 1 of 5')
   })
 
   it('is another one for another seed, and none of it depends on what is known of songs that are no longer there', () => {
@@ -205,10 +205,10 @@ describe('what is asked of a draft', () => {
     const unknown = twelveSongs('mixed', {
       sections: TEMPOS.map((_, i) => aSection(`s${i}`, { song: { ...aSong(`song${i}`), grid: undefined, lengthSeconds: 215 } as Song })),
     })
-    const ground = roughIn(unknown, { seed: 1 })!.arc[2]!
+    const ground = told(roughIn(unknown, { seed: 1 })!.arc[2]!)
     expect(ground).toMatch(/^No tempo is known, so variety decides/)
     expect(ground).not.toContain('beat')
-    expect(roughIn(twelveSongs(), { seed: 1 })!.arc[2]).toMatch(/^Tempo decides what is climbed, run, or pushed: .*beat/)
+    expect(told(roughIn(twelveSongs(), { seed: 1 })!.arc[2]!)).toMatch(/^Tempo decides what is climbed, run, or pushed: .*beat/)
   })
 
   it('follows its aim', () => {
@@ -265,14 +265,14 @@ describe('what is asked of a draft', () => {
     expect(computeRide(drafted).overall.slack).toBeGreaterThanOrEqual(0)
     expect(drafted.sections.some(({ outCount }) => outCount !== undefined && outCount % 32 === 0)).toBe(true)
     const tooMany = roughIn(twelveSongs('mixed', { slotMinutes: 20 }), { seed: 1 })!
-    expect(tooMany.arc.at(-1)).toContain('longer than the slot')
+    expect(told(tooMany.arc.at(-1)!)).toContain('over class length')
   })
 
   it('is one change, made to the ride it was proposed for only', () => {
     const ride = twelveSongs()
     const { command, ride: drafted } = roughIn(ride, { seed: 7 })!
     expect(command.apply(ride)).toBe(drafted)
-    expect(command.label).toBe('Roughed in 12 songs (draft 7)')
+    expect(told(command.label)).toBe('Drafted 12 songs (draft 7)')
     const other = twelveSongs()
     expect(command.apply(other)).toBe(other)
   })
