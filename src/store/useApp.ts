@@ -1,6 +1,10 @@
 import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
+import type { Said } from '#words/said.ts'
 import type { AppState, AppStore } from './state.ts'
+
+/** What is made anew at every look is refused. */
+export type Told<Part> = [Extract<Part, Said>] extends [never] ? Part : never
 
 const AppStoreContext = createContext<AppStore | null>(null)
 
@@ -14,7 +18,10 @@ export function useAppStore(): AppStore {
   return store
 }
 
-/** A part of the state, drawn anew when that part is another object. */
-export function useApp<Part>(select: (state: AppState) => Part): Part {
-  return useStore(useAppStore(), select)
+/**
+ * A part of the state, drawn anew when that part is another object. A text is told in the
+ * selector: one by name would be another object every time, and never stop being drawn.
+ */
+export function useApp<Part>(select: (state: AppState) => Told<Part>): Part {
+  return useStore(useAppStore(), select as (state: AppState) => Part)
 }

@@ -16,7 +16,7 @@ import { patchRide, type RidePatch } from '#plan/commands/patchRide.ts'
 import { setDatum } from '#plan/commands/setDatum.ts'
 import type { Leader, Ride } from '#plan/model.ts'
 import type { AppState, AppStore } from '#store/state.ts'
-import { useApp, useAppStore } from '#store/useApp.ts'
+import { type Told, useApp, useAppStore } from '#store/useApp.ts'
 import type { SetupPart } from '#store/viewSlice.ts'
 import type { Choice } from '#ui/Select.tsx'
 import { parseWallClock } from '#units/parseWallClock.ts'
@@ -144,7 +144,7 @@ export function RidePanel({ onShow }: { onShow?: (blockId: string) => void }) {
   )
 }
 
-const useRide = <Part,>(read: (ride: Ride) => Part): Part => useApp((state: AppState) => read(state.shown!))
+const useRide = <Part,>(read: (ride: Ride) => Told<Part>): Part => useApp<Part>((state: AppState) => read(state.shown!))
 
 const PAUSE = {
   format: (seconds: Seconds) => clock(seconds),

@@ -30,7 +30,7 @@ const EST_UNPLANNED: Seconds = 1
 export function RidersSummary({ onShow, onOpen }: Props) {
   const riders = useApp((state) => state.shownReport?.riders)
   const isEmpty = useApp((state) => state.shownReport?.blocks.length === 0)
-  const allowed = useApp((state) => state.shownReport && sayBand(state.shownReport))
+  const allowed = useApp((state) => state.shownReport && tell(sayBand(state.shownReport)))
   const unplanned = useApp((state) => state.shownReport?.overall.unplanned ?? 0)
   if (!riders || isEmpty) return null
   const { uptakePercent, heartPercent, source } = MEASURED_CLASSES
@@ -108,7 +108,7 @@ export function RidersSummary({ onShow, onOpen }: Props) {
       </div>
       {unplanned >= EST_UNPLANNED && <p className="panel-note">{words.panelsRide.unplanned({ seconds: unplanned })}</p>}
       <Button onClick={onOpen}>{words.panelsRide.changeRiders}</Button>
-      {allowed && <p className="panel-note">{tell(allowed)}</p>}
+      {allowed && <p className="panel-note">{allowed}</p>}
       <p className="panel-note">{words.panelsRide.heartNote}</p>
       {outside && <p className="panel-note">{sayOutside(riders)}</p>}
       <p className="panel-note">
