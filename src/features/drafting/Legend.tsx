@@ -1,7 +1,8 @@
 import { useAction } from '#actions/useAction.ts'
+import { riderName } from '#plan/names.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import type { ChartLine } from '#store/viewSlice.ts'
-import { words } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import type { DraftAction } from './actions/draftAction.ts'
 import { useSelectedGround } from './actions/draftGround.ts'
 import { LINES } from './actions/view/lines.ts'
@@ -11,6 +12,7 @@ export function Legend() {
   const store = useAppStore()
   const shown = useApp((state) => state.shownRider)
   const riders = useApp((state) => state.shownReport?.riders)
+  const reference = riders?.find((report) => report.reference)
   return (
     <fieldset className="legend">
       <legend className="ui-hidden">{words.drafting.lines}</legend>
@@ -22,13 +24,13 @@ export function Legend() {
       ))}
       <select aria-label={words.drafting.whoseLines} value={shown} onChange={(event) => store.getState().showRider(event.target.value)}>
         {shown === 'reference' && (
-          <option value="reference">{riders?.find(({ reference }) => reference)?.rider.name ?? words.drafting.regularRider}</option>
+          <option value="reference">{reference ? tell(riderName(reference.rider)) : words.drafting.regularRider}</option>
         )}
         {riders
           ?.filter(({ reference }) => shown !== 'reference' || !reference)
           .map(({ rider }) => (
             <option key={rider.id} value={rider.id}>
-              {rider.name}
+              {tell(riderName(rider))}
             </option>
           ))}
         <option value="all">{words.drafting.allRiders}</option>

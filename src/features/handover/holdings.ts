@@ -1,6 +1,7 @@
 import type { UNSHARED } from '#plan/link/shareable.ts'
 import { isSet, type Ride } from '#plan/model.ts'
-import { words } from '#words/words.ts'
+import { bikeName } from '#plan/names.ts'
+import { tell, words } from '#words/words.ts'
 
 /** What is never shared, in words: a field that is withheld is also said to be. */
 const KEPT = {
@@ -31,7 +32,7 @@ export function holdings(ride: Ride): Holdings {
       handover.songs({ songs: ride.sections.length, withMusic: songs.length }),
       ...(songs.some(({ fingerprint }) => fingerprint) ? [handover.fingerprints] : []),
       handover.blocks({ blocks: blocks.length, cues }),
-      handover.bike({ name: ride.bike.name }),
+      handover.bike({ name: tell(bikeName(ride.bike)) }),
       ...(ride.leaders.length > 0 ? [handover.names({ names: ride.leaders.map(({ name }) => name) })] : []),
       handover.notes,
       ...(ride.standIn ? [handover.subNotes] : []),

@@ -1,9 +1,10 @@
 import { linesByBlock } from '#engine/cues/spokenOrder.ts'
 import type { RideReport } from '#engine/report.ts'
-import type { Ride } from '#plan/model.ts'
+import type { Bike, Ride } from '#plan/model.ts'
+import { bikeName } from '#plan/names.ts'
 import { rolesOf } from '#plan/rolesOf.ts'
 import { isolated } from '#units/isolated.ts'
-import { words } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { bandOf } from './bandOf.ts'
 import type { Band, Row, SheetContents, SongClock } from './contents.ts'
 import type { LeadHands } from './handOver.ts'
@@ -88,6 +89,8 @@ export function headerFacts(ride: Ride, { overall, shownOn }: RideReport): strin
     names.level(ride),
     printed.classFrom({ minutes: ride.slotMinutes, startsAt: ride.startsAt }),
     printed.long({ seconds: overall.total, left: overall.slack }),
-    shownOn ? printed.onBike({ shown: isolated(shownOn.bike.name), own: isolated(ride.bike.name) }) : isolated(ride.bike.name),
+    shownOn ? printed.onBike({ shown: bikeWords(shownOn.bike), own: bikeWords(ride.bike) }) : bikeWords(ride.bike),
   ]
 }
+
+const bikeWords = (bike: Bike): string => isolated(tell(bikeName(bike)))

@@ -1,7 +1,8 @@
 import type { RideReport } from '#engine/report.ts'
 import type { Ride } from '#plan/model.ts'
+import { bikeName } from '#plan/names.ts'
 import { wallClockAfter } from '#units/wallClockAfter.ts'
-import { words } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { minutesWords } from './minutesWords.ts'
 
 /** One paragraph of a substitute's brief. */
@@ -29,7 +30,7 @@ const linesOf = (text: string | undefined): string[] =>
     .filter((line) => line !== '')
 
 const scaleWords = ({ bike, datum }: Ride): string =>
-  words.printed.scale({ bike: bike.name, unit: bike.unit, steps: bike.stepsPerUnit, fromBase: datum === 'base' })
+  words.printed.scale({ bike: tell(bikeName(bike)), unit: bike.unit, steps: bike.stepsPerUnit, fromBase: datum === 'base' })
 
 function mustDoOf({ startsAt, slotMinutes }: Ride, { blocks, overall }: RideReport): string[] {
   const firstHard = blocks.find(({ block }) => Math.max(block.effort.from, block.effort.to) >= HARD)
