@@ -53,7 +53,7 @@ test('half and double stand beside what was heard, and a press reads the song so
   await expect.poll(async () => Math.abs(Number(await tempo(page).inputValue()) / 62 - 1)).toBeLessThan(0.01)
   // The same file again is known, and changes nothing.
   await dropFiles(page, region(page), [await clip('clip-124.wav', 'another name.wav')])
-  await expect(hearings(page)).toHaveText(/“another name.wav” was heard before/)
+  await expect(hearings(page)).toHaveText(/“another name.wav” was recognized and linked again/)
   expect(Math.abs(Number(await tempo(page).inputValue()) / 62 - 1)).toBeLessThan(0.01)
   await expect(region(page).getByLabel(/keep it on this device \(\d+ kB\)/)).not.toBeChecked()
 })

@@ -153,7 +153,7 @@ test('a ride is saved again after this site’s data was cleared under the page,
   await openOwn(page)
   const session = await context.newCDPSession(page)
   await session.send('Storage.clearDataForOrigin', { origin: new URL(baseURL!).origin, storageTypes: 'all' })
-  await expect(page.getByText('was cleared while the page was open')).toBeVisible()
+  await expect(page.getByText('data was cleared in this browser while the page was open')).toBeVisible()
   await expect(state(page)).toHaveText(SAVED)
   await page.reload()
   await ready(page)

@@ -466,14 +466,14 @@ test('keeps the screen on, asks again after being hidden, and says so where it c
   await turn('visible')
   await expect.poll(asked).toBe(2)
   await page.getByRole('button', { name: 'start: beat 1 now' }).click()
-  await expect(page.getByText('does not keep the screen on')).toHaveCount(0)
+  await expect(page.getByText('doesn’t keep the screen on')).toHaveCount(0)
 
   await secondProfile.addInitScript(() => Object.defineProperty(navigator, 'wakeLock', { value: undefined }))
   await openRidewright(secondProfile)
   await secondProfile.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   await secondProfile.getByRole('link', { name: 'teach', exact: true }).click()
   await expect(
-    secondProfile.getByText('This browser does not keep the screen on: switch off sleep in the system’s settings.'),
+    secondProfile.getByText('This browser doesn’t keep the screen on. Turn off sleep in the system’s settings.'),
   ).toBeVisible()
 })
 

@@ -50,7 +50,7 @@ export const LEAD_ROWS: Rows = {
   'beforeClass.start': { given: onCard, sees: face, back: startedOver },
   'beforeClass.brief': {
     given: onCard,
-    sees: (page) => expect(button(page, 'beforeClass.brief')).toHaveText(/briefing from now again/),
+    sees: (page) => expect(button(page, 'beforeClass.brief')).toHaveText(/restart the welcome/),
     back: async (page) => {
       await page.keyboard.press('Space')
       await face(page)

@@ -1,3 +1,5 @@
+// What is drawn is held against what the program’s own functions say, in the language of the page.
+import '#tests/support/inEnglish.ts'
 import { type BrowserContext, test as base, expect, type Page } from '@playwright/test'
 
 export { expect }

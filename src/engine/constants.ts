@@ -12,7 +12,7 @@ export interface ConstantSpec {
 }
 
 /** Turns are those of a knob; `times` is how often a hard effort’s own length. */
-export type ConstantUnit =
+type ConstantUnit =
   | 'effort'
   | 'seconds'
   | 'minutes'
@@ -30,7 +30,7 @@ export type ConstantUnit =
  * Common practice; an instructor-training body's public position statement; a warm-up of 5 to 10 minutes at least (ACSM's
  * Complete Guide to Fitness & Health); group-exercise teaching; a fit to a general speech synthesizer; Hunt et al. 2019; 140 words per minute.
  */
-export type ConstantSource = 'practice' | 'statement' | 'session' | 'teaching' | 'voice' | 'hunt' | 'calmSpeech'
+type ConstantSource = 'practice' | 'statement' | 'session' | 'teaching' | 'voice' | 'hunt' | 'calmSpeech'
 
 const rule = (unit: ConstantUnit, value: number, min: number, max: number, source: ConstantSource = 'practice'): ConstantSpec => ({
   unit,

@@ -15,10 +15,6 @@ import { locale, ofLocale, usMeasures } from './locale.ts'
 /** A plain number, at most `decimals` places, no trailing zeros, a true minus: "127.6", in German "127,6". */
 export const number = (value: number, decimals = 2): string => pointed(formatNumber(value, decimals))
 
-/** The same with its sign always written; zero has none: "+3", "−1.5". */
-export const signed = (value: number, decimals = 2): string =>
-  `${value > 0 && number(value, decimals) !== '0' ? '+' : ''}${number(value, decimals)}`
-
 /** A large whole number in groups: "12,500", in German "12.500". */
 export const grouped = (value: number): string =>
   ofLocale('grouped', (tag) => new Intl.NumberFormat(tag, { maximumFractionDigits: 0 })).format(value)
@@ -95,22 +91,14 @@ export const ago = (amount: number, unit: 'minute' | 'hour' | 'day'): string =>
 /** A time of day, "18:30": "6:30 PM", in German "18:30". */
 export const wallClock = (time: string): string => moment(new Date(`1970-01-01T${time}:00Z`), { timeStyle: 'short', timeZone: 'UTC' })
 
-/** A mass: "70 kg", in the US "154 lb". */
-export const mass = (kilograms: number, decimals = 0): string =>
-  usMeasures ? `${number(kilograms * POUNDS, decimals)} lb` : `${number(kilograms, decimals)} kg`
-
 /** A distance to read from: "70 cm", in the US "28 in". */
 export const readingDistance = (meters: number): string =>
   usMeasures ? `${number(meters * INCHES, 0)} in` : `${number(meters * 100, 0)} cm`
 
-/** A length across a room: "6 m", in the US "20 ft". */
-export const roomLength = (meters: number): string => (usMeasures ? `${number(meters * FEET, 0)} ft` : `${number(meters, 1)} m`)
-
 /** Pounds in a kilogram: 1 lb is 0.45359237 kg exactly (NIST SP 811, appendix B). */
 export const POUNDS = 1 / 0.453_592_37
-/** Inches and feet in a meter: 1 in is 0.0254 m exactly (NIST SP 811, appendix B). */
+/** Inches in a meter: 1 in is 0.0254 m exactly (NIST SP 811, appendix B). */
 const INCHES = 1 / 0.0254
-const FEET = 1 / 0.3048
 
 /** With the locale's decimal mark instead of the point. */
 function pointed(text: string): string {

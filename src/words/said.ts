@@ -8,7 +8,7 @@ export type Catalogue = typeof en
 type Entry = string | ((values: never) => string)
 
 /** "checks.recoveryDebt": where an entry stands in the catalogue. */
-export type Path = {
+type Path = {
   [Area in keyof Catalogue & string]: {
     [Key in keyof Catalogue[Area] & string]: Catalogue[Area][Key] extends Entry ? `${Area}.${Key}` : never
   }[keyof Catalogue[Area] & string]

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatEights, formatEightsInput } from '#units/formatEights.ts'
+import { formatEightsInput } from '#units/formatEights.ts'
 import { parseEights } from '#units/parseEights.ts'
+import { measures } from '#words/en/measures.ts'
 
-describe('formatEights', () => {
+describe('a length in counts', () => {
   it.each([
     [64, 8, '8 eights'],
     [8, 8, '1 eight'],
@@ -13,7 +14,7 @@ describe('formatEights', () => {
     [48, 6, '8 sixes'],
     [6, 6, '1 six'],
   ])('%d counts in units of %d are %s', (counts, unit, text) => {
-    expect(formatEights(counts, unit)).toBe(text)
+    expect(measures.eights(counts, unit)).toBe(text)
   })
 })
 
@@ -56,7 +57,7 @@ describe('parseEights', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 4000 }), fc.constantFrom(6, 8), (counts, unit) => {
         expect(parseEights(formatEightsInput(counts, unit), unit)).toEqual({ ok: true, value: counts })
-        expect(parseEights(formatEights(counts, unit), unit)).toEqual({ ok: true, value: counts })
+        expect(parseEights(measures.eights(counts, unit), unit)).toEqual({ ok: true, value: counts })
       }),
     )
   })

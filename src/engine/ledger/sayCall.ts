@@ -4,19 +4,12 @@ import { isSingle, type LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Change, Resistance } from '#plan/model.ts'
 import type { KnobSteps } from '#units/units.ts'
 
-/** A change written small: "+¾", "−1¼", "stay". */
-export const formatChange = (steps: KnobSteps, scale: Scale, speech: Speech = english): string => speech.calls.small.change(steps, scale)
-
 /** A running total written small: "1½", "3–4", "4¼ or more", "3 or less"; "2 or so" where both ends are open. */
 export const formatTotal = (state: LedgerState, scale: Pick<Scale, 'stepsPerUnit'>, speech: Speech = english): string =>
   speech.calls.small.total(state, scale)
 
 /** The same where room is short: "4¼+" for "4¼ or more", in any language. */
 export const shortTotal = (total: string): string => total.replace(/ (?:or more|oder mehr)$/, '+')
-
-/** A total as it is spoken: "to three", "to three to four", "to at least three"; under the datum "to a quarter under base". */
-export const sayTotal = (state: LedgerState, scale: Scale, datum: 'base' | 'loose', speech: Speech = english): string =>
-  speech.calls.total(state, scale, datum)
 
 /** How a call is given: a total between two single values as the change it amounts to. */
 export type CallForm = 'stay' | 'allOff' | 'change' | 'total' | 'byFeel'

@@ -2,7 +2,6 @@ import type { RideReport } from '#engine/report.ts'
 import { contentRevision } from '#plan/document/contentRevision.ts'
 import type { TaughtBlock, TaughtClass, TaughtSection } from '#plan/kept/taught.ts'
 import type { Ride } from '#plan/model.ts'
-import { nameOfItem, nameOfSection } from '#plan/names.ts'
 import type { Day } from '#units/day.ts'
 import type { Seconds } from '#units/units.ts'
 
@@ -62,7 +61,7 @@ function runOf({ report }: Planned, index: number): SectionRun {
   return {
     seconds: thousandths(to - one),
     blocks: played.map(({ block, from, to: end }) => ({
-      name: nameOfItem(block),
+      name: block.label || block.terrain,
       terrain: block.terrain,
       posture: block.posture,
       ...(block.move && { move: block.move.name }),
@@ -80,7 +79,8 @@ function sectionOf(planned: Planned, index: number, led: SectionRun | null | und
   const changed = led != null && !alike(own, led)
   return {
     id: section.id,
-    title: nameOfSection(planned.ride, section),
+    // By its number where nobody named it: what is kept is in no language.
+    title: section.title || section.song?.title || `#${index + 1}`,
     ...(section.song?.artist && { artist: section.song.artist }),
     song: Boolean(section.song),
     outcome: led === null ? 'skipped' : changed ? 'changed' : 'taught',

@@ -16,7 +16,7 @@ export const teaching: typeof en.teaching = {
   next: 'weiter',
   nextDo: 'weiter zum nächsten Block; vor einem Song: seine Eins ist jetzt',
   again: 'noch eine Runde',
-  skipSong: 'überspringen',
+  skipSong: 'auslassen',
   skipSongAgain: 'zum Überspringen noch einmal drücken',
   skipSongDo: 'den Rest des Songs überspringen (zweimal drücken)',
   endHere: 'Stunde hier beenden',

@@ -33,7 +33,7 @@ export default function measureDrafts(set: string, { failing, printed, every = 1
       task,
       ride,
       report: computeRide(ride),
-      told: { arc: arc.map(told), songs: songs.map((song) => ({ ...song, text: told(song.text) })) },
+      told: { arc: arc.map((text) => told(text)), songs: songs.map((song) => ({ ...song, text: told(song.text) })) },
     }
   })
   const lines = CRITERIA.map((criterion) => {

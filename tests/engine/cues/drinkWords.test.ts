@@ -6,6 +6,7 @@ import type { PlayedBlock } from '#engine/played.ts'
 import { english } from '#engine/speech/english/english.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told as asTold } from '#tests/support/told.ts'
 
 /** Whether a text, announced, is one that tells riders to drink. */
 const tellsToDrink = (text: string): boolean => {
@@ -70,21 +71,22 @@ describe('a class without a drink', () => {
   const dry = (one: Ride) => computeRide(one).findings.find(({ rule }) => rule === 'water')
 
   it('has one where a cue says so, at the moment it says it', () => {
-    expect(dry(ride())?.text).toBe('No water break for 50:00. In a warm room, sooner is better.')
+    expect(asTold(dry(ride())?.text)).toBe('No water break for 50:00. In a warm room, sooner is better.')
     // Said ten seconds before the third block.
-    expect(dry(ride({ text: 'Grab a sip.' }))?.text).toContain('30:09')
-    expect(dry(ride({ text: 'Grab a sip.', moment: 'form', lead: { seconds: 300 } }))?.text).toMatch(/^No water break for 25:0\d\./)
+    expect(asTold(dry(ride({ text: 'Grab a sip.' }))?.text)).toContain('30:09')
+    expect(asTold(dry(ride({ text: 'Grab a sip.', moment: 'form', lead: { seconds: 300 } }))?.text)).toMatch(/^No water break for 25:0\d\./)
   })
 
   it('has none in a story, a preview or a comparison', () => {
-    for (const moment of ['story', 'preview'] as const) expect(dry(ride({ text: 'We stop and drink.', moment }))?.text).toContain('50:00')
-    expect(dry(ride({ text: 'Legs like water.' }))?.text).toContain('50:00')
+    for (const moment of ['story', 'preview'] as const)
+      expect(asTold(dry(ride({ text: 'We stop and drink.', moment }))?.text)).toContain('50:00')
+    expect(asTold(dry(ride({ text: 'Legs like water.' }))?.text)).toContain('50:00')
   })
 
   it('counts a marked drink as before', () => {
     const marked = ride()
     Object.assign(marked.sections[0]!.blocks, { 2: { ...aBlock('c', inSeconds(600)), water: true } })
-    expect(dry(marked)?.text).toContain('30:00')
+    expect(asTold(dry(marked)?.text)).toContain('30:00')
   })
 })
 

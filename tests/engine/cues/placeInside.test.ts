@@ -9,6 +9,7 @@ import { setSong } from '#plan/commands/setSong.ts'
 import type { Cue, Ride } from '#plan/model.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSet, aSong, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const cue = (id: string, text: string, counts: number, moment: Cue['moment'] = 'announce'): Cue => ({ id, moment, lead: { counts }, text })
 /** Two beats a second; block a from 0 to 64 s, b to 96 s. */
@@ -136,7 +137,7 @@ describe('words that come with no moment of their own', () => {
 
   it('are told when they run past the block', () => {
     const { next } = placed(rideWith([]), 'word '.repeat(100).trim(), 'form', 1)
-    expect(computeRide(next).findings.find(({ rule }) => rule === 'cueRoom')?.text).toMatch(/takes 35\.6 s to say and has 32 s\.$/)
+    expect(told(computeRide(next).findings.find(({ rule }) => rule === 'cueRoom')?.text)).toMatch(/takes 35\.6 s to say and has 32 s\.$/)
   })
 
   it('never begin before their block, however long their lead', () => {

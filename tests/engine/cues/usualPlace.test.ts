@@ -11,6 +11,7 @@ import type { Block, Cue, HouseRules, Ride } from '#plan/model.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { aBlock, aSection, aSong, countedIds, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const add: Block['resistance'] = { kind: 'change', mode: 'exact', steps: 3 }
 const cue = (moment: Cue['moment'], lead: Cue['lead'], text: string, more: Partial<Cue> = {}): Cue => ({
@@ -50,7 +51,9 @@ describe('where the studio’s rules have a cue', () => {
     it('judges an announcement that starts too late', () => {
       expect(placeOf(ride([late]))).toBeUndefined()
       const strict = ride([late], { announceCounts: 12, announceCountsMost: 24 })
-      expect(placeOf(strict)?.text).toBe('“Three quarters on.” starts 7 counts before “b”; announcements start at least 12 counts before.')
+      expect(told(placeOf(strict)?.text)).toBe(
+        '“Three quarters on.” starts 7 counts before “b”; announcements start at least 12 counts before.',
+      )
       expect(placeOf(repaired(strict))).toBeUndefined()
     })
 
@@ -73,7 +76,7 @@ describe('where the studio’s rules have a cue', () => {
   it('announceCountsMost judges an announcement that is over too early', () => {
     const early = cue('announce', { counts: 24 }, 'Three quarters on.')
     const found = placeOf(ride([early]))
-    expect(found?.text).toBe('“Three quarters on.” is over 24 counts before “b”; announcements are over at most 16 counts before.')
+    expect(told(found?.text)).toBe('“Three quarters on.” ends 24 counts before “b”; announcements end at most 16 counts before.')
     expect(leadOf(repaired(ride([early])))).toEqual({ counts: 16 })
     expect(placeOf(ride([early], { announceCountsMost: 24 }))).toBeUndefined()
   })
@@ -82,7 +85,7 @@ describe('where the studio’s rules have a cue', () => {
     it('judges an announcement off the beat', () => {
       const late = cue('announce', { seconds: 2 }, 'Three quarters on.')
       const found = placeOf(ride([late], undefined, false))
-      expect(found?.text).toBe('“Three quarters on.” starts 3.7 s before “b”; announcements start at least 8 s before.')
+      expect(told(found?.text)).toBe('“Three quarters on.” starts 3.7 s before “b”; announcements start at least 8 s before.')
       expect(placeOf(repaired(ride([late], undefined, false)))).toBeUndefined()
       expect(placeOf(ride([late], { announceSeconds: 3 }, false))).toBeUndefined()
     })
@@ -106,7 +109,7 @@ describe('where the studio’s rules have a cue', () => {
 
     it('judges a preview that starts too late', () => {
       const found = placeOf(ride([near]))
-      expect(found?.text).toMatch(/ starts 2\d counts before “b”; previews start at least 32 counts before\.$/)
+      expect(told(found?.text)).toMatch(/ starts 2\d counts before “b”; previews start at least 32 counts before\.$/)
       expect(placeOf(repaired(ride([near])))).toBeUndefined()
       expect(placeOf(ride([near], { previewCounts: 20 }))).toBeUndefined()
     })
@@ -128,7 +131,7 @@ describe('where the studio’s rules have a cue', () => {
     it('judges a count-in that is too short', () => {
       expect(placeOf(ride([counted]))).toBeUndefined()
       const strict = ride([counted], { countInCounts: 8 })
-      expect(placeOf(strict)?.text).toBe('The count-in to “b” is 4 counts; this studio counts 8 or more.')
+      expect(told(placeOf(strict)?.text)).toBe('The count-in to “b” is 4 counts; this studio counts 8 or more.')
       expect(placeOf(repaired(strict))).toBeUndefined()
     })
 

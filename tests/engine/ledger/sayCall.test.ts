@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
-import { formatChange, formatTotal, sayTotal, shortTotal } from '#engine/ledger/sayCall.ts'
+import { formatTotal, shortTotal } from '#engine/ledger/sayCall.ts'
+import { english } from '#engine/speech/english/english.ts'
 import { numberWords } from '#engine/speech/english/numberWords.ts'
 import type { Resistance } from '#plan/model.ts'
 import { sayChange } from '#tests/support/sayChange.ts'
@@ -9,6 +10,9 @@ import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide
 const scale = (unit: string, stepsPerUnit: number) => ({ unit, stepsPerUnit })
 const QUARTERS = scale('turn', 4)
 const LEVELS = scale('level', 1)
+
+const formatChange = english.calls.small.change
+const sayTotal = english.calls.total
 
 describe('a change in words', () => {
   it.each([
@@ -33,7 +37,7 @@ describe('a change in words', () => {
     [1, scale('level', 2), 'half a level on'],
     [3, scale('level', 4), 'three quarters of a level on'],
     [13, scale('gear', 10), 'one point three gears on'],
-    [-3, scale('gear', 10), 'nought point three gears off'],
+    [-3, scale('gear', 10), 'zero point three gears off'],
     [24, LEVELS, 'twenty-four levels on'],
   ])('%d of %o is %s', (steps, bike, words) => {
     expect(sayChange(steps, bike)).toBe(words)
@@ -64,7 +68,7 @@ describe('a total', () => {
     expect(sayTotal(state(12, 12, 16), QUARTERS, 'base')).toBe('to three to four')
     expect(sayTotal(state(12, 12, 12), QUARTERS, 'base')).toBe('to three')
     expect(sayTotal(state(0, 0, 0), QUARTERS, 'base')).toBe('to base')
-    expect(sayTotal(state(0, 0, 2), QUARTERS, 'loose')).toBe('to nought to a half')
+    expect(sayTotal(state(0, 0, 2), QUARTERS, 'loose')).toBe('to zero to a half')
     expect(sayTotal(state(-1, -1, -1), QUARTERS, 'base')).toBe('to a quarter under base')
     expect(sayTotal(state(9, 9, 11), LEVELS, 'loose')).toBe('to nine to eleven')
     expect(sayTotal(state(12, 12, null), QUARTERS, 'base')).toBe('to at least three')
@@ -108,7 +112,7 @@ describe('calls of a ride', () => {
 
 it('writes numbers in words', () => {
   expect([0, 7, 13, 20, 24, 99, 100, 120, 345, 1000].map(numberWords)).toEqual([
-    'nought',
+    'zero',
     'seven',
     'thirteen',
     'twenty',

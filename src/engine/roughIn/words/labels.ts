@@ -4,7 +4,7 @@ import { kindOf } from './passage.ts'
 import type { NameKey, Voice } from './voice.ts'
 
 /** What one block is called, in no language yet: its move, or how it is ridden and on what. */
-export type BlockName = { key: NameKey } | { move: string; counts: number | undefined }
+type BlockName = { key: NameKey } | { move: string; counts: number | undefined }
 
 /** Leaders count these. */
 const COUNTED: ReadonlySet<NameKey> = new Set(['push', 'standingPush', 'surge', 'standingSurge'])

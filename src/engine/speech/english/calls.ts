@@ -10,7 +10,7 @@ const POSTURES: Readonly<Record<Posture, string>> = { seated: 'sit', standing: '
 
 function total({ low, nominal, high }: LedgerState, scale: Scale, datum: 'base' | 'loose', about = ''): string {
   const place = (steps: KnobSteps): string => {
-    if (steps < 0) return `${placeWords(-steps, scale)} under ${datum === 'base' ? 'base' : 'nought'}`
+    if (steps < 0) return `${placeWords(-steps, scale)} under ${datum === 'base' ? 'base' : 'zero'}`
     return steps === 0 && datum === 'base' ? 'base' : placeWords(steps, scale)
   }
   if (low === null) return high === null ? `to about ${place(nominal)}` : `to at most ${about}${place(high)}`

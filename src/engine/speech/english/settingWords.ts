@@ -54,7 +54,7 @@ const FRACTION_WORDS: Record<string, string> = {
 
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b))
 
-/** 1.3 → "one point three", 0.05 → "nought point nought five". */
+/** 1.3 → "one point three", 0.05 → "zero point zero five". */
 function decimalWords(value: number): string {
   const [whole, places] = formatNumber(value, 3).split('.')
   const digits = [...(places ?? '')].map((digit) => numberWords(Number(digit)))

@@ -11,7 +11,7 @@ const UNITS: Readonly<Record<string, readonly [string, string]>> = {
   gear: ['Stufe', 'Stufen'],
 }
 
-export const unitWords = (unit: string): readonly [one: string, many: string] => UNITS[unit.toLowerCase()] ?? [unit, unit]
+const unitWords = (unit: string): readonly [one: string, many: string] => UNITS[unit.toLowerCase()] ?? [unit, unit]
 
 /** Parts of one as they stand before a noun ("eine halbe Umdrehung") and behind a whole ("zweieinhalb"). */
 const PARTS: Readonly<Record<string, readonly [before: string, behind: string]>> = {

@@ -228,7 +228,7 @@ describe('a repair', () => {
   ]
   it.each(none.map(([row, plan]) => [row.text, plan, row] as const))('of %j there is none, and the plan has %j', (_, plan, row) => {
     const found = noticed(saying(row))
-    expect(found?.text).toContain(`where the plan is “${plan}”`)
+    expect(toldIn(found!.text)).toContain(`where the plan is “${plan}”`)
     expect(found?.fixes).toEqual([])
   })
 })
