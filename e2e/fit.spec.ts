@@ -97,7 +97,10 @@ test('the 30-minute version of a 45-minute class, by keyboard, is a ride of its 
   await expect(page.getByText('saved', { exact: true })).toBeVisible()
   await page.reload()
   await ready(page)
-  await page.locator('.panel').getByRole('button', { name: /^made from Ridge and Return/ }).click()
+  await page
+    .locator('.panel')
+    .getByRole('button', { name: /^made from Ridge and Return/ })
+    .click()
   await expect.poll(() => seconds(page)).toBeGreaterThan(43 * 60)
 })
 

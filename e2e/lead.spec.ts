@@ -472,9 +472,7 @@ test('keeps the screen on, asks again after being hidden, and says so where it c
   await openRidewright(secondProfile)
   await secondProfile.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
   await secondProfile.getByRole('link', { name: 'teach', exact: true }).click()
-  await expect(
-    secondProfile.getByText('This browser doesn’t keep the screen on. Turn off sleep in the system’s settings.'),
-  ).toBeVisible()
+  await expect(secondProfile.getByText('This browser doesn’t keep the screen on. Turn off sleep in the system’s settings.')).toBeVisible()
 })
 
 test('has no barriers, on its card and while leading, dark in a light page', async ({ page }) => {

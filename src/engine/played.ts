@@ -2,6 +2,7 @@ import type { CallForm } from '#engine/ledger/sayCall.ts'
 import type { LedgerState } from '#plan/ledger/ledgerState.ts'
 import type { Block, Foot, SetBlock, StrikesPerBeat } from '#plan/model.ts'
 import type { Counts, Rpm, Seconds, StepRange } from '#units/units.ts'
+import type { Text } from '#words/said.ts'
 
 type SpanKind = 'briefing' | 'leadIn' | 'block' | 'openTail' | 'clearUp'
 
@@ -89,9 +90,9 @@ interface LedgerReading {
   /** The total written smallest: "~13", "~11–13", "feel". */
   readonly small: string
   /** What the total feels like: "solid hill". */
-  readonly feel: string
+  readonly feel: Text
   /** What rounding to a whole step does to the power, or why there is no reading. */
-  readonly rounding: string
+  readonly rounding: Text
   /** The checkpoint: "about 11–13". */
   readonly checkpoint?: string
 }

@@ -40,9 +40,8 @@ export function formatSignedSetting(steps: KnobSteps, stepsPerUnit: number): str
   return `${steps > 0 ? '+' : ''}${formatSetting(steps, stepsPerUnit)}`
 }
 
-/** A range of settings: "1½–2"; "−½ to ½" where a minus would meet the dash; "3 or more"; one value where both are equal. */
-export function formatSettingRange({ from, to, orMore }: StepRange, stepsPerUnit: number): string {
-  if (orMore) return `${formatSetting(from, stepsPerUnit)} or more`
+/** A range of settings: "1½–2"; "−½ to ½" where a minus would meet the dash; one value where both are equal. */
+export function formatSettingRange({ from, to }: Pick<StepRange, 'from' | 'to'>, stepsPerUnit: number): string {
   if (from === to) return formatSetting(from, stepsPerUnit)
   const joint = from < 0 || to < 0 ? ' to ' : '–'
   return `${formatSetting(from, stepsPerUnit)}${joint}${formatSetting(to, stepsPerUnit)}`

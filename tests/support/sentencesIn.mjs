@@ -20,6 +20,9 @@ const NO_TEXT =
 function isText(text) {
   const bare = text.replace(/\{\}/g, ' ').trim()
   if (/^[a-z][\w-]*(?:\.[\w-]+)+$/.test(bare) || /^[#./@a-z][\w-]*[/:#][^ ]*$/i.test(bare)) return false
+  // Keys and the beginnings of keys, selectors, and markup.
+  if (/^[a-z][\w]*\.$/.test(bare) || /^[\w.]*\{\}?[\w.]*$|^\{\}(?:\.[\w]+|\.\{\})+$|^[\w]+\.\{\}$/.test(text)) return false
+  if (/^[.@#[<&·]|^color-mix\(|, \[|\[role=/.test(text)) return false
   if (/^(?:[a-z]+-[\w-]+ ?)+$|^[a-z][\w-]*-[\w-]* /.test(bare)) return false
   return (
     /\p{L}{2,}[’']?\p{L}*[,.:;!?]? +[“„(]?\p{L}{2}|\p{L}{3,}[.!?…]$|^\p{L}{3,} $|^ \p{L}{3,}/u.test(text.replace(/\{\}/g, '')) &&

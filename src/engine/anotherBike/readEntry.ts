@@ -2,9 +2,9 @@ import type { LedgerEntry, PlayedBlock } from '#engine/played.ts'
 import type { SpokenCalls } from '#engine/speech/speech.ts'
 import { atTotal, inRange, type LedgerState, sameState } from '#plan/ledger/ledgerState.ts'
 import type { Bike } from '#plan/model.ts'
-import { formatNumber } from '#units/formatNumber.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { KnobSteps, Rpm } from '#units/units.ts'
+import { say, type Text } from '#words/said.ts'
 import { paceOf } from './paceOf.ts'
 import type { ShownOn, TotalOnBike } from './readTotal.ts'
 
@@ -27,7 +27,7 @@ export interface StateWords {
   small: string
   spoken: string
   feel: string
-  rounding: string
+  rounding: Text
   /** Beyond what can be read there. */
   isByFeel: boolean
 }
@@ -44,7 +44,7 @@ export function readEntry(played: PlayedBlock, standing: Pick<StateWords, 'small
   const { calls } = context
   const { small } = calls
   if (block.resistance.kind === 'allOff')
-    return { ...ledger, total: small.allOff, reading: { small: 'off', feel: 'no resistance', rounding: '' } }
+    return { ...ledger, total: small.allOff, reading: { small: 'off', feel: say('figures.noResistance'), rounding: '' } }
   const rpm = paceOf(played, context.quietRpm)
   const words = wordsOfState(ledger.after, rpm, context)
   const stays = words.small === standing.small && (!words.isByFeel || sameState(ledger.before, ledger.after))
@@ -73,7 +73,7 @@ export const BY_FEEL = 'feel'
 export function wordsOfState({ low, nominal, high }: LedgerState, rpm: Rpm, { on, read, calls }: EntryContext): StateWords {
   const aim = read(nominal, rpm)
   if (aim.kind === 'byFeel') {
-    const rounding = `${aim.side === 'above' ? 'above' : 'below'} what the bikes were measured for`
+    const rounding = say('figures.beyondMeasured', { above: aim.side === 'above' })
     const { byFeel } = calls.small
     return { total: byFeel, small: BY_FEEL, spoken: byFeel, feel: aim.feel, rounding, isByFeel: true }
   }
@@ -103,11 +103,11 @@ function smallest(state: LedgerState, bike: Bike, { small }: SpokenCalls): strin
   return high === null ? `~${formatSetting(low ?? state.nominal, bike.stepsPerUnit)}+` : `~${small.total(state, bike)}`
 }
 
-/** "rounded: 6 W more", "rounded: as many watts" */
-function roundingWords({ wattsOff }: Extract<TotalOnBike, { kind: 'reading' }>): string {
+/** "6 W more by rounding", "the same watts" */
+function roundingWords({ wattsOff }: Extract<TotalOnBike, { kind: 'reading' }>): Text {
   const watts = Math.round(wattsOff)
-  if (watts === 0) return 'the same watts'
-  return `${formatNumber(Math.abs(watts), 0)} W ${watts > 0 ? 'more' : 'less'} by rounding`
+  if (watts === 0) return say('figures.sameWatts')
+  return say('figures.byRounding', { watts: Math.abs(watts), more: watts > 0 })
 }
 
 function callOf(

@@ -29,7 +29,7 @@ export function taughtOf(planned: Planned, when: TaughtWhen, led: Planned = plan
   return {
     ...when,
     rideId: ride.id,
-    title: ride.title || 'untitled ride',
+    title: ride.title || '–',
     revision: contentRevision(ride),
     room: ride.location ?? '',
     slotMinutes: ride.slotMinutes,

@@ -111,6 +111,8 @@ export interface Told {
   seated: (text: string) => boolean
   /** What the resistance feels like. */
   feel: (text: string) => boolean
+  /** How the body does it. */
+  form: (text: string) => boolean
   /** How hard it is going to be. */
   effort: (text: string) => boolean
   /** A length in music instead of time. */
@@ -135,6 +137,8 @@ interface SpokenNames {
 export interface SpokenSentences {
   /** Form points to begin with; meant to be replaced by the leader's own. */
   readonly formPoints: readonly string[]
+  /** How a move is done, for when it is first shown. */
+  moveForm: (move: string) => string
   /** The last words of a class. */
   readonly closing: string
   /** What holds for every rider, said before the first song. */

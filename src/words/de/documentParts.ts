@@ -172,7 +172,7 @@ export const FIELDS: typeof en.FIELDS = {
   'riders.name': 'Name',
   'riders.massKg': 'Gewicht',
   'riders.age': 'Alter',
-  'riders.vo2max': 'VO₂max',
+  'riders.vo2max': 'VO2max',
   'riders.criticalPower': 'Critical Power',
   'riders.wPrime': 'Arbeitskapazität',
   'riders.restingHr': 'Ruheherzfrequenz',

@@ -27,7 +27,7 @@ const QUANTITIES: Readonly<Record<Exclude<Quantity, 'mass'>, Named>> = {
   stepsPerUnit: named('Die Zahl der Rasten', 'pro Einheit', '4 für Vierteldrehungen'),
   power: named('Die Leistung', 'Watt', '110'),
   age: named('Das Alter', 'Jahren', '37'),
-  vo2max: named('Die VO₂max', 'ml/kg/min', '40'),
+  vo2max: named('Die VO2max', 'ml/kg/min', '40'),
   criticalPower: named('Die kritische Leistung', 'Watt', '165'),
   wPrime: named('Die Reserve', 'kJ', '14'),
   restingHr: named('Der Ruhepuls', 'bpm', '62'),

@@ -1,5 +1,5 @@
 import type { en } from '#words/en/index.ts'
-import { duration, number, percent, plural } from '#words/forms.ts'
+import { duration, number, percent, plural, setting } from '#words/forms.ts'
 import { measures } from './measures.ts'
 
 const FEELS = {
@@ -40,4 +40,10 @@ export const figures: typeof en.figures = {
     if (calibrate) return `${held} Kalibriere das Rad über seine Watt, um sie zu verengen.`
     return test ? `${held} Trag Testergebnisse der Fahrer ein, um sie zu verengen.` : held
   },
+
+  noResistance: 'kein Widerstand',
+  sameWatts: 'gleich viele Watt',
+  byRounding: ({ watts, more }) => `${number(watts, 0)} W ${more ? 'mehr' : 'weniger'} durch Runden`,
+  beyondMeasured: ({ above }) => `${above ? 'über' : 'unter'} dem, wofür die Räder gemessen sind`,
+  youRide: ({ steps, stepsPerUnit }) => `du ${setting(steps, stepsPerUnit)}`,
 }

@@ -7,7 +7,7 @@ const NUMBERS = {
   massKg: { name: 'Gewicht', unit: '', means: 'Dieselben Watt kosten schwerere Fahrer pro Kilogramm weniger von ihrer Reserve.' },
   age: { name: 'Alter', unit: 'Jahre', means: 'Bestimmt die maximale Herzfrequenz, wenn keine bekannt ist.' },
   vo2max: {
-    name: 'VO₂max',
+    name: 'VO2max',
     unit: 'ml/kg/min',
     means:
       'So viel Sauerstoff kann der Körper höchstens nutzen: Geschätzte Belastung und Herzfrequenz sind Anteile davon. Viele Erwachsene liegen zwischen 25 und 50.',

@@ -170,7 +170,7 @@ export const FIELDS = {
   'riders.name': 'the name',
   'riders.massKg': 'the weight',
   'riders.age': 'the age',
-  'riders.vo2max': 'the VO₂ max',
+  'riders.vo2max': 'the VO2 max',
   'riders.criticalPower': 'the critical power',
   'riders.wPrime': 'the work capacity',
   'riders.restingHr': 'the resting heart rate',

@@ -29,7 +29,7 @@ const QUANTITIES: Readonly<Record<Exclude<Quantity, 'mass'>, Named>> = {
   stepsPerUnit: named('The number of steps', 'per unit', '4 for quarter turns'),
   power: named('Power', 'watts', '110'),
   age: named('Age', 'years', '37'),
-  vo2max: named('VO₂ max', 'mL/kg/min', '40'),
+  vo2max: named('VO2 max', 'mL/kg/min', '40'),
   criticalPower: named('Critical power', 'watts', '165'),
   wPrime: named('The reserve', 'kJ', '14'),
   restingHr: named('Resting heart rate', 'bpm', '62'),

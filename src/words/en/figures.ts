@@ -1,4 +1,4 @@
-import { duration, number, percent, plural } from '#words/forms.ts'
+import { duration, number, percent, plural, setting } from '#words/forms.ts'
 import { type KnobSize, measures } from './measures.ts'
 
 /** What the feels are like that a rider can find on any bike. */
@@ -57,4 +57,12 @@ export const figures = {
     if (calibrate) return `${held} Calibrate the bike by its watts to narrow them.`
     return test ? `${held} Enter riders’ test results to narrow them.` : held
   },
+
+  /** On another bike: what a reading comes to. */
+  noResistance: 'no resistance',
+  sameWatts: 'the same watts',
+  byRounding: ({ watts, more }: { watts: number; more: boolean }) => `${number(watts, 0)} W ${more ? 'more' : 'less'} by rounding`,
+  beyondMeasured: ({ above }: { above: boolean }) => `${above ? 'above' : 'below'} what the bikes were measured for`,
+  /** What the instructor rides beside what the class is told. */
+  youRide: ({ steps, stepsPerUnit }: { steps: number; stepsPerUnit: number }) => `you ${setting(steps, stepsPerUnit)}`,
 }

@@ -8,7 +8,7 @@ const NUMBERS = {
   massKg: { name: 'weight', unit: '', means: 'The same watts cost a heavier rider less of the reserve per kilogram.' },
   age: { name: 'age', unit: 'years', means: 'Sets the max heart rate where none is known.' },
   vo2max: {
-    name: 'VO₂ max',
+    name: 'VO2 max',
     unit: 'mL/kg/min',
     means: 'The most oxygen the rider can use: estimated effort and heart rate are shares of it. Many adults are between 25 and 50.',
   },

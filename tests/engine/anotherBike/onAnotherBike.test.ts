@@ -77,7 +77,7 @@ describe('a ride shown on another bike', () => {
     }
     const report = shown(rideOf(change(4), change(1)), coarse)
     expect(report.blocks[1]!.ledger).toMatchObject({ call: 'stay', change: 'stay' })
-    expect(report.blocks[1]!.ledger.reading!.rounding).toMatch(/^\d+ W less by rounding$/)
+    expect(told(report.blocks[1]!.ledger.reading!.rounding)).toMatch(/^\d+ W less by rounding$/)
     expect(report.cues.changes.find(({ block }) => block === 1)?.kinds ?? []).not.toContain('resistance')
   })
 

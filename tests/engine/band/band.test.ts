@@ -7,6 +7,7 @@ import type { Rider } from '#plan/riderModel.ts'
 import { demoRide } from '#tests/support/demoRides.ts'
 import { blocksOnly } from '#tests/support/reported.ts'
 import { inSeconds } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 
 const spark = demoRide('spark')
 const REGULAR = DEFAULT_RIDERS[1]!
@@ -86,12 +87,12 @@ describe('a band', () => {
   })
 
   it('says what it allows for, and what would narrow it', () => {
-    const words = (ride: Ride) => sayBand(computeRide(ride))
+    const words = (ride: Ride) => told(sayBand(computeRide(ride)))
     expect(words(riding({}))).toBe(
-      'Ranges hold nine of ten such riders: they allow for 30 % either way in the watts of a bike nobody has calibrated, 10 % in what riders can do, and what the models leave open. Calibrate the bike by its watts and enter what riders reached in a test to narrow them.',
+      'Ranges hold for nine of ten such riders: they allow for 30% either way in the watts of a bike nobody has calibrated, 10% in what riders can do, and what the models leave open. Calibrate the bike by its watts and enter riders’ test results to narrow them.',
     )
     expect(words(riding({ points: OWN, calibration: 'watts' }, { basis: 'tested' }))).toBe(
-      'Ranges hold nine of ten such riders: they allow for 10 % either way in the bike’s watts, 5 % in what riders can do, and what the models leave open.',
+      'Ranges hold for nine of ten such riders: they allow for 10% either way in the bike’s watts, 5% in what riders can do, and what the models leave open.',
     )
   })
 

@@ -97,7 +97,7 @@ describe('one rule’s fix is not another’s finding', () => {
       resistance: { kind: 'change', mode: 'exact', steps: 3, checkpoint },
     })
     const ride = rideWith([aBlock('a', { resistance: at(0) }), toldBlock, aBlock('c', { resistance: at(0) })])
-    expect(told(of(ride, 'intentAgainstDemand', 'b')!.text)).toContain('riders are told that they should be at ½–¾ there.')
+    expect(told(of(ride, 'intentAgainstDemand', 'b')!.text)).toContain('riders are told they should be at ½–¾ there.')
     const tooMuch = { kind: 'change', mode: 'exact', steps: 8, checkpoint: { from: 8, to: 9 } } as const
     const jump = rideWith([aBlock('a', { resistance: at(0) }), aBlock('b', { resistance: tooMuch }), aBlock('c', { resistance: at(0) })])
     expect(of(jump, 'largestAdded')!.fixes).toEqual([])

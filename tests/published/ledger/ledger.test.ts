@@ -3,6 +3,7 @@ import { computeRide } from '#engine/computeRide.ts'
 import type { Resistance, Ride } from '#plan/model.ts'
 import { checkRows } from '#tests/support/publishedRows.ts'
 import { aBlock, aSection, inSeconds, smallRide } from '#tests/support/smallRide.ts'
+import { told } from '#tests/support/told.ts'
 import { formatSignedSetting } from '#units/formatSetting.ts'
 import rows from './rows.json' with { type: 'json' }
 
@@ -49,7 +50,7 @@ function repairOf({ nominal, from, to }: Inputs): number {
   const repaired = computeRide(fixes[0]!.command.apply(ride))
   expect(repaired.findings.filter(({ rule }) => rule.startsWith('checkpoint'))).toEqual([])
   const turns = (repaired.overall.endsAt.nominal - overall.endsAt.nominal) / STEPS
-  expect(text).toContain(`misses by ${formatSignedSetting(turns * STEPS, STEPS)}.`)
+  expect(told(text)).toContain(`off by ${formatSignedSetting(turns * STEPS, STEPS)}.`)
   return turns
 }
 

@@ -13,6 +13,15 @@ function lengthWords(seconds: Seconds): string {
 
 const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
+/** Points for the moves rooms do most; own words. */
+const MOVE_FORMS: readonly (readonly [move: RegExp, text: string])[] = [
+  [/jump|lift|rise/, 'Light hands, land soft.'],
+  [/travel|back/, 'Hips back over the saddle, long spine.'],
+  [/press|push-up/, 'Elbows soft, weight on the legs.'],
+  [/lean|sway|corner/, 'Shoulders move, hips stay over the pedals.'],
+  [/crunch|pulse/, 'Small and from the middle, breathe out.'],
+]
+
 export const sentences: SpokenSentences = {
   formPoints: [
     'Drop the shoulders.',
@@ -22,6 +31,7 @@ export const sentences: SpokenSentences = {
     'Push and pull, round circles.',
     'Chest open, breathe low.',
   ],
+  moveForm: (move) => MOVE_FORMS.find(([name]) => name.test(move))?.[1] ?? 'Slow and small first, then on the beat.',
   closing: 'Legs still, wheel stopped, both sides equal. Thank you, and well ridden.',
   inTheRoom: 'Every change starts from your own base, staying in the saddle is always an option, and you stop if you are dizzy.',
   atHome: 'Your bike is not mine, so go by the feel I describe, stay in the saddle whenever you like, and stop if you are dizzy.',

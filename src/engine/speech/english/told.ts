@@ -42,6 +42,10 @@ const EFFORT =
   /\b(?:hard|harder|strong|heavy|push|surge|sprint|attack|climb|go|own it|all out|everything|effort|of ten|breathless|rise|up|summit|finish|home)\b/i
 const RISING = /\b(?:up|rise|stand|standing|out of the saddle)\b/i
 
+/** What of the body a form point names. */
+const BODY =
+  /\b(?:hands?|elbows?|arms?|shoulders?|chest|spine|back|core|hips?|knees?|heels?|toes|chin|head|neck|land(?:ing)?|breathe|tall|soft)\b/i
+
 /** What English words tell beside their numbers, in a leader's common words. */
 export const told: Told = {
   /** Clause by clause. Precision first: water in a comparison and a drink that is promised for later are none. */
@@ -64,6 +68,7 @@ export const told: Told = {
     const rest = text.replace(OF_THE_BODY, ' ')
     return RESISTANCE.test(rest) || BREATH.test(rest)
   },
+  form: (text) => BODY.test(text),
   effort: (text) => EFFORT.test(text),
   music: (text) => MUSIC.test(text),
   rising: (text) => text.search(RISING),

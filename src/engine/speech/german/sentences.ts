@@ -15,6 +15,15 @@ function lengthWords(seconds: Seconds): string {
 
 const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
+/** Points for the moves rooms do most; own words. */
+const MOVE_FORMS: readonly (readonly [move: RegExp, text: string])[] = [
+  [/jump|lift|rise|sprung|sprünge|hoch/, 'Hände leicht, weich landen.'],
+  [/travel|back|zurück/, 'Hüfte zurück über den Sattel, Rücken lang.'],
+  [/press|push-up|liegestütz/, 'Ellbogen weich, Gewicht auf den Beinen.'],
+  [/lean|sway|corner|seit|kurve/, 'Schultern bewegen sich, Hüfte bleibt über den Pedalen.'],
+  [/crunch|pulse|puls/, 'Klein und aus der Mitte, ausatmen.'],
+]
+
 export const sentences: SpokenSentences = {
   formPoints: [
     'Schultern tief.',
@@ -24,6 +33,7 @@ export const sentences: SpokenSentences = {
     'Drücken und ziehen, runder Tritt.',
     'Brust auf, tief atmen.',
   ],
+  moveForm: (move) => MOVE_FORMS.find(([name]) => name.test(move))?.[1] ?? 'Erst langsam und klein, dann auf den Beat.',
   closing: 'Beine still, Rad steht, beide Seiten gleich. Danke, stark gefahren.',
   inTheRoom:
     'Jede Ansage zählt von deinem eigenen Grundwiderstand, im Sattel bleiben geht immer, und wenn dir schwindlig wird, hörst du auf.',

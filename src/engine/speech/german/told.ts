@@ -30,6 +30,10 @@ const EFFORT =
   /(?<!\p{L})(?:hart|härter|stark|schwer|push|pushen|antritt|sprint|attacke|berg|los|alles|vollgas|belastung|von zehn|von 10|atemlos|hoch|gipfel|finale|ziel|drück\p{L}*|gas)(?!\p{L})/iu
 const RISING = /(?<!\p{L})(?:hoch|aufstehen|auf(?:ge)?standen|steht auf|steh auf|stehend|stehen|aus dem sattel)(?!\p{L})/iu
 
+/** What of the body a form point names. */
+const FORM =
+  /(?<!\p{L})(?:hände?|hand|ellbogen|arme?|schultern?|brust|wirbelsäule|rücken|rumpf|hüften?|knie|fersen?|zehen|kinn|kopf|nacken|landen?|atme[nt]?|aufrecht|weich)(?!\p{L})/iu
+
 /** What German words tell beside their numbers, in a leader's common words. */
 export const told: Told = {
   drink: (text) =>
@@ -49,6 +53,7 @@ export const told: Told = {
     const rest = text.replace(OF_THE_BODY, ' ')
     return RESISTANCE.test(rest) || BREATH.test(rest)
   },
+  form: (text) => FORM.test(text),
   effort: (text) => EFFORT.test(text),
   music: (text) => MUSIC.test(text),
   rising: (text) => text.search(RISING),

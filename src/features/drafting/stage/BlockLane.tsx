@@ -8,7 +8,7 @@ import type { RideReport } from '#engine/report.ts'
 import { isSet, type Ride } from '#plan/model.ts'
 import type { Stretch } from '#units/units.ts'
 import { duration } from '#words/forms.ts'
-import { words } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 import { BlockCard, speakBlock } from './BlockCard.tsx'
 import { DragHandle } from './drag/DragHandle.tsx'
 import { reaches } from './drawnStretch.ts'
@@ -159,8 +159,8 @@ const firstWords = (lines: readonly CueLine[]): string => lines.find(({ cue }) =
 function cardOf(played: PlayedBlock, ride: Ride, report: RideReport, scale: TimeScale, mark: LeaderMark | undefined, shaky: boolean) {
   const place = placeOf(played, report, scale, mark, shaky)
   // A reading on another bike is only about right: what it feels like says more than that it is the new total.
-  const change = played.ledger.reading?.feel ?? played.ledger.change
-  const own = place.width >= ROOM_FOR_OWN ? sayOwnTotal(played, ride.bike) : ''
+  const change = tell(played.ledger.reading?.feel ?? played.ledger.change)
+  const own = place.width >= ROOM_FOR_OWN ? tell(sayOwnTotal(played, ride.bike)) : ''
   return {
     ...place,
     total: played.ledger.reading?.small ?? played.ledger.total,

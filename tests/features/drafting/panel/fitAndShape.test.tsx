@@ -205,7 +205,7 @@ describe('the shape of the class', () => {
   it('is said in plain words, with how hard it is for its level', () => {
     openRide(demoRide('ridge'))
     const shape = panel.host.querySelector('[aria-label="shape"]')!.textContent!
-    expect(shape).toContain('Two peaks, the last hardest bout at 86 %')
+    expect(shape).toContain('2 peaks, the last of the hardest efforts at 86% of the ride')
     expect(shape).toContain('24% of the riding at 7 or more; work : easy 0.44 : 1')
     expect(shape).toContain('36 of 100, within the 30 to 60 typical of a mixed class')
   })

@@ -111,7 +111,7 @@ describe('the riders, in short', () => {
     const { energy, band } = panel.store.getState().report!.riders[1]!
     const tens = (kcal: number) => 10 * Math.round(kcal / 10)
     expect(text).toContain(`${tens(energy.kcal)}${tens(band.energy.low)}–${tens(band.energy.high)}`)
-    expect(text).toContain('they allow for 30 % either way in the watts of a bike nobody has calibrated')
+    expect(text).toContain('they allow for 30% either way in the watts of a bike nobody has calibrated')
     expect(text).toMatch(/9:16 of 41:29 minutes of the new rider are outside the 50 to 200 watts/)
     expect(text).toContain('Plans read lower than measured classes')
     expect(text).toContain('52–88% of maximal oxygen uptake and 65–90% of maximal heart rate')

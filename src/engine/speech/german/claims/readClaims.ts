@@ -1,18 +1,10 @@
-import type { Bound, Claim, Meaning, Slot, Subject, Unit } from '#engine/cues/claims/claim.ts'
+import type { Claim, Meaning, Slot } from '#engine/cues/claims/claim.ts'
 import type { Token } from '#engine/cues/tokens.ts'
-import { ADDING, BETWEEN, EASY, HARD, knownKind, LESS, LEVEL, MORE, MUSIC, PART_OF_TURN, POSTURE, SILENT, TIMES, TURN } from './lexicon.ts'
-import { type NumberPhrase, numberAt, ordinalOf } from './numberAt.ts'
-
-/** A text as its claims are read. */
-interface Reader {
-  tokens: readonly Token[]
-  unit: string
-  /** Whether nothing is claimed at a token. */
-  silent: readonly boolean[]
-}
-
-/** What is read at a token, and the token to read on at; null where it is not meant. */
-type Rule = (reader: Reader, at: number) => { claims: readonly Claim[]; next: number } | null
+import { ADDING, BETWEEN, knownKind, LESS, LEVEL, MORE, PART_OF_TURN, SILENT, TURN } from './lexicon.ts'
+import { numberAt } from './numberAt.ts'
+import { after, before, claim, clauseOf, closes, endsAt, one, type Reader, type Rule, range, wholeSlot, wordAt } from './reader.ts'
+import { readMusic, readTime } from './readLength.ts'
+import { readRow } from './readRow.ts'
 
 const RULES: readonly Rule[] = [readStay, readShare, readEffort, readCadence, readMove, readChange, readTotal, readTime, readMusic, readRow]
 
@@ -76,27 +68,6 @@ function afterCounting(tokens: readonly Token[], at: number): number {
   return length >= 3 ? at + length : at
 }
 
-const wordAt = ({ tokens }: Reader, at: number): string => tokens[at]?.word ?? ''
-const endsAt = ({ tokens }: Reader, at: number): boolean => tokens[at]?.ends ?? true
-/** The word after a token in the same clause, and the one before it; empty where the clause ends or begins. */
-const after = (reader: Reader, at: number): string => (endsAt(reader, at) ? '' : wordAt(reader, at + 1))
-const before = (reader: Reader, at: number): string => (at === 0 || endsAt(reader, at - 1) ? '' : wordAt(reader, at - 1))
-
-/** The words of a clause, up to a token and from it on. */
-function clauseOf(reader: Reader, at: number): string[] {
-  let from = at
-  while (from > 0 && !endsAt(reader, from - 1)) from--
-  let to = at
-  while (!endsAt(reader, to)) to++
-  return reader.tokens.slice(from, to + 1).map(({ word }) => word)
-}
-
-function claim({ tokens }: Reader, first: number, last: number, meanings: Claim['meanings'], slots: readonly Slot[] = []): Claim {
-  return { from: tokens[first]!.from, to: tokens[last]!.to, meanings, slots }
-}
-const range = ({ tokens }: Reader, first: number, last: number) => ({ from: tokens[first]!.from, to: tokens[last]!.to })
-const one = (next: number, ...claims: Claim[]) => ({ claims, next })
-
 /** "Widerstand bleibt", "gleicher Widerstand", "Widerstand halten". */
 function readStay(reader: Reader, at: number): ReturnType<Rule> {
   const [word, next] = [wordAt(reader, at), after(reader, at)]
@@ -135,12 +106,6 @@ function readEffort(reader: Reader, at: number): ReturnType<Rule> {
     claim(reader, at, end - 1, [{ about: 'effort', low: number.value, high: number.value }], [wholeSlot(reader, start, number)]),
   )
 }
-
-const wholeSlot = (reader: Reader, at: number, number: NumberPhrase, per = 1, noun?: number): Slot => ({
-  ...range(reader, at, number.next - 1),
-  figure: 'low',
-  form: { as: 'number', figures: number.figures, per, ...(noun !== undefined && { noun: range(reader, noun, noun) }) },
-})
 
 /** Nobody turns a knob so far, and no legs go so slowly. */
 const LEAST_RPM = 40
@@ -273,171 +238,4 @@ function readTotal(reader: Reader, at: number): ReturnType<Rule> {
   const slots: Slot[] = high ? [low.slot, { ...high.slot, figure: 'high' }] : [low.slot]
   const meaning: Meaning = { about: 'total', low: low.value, high: last.value }
   return one(last.next, claim(reader, start, last.next - 1, [meaning], slots))
-}
-
-/** True where what ends at a token belongs to no noun after it. */
-const closes = (reader: Reader, last: number): boolean => {
-  const word = after(reader, last)
-  return word === '' || /^(?:und|dann|hoch|runter|rauf|zurück|gehen|drehen|jetzt)$/.test(word)
-}
-
-/** "dreißig Sekunden", "anderthalb Minuten", "1:30": seconds, and the token after it. */
-function timeAt(reader: Reader, at: number): { seconds: number; next: number; slot: Slot } | null {
-  const { tokens } = reader
-  const clock = /^(\d{1,2}):(\d{2})$/.exec(wordAt(reader, at))
-  const slot = (last: number, figures: boolean, unit: 'seconds' | 'minutes' | 'clock'): Slot => ({
-    ...range(reader, at, last),
-    figure: 'low',
-    form: { as: 'duration', figures, unit, adjective: false },
-  })
-  if (clock) return { seconds: Number(clock[1]) * 60 + Number(clock[2]), next: at + 1, slot: slot(at, true, 'clock') }
-  const number = numberAt(tokens, at)
-  if (!number || endsAt(reader, number.next - 1)) return null
-  const per = TIMES.get(wordAt(reader, number.next))
-  if (per === undefined) return null
-  return { seconds: number.value * per, next: number.next + 1, slot: slot(number.next, number.figures, per === 60 ? 'minutes' : 'seconds') }
-}
-
-function readTime(reader: Reader, at: number): ReturnType<Rule> {
-  const time = timeAt(reader, at)
-  if (!time || time.seconds <= 0) return null
-  const isClock = time.slot.form.as === 'duration' && time.slot.form.unit === 'clock'
-  // "1:30" alone may be a time of day.
-  if (isClock && !/^(?:noch|für|letzten)$/.test(before(reader, at))) return one(time.next)
-  return lasting(reader, at, time.next, 'seconds', time.seconds, [time.slot])
-}
-
-/** "zwei Achter", "sechzehn Zählzeiten", "vier Takte", "eine Phrase"; and "in acht" of what comes on the beat. */
-function readMusic(reader: Reader, at: number): ReturnType<Rule> {
-  const number = numberAt(reader.tokens, at)
-  if (!number || number.fraction) return null
-  const noun = endsAt(reader, number.next - 1) ? '' : wordAt(reader, number.next)
-  const music = MUSIC.get(noun)
-  if (music) {
-    const slot = wholeSlot(reader, at, number, music.per, number.next)
-    return lasting(reader, at, number.next + 1, music.unit, number.value * music.per, [slot])
-  }
-  const isIn = before(reader, at) === 'in' && [4, 8, 16, 32].includes(number.value) && closes(reader, number.next - 1)
-  if (!isIn) return null
-  const meaning: Meaning = { about: 'until', unit: 'counts', low: number.value, high: number.value, value: number.value } as Meaning
-  return one(number.next, claim(reader, at, number.next - 1, [meaning], [wholeSlot(reader, at, number)]))
-}
-
-/** What a length of time or music is said of, by the words around it. */
-function lasting(reader: Reader, at: number, next: number, unit: Unit, value: number, slots: readonly Slot[]): ReturnType<Rule> {
-  const lead = before(reader, at)
-  const behind = after(reader, next - 1)
-  const left: Meaning = { about: 'left', unit, value }
-  const length = (on: Subject, bound?: Bound): Meaning => ({
-    about: 'length',
-    unit,
-    low: value,
-    high: value,
-    ...(Object.keys(on).length > 0 && { on }),
-    ...(bound && { bound }),
-  })
-  const claimed = (...meanings: Claim['meanings']) => one(next, claim(reader, at, next - 1, meanings, slots))
-  if (/^(?:geschafft|vorbei|rum|hinter|gefahren)$/.test(behind) || lead === 'seit') {
-    return unit === 'seconds' ? claimed({ about: 'gone', value }) : one(next)
-  }
-  if (lead === 'in') return claimed({ about: 'until', unit, value } as Meaning)
-  if (behind === 'bis' || lead === 'bis') return claimed({ about: 'until', unit, value, ...targetAfter(reader, next) } as Meaning)
-  if (/^(?:noch|letzten|letzte|übrig)$/.test(lead) || /^(?:noch|übrig|bleiben)$/.test(behind)) return claimed(left, length({}))
-  const on = subjectAfter(reader, next)
-  if (/^(?:etwa|rund|circa|ca|ungefähr|fast|knapp)$/.test(lead)) return claimed(length(on, 'near'), { ...left, near: true })
-  if (/^(?:unter|maximal|höchstens)$/.test(lead)) return claimed(length(on, 'under'))
-  if (/^(?:über|mindestens)$/.test(lead)) return claimed(length(on, 'over'))
-  return claimed(length(on), left)
-}
-
-/** "bis zum Berg", "bis zur Pause". */
-function targetAfter(reader: Reader, at: number): { kind?: string } {
-  const noun = /^(?:zum|zur|zu|die|der|den|das)$/.test(after(reader, at)) ? wordAt(reader, at + 2) : ''
-  const kind = knownKind(noun)
-  return kind === undefined || kind === 'recover' ? {} : { kind }
-}
-
-/** "dreißig Sekunden Push", "eine Minute locker", "zwei Minuten im Stehen". */
-function subjectAfter(reader: Reader, next: number): Subject {
-  const words: string[] = []
-  for (let at = next - 1; words.length < 2 && !endsAt(reader, at); at++) words.push(wordAt(reader, at + 1))
-  for (const word of words) {
-    if (EASY.has(word)) return { quality: 'easy' }
-    if (HARD.has(word)) return { quality: 'hard' }
-    if (POSTURE.has(word)) return { posture: true }
-    const kind = knownKind(word)
-    if (kind !== undefined) return { kind }
-  }
-  return {}
-}
-
-/** "drei Pushes", "noch zwei Berge", "Push zwei von drei", "zweiter Push", "letzte Runde", "einer geschafft". */
-function readRow(reader: Reader, at: number): ReturnType<Rule> {
-  return lastOf(reader, at) ?? ordinalIn(reader, at) ?? named(reader, at) ?? counted(reader, at)
-}
-
-function lastOf(reader: Reader, at: number): ReturnType<Rule> {
-  const word = wordAt(reader, at)
-  const back = /^letzte[rns]?$/.test(word) ? 0 : /^vorletzte[rns]?$/.test(word) ? 1 : null
-  const kind = back === null ? undefined : knownKind(after(reader, at))
-  if (back === null || kind === undefined) return null
-  const past =
-    /^(?:war|geschafft|vorbei)$/.test(after(reader, at + 1)) ||
-    before(reader, before(reader, at) === 'der' || before(reader, at) === 'die' ? at - 1 : at) === 'war'
-  return one(at + 2, claim(reader, at, at + 1, [{ about: 'last', back, kind, ...(past && { past: true as const }) }]))
-}
-
-/** "von drei" behind a place; the token after it where it is there. */
-function ofAt(reader: Reader, next: number): { of?: number; next: number; slots: Slot[] } {
-  if (endsAt(reader, next - 1) || wordAt(reader, next) !== 'von' || endsAt(reader, next)) return { next, slots: [] }
-  const number = numberAt(reader.tokens, next + 1)
-  if (!number || number.fraction || number.article || number.value < 2 || after(reader, number.next - 1) !== '') return { next, slots: [] }
-  return { of: number.value, next: number.next, slots: [{ ...wholeSlot(reader, next + 1, number), figure: 'of' }] }
-}
-
-function ordinalIn(reader: Reader, at: number): ReturnType<Rule> {
-  const ordinal = ordinalOf(wordAt(reader, at))
-  const kind = ordinal ? knownKind(after(reader, at)) : undefined
-  if (!ordinal || kind === undefined) return null
-  const { of, next, slots } = ofAt(reader, at + 2)
-  const own: Slot = { ...range(reader, at, at), figure: 'low', form: { as: 'ordinal', figures: false } }
-  const done = /^(?:geschafft|vorbei)$/.test(after(reader, next - 1))
-  const meaning: Meaning = { about: done ? 'done' : 'place', value: ordinal.value, kind, ...(of !== undefined && { of }) }
-  return one(next, claim(reader, at, next - 1, [meaning], [own, ...slots]))
-}
-
-/** "Push zwei", "Runde drei von vier", "Nummer zwei von drei". */
-function named(reader: Reader, at: number): ReturnType<Rule> {
-  const word = wordAt(reader, at)
-  const kind = knownKind(word)
-  if ((kind === undefined && word !== 'nummer') || endsAt(reader, at)) return null
-  const start = wordAt(reader, at + 1) === 'nummer' ? at + 2 : at + 1
-  const number = numberAt(reader.tokens, start)
-  if (!number || number.fraction || number.value < 1 || number.value > 20 || (number.article && wordAt(reader, start) !== 'eins'))
-    return null
-  const { of, next, slots } = ofAt(reader, number.next)
-  if (of === undefined && (!closes(reader, number.next - 1) || kind === undefined)) return null
-  const meaning: Meaning = { about: 'place', value: number.value, ...(kind !== undefined && { kind }), ...(of !== undefined && { of }) }
-  return one(next, claim(reader, at, next - 1, [meaning], [wholeSlot(reader, start, number), ...slots]))
-}
-
-const PLURAL_ONLY = /(?:es|s|e|en|n|er|ge|te|ze)$/
-
-function counted(reader: Reader, at: number): ReturnType<Rule> {
-  const number = numberAt(reader.tokens, at)
-  if (!number || number.fraction) return null
-  const kind = endsAt(reader, number.next - 1) ? undefined : knownKind(wordAt(reader, number.next))
-  if (kind === undefined || number.value < 1 || number.value > 40) return null
-  const noun = number.next
-  // "Ein Push" is any; "noch ein Push" is how many there are.
-  const lead = before(reader, at)
-  if (number.value === 1 && lead !== 'noch') return null
-  if (number.value > 1 && !PLURAL_ONLY.test(wordAt(reader, noun))) return null
-  const slots = [wholeSlot(reader, at, number, 1, noun)]
-  const claimed = (meaning: Meaning) => one(noun + 1, claim(reader, at, noun, [meaning], slots))
-  if (/^(?:geschafft|vorbei|rum)$/.test(after(reader, noun))) return claimed({ about: 'done', value: number.value, kind })
-  if (lead === 'noch' || /^(?:letzten)$/.test(lead)) return claimed({ about: 'more', value: number.value, kind })
-  if (kind === 'round') return claimed({ about: 'rounds', value: number.value })
-  if (kind === 'set') return claimed({ about: 'rounds', value: number.value, kind: 'set' })
-  return claimed({ about: 'ahead', value: number.value, kind })
 }
