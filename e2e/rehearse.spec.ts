@@ -68,7 +68,8 @@ test('the clicks of a song that is heard lie within two milliseconds of its beat
   await hearBeat(page).getByRole('button', { name: 'stop' }).click()
   const { clickOnsets, songOnsets } = await renderedOnsets(page, BEATS)
   expect(clickOnsets.length).toBeGreaterThanOrEqual(8)
-  for (const [i, click] of clickOnsets.entries()) {
+  // A slow stop lets it go past the end of the clip, where no beat is known.
+  for (const [i, click] of clickOnsets.slice(0, BEATS.length).entries()) {
     expect(Math.abs(click - BEATS[i]!), `click ${i} from its beat`).toBeLessThan(0.002)
     expect(Math.abs(click - songOnsets[i]!), `click ${i} from the song`).toBeLessThan(0.002)
   }
@@ -146,7 +147,7 @@ test('everything has a key, and shaky blocks are marked, rehearsed and kept', as
   await expect(page.locator('[data-shaky]')).toHaveAttribute('aria-label', /, needs practice$/)
   await rehearse(page)
   await bar(page)
-    .getByRole('button', { name: /^flat sits/ })
+    .getByRole('button', { name: /^flat: I’ve got it/ })
     .click()
   await expect(page.locator('[data-shaky]')).toHaveCount(0)
   await page.keyboard.press('Control+z')
@@ -208,7 +209,7 @@ test('parts of a song are marked while it plays, each as one step', async ({ pag
   await region.getByRole('button', { name: 'verse' }).click()
   await expect(page.getByRole('button', { name: 'undo' })).toBeEnabled()
   await region.getByRole('button', { name: 'that’s a beat 1' }).click()
-  await expect(region).toContainText('1 of 16 ones.')
+  await expect(region).toContainText('1 of 16 taps.')
   await axeClean(page)
   await region.getByRole('button', { name: 'stop' }).click()
   await panel(page).getByText('no-talk zones, markers, lyrics').click()

@@ -40,7 +40,7 @@ try {
  * @param {'light' | 'dark'} colorScheme
  */
 async function openDemo(address, colorScheme) {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme, reducedMotion: 'reduce', locale: 'en-GB' })
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme, reducedMotion: 'reduce', locale: 'en-US' })
   // The sheet carries its date; one day for all pictures, so that an unchanged page gives an unchanged picture.
   await page.clock.setFixedTime('2026-01-15T12:00:00')
   await page.goto(address)
@@ -56,7 +56,7 @@ async function openDemo(address, colorScheme) {
 
 /** The leading screen in the standing run of the third song. */
 async function leadDemo(/** @type {string} */ address) {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce', locale: 'en-GB' })
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce', locale: 'en-US' })
   await page.clock.install({ time: '2026-01-15T09:00:00' })
   await page.goto(address)
   await page.getByRole('button', { name: /Twenty-Minute Spark/ }).click()
