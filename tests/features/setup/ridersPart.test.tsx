@@ -17,7 +17,7 @@ describe('the riders of the ride', () => {
     ['weight of the regular rider', '600', 'Weight must be between 67 and 440 lb.'],
     ['weight of the regular rider', '300 kg', 'Weight must be between 67 and 440 lb.'],
     ['age of the new rider', '35.5', 'Age must be a whole number.'],
-    ['VO₂ max of the strong rider', '5', 'VO₂ max must be between 12 and 90 mL/kg/min.'],
+    ['VO2 max of the strong rider', '5', 'VO2 max must be between 12 and 90 mL/kg/min.'],
     ['reserve of the new rider', '0', 'The reserve must be between 1 and 60 kJ.'],
     ['max heart rate of the regular rider', '60', 'Max heart rate must be between 90 and 230 bpm.'],
     ['own base of the new rider', '0.3', 'This bike has no such step: the nearest are ¼ and ½.'],
@@ -42,7 +42,7 @@ describe('the riders of the ride', () => {
     expect(page.text()).toContain('Three typical riders.')
     const mean = () => page.store.getState().report!.riders[1]!.demand[3]!.mean
     const before = mean()
-    page.type('VO₂ max of the regular rider', '32')
+    page.type('VO2 max of the regular rider', '32')
     expect(page.ride().riders).toHaveLength(3)
     expect(mean()).toBeGreaterThan(before)
     page.click('back to the three typical riders')
