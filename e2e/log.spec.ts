@@ -101,7 +101,7 @@ test('logged with the keyboard alone', async ({ page }) => {
   await expect(page.locator('.log-list li')).toContainText('12 riders')
   await tabTo(page, page.getByRole('button', { name: /^delete/ }))
   await page.keyboard.press('Enter')
-  await tabTo(page, page.getByRole('button', { name: 'restore' }))
+  await tabTo(page, page.getByRole('button', { name: 'restore', exact: true }))
   await page.keyboard.press('Enter')
   await expect(page.locator('.log-list li')).toContainText('12 riders')
 })

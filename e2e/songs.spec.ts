@@ -218,7 +218,7 @@ test('a song’s file is kept when asked, is there after a reload, and goes and 
   await expect(row(page, /Low Tide/)).toContainText('file saved')
   await page.getByRole('button', { name: 'remove Low Tide from my songs' }).click()
   await expect(page.getByText('Removed “Low Tide” and its saved file.')).toBeVisible()
-  await expect(page.getByRole('button', { name: 'restore' })).toBeFocused()
+  await expect(page.getByRole('button', { name: 'restore', exact: true })).toBeFocused()
   await page.keyboard.press('Enter')
   await expect(row(page, /Low Tide/)).toContainText('file saved')
   await page.getByRole('button', { name: 'edit Low Tide', exact: true }).click()
