@@ -126,7 +126,7 @@ test('studio rules change what is found, and a move to avoid is found with anoth
   await expect(page.getByText('without sitting down; 30 s is the most.').first()).toBeVisible()
   const avoided = rows.filter({ hasText: 'which this room doesn’t do' }).first()
   await expect(avoided).toBeVisible()
-  await avoided.getByRole('button', { name: /^Leave “shoulder roll/ }).click()
+  await avoided.getByRole('button', { name: /^Leave out “shoulder roll/ }).click()
   await expect(page.getByText('which this room doesn’t do')).toHaveCount(0)
 })
 
