@@ -75,8 +75,9 @@ export function tellIn(catalogue: Catalogue, text: Text): string {
   return typeof entry === 'string' ? entry : entry(toldValues(catalogue, text.values) as never)
 }
 
-/** The same values with every text told. */
+/** The same values with every text told, and what somebody wrote from right to left kept apart from the words around it. */
 function toldValues(catalogue: Catalogue, value: unknown): unknown {
+  if (typeof value === 'string') return isolated(value)
   if (isSaid(value)) return tellIn(catalogue, value)
   if (Array.isArray(value)) return value.map((item) => toldValues(catalogue, item))
   if (typeof value !== 'object' || value === null) return value
@@ -85,3 +86,9 @@ function toldValues(catalogue: Catalogue, value: unknown): unknown {
 
 /** By its form: what comes back from a worker or a store is of no class. */
 const isSaid = (value: unknown): value is Said => value instanceof Said || (typeof value === 'object' && value !== null && 'say' in value)
+
+/** Somebody's own words that run the other way, between U+2068 and U+2069 (Unicode Bidirectional Algorithm, UAX #9): our words and numbers stay where they are. */
+const isolated = (text: string): string => (RIGHT_TO_LEFT.test(text) ? `\u2068${text}\u2069` : text)
+
+/** Scripts that are written from right to left. */
+const RIGHT_TO_LEFT = /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}\p{Script=Adlam}]/u

@@ -26,6 +26,11 @@ describe('a text by its name', () => {
   })
 
   it('somebody wrote is told as it stands', () => expect(tellIn(de, 'flat')).toBe('flat'))
+
+  it('keeps a name that runs the other way apart from our words, and no other', () => {
+    expect(tellIn(en, say('names.quoted', { name: 'שיר' }))).toBe('“\u2068שיר\u2069”')
+    expect(tellIn(en, say('names.list', { items: ['أغنية', 'Low Tide'] }))).toBe('\u2068أغنية\u2069 and Low Tide')
+  })
 })
 
 describe('the catalogues', () => {

@@ -7,7 +7,7 @@ export const handover: typeof en.handover = {
   link: 'Link',
   linkAbout:
     'Der ganze Ride steckt im Link selbst, hinter dem „#“, das kein Browser an einen Server schickt. Wer ihn öffnet, sieht den Ride nur zum Ansehen und kann eine Kopie behalten. Bei dir und bei den anderen ändert sich nichts.',
-  characters: ({ count }) => plural(count, 'Zeichen', 'Zeichen'),
+  characters: ({ count }) => `${grouped(count)} Zeichen`,
   longLink: ({ most }) =>
     `Länger als ${grouped(most)} Zeichen: Manche Mail- und Chat-Apps schneiden so lange Links ab. Die Datei unten ist sicherer.`,
   longLinkSource: 'gängige Praxis, keine Quelle',

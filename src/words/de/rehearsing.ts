@@ -27,6 +27,7 @@ export const rehearsing: typeof en.rehearsing = {
   endOfMarked: 'Das waren alle markierten Blöcke.',
   endOfRide: 'Ende des Rides.',
   notPlayed: ({ name }) => `${name} lässt sich nicht abspielen: die Datei fehlt oder ist nicht lesbar. Stattdessen klicken die Beats.`,
+  aSong: 'Ein Song',
   noSound: 'Dieser Browser gibt gerade keinen Ton aus.',
 
   clock: ({ at, total }) => `${clock(at)} von ${clock(total)}`,

@@ -8,7 +8,7 @@ export const handover = {
   link: 'link',
   linkAbout:
     'The whole ride is in the link itself, after the “#”, which browsers never send to a server. Anyone who opens it sees the ride read-only and can keep a copy. Nothing of yours or theirs is changed.',
-  characters: ({ count }: { count: number }) => plural(count, 'character', 'characters'),
+  characters: ({ count }: { count: number }) => `${grouped(count)} ${count === 1 ? 'character' : 'characters'}`,
   longLink: ({ most }: { most: number }) =>
     `Longer than ${grouped(most)} characters: some mail and chat apps cut links this long. The file below is safer.`,
   /** Where the length came from that links are kept to. */

@@ -30,6 +30,8 @@ export const rehearsing = {
   endOfMarked: 'That’s all the marked blocks.',
   endOfRide: 'End of ride.',
   notPlayed: ({ name }: { name: string }) => `${name} can’t be played: its file is gone or can’t be read. Beats click instead.`,
+  /** A song that nobody knows by name. */
+  aSong: 'A song',
   noSound: 'No sound from this browser right now.',
 
   // What is ridden now.

@@ -61,7 +61,7 @@ export const setup = {
   name: 'name',
   needsName: 'A bike needs a name.',
   unit: 'unit',
-  unitHint: 'One of it: turn, level, gear.',
+  unitHint: 'In the singular: turn, level, gear.',
   needsUnit: 'A scale needs a unit, such as turn or level.',
   steps: 'steps',
   perUnit: ({ unit }: { unit: string }) => `per ${measures.unitOf(unit, false)}`,

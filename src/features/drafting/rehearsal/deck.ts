@@ -115,8 +115,8 @@ export function createDeck(store: AppStore): Deck {
   }
 }
 
-/** "“Low Tide”" */
+/** "“Low Tide”", or that it is a song where the ride has it no longer. */
 function nameOf(store: AppStore, fingerprint: string): string {
   const song = store.getState().shown?.sections.find(({ song: one }) => one?.fingerprint === fingerprint)?.song
-  return song ? `“${song.title}”` : 'A song'
+  return song ? words.names.quoted({ name: song.title }) : words.rehearsing.aSong
 }
