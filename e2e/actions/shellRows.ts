@@ -33,6 +33,13 @@ export const SHELL_ROWS: Rows = {
     },
     sees: counted(BLOCKS + 1),
   },
+  'shell.find': {
+    sees: (page) => expect(page.getByRole('combobox', { name: 'find anything' })).toBeFocused(),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await expect(page.getByRole('dialog')).toHaveCount(0)
+    },
+  },
   'shell.keys': {
     sees: (page) => expect(page.getByRole('dialog', { name: 'shortcuts' })).toBeVisible(),
     back: async (page) => {

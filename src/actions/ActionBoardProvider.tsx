@@ -2,7 +2,7 @@ import { createContext, type ReactNode, useContext, useEffect, useEffectEvent, u
 import { useAppStore } from '#store/useApp.ts'
 import { tell } from '#words/words.ts'
 import type { ActionPlace, Ground } from './action.ts'
-import { type ActionBoard, createActionBoard, type Focus } from './actionBoard.ts'
+import { type ActionBoard, type BoundAction, createActionBoard, type Focus } from './actionBoard.ts'
 
 /** Null where no keys are listened for. */
 const BoardContext = createContext<ActionBoard | null>(null)
@@ -29,4 +29,18 @@ export function usePlaceActions<On extends Ground>(place: ActionPlace<On>, groun
   const latest = useEffectEvent(groundAt)
   // Before it is painted: what is seen can be done.
   useLayoutEffect(() => board?.post(place, (focus) => latest(focus)), [board, place])
+}
+
+/**
+ * What can be done at the moment, the nearest first: on what has the focus, else on what is selected.
+ *
+ * @returns asks anew at every call
+ */
+export function useActionsAt(): (focus: Focus) => BoundAction[] {
+  const board = useContext(BoardContext)
+  return (focus) => {
+    const near = board?.actionsAt(focus) ?? []
+    const ids = new Set(near.map(({ id }) => id))
+    return [...near, ...(board?.actionsAt(null) ?? []).filter(({ id }) => !ids.has(id))]
+  }
 }

@@ -1,15 +1,19 @@
 import { isTyping } from '#ui/isTyping.ts'
 import type { Text } from '#words/said.ts'
-import { type Action, type ActionPlace, type Ground, type Possible, type Press, possible } from './action.ts'
+import { type Action, type ActionPlace, type Ground, keyWords, type Possible, type Press, possible } from './action.ts'
 import { fitOf, type KeyPress } from './keys/chord.ts'
 
 /** Where actions are done from: the element that has the focus, or null for what is selected. */
 export type Focus = Element | null
 
 /** An action together with what it would be done on. */
-interface BoundAction {
+export interface BoundAction {
   id: string
   name: Text
+  does: Text
+  /** Its keys as they stand on the screen. */
+  keys: readonly string[]
+  keyOnly: boolean
   place: ActionPlace<never>
   /** Whether it can be done now. */
   possible: () => Possible
@@ -75,10 +79,13 @@ export function createActionBoard(say: (why: Text) => void) {
 }
 
 function bound<On extends Ground>(place: ActionPlace<On>, action: Action<On>, on: On): BoundAction {
-  const { id, name, keys = [], hears } = action
+  const { id, name, does, keys = [], hears } = action
   return {
     id,
     name,
+    does,
+    keys: keyWords(action),
+    keyOnly: action.keyOnly === true,
     place: place as ActionPlace<never>,
     possible: () => possible(action, on),
     fit: (press) => {

@@ -17,6 +17,7 @@ import { useKeptFocus } from '#ui/useKeptFocus.ts'
 import { moment } from '#words/forms.ts'
 import { words } from '#words/words.ts'
 import { EVERYWHERE } from './actions/everywhere.ts'
+import { FINDING } from './actions/find.ts'
 import { ShellToolsContext, useShellGround } from './actions/shellGround.ts'
 import { downloadRide } from './downloadRide.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
@@ -24,8 +25,8 @@ import { Header } from './Header.tsx'
 import { isoDay } from './isoDay.ts'
 import { Notices } from './Notices.tsx'
 import { ReadOnBar } from './ReadOnBike.tsx'
+import { useFetchedDialog } from './useFetchedDialog.tsx'
 import { useFileDrop } from './useFileDrop.ts'
-import { useKeyMap } from './useKeyMap.tsx'
 import './app.css'
 
 // Places are fetched when first gone to: the chart library alone is heavier than all the rest.
@@ -37,6 +38,12 @@ const HandOverPlace = lazy(() => import('#features/handover/HandOverPlace.tsx').
 const LogPlace = lazy(() => import('#features/log/LogPlace.tsx').then((module) => ({ default: module.LogPlace })))
 const SongsPlace = lazy(() => import('#features/songs/SongsPlace.tsx').then((module) => ({ default: module.SongsPlace })))
 const MergePlace = lazy(() => import('#features/merging/MergePlace.tsx').then((module) => ({ default: module.MergePlace })))
+
+/** The key map names the actions of every place, and so does the box that finds anything. */
+const fetchKeyMap = async () => (await import('./KeyMap.tsx')).KeyMap
+const noKeyMap = () => words.app.shortcutsNotFetched
+const fetchFinder = async () => (await import('./search/Finder.tsx')).Finder
+const noFinder = () => words.search.notFetched
 
 /** Fetched when a code is first shown. */
 const qrOf = async (text: string) => (await import('#formats/qr/qrModules.ts')).qrModules(text)
@@ -61,7 +68,8 @@ interface Props {
 export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLink, onDropFiles }: Props) {
   const store = useAppStore()
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
-  const { keyMap, openKeys } = useKeyMap()
+  const [openKeys, keyMap] = useFetchedDialog(fetchKeyMap, noKeyMap)
+  const [openFind, finder] = useFetchedDialog(fetchFinder, noFinder)
   const main = useRef<HTMLElement>(null)
   const whole = useRef<HTMLDivElement>(null)
   useFileDrop(onDropFiles)
@@ -70,7 +78,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
   useFocusOnArrival(place, main)
   useKeptFocus(whole)
 
-  const tools = useMemo(() => ({ openKeys }), [openKeys])
+  const tools = useMemo(() => ({ openKeys, openFind }), [openKeys, openFind])
 
   return (
     <ActionBoardProvider>
@@ -121,6 +129,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
             </ErrorBoundary>
           </main>
           <RestoreDialog />
+          {finder}
           {keyMap}
           <Announcements />
         </div>
@@ -144,6 +153,7 @@ const dayWords = (instant: number): string => moment(instant, { dateStyle: 'long
 /** What can be done in every place. */
 function ShellActions() {
   const on = useShellGround()
+  usePlaceActions(FINDING, () => on)
   usePlaceActions(EVERYWHERE, () => on)
   return null
 }

@@ -10,6 +10,7 @@ import { Button } from '#ui/Button.tsx'
 import { Select } from '#ui/Select.tsx'
 import { LANGUAGES, type Language } from '#words/language.ts'
 import { tell, words } from '#words/words.ts'
+import { FIND } from './actions/find.ts'
 import { type GoTo, MY_RIDES, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './actions/goTo.ts'
 import { KEYS } from './actions/keys.ts'
 import { RIDE_DETAILS } from './actions/rideDetails.ts'
@@ -55,6 +56,7 @@ export function Header() {
       </nav>
       <div className="app-tools app-shell">
         <Reading />
+        <ActionButton action={FIND} on={on} tone="quiet" className="app-find-button" aria-label={words.search.findTell} figure={<Lens />} />
         <ActionButton action={KEYS} on={on} tone="quiet" className="app-keys-button" />
         {/* Chosen once: the head of a ride has no room to spare. */}
         {!inRide && <ChooseLanguage />}
@@ -72,6 +74,16 @@ export function Header() {
         />
       </div>
     </header>
+  )
+}
+
+/** What searching is drawn as everywhere. */
+function Lens() {
+  return (
+    <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
+      <circle cx="6.5" cy="6.5" r="4.75" fill="none" stroke="currentColor" strokeWidth="1.5" />
+      <path d="M10 10l4.5 4.5" stroke="currentColor" strokeWidth="1.5" strokeLinecap="round" />
+    </svg>
   )
 }
 

@@ -14,6 +14,7 @@ import { createProfileSlice } from './profileSlice.ts'
 import { createRehearsalSlice } from './rehearsalSlice.ts'
 import { readOnBike, reportCache } from './reportCache.ts'
 import { createRideSlice } from './rideSlice.ts'
+import { createSearchSlice } from './searchSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
 import { createShelfSlice } from './shelfSlice.ts'
 import { createShownOnSlice } from './shownOnSlice.ts'
@@ -45,6 +46,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createSoundSlice(set, get, ports.hearSong ?? null, ports.sounds ?? null),
       ...createHearingSlice(set, get),
       ...createListSlice(set, get),
+      ...createSearchSlice(set, get, ports.shelf),
       ...createRehearsalSlice(set, get, ports),
       ...createNoticeSlice(set),
       ...createViewSlice(set),

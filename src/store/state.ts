@@ -11,6 +11,7 @@ import type { PlaceSlice } from './placeSlice.ts'
 import type { ProfileSlice } from './profileSlice.ts'
 import type { RehearsalSlice } from './rehearsalSlice.ts'
 import type { RideSlice } from './rideSlice.ts'
+import type { SearchSlice } from './searchSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
 import type { ShownOnSlice } from './shownOnSlice.ts'
@@ -37,6 +38,7 @@ export type AppState = RideSlice &
   RehearsalSlice &
   HearingSlice &
   ListSlice &
+  SearchSlice &
   NoticeSlice &
   ViewSlice &
   Makers

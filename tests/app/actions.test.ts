@@ -12,7 +12,7 @@ const TOGETHER = [
   ['stage'],
   ['details'],
   ['fields'],
-  ['everywhere'],
+  ['finding', 'everywhere'],
   ['received', 'wholeRide', 'rehearsing', 'habits', 'hearing'],
   ['received', 'sheet', 'phoneScreens'],
   ['received', 'shelf'],

@@ -31,9 +31,7 @@ const ALLOWED: Record<string, string[]> = {
         `features/${feature}`,
         'react',
         'react/jsx-runtime',
-        'recharts',
-        '@dnd-kit/core',
-        '@dnd-kit/utilities',
+        ...(feature === 'search' ? ['downshift', '@leeoniya/ufuzzy'] : ['recharts', '@dnd-kit/core', '@dnd-kit/utilities']),
       ],
     ]),
   ),
@@ -63,6 +61,8 @@ const PACKAGES = [
   'zustand',
 ]
 const MORE_PACKAGES = [
+  'downshift',
+  '@leeoniya/ufuzzy',
   'music-metadata',
   'zustand/vanilla',
   'idb',

@@ -8,9 +8,11 @@ import { LOG } from '#features/log/actions/logClass.ts'
 import { PHONE_SCREENS, SHEET } from '#features/sheet/actions/sheetPlaces.ts'
 import { SHELF } from '#features/songs/actions/addSong.ts'
 import { EVERYWHERE, FIELDS } from './everywhere.ts'
+import { FINDING } from './find.ts'
 
 /** Every action there is, by place. */
 export const ALL_PLACES: readonly ActionPlace<never>[] = [
+  FINDING,
   EVERYWHERE,
   RECEIVED,
   ...DRAFT_PLACES,

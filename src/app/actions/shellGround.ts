@@ -5,13 +5,14 @@ import { useAppStore } from '#store/useApp.ts'
 /** What the shell can do besides changing the page's state. */
 interface ShellTools {
   openKeys: () => void
+  openFind: () => void
 }
 
 export interface ShellGround extends Ground, ShellTools {}
 
 export type ShellAction = Action<ShellGround>
 
-export const ShellToolsContext = createContext<ShellTools>({ openKeys: () => {} })
+export const ShellToolsContext = createContext<ShellTools>({ openKeys: () => {}, openFind: () => {} })
 
 export function useShellGround(): ShellGround {
   const store = useAppStore()

@@ -4,7 +4,9 @@ import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Finding } from '#engine/report.ts'
 import { findSection } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { useSought } from '#store/useSought.ts'
 import { AfterDrawing } from '#ui/AfterDrawing.tsx'
+import { showFound } from '#ui/showFound.ts'
 import { useMedia } from '#ui/useMedia.ts'
 import { tell, words } from '#words/words.ts'
 import { type DraftTools, DraftToolsContext, focusedGround, selectedGround } from './actions/draftGround.ts'
@@ -36,6 +38,12 @@ const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea
 
 /** One column, as in draft.css. */
 const NARROW = '(max-width: 1000px)'
+
+/** The field of the details that has these words. */
+const fieldWith = (place: Element | null, written: string) =>
+  [...(place?.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('.draft-side input, .draft-side textarea') ?? [])].find(
+    ({ value }) => value.trim() === written,
+  )
 
 /** The place where a ride is drafted: the stage, the tray under it, what the engine noticed, and the details beside it. */
 export function DraftPlace() {
@@ -106,6 +114,28 @@ export function DraftPlace() {
       focus(finding.sectionId)
     } else store.getState().clearSelection()
   }
+
+  useSought('spot', ({ spot: { id, words: written } }) => {
+    const state = store.getState()
+    stage.current?.comeIntoSight()
+    closeOffer()
+    if (id === null) state.clearSelection()
+    else if (state.shown && findSection(state.shown, id)) selectSection(id)
+    else state.selectItem(id)
+    if (id !== null) focus(id)
+    if (written === undefined) return
+    // The details are drawn by then; words that stand in no field leave the focus on the stage.
+    afterDrawing(() => {
+      if (id !== null) reveal(id)
+      showFound(fieldWith(root.current, written))
+    })
+  })
+  useSought('finding', ({ id }) => {
+    const finding = store.getState().shownReport?.findings.find((each) => each.id === id)
+    if (!finding) return
+    go(finding)
+    if (!finding.blockId && !finding.sectionId) showFound(root.current?.querySelector('.findings .finding-place'))
+  })
 
   // A press on the ruler goes there only while the ride is rehearsed: else it would do nothing anyone could see.
   const rehearsed = useIsRehearsed(playing?.rehearsing.rehearsal)

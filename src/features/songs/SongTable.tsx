@@ -74,7 +74,7 @@ function SongRow({ kept, classes, turn, onChoose, onEdit }: SongRowProps) {
   const file = useApp((state) => (state.keptSoundFiles.has(fingerprint) ? 'saved' : state.soundFiles.has(fingerprint) && 'atHand'))
   const bpm = song.grid && tempoOf(song.grid)
   return (
-    <tr>
+    <tr data-song={kept.id}>
       <td className="shelf-choose">
         <label>
           <input

@@ -4,8 +4,11 @@ import { ActionButton } from '#actions/ActionButton.tsx'
 import { ADD_SONG, SHELF } from '#features/songs/actions/addSong.ts'
 import { findSongs, type ShelfSong, SONG_ORDERS, type SongOrder } from '#plan/songs/shelfSong.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
+import { useSought } from '#store/useSought.ts'
 import { SearchField } from '#ui/SearchField.tsx'
 import { Select } from '#ui/Select.tsx'
+import { showFound } from '#ui/showFound.ts'
+import { useAfterDrawing } from '#ui/useAfterDrawing.ts'
 import { words } from '#words/words.ts'
 import { BringFiles } from './BringFiles.tsx'
 import { BringIn, type ReadList } from './BringIn.tsx'
@@ -36,6 +39,12 @@ export function SongsPlace({ readList }: { readList: ReadList }) {
     const { refreshSongs, refreshSongRides, refreshTaught } = store.getState()
     void Promise.all([refreshSongs(), refreshSongRides(), refreshTaught()])
   }, [store])
+
+  const afterDrawing = useAfterDrawing()
+  useSought('song', ({ id }) => {
+    setSearch('')
+    afterDrawing(() => showFound(document.querySelector(`[data-song="${CSS.escape(id)}"] .shelf-actions button`)))
+  })
 
   const on = { store, add: () => setEditing(blankSong(store.getState().newId())) }
   usePlaceActions(SHELF, () => on)

@@ -43,6 +43,7 @@ import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
 import { riders } from './riders.ts'
 import { rules } from './rules.ts'
+import { search } from './search.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { shelf } from './shelf.ts'
@@ -98,6 +99,7 @@ export const de: Catalogue = {
   rehearsing,
   riders,
   rules,
+  search,
   setup,
   sheet,
   shelf,

@@ -41,6 +41,7 @@ import { problems } from './problems.ts'
 import { rehearsing } from './rehearsing.ts'
 import { riders } from './riders.ts'
 import { rules } from './rules.ts'
+import { search } from './search.ts'
 import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { shelf } from './shelf.ts'
@@ -97,6 +98,7 @@ export const en = {
   rehearsing,
   riders,
   rules,
+  search,
   setup,
   sheet,
   shelf,

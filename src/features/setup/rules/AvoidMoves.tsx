@@ -24,7 +24,7 @@ export function AvoidMoves({ moves, onChange }: Props) {
   const has = (name: string) => moves.some((move) => plainMove(move) === plainMove(name))
   const offers = CONTESTED.filter((name) => !has(name))
   return (
-    <section className="setup-part" aria-label={words.rules.avoidHeading}>
+    <section className="setup-part" aria-label={words.rules.avoidHeading} data-rule="avoidMoves">
       <h2>{words.rules.avoidHeading}</h2>
       <p className="setup-quiet">{words.rules.avoidAbout}</p>
       {moves.length > 0 && (

@@ -23,7 +23,7 @@ export function RuleRow({ name, spec, value, onCommit }: Props) {
   const source = words.rules.source({ source: spec.source })
   const own = value !== spec.default
   return (
-    <div className="rules-row" data-own={own}>
+    <div className="rules-row" data-own={own} data-rule={name}>
       <NumberField
         label={words.rules.label({ name })}
         unit={words.rules.unit({ unit: spec.unit })}

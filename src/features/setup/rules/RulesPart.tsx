@@ -6,7 +6,9 @@ import { useRide, useRun } from '#features/setup/parts/useRide.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import type { HouseRules } from '#plan/model.ts'
 import { useAppStore } from '#store/useApp.ts'
+import { useSought } from '#store/useSought.ts'
 import { Button } from '#ui/Button.tsx'
+import { showFound } from '#ui/showFound.ts'
 import { words } from '#words/words.ts'
 import { AvoidMoves } from './AvoidMoves.tsx'
 import { ruleProblem, withRule } from './houseRules.ts'
@@ -28,6 +30,7 @@ export function RulesPart() {
     if (problem === null && value !== values[name]) put(withRule(houseRules, name, value))
     return problem
   }
+  useSought('rule', ({ name }) => showFound(document.querySelector(`[data-rule="${CSS.escape(name)}"] input`)))
   const changed = Object.keys(houseRules ?? {}).length
   return (
     <>
