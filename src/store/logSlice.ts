@@ -1,5 +1,6 @@
 import type { TaughtClass } from '#plan/kept/taught.ts'
 import { words } from '#words/words.ts'
+import { keptCollection } from './keptCollection.ts'
 import type { TaughtShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -28,36 +29,25 @@ export interface LogSlice {
 }
 
 export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf | null): LogSlice {
-  const failed = (sentence: string, error: unknown) =>
-    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
-
-  const refreshTaught = async () => {
-    if (!shelf) return
-    try {
-      set({ taught: await shelf.list() })
-    } catch (error) {
-      failed(words.log.unreadable, error)
-    }
-  }
+  const kept = keptCollection(
+    get,
+    shelf?.list,
+    (taught) => set({ taught }),
+    () => words.log.unreadable,
+  )
 
   const keepTaught = async (entry: TaughtClass): Promise<boolean> => {
-    if (!shelf) return false
     const isNew = !get().taught.some(({ id }) => id === entry.id)
-    try {
-      await shelf.save(entry)
-      get().announce(words.log.kept(entry))
-    } catch (error) {
-      failed(words.log.notKept, error)
-      return false
-    }
-    const { lastLed, notice } = get()
-    // What was led is logged now: the next entry is another class.
-    if (isNew && lastLed?.plan.ride.id === entry.rideId) {
-      set({ lastLed: null })
-      if (notice?.offer && 'entry' in notice.offer) get().dismissNotice()
-    }
-    await refreshTaught()
-    return true
+    return kept.change(words.log.notKept, async () => {
+      await shelf!.save(entry)
+      const { lastLed, notice } = get()
+      // What was led is logged now: the next entry is another class.
+      if (isNew && lastLed?.plan.ride.id === entry.rideId) {
+        set({ lastLed: null })
+        if (notice?.offer && 'entry' in notice.offer) get().dismissNotice()
+      }
+      return words.log.kept(entry)
+    })
   }
 
   return {
@@ -65,19 +55,16 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
     keepsLog: shelf !== null,
     removedTaught: null,
     entryAsked: false,
-    refreshTaught,
+    refreshTaught: async () => void (await kept.refresh()),
     keepTaught,
     removeTaught: async (id) => {
       const entry = get().taught.find((other) => other.id === id)
-      if (!shelf || !entry) return
-      try {
-        await shelf.remove(id)
+      if (!entry) return
+      await kept.change(words.log.notRemoved, async () => {
+        await shelf!.remove(id)
         set({ removedTaught: entry })
-        get().announce(words.log.removed(entry))
-      } catch (error) {
-        failed(words.log.notRemoved, error)
-      }
-      await refreshTaught()
+        return words.log.removed(entry)
+      })
     },
     restoreTaught: async () => {
       const entry = get().removedTaught

@@ -1,5 +1,6 @@
 import type { Profile } from '#plan/kept/profile.ts'
 import { words } from '#words/words.ts'
+import { keptCollection } from './keptCollection.ts'
 import type { ProfileShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -18,44 +19,29 @@ export interface ProfileSlice {
 }
 
 export function createProfileSlice(set: SetState, get: GetState, shelf: ProfileShelf | null): ProfileSlice {
-  const failed = (sentence: string, error: unknown) =>
-    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
-
-  const refreshProfiles = async () => {
-    if (!shelf) return
-    try {
-      set({ profiles: await shelf.list() })
-    } catch (error) {
-      failed(words.storage.notListed, error)
-    }
-  }
+  const kept = keptCollection(
+    get,
+    shelf?.list,
+    (profiles) => set({ profiles }),
+    () => words.storage.notListed,
+  )
 
   return {
     profiles: [],
     keepsProfiles: shelf !== null,
-    refreshProfiles,
-    keepProfile: async (profile) => {
-      if (!shelf) return false
-      try {
-        await shelf.save(profile)
-        get().announce(words.storage.kept(profile))
-      } catch (error) {
-        failed(words.storage.notKept(profile), error)
-        return false
-      }
-      await refreshProfiles()
-      return true
-    },
+    refreshProfiles: async () => void (await kept.refresh()),
+    keepProfile: (profile) =>
+      kept.change(words.storage.notKept(profile), async () => {
+        await shelf!.save(profile)
+        return words.storage.kept(profile)
+      }),
     removeProfile: async (id) => {
       const profile = get().profiles.find((other) => other.id === id)
-      if (!shelf || !profile) return
-      try {
-        await shelf.remove(id)
-        get().announce(words.storage.removed(profile))
-      } catch (error) {
-        failed(words.storage.notRemoved(profile), error)
-      }
-      await refreshProfiles()
+      if (!profile) return
+      await kept.change(words.storage.notRemoved(profile), async () => {
+        await shelf!.remove(id)
+        return words.storage.removed(profile)
+      })
     },
   }
 }

@@ -1,7 +1,8 @@
-import type { SavedRide } from '#plan/kept/savedRide.ts'
+import type { LoadedRide, SavedRide } from '#plan/kept/savedRide.ts'
 import type { Ride } from '#plan/model.ts'
 import { tell, words } from '#words/words.ts'
 import { copyOfRide } from './copyOfRide.ts'
+import { keptCollection } from './keptCollection.ts'
 import { demoIdOf } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
@@ -49,16 +50,14 @@ export function createShelfSlice(
   get: GetState,
   { shelf, demoRide, newId }: Pick<Ports, 'shelf' | 'demoRide' | 'newId'>,
 ): ShelfSlice {
-  const failed = (sentence: string, error: unknown) => get().notify({ kind: 'problem', sentence, details: [messageOf(error)] })
-
-  const refreshSavedRides = async () => {
-    if (!shelf) return
-    try {
-      set({ savedRides: await shelf.list() })
-    } catch (error) {
-      failed(words.shelf.notListed, error)
-    }
-  }
+  const kept = keptCollection(
+    get,
+    shelf?.list,
+    (savedRides) => set({ savedRides }),
+    () => words.shelf.notListed,
+  )
+  const unread = (loaded: Extract<LoadedRide, { ok: false }>) =>
+    get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
 
   /** The demo ride that an id names; null where a ride of one's own has it, or had until it was deleted. */
   const demoNamed = async (id: string): Promise<Ride | null> => {
@@ -89,61 +88,49 @@ export function createShelfSlice(
       if (saved === 'deleted' && ride) set({ saved: 'saving', base: null })
     },
     noteSaved: (ride) => set(({ savedRides }) => ({ savedRides: withSaved(savedRides, ride) })),
-    refreshSavedRides,
+    refreshSavedRides: async () => void (await kept.refresh()),
     openSaved: async (id) => {
-      try {
+      let opened = false
+      await kept.attempt(words.shelf.notOpened, async () => {
         const loaded = await shelf?.load(id)
         const demo = loaded?.ok ? null : await demoNamed(id)
         if (loaded?.ok) get().openRide(loaded.ride)
         else if (demo) get().openDemo(demo, id)
-        else if (loaded) get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
-        return loaded?.ok === true || demo !== null
-      } catch (error) {
-        failed(words.shelf.notOpened, error)
-        return false
-      }
+        else if (loaded) unread(loaded)
+        opened = loaded?.ok === true || demo !== null
+      })
+      return opened
     },
     removed: [],
     removeSaved: async (id) => {
-      if (!shelf) return
-      try {
+      await kept.change(words.shelf.notDeleted, async () => {
         const open = get().ride
-        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf.load(id)
+        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf!.load(id)
         if (open?.id === id) get().closeRide()
-        await shelf.remove(id)
+        await shelf!.remove(id)
         if (loaded.ok) set({ removed: [loaded.ride, ...get().removed] })
-        get().announce(loaded.ok ? words.shelf.deleted(loaded.ride) : words.shelf.deletedUnread)
-      } catch (error) {
-        failed(words.shelf.notDeleted, error)
-      }
-      await refreshSavedRides()
+        return loaded.ok ? words.shelf.deleted(loaded.ride) : words.shelf.deletedUnread
+      })
     },
     restoreRemoved: async (id) => {
       const ride = get().removed.find((other) => other.id === id)
-      if (!shelf || !ride) return
-      try {
-        await shelf.save(ride)
+      if (!ride) return
+      await kept.change(words.shelf.notRestored, async () => {
+        await shelf!.save(ride)
         get().forgetRemoved(id)
-        get().announce(words.shelf.restored(ride))
-      } catch (error) {
-        failed(words.shelf.notRestored, error)
-      }
-      await refreshSavedRides()
+        return words.shelf.restored(ride)
+      })
     },
     forgetRemoved: (id) => set(({ removed }) => ({ removed: removed.filter((ride) => ride.id !== id) })),
     duplicateSaved: async (id) => {
-      if (!shelf) return
-      try {
+      await kept.change(words.shelf.notDuplicated, async () => {
         const open = get().ride
-        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf.load(id)
-        if (!loaded.ok) return get().notify({ kind: 'problem', sentence: tell(loaded.sentence), details: loaded.details.map(tell) })
+        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf!.load(id)
+        if (!loaded.ok) return unread(loaded)
         const copy = copyOfRide(loaded.ride, newId())
-        await shelf.save({ ...copy, title: copyTitle(copy.title) })
-        get().announce(words.shelf.duplicated(loaded.ride))
-      } catch (error) {
-        failed(words.shelf.notDuplicated, error)
-      }
-      await refreshSavedRides()
+        await shelf!.save({ ...copy, title: copyTitle(copy.title) })
+        return words.shelf.duplicated(loaded.ride)
+      })
     },
   }
 }
@@ -154,5 +141,3 @@ const copyTitle = (title: string): string => words.shelf.copyOf({ title: [...tit
 /** Opening a ride without a change saves nothing, so its place in the list stays. */
 const withSaved = (list: readonly SavedRide[], ride: SavedRide): SavedRide[] =>
   [ride, ...list.filter((other) => other.id !== ride.id)].sort((a, b) => b.updated - a.updated)
-
-const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))

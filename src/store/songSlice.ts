@@ -1,5 +1,6 @@
 import { ridesBySong, type ShelfSong } from '#plan/songs/shelfSong.ts'
 import { words } from '#words/words.ts'
+import { keptCollection } from './keptCollection.ts'
 import type { RideShelf, SongShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -35,61 +36,44 @@ interface RemovedSong {
 const NOWHERE: ReadonlyMap<string, readonly string[]> = new Map()
 
 export function createSongSlice(set: SetState, get: GetState, shelf: SongShelf | null, rides: RideShelf | null): SongSlice {
-  const failed = (sentence: string, error: unknown) =>
-    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
-
-  const refreshSongs = async () => {
-    if (!shelf) return
-    try {
-      set({ songs: await shelf.list() })
-    } catch (error) {
-      failed(words.shelf.songsNotListed, error)
-    }
-  }
+  const kept = keptCollection(
+    get,
+    shelf?.list,
+    (songs) => set({ songs }),
+    () => words.shelf.songsNotListed,
+  )
 
   return {
     songs: [],
     songRides: NOWHERE,
     keepsSongs: shelf !== null,
-    refreshSongs,
+    refreshSongs: async () => void (await kept.refresh()),
     refreshSongRides: async () => {
       if (!rides) return
-      try {
+      await kept.attempt(words.shelf.ridesNotSearched, async () => {
         const loaded = await Promise.all((await rides.list()).map(({ id }) => rides.load(id)))
         set({ songRides: ridesBySong(loaded.flatMap((one) => (one.ok ? [one.ride] : []))) })
-      } catch (error) {
-        failed(words.shelf.ridesNotSearched, error)
-      }
+      })
     },
     removedSong: null,
-    keepSongs: async (songs, quietly = false) => {
-      if (!shelf || songs.length === 0) return false
-      try {
-        for (const song of songs) await shelf.save(song)
-        if (!quietly)
-          get().announce(songs.length === 1 ? words.shelf.savedSong(songs[0]!.song) : words.shelf.savedSongs({ songs: songs.length }))
-      } catch (error) {
-        failed(words.shelf.notAllSaved, error)
-        await refreshSongs()
-        return false
-      }
-      await refreshSongs()
-      return true
-    },
+    keepSongs: async (songs, quietly = false) =>
+      songs.length > 0 &&
+      kept.change(words.shelf.notAllSaved, async () => {
+        for (const song of songs) await shelf!.save(song)
+        if (quietly) return
+        return songs.length === 1 ? words.shelf.savedSong(songs[0]!.song) : words.shelf.savedSongs({ songs: songs.length })
+      }),
     removeSong: async (id) => {
-      const kept = get().songs.find((other) => other.id === id)
-      if (!shelf || !kept) return
-      const { fingerprint } = kept.song
+      const song = get().songs.find((other) => other.id === id)
+      if (!song) return
+      const { fingerprint, title } = song.song
       const file = fingerprint !== undefined && get().keptSoundFiles.has(fingerprint) ? await get().soundFile(fingerprint) : null
-      try {
-        await shelf.remove(id)
+      await kept.change(words.shelf.songNotRemoved(song.song), async () => {
+        await shelf!.remove(id)
         if (file) await get().dropSoundFile(fingerprint!)
-        set({ removedSong: { kept, file } })
-        get().announce(words.shelf.removedSong({ title: kept.song.title, withFile: file !== null }))
-      } catch (error) {
-        failed(words.shelf.songNotRemoved(kept.song), error)
-      }
-      await refreshSongs()
+        set({ removedSong: { kept: song, file } })
+        return words.shelf.removedSong({ title, withFile: file !== null })
+      })
     },
     forgetRemovedSong: () => set({ removedSong: null }),
     restoreSong: async () => {

@@ -5,6 +5,7 @@ import { descendedFrom, handedOver } from '#plan/merge/lineage.ts'
 import type { Ride } from '#plan/model.ts'
 import { say } from '#words/said.ts'
 import { words } from '#words/words.ts'
+import { keptCollection } from './keptCollection.ts'
 import type { VersionShelf } from './ports.ts'
 import type { GetState, SetState } from './state.ts'
 
@@ -34,32 +35,15 @@ export interface VersionSlice {
 }
 
 export function createVersionSlice(set: SetState, get: GetState, shelf: VersionShelf | null, newId: () => string): VersionSlice {
-  const failed = (sentence: string, error: unknown) =>
-    get().notify({ kind: 'problem', sentence, details: [error instanceof Error ? error.message : String(error)] })
+  const kept = keptCollection<VersionHead>(
+    get,
+    shelf?.heads,
+    (versions) => set({ versions }),
+    () => words.merging.versionsNotListed,
+  )
 
-  const refreshVersions = async () => {
-    if (!shelf) return []
-    let versions: readonly VersionHead[] = []
-    try {
-      versions = await shelf.heads()
-    } catch (error) {
-      failed(words.merging.versionsNotListed, error)
-    }
-    set({ versions })
-    return versions
-  }
-
-  const save = async (version: NewVersion & { at?: number }, sentence: string): Promise<boolean> => {
-    if (!shelf) return false
-    try {
-      await shelf.save(version)
-    } catch (error) {
-      failed(sentence, error)
-      return false
-    }
-    await refreshVersions()
-    return true
-  }
+  const save = (version: NewVersion & { at?: number }, sentence: string): Promise<boolean> =>
+    kept.change(sentence, () => shelf!.save(version))
 
   const openVersion = async (id: string) => {
     const version = await shelf?.load(id).catch(() => null)
@@ -71,7 +55,7 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
     versions: shelf ? null : [],
     keepsVersions: shelf !== null,
     removedVersions: [],
-    refreshVersions,
+    refreshVersions: kept.refresh,
     openVersion,
 
     keepVersion: async (name) => {
@@ -92,15 +76,12 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
 
     removeVersion: async (id) => {
       const version = await openVersion(id)
-      if (!shelf || !version) return
-      try {
-        await shelf.remove(id)
+      if (!version) return
+      await kept.change(words.merging.versionNotDeleted, async () => {
+        await shelf!.remove(id)
         set({ removedVersions: [version, ...get().removedVersions] })
-        get().announce(words.merging.versionDeleted({ version: version.name }))
-      } catch (error) {
-        failed(words.merging.versionNotDeleted, error)
-      }
-      await refreshVersions()
+        return words.merging.versionDeleted({ version: version.name })
+      })
     },
 
     putVersionBack: async (id) => {

@@ -13,7 +13,7 @@ import { Button } from '#ui/Button.tsx'
 import { tell, words } from '#words/words.ts'
 import { Face } from './Face.tsx'
 import { Habits } from './Habits.tsx'
-import type { RehearsalState } from './rehearsal.ts'
+import type { RehearsalState } from './rehearsalState.ts'
 import { ShakyList } from './ShakyList.tsx'
 import './rehearsal.css'
 
