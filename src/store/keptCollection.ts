@@ -8,7 +8,7 @@ interface KeptCollection<Item> {
    * Changes what is kept and reads the list anew. A text that `act` gives back is announced. False where it
    * could not be done, which `failed` says.
    */
-  change: (failed: string, act: () => Promise<string | undefined | undefined>) => Promise<boolean>
+  change: (failed: string, act: () => Promise<unknown>) => Promise<boolean>
   /** Something that may go wrong with storage and leaves the list as it is: false then, and said. */
   attempt: (failed: string, act: () => Promise<void>) => Promise<boolean>
 }
