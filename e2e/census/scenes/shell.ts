@@ -11,6 +11,15 @@ export const SHELL: readonly Scene[] = [
     }),
   },
   {
+    name: 'the box that finds anything',
+    prepare: spark,
+    show: unlessSeen('dialog[open]', async (page) => {
+      await page.locator('.app-find-button').click()
+      await expect(page.locator('.find-row').first()).toBeVisible()
+    }),
+    own: 'dialog',
+  },
+  {
     name: 'a notice',
     prepare: start,
     show: async (page) => {

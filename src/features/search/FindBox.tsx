@@ -11,7 +11,7 @@ import { words } from '#words/words.ts'
 import { type Found, MOST, ranked } from './ranked.ts'
 import type { Row } from './row.ts'
 import { rowsElsewhere, rowsOfRides } from './rowsElsewhere.ts'
-import { rowsOfActions, rowsOfChecks, rowsOfRide, rowsOfRules, rowsOfSongs } from './rowsHere.ts'
+import { isAtRide, rowsOfActions, rowsOfChecks, rowsOfRide, rowsOfRules, rowsOfSongs } from './rowsHere.ts'
 import './find.css'
 
 interface Props {
@@ -36,6 +36,7 @@ export function FindBox({ handbook, ownAction, onClose }: Props) {
   const { actions, rows, texts } = useRows(handbook, ownAction)
   const found = useMemo(() => (sought === '' ? unasked(rows, actions) : ranked(rows, texts, sought)), [rows, texts, actions, sought])
   const items = found.flatMap((group) => group.items)
+  const atRide = useApp(isAtRide)
   const unsearched = useApp((state) => state.unsearched)
   const id = useId()
 
@@ -104,7 +105,7 @@ export function FindBox({ handbook, ownAction, onClose }: Props) {
           // biome-ignore lint/a11y/useSemanticElements: a group of options in a list
           <div key={group} role="group" aria-labelledby={`${id}-${group}`} className="find-group">
             <div id={`${id}-${group}`} className="find-heading" role="presentation">
-              {headingOf(group, sought)}
+              {headingOf(group, sought, atRide)}
               {all > shown.length && sought !== '' && <span> {search.some({ shown: shown.length, total: all })}</span>}
             </div>
             {shown.map((row) => {
@@ -174,11 +175,12 @@ function useRows(handbook: readonly Row[], ownAction: string): { actions: readon
   const near = useMemo(() => {
     const state = store.getState()
     const doable = rowsOfActions(actions)
-    return [...doable, ...rowsOfRide(store, state), ...rowsOfChecks(store, state), ...rowsOfRules(store, state), ...handbook]
+    const ofRide = isAtRide(state) ? [...rowsOfRide(store, state), ...rowsOfChecks(store, state)] : []
+    return [...doable, ...ofRide, ...rowsOfRules(store, state), ...handbook]
   }, [store, actions, handbook])
   return useMemo(() => {
-    const { ride, received } = store.getState()
-    const kept = { savedRides, searched, taught, ride, received }
+    const { ride, received, place } = store.getState()
+    const kept = { savedRides, searched, taught, ride, received, place }
     const rows = [...near, ...rowsOfRides(store, kept), ...rowsOfSongs(store, { songs }), ...rowsElsewhere(store, kept, made)]
     return { actions, rows, texts: rows.map(({ text }) => text) }
   }, [store, actions, near, savedRides, searched, taught, songs, made])
@@ -201,8 +203,9 @@ function unasked(rows: readonly Row[], actions: readonly BoundAction[]): Found<R
   ].filter(({ total }) => total > 0)
 }
 
-function headingOf(group: Found<Row>['group'], sought: string): string {
+function headingOf(group: Found<Row>['group'], sought: string, atRide: boolean): string {
   const { search } = words
+  if (group === 'elsewhere' && !atRide) return search.group({ group: 'everywhere' })
   if (sought !== '') return search.group({ group })
   return group === 'rides' ? search.recent : search.useful
 }

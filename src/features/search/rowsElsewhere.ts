@@ -6,7 +6,7 @@ import { words } from '#words/words.ts'
 import { goToRide } from './goTo.ts'
 import type { Row } from './row.ts'
 
-type Kept = Pick<AppState, 'savedRides' | 'searched' | 'taught' | 'ride' | 'received'>
+type Kept = Pick<AppState, 'savedRides' | 'searched' | 'taught' | 'ride' | 'received' | 'place'>
 
 /** The saved rides, the latest first. */
 export function rowsOfRides(store: AppStore, state: Kept): Row[] {
@@ -26,7 +26,7 @@ export function rowsOfRides(store: AppStore, state: Kept): Row[] {
 /** What other rides have, ride by ride, the latest first. */
 export function rowsElsewhere(store: AppStore, state: Kept, made: WeakMap<SearchedRide, Row[]>): Row[] {
   const whenAndWhere = placeOf(state)
-  const here = state.received ? null : state.ride?.id
+  const here = state.received || state.place === 'start' ? null : state.ride?.id
   return state.savedRides.flatMap(({ id }) => {
     const searched = state.searched.get(id)
     if (!searched || id === here) return []

@@ -23,6 +23,9 @@ export function rowsOfActions(actions: readonly BoundAction[]): Row[] {
   return [...rows.filter(({ blocked }) => !blocked), ...rows.filter(({ blocked }) => blocked)]
 }
 
+/** Whether one is at the ride that is open; among all rides it is one of them. */
+export const isAtRide = ({ place, shown }: Pick<AppState, 'place' | 'shown'>): boolean => shown !== null && place !== 'start'
+
 /** All of the ride that is open. */
 export function rowsOfRide(store: AppStore, { shown }: Pick<AppState, 'shown'>): Row[] {
   if (!shown) return []

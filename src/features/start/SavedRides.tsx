@@ -1,7 +1,9 @@
-import { type MouseEvent, useState } from 'react'
+import { type MouseEvent, useDeferredValue, useState } from 'react'
 import type { SavedRide } from '#plan/kept/savedRide.ts'
+import { folded, foundBy } from '#plan/search/folded.ts'
 import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
+import { SearchField } from '#ui/SearchField.tsx'
 import { tell, words } from '#words/words.ts'
 import { changedWords } from './changedWords.ts'
 
@@ -14,14 +16,27 @@ interface Props {
   onDelete: (id: string) => void
 }
 
+/** From how many rides on there is a field to find one by. */
+const MANY = 8
+
 /** The rides kept on this device, last changed first. One that cannot be read is listed with the reason and kept. */
 export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props) {
   const [doomed, setDoomed] = useState<SavedRide | null>(null)
+  const [search, setSearch] = useState('')
+  const sought = folded(useDeferredValue(search)).split(' ')
+  const many = rides.length >= MANY
+  const found = many ? rides.filter((ride) => sought.every((word) => foundBy(titleOf(ride)).includes(word))) : rides
   const remove = (ride: SavedRide) => (ride.problem === undefined ? onDelete(ride.id) : setDoomed(ride))
   return (
     <>
+      {many && (
+        <div className="start-find">
+          <SearchField value={search} placeholder={words.search.rideTitle} onChange={setSearch} />
+        </div>
+      )}
+      {found.length === 0 && <p className="start-ride-meta">{words.search.nothing({ query: search.trim() })}</p>}
       <ul>
-        {rides.map((ride) => (
+        {found.map((ride) => (
           <li key={ride.id} className="start-ride">
             {ride.problem === undefined ? (
               <RideLink ride={ride} onOpen={onOpen} />

@@ -7,6 +7,7 @@ const GROUPS = {
   checks: 'Prüfung',
   rides: 'Rides',
   elsewhere: 'in anderen Rides',
+  everywhere: 'in meinen Rides',
   songs: 'meine Songs',
   rules: 'Studioregeln',
   handbook: 'Hilfe',
@@ -37,5 +38,6 @@ export const search: typeof en.search = {
   times: ({ count }) => `${number(count)}×`,
   taughtOn: ({ day }) => `unterrichtet am ${day}`,
   changedOn: ({ day }) => `geändert am ${day}`,
+  rideTitle: 'Titel eines Rides',
   openRideFirst: 'Öffne zuerst einen Ride.',
 }

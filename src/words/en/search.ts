@@ -8,6 +8,7 @@ const GROUPS = {
   checks: 'checks',
   rides: 'rides',
   elsewhere: 'in other rides',
+  everywhere: 'in my rides',
   songs: 'my songs',
   rules: 'studio rules',
   handbook: 'help',
@@ -39,5 +40,6 @@ export const search = {
   times: ({ count }: { count: number }) => `${number(count)}×`,
   taughtOn: ({ day }: { day: string }) => `taught ${day}`,
   changedOn: ({ day }: { day: string }) => `changed ${day}`,
+  rideTitle: 'title of a ride',
   openRideFirst: 'Open a ride first.',
 }
