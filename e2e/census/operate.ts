@@ -15,7 +15,8 @@ export type Hand = (typeof HANDS)[number]
 export async function operate(page: Page, { role, path, name }: Control, hand: Hand): Promise<boolean> {
   const control = page.locator(path)
   if (await isChosen(control)) return false
-  if (role === 'text' || role === 'date' || role === 'time' || role === 'number') return write(page, control, role, hand)
+  if (role === 'text' || role === 'combobox' || role === 'date' || role === 'time' || role === 'number')
+    return write(page, control, role === 'combobox' ? 'text' : role, hand)
   if (role === 'list') return choose(page, control, hand)
   if (role === 'slider' || role === 'range') return slide(page, control, hand)
   if (role === 'stop') return hand === 'key' && scroll(page, control)

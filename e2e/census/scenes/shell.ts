@@ -15,7 +15,8 @@ export const SHELL: readonly Scene[] = [
     prepare: spark,
     show: unlessSeen('dialog[open]', async (page) => {
       await page.locator('.app-find-button').click()
-      await expect(page.locator('.find-row').first()).toBeVisible()
+      await page.locator('.find input').fill('kites')
+      await expect(page.locator('.find-row').first()).toContainText('Brickworks Elevator')
     }),
     own: 'dialog',
   },

@@ -12,6 +12,7 @@ import type { ReadPlaylist } from './readPlaylist.ts'
 import { SafetyNotes } from './SafetyNotes.tsx'
 import { SavedRides } from './SavedRides.tsx'
 import './start.css'
+import './rides.css'
 
 interface Props {
   /** Milliseconds since 1970. */
