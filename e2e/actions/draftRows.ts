@@ -57,7 +57,36 @@ const offered = (id: string, title: string): Row => ({
   },
 })
 
+const menu = (page: Page) => page.getByRole('menu')
+const shut = async (page: Page) => {
+  await page.keyboard.press('Escape')
+  await expect(menu(page)).toHaveCount(0)
+}
+
+/** Pasting in part has no keys of its own and no button: it is tried in e2e/clipboard.spec.ts, from the menu. */
+const fromMenu: Row = { sees: (page) => expect(menu(page)).toHaveCount(0) }
+
 export const DRAFT_ROWS: Rows = {
+  'clipboard.copy': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.getByRole('status').filter({ hasText: 'Copied' })).toHaveCount(1),
+  },
+  'clipboard.paste': { given: choose('s1b2'), sees: counted(BLOCKS + 1) },
+  'clipboard.cut': { given: choose('s1b2'), sees: counted(BLOCKS - 1) },
+  'clipboard.pasteOnly': {
+    given: choose('s1b2'),
+    sees: (page) => expect(menu(page).getByRole('menuitem')).toHaveCount(3),
+    back: shut,
+  },
+  'clipboard.onlyBlocks': fromMenu,
+  'clipboard.onlyCues': fromMenu,
+  'clipboard.onlyResistance': fromMenu,
+  'clipboard.menu': {
+    given: choose('s1b2'),
+    sees: (page) => expect(menu(page)).toBeVisible(),
+    back: shut,
+  },
+
   'stage.goBefore': { given: choose('s1b2'), sees: focused('s1b1') },
   'stage.goAfter': { given: choose('s1b2'), sees: focused('s1b3') },
   'stage.goUp': { given: choose('s1b2'), sees: focused('s1') },

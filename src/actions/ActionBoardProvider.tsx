@@ -38,9 +38,12 @@ export function usePlaceActions<On extends Ground>(place: ActionPlace<On>, groun
  */
 export function useActionsAt(): (focus: Focus) => BoundAction[] {
   const board = useContext(BoardContext)
-  return (focus) => {
-    const near = board?.actionsAt(focus) ?? []
-    const ids = new Set(near.map(({ id }) => id))
-    return [...near, ...(board?.actionsAt(null) ?? []).filter(({ id }) => !ids.has(id))]
-  }
+  return useCallback(
+    (focus: Focus) => {
+      const near = board?.actionsAt(focus) ?? []
+      const ids = new Set(near.map(({ id }) => id))
+      return [...near, ...(board?.actionsAt(null) ?? []).filter(({ id }) => !ids.has(id))]
+    },
+    [board],
+  )
 }

@@ -12,6 +12,8 @@ export interface Ground {
 export interface Press {
   /** When it was made, on the clock of the page's events; not when there was time for it. */
   timeStamp: number
+  /** What was pressed, for a button. */
+  currentTarget?: EventTarget | null
 }
 
 /** True; a text that says why not; or false where it is about something that is not there, and nobody has to be told. */
@@ -40,6 +42,10 @@ export interface Action<On extends Ground> {
   writes?: true
   /** It has no button: a pointer does the same in its own way. */
   keyOnly?: true
+  /** It stands in the menu at the pointer, where it means anything. */
+  inMenu?: true
+  /** The browser makes an event of its own of its keys, as of a copy: they are left to it. */
+  byBrowser?: true
   do: (on: On, press: Press) => void
 }
 

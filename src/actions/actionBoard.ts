@@ -11,9 +11,14 @@ export interface BoundAction {
   id: string
   name: Text
   does: Text
+  /** What stands on its button. */
+  words: Text
   /** Its keys as they stand on the screen. */
   keys: readonly string[]
   keyOnly: boolean
+  /** The heading it stands under. */
+  group: Text
+  inMenu: boolean
   place: ActionPlace<never>
   /** Whether it can be done now. */
   possible: () => Possible
@@ -47,7 +52,7 @@ export function createActionBoard(say: (why: Text) => void) {
     post: <On extends Ground>(place: ActionPlace<On>, groundAt: (focus: Focus) => On | null): (() => void) => {
       const at = (focus: Focus) => {
         const on = groundAt(focus)
-        return on === null ? [] : place.groups.flatMap(({ actions }) => actions.map((action) => bound(place, action, on)))
+        return on === null ? [] : place.groups.flatMap(({ title, actions }) => actions.map((action) => bound(place, title, action, on)))
       }
       const post: Post = { place, at }
       posts.add(post)
@@ -78,17 +83,21 @@ export function createActionBoard(say: (why: Text) => void) {
   }
 }
 
-function bound<On extends Ground>(place: ActionPlace<On>, action: Action<On>, on: On): BoundAction {
-  const { id, name, does, keys = [], hears } = action
+function bound<On extends Ground>(place: ActionPlace<On>, group: Text, action: Action<On>, on: On): BoundAction {
+  const { id, name, does, keys = [], hears, byBrowser, inMenu, keyOnly } = action
   return {
     id,
     name,
     does,
+    words: action.words?.(on) ?? name,
     keys: keyWords(action),
-    keyOnly: action.keyOnly === true,
+    keyOnly: keyOnly === true,
+    group,
+    inMenu: inMenu === true,
     place: place as ActionPlace<never>,
     possible: () => possible(action, on),
     fit: (press) => {
+      if (byBrowser) return null
       const fits = keys.filter((chord) => hears?.(on, chord) ?? true).map((chord) => fitOf(chord, press))
       return fits.find((fit) => fit === 'exact') ?? fits.find((fit) => fit === 'loose') ?? null
     },

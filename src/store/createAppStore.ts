@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla'
 import { computeRide } from '#engine/computeRide.ts'
 import { createBackupSlice } from './backupSlice.ts'
+import { createClipSlice } from './clipSlice.ts'
 import { createHabitsSlice } from './habitsSlice.ts'
 import { createHearingSlice } from './hearingSlice.ts'
 import { createLeadSlice } from './leadSlice.ts'
@@ -48,6 +49,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createListSlice(set, get),
       ...createSearchSlice(set, get, ports.shelf),
       ...createRehearsalSlice(set, get, ports),
+      ...createClipSlice(set),
       ...createNoticeSlice(set),
       ...createViewSlice(set),
       newId: ports.newId,

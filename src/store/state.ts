@@ -1,5 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla'
 import type { BackupSlice } from './backupSlice.ts'
+import type { ClipSlice } from './clipSlice.ts'
 import type { HabitsSlice } from './habitsSlice.ts'
 import type { HearingSlice } from './hearingSlice.ts'
 import type { LeadSlice } from './leadSlice.ts'
@@ -36,6 +37,7 @@ export type AppState = RideSlice &
   SongSlice &
   SoundSlice &
   RehearsalSlice &
+  ClipSlice &
   HearingSlice &
   ListSlice &
   SearchSlice &

@@ -10,11 +10,13 @@ import { showFound } from '#ui/showFound.ts'
 import { useMedia } from '#ui/useMedia.ts'
 import { tell, words } from '#words/words.ts'
 import { type DraftTools, DraftToolsContext, focusedGround, selectedGround } from './actions/draftGround.ts'
-import { DETAILS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
+import { CLIPBOARD, DETAILS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
 import { FIT_RIDE } from './actions/view/fit.ts'
 import { ZOOM_IN, ZOOM_OUT } from './actions/view/zoom.ts'
+import { useClipboardEvents } from './clipboard/useClipboardEvents.ts'
 import { Findings } from './findings/Findings.tsx'
 import { Legend } from './Legend.tsx'
+import { useDraftMenu } from './menu/useDraftMenu.tsx'
 import { SelectionPanel } from './panel/SelectionPanel.tsx'
 import { useRideDetails } from './panel/useRideDetails.ts'
 import { OtherLength } from './proposals/OtherLength.tsx'
@@ -142,6 +144,7 @@ export function DraftPlace() {
   const seek = rehearsed ? playing?.rehearsing.rehearsal.seek : undefined
 
   const openDetails = useCallback(() => afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus()), [afterDrawing])
+  const [openMenu, menu] = useDraftMenu(root)
   const tools = useMemo<DraftTools>(
     () => ({
       focus,
@@ -153,11 +156,15 @@ export function DraftPlace() {
       makeOffer,
       offer,
       note: setNote,
+      openMenu,
     }),
-    [focus, reveal, openDetails, makeOffer, offer, setNote, afterDrawing],
+    [focus, reveal, openDetails, makeOffer, offer, setNote, openMenu, afterDrawing],
   )
   const rehearsal = useMemo(() => playing && { store, rehearsing: playing.rehearsing }, [store, playing])
   const selected = () => selectedGround(store, tools)
+  const focusedOrSelected = (at: Element | null) => (at && focusedGround(store, tools, at)) ?? selected()
+  usePlaceActions(CLIPBOARD, focusedOrSelected)
+  useClipboardEvents(focusedOrSelected)
   usePlaceActions(STAGE, (at) => (at === null ? selected() : focusedGround(store, tools, at)))
   usePlaceActions(DETAILS_PLACE, (at) => (at?.closest('.draft-side') ? selected() : null))
   usePlaceActions(WHOLE_RIDE, selected)
@@ -244,6 +251,7 @@ export function DraftPlace() {
                 <Findings readOnly={readOnly} onGo={go} />
               </div>
             )}
+            {menu}
             {/* Behind everything else, which is then in its place. */}
             <AfterDrawing ref={drawn} />
           </div>

@@ -14,15 +14,16 @@ import { type Entering, isRelative, placesOf, roundsOnScale, turnedTo } from './
  * no rounding adds up. The parts of a set are the same in every round (`roundsOnScale`). A stay stays one, except
  * before anything is called, where riders may start from elsewhere. What differs in nothing is the very same object.
  *
+ * @param reading what a step of the one is on the other; a turn stays a turn unless given
  * @returns the ride with its bike and datum as they were. Cost: linear in what is played.
  */
-export function onScale(ride: Ride, scale: Scale): Ride {
+export function onScale(ride: Ride, scale: Scale, reading = readingOf(ride, scale)): Ride {
   const limits = { was: limitsOf(ride), is: limitsOf(scale) }
   let entering: Entering = {
     was: standingAt(startOf(limits.was)),
     is: standingAt(startOf(limits.is)),
     limits,
-    reading: readingOf(ride, scale),
+    reading,
   }
   let isStart = true
   const read = <I extends Item>(item: I, change: (item: I) => I): I => {

@@ -11,6 +11,7 @@ import { checksCues } from './checksCues.ts'
 import { checksKnob } from './checksKnob.ts'
 import { checksRide } from './checksRide.ts'
 import { checksRiding } from './checksRiding.ts'
+import { clipboard } from './clipboard.ts'
 import { commands } from './commands.ts'
 import { documents } from './documents.ts'
 import { drafting } from './drafting.ts'
@@ -67,6 +68,7 @@ export const de: Catalogue = {
   checksKnob,
   checksRide,
   checksRiding,
+  clipboard,
   commands,
   documents,
   drafting,

@@ -8,6 +8,7 @@ const NAMES: Readonly<Record<string, string>> = {
   Space: 'Leertaste',
   Delete: 'Entf',
   Backspace: 'Rücktaste',
+  ContextMenu: 'Menütaste',
   PageUp: 'Bild auf',
   PageDown: 'Bild ab',
   Home: 'Pos1',

@@ -9,6 +9,7 @@ import { checksCues } from './checksCues.ts'
 import { checksKnob } from './checksKnob.ts'
 import { checksRide } from './checksRide.ts'
 import { checksRiding } from './checksRiding.ts'
+import { clipboard } from './clipboard.ts'
 import { commands } from './commands.ts'
 import { documents } from './documents.ts'
 import { drafting } from './drafting.ts'
@@ -66,6 +67,7 @@ export const en = {
   checksKnob,
   checksRide,
   checksRiding,
+  clipboard,
   commands,
   documents,
   drafting,

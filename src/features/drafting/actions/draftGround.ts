@@ -12,6 +12,15 @@ export type Target =
   /** Of several that are selected, `id` is the one chosen last. */
   | { kind: 'block' | 'set' | 'several'; id: string; ids: readonly string[] }
 
+/** A menu of what can be done to a stop of the stage, or for null to what is selected. */
+export interface AskedMenu {
+  stop: HTMLElement | null
+  /** What it opens beside: an element, or a point of the window. */
+  at: EventTarget | { x: number; y: number } | null
+  /** Everything, or only what is pasted in part. */
+  which: 'all' | 'paste'
+}
+
 /** What the place can do besides changing the ride. */
 export interface DraftTools {
   /** Moves the focus to the stage's stop for this id, wherever it stands after the change, and brings it into sight. */
@@ -28,6 +37,7 @@ export interface DraftTools {
   offer: Offer | null
   /** Says what there is to say of a change besides what it shows. */
   note: (note: string | null) => void
+  openMenu: (asked: AskedMenu) => void
 }
 
 /** What the actions of the draft are done on. */
@@ -51,6 +61,7 @@ const NO_TOOLS: DraftTools = {
   makeOffer: nothing,
   offer: null,
   note: nothing,
+  openMenu: nothing,
 }
 
 export const DraftToolsContext = createContext<DraftTools>(NO_TOOLS)

@@ -15,6 +15,8 @@ import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from
 import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
 import { SPLIT } from './changing/split.ts'
 import { UNGROUP } from './changing/ungroup.ts'
+import { COPY, CUT, PASTE, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE } from './clipboard/copyAndPaste.ts'
+import { MENU, PASTE_ONLY } from './clipboard/menu.ts'
 import type { DraftAction } from './draftAction.ts'
 import type { DraftGround } from './draftGround.ts'
 import { GO_DOWN, GO_UP } from './gettingAbout/goAcross.ts'
@@ -62,6 +64,19 @@ export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH]
 
 /** The tray. */
 export const ADD_BLOCKS = PATTERNS.map((pattern) => ({ pattern, action: addBlock(pattern) }))
+
+/** What is copied and pasted, about what has the focus on the stage, and from elsewhere on the page about what is selected. */
+export const CLIPBOARD: ActionPlace<DraftGround> = {
+  id: 'clipboard',
+  reach: 'focus',
+  repeats: false,
+  groups: [
+    {
+      title: say('clipboard.group'),
+      actions: [CUT, COPY, PASTE, PASTE_ONLY, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE, MENU],
+    },
+  ],
+}
 
 /** The stage: its keys are about the block, the set or the song that has the focus. */
 export const STAGE: ActionPlace<DraftGround> = {
@@ -130,4 +145,4 @@ export const REHEARSING: ActionPlace<RehearsalGround> = {
   ],
 }
 
-export const DRAFT_PLACES = [STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS, HEARING] as const
+export const DRAFT_PLACES = [CLIPBOARD, STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS, HEARING] as const

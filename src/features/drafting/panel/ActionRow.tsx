@@ -1,4 +1,5 @@
 import { useAction } from '#actions/useAction.ts'
+import { MENU } from '#features/drafting/actions/clipboard/menu.ts'
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { type DraftGround, useSelectedGround } from '#features/drafting/actions/draftGround.ts'
 import { CHANGES } from '#features/drafting/actions/draftPlaces.ts'
@@ -10,9 +11,11 @@ export function ActionRow() {
   if (on.target.kind === 'ride') return null
   return (
     <div className="panel-actions panel-edit-only">
-      {CHANGES.filter(({ over }) => over?.includes(on.target.kind)).map((action) => (
-        <RowButton key={action.id} action={action} on={on} />
-      ))}
+      {[...CHANGES, MENU]
+        .filter(({ over }) => over?.includes(on.target.kind))
+        .map((action) => (
+          <RowButton key={action.id} action={action} on={on} />
+        ))}
     </div>
   )
 }

@@ -18,6 +18,7 @@ const NO_TOOLS: DraftTools = {
   makeOffer: nothing,
   offer: null,
   note: nothing,
+  openMenu: nothing,
 }
 
 let panel: Panel

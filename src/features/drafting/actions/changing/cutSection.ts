@@ -11,6 +11,7 @@ export const CUT_SECTION: DraftAction = {
   does: say('actions.splitSongDo'),
   keys: ['C'],
   writes: true,
+  inMenu: true,
   over: ['block', 'set'],
   can: (on) => {
     const itemId = wholeOf(on)

@@ -12,6 +12,7 @@ export const DELETE: DraftAction = {
   does: say('actions.deleteDo'),
   keys: ['Delete', 'Backspace'],
   writes: true,
+  inMenu: true,
   over: ['section', 'set', 'block', 'several'],
   can: ({ target }) => target.kind !== 'ride',
   do: (on) => {

@@ -10,8 +10,9 @@ export const DUPLICATE: DraftAction = {
   name: say('actions.duplicate'),
   words: ({ target }) => (target.kind === 'section' ? say('actions.duplicateSong') : say('actions.duplicate')),
   does: say('actions.duplicateDo'),
-  keys: ['D'],
+  keys: ['D', 'Mod+D'],
   writes: true,
+  inMenu: true,
   over: ['section', 'set', 'block', 'several'],
   can: ({ target }) => target.kind !== 'ride',
   do: (on) => {

@@ -14,6 +14,7 @@ export const GROUP: DraftAction = {
   does: say('actions.repeatDo'),
   keys: ['G'],
   writes: true,
+  inMenu: true,
   over: ['block'],
   can: ({ store, target }) => {
     const { ride } = store.getState()

@@ -11,6 +11,7 @@ export const JOIN: DraftAction = {
   does: say('actions.mergeDo'),
   keys: ['J'],
   writes: true,
+  inMenu: true,
   over: ['block'],
   can: ({ store, target }) => {
     const { ride } = store.getState()

@@ -16,6 +16,7 @@ type Step = 1 | -1
 const moveBy = (step: Step) => ({
   does: say('actions.moveDo'),
   writes: true as const,
+  inMenu: true as const,
   keyOnly: true as const,
   can: (on: DraftGround) => {
     const { ride } = on.store.getState()

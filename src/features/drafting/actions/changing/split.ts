@@ -12,6 +12,7 @@ export const SPLIT: DraftAction = {
   does: say('actions.splitDo'),
   keys: ['S'],
   writes: true,
+  inMenu: true,
   over: ['block'],
   can: ({ store, target }) => {
     const { ride } = store.getState()

@@ -11,6 +11,7 @@ export const UNGROUP: DraftAction = {
   does: say('actions.expandDo'),
   keys: ['U'],
   writes: true,
+  inMenu: true,
   can: (on) => setIdOf(on) !== undefined,
   do: (on) => {
     const { ride, newId } = on.store.getState()

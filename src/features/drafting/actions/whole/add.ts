@@ -25,6 +25,7 @@ export const ADD_SECTION: DraftAction = {
   words: () => say('actions.addSongButton'),
   does: say('actions.addSongDo'),
   writes: true,
+  inMenu: true,
   do: ({ store, tools }) => {
     const id = addSection(store)
     if (id === null) return

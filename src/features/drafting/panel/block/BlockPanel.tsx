@@ -99,6 +99,7 @@ function BlockFields({ block }: { block: Block }) {
         onAdd={does.addCue}
         atMoment={does.atMoment}
         beginsAt={does.beginsAt}
+        onCopy={does.copyCue}
       />
       <MoreFields block={block} leaders={leaders} eight={song?.grid ? eight : undefined} edit={edit} />
     </>

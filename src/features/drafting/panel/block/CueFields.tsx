@@ -19,6 +19,7 @@ interface CueFieldsProps {
   unit: 'counts' | 'seconds'
   onChange: (cue: Cue) => void
   onRemove: () => void
+  onCopy: (cueId: string) => void
   atMoment: (cue: Cue, moment: CueMoment) => Cue
   beginsAt: (cueId: string) => number | undefined
 }
@@ -32,7 +33,7 @@ const countIns = (): readonly Choice<'4' | '8'>[] => [
 const LONGEST = 500
 
 /** One thing the leader says: which moment, how long before the change it ends, the words, and a count-in. */
-export const CueFields = memo(function CueFields({ cue, place, unit, onChange, onRemove, atMoment, beginsAt }: CueFieldsProps) {
+export const CueFields = memo(function CueFields({ cue, place, unit, onChange, onRemove, onCopy, atMoment, beginsAt }: CueFieldsProps) {
   const setText = (typed: string) => {
     const text = typed.trim()
     if (text.length > LONGEST) return words.fields.tooLong({ most: LONGEST, length: text.length })
@@ -40,7 +41,7 @@ export const CueFields = memo(function CueFields({ cue, place, unit, onChange, o
     return null
   }
   return (
-    <li className="panel-cue">
+    <li className="panel-cue" data-cue-id={cue.id}>
       <div className="panel-cue-when">
         <Select
           label={words.panelsBlock.cueMoment({ place })}
@@ -69,6 +70,9 @@ export const CueFields = memo(function CueFields({ cue, place, unit, onChange, o
           />
         )}
         <span className="panel-cue-tools">
+          <IconButton tone="quiet" label={words.clipboard.copyCue({ place })} onClick={() => onCopy(cue.id)}>
+            <CopySign />
+          </IconButton>
           <IconButton tone="quiet" label={words.panelsBlock.removeCue({ place })} onClick={onRemove}>
             ×
           </IconButton>
@@ -86,3 +90,13 @@ export const CueFields = memo(function CueFields({ cue, place, unit, onChange, o
     </li>
   )
 })
+
+/** Two sheets, one behind the other. */
+function CopySign() {
+  return (
+    <svg viewBox="0 0 14 14" width="14" height="14" aria-hidden="true" fill="none" stroke="currentColor" strokeWidth="1.3">
+      <rect x="4.5" y="4.5" width="8" height="8" rx="1" />
+      <path d="M2.5 9.5h-1v-8h8v1" strokeLinejoin="round" />
+    </svg>
+  )
+}

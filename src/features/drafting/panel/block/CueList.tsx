@@ -20,10 +20,11 @@ interface CueListProps {
   atMoment: (cue: Cue, moment: CueMoment) => Cue
   /** The lead of a cue inside the block that begins with it. */
   beginsAt: (cueId: string) => number | undefined
+  onCopy: (cueId: string) => void
 }
 
 /** What is said at a block, in the order it is said. Words typed into the last line become another cue, said as the block begins. */
-export const CueList = memo(function CueList({ blockId, cues, unit, onChange, onAdd, atMoment, beginsAt }: CueListProps) {
+export const CueList = memo(function CueList({ blockId, cues, unit, onChange, onAdd, atMoment, beginsAt, onCopy }: CueListProps) {
   const spoken = useApp((state) => idsOf(inSpokenOrder(cues, state.shownReport?.cues.lines ?? [])))
   const { ids, ...settled } = useSettledOrder(spoken === '' ? [] : spoken.split(' '))
   const add = (typed: string) => {
@@ -45,6 +46,7 @@ export const CueList = memo(function CueList({ blockId, cues, unit, onChange, on
               unit={unit}
               onChange={(next) => onChange(cues.with(index, next))}
               onRemove={() => onChange(cues.toSpliced(index, 1))}
+              onCopy={onCopy}
               atMoment={atMoment}
               beginsAt={beginsAt}
             />

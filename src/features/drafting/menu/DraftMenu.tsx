@@ -1,0 +1,58 @@
+import { useMemo } from 'react'
+import { useActionsAt } from '#actions/ActionBoardProvider.tsx'
+import type { BoundAction } from '#actions/actionBoard.ts'
+import type { AskedMenu } from '#features/drafting/actions/draftGround.ts'
+import { itemsText, sectionName } from '#plan/names.ts'
+import { findSection } from '#plan/places.ts'
+import type { AppState } from '#store/state.ts'
+import { useAppStore } from '#store/useApp.ts'
+import { ContextMenu, type MenuGroup } from '#ui/ContextMenu.tsx'
+import { tell, words } from '#words/words.ts'
+
+/** The actions of the place as a menu: what can be done now to what it was opened on, and what not, with why. */
+export function DraftMenu({ asked, onClose }: { asked: AskedMenu; onClose: () => void }) {
+  const store = useAppStore()
+  const actionsAt = useActionsAt()
+  // As they are when it opens: it closes before anything changes.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once
+  const [groups, label, at] = useMemo(() => {
+    const chosen = actionsAt(asked.stop).filter(({ id, inMenu }) => inMenu && (asked.which === 'all' || id.startsWith('clipboard.only')))
+    return [groupsOf(chosen), nameOf(store.getState()), pointOf(asked.at)] as const
+  }, [asked])
+  return <ContextMenu label={label} groups={groups} at={at} onClose={onClose} />
+}
+
+function groupsOf(actions: readonly BoundAction[]): MenuGroup[] {
+  const groups = new Map<string, MenuGroup['entries']>()
+  for (const { id, name, keys, group, possible, do: act, words: shown } of actions) {
+    const answer = possible()
+    if (answer === false) continue
+    const title = tell(group)
+    const entry = {
+      id,
+      words: tell(shown ?? name),
+      keys: keys.at(-1) ?? '',
+      why: answer === true ? null : tell(answer),
+      do: () => act({ timeStamp: performance.now() }),
+    }
+    groups.set(title, [...(groups.get(title) ?? []), entry])
+  }
+  return [...groups].map(([title, entries]) => ({ title, entries }))
+}
+
+/** What the menu is about. */
+function nameOf({ shown, selection }: AppState): string {
+  const section = shown && selection.sectionId !== null ? findSection(shown, selection.sectionId) : undefined
+  if (!shown || !section) return words.clipboard.menuOfRide
+  const name = selection.ids.length > 0 ? itemsText(shown, selection.ids) : sectionName(shown, section)
+  return words.clipboard.menuOf({ name: tell(name) })
+}
+
+/** Beside what it opens on: a little inside the part of a stop that is in sight, right under a button. */
+function pointOf(at: AskedMenu['at']): { x: number; y: number } {
+  if (at && 'x' in at) return at
+  if (!(at instanceof Element)) return { x: innerWidth / 2, y: innerHeight / 3 }
+  const { left, top, bottom } = at.getBoundingClientRect()
+  const sight = at.closest('.stage-scroller')?.getBoundingClientRect()
+  return sight ? { x: Math.max(left, sight.left) + 12, y: top + Math.min(28, bottom - top) } : { x: left, y: bottom + 4 }
+}

@@ -1,0 +1,67 @@
+import { lazy, type ReactNode, type RefObject, Suspense, useCallback, useEffect, useState } from 'react'
+import type { AskedMenu } from '#features/drafting/actions/draftGround.ts'
+import { letGoOfDrag } from '#features/drafting/stage/drag/StageDrag.tsx'
+import { useAppStore } from '#store/useApp.ts'
+import { watchRest } from './watchRest.ts'
+
+const DraftMenu = lazy(() => import('./DraftMenu.tsx').then((module) => ({ default: module.DraftMenu })))
+
+/** What takes a press of the stage. */
+const STAGE = '.stage-content'
+
+/**
+ * The menu of the stage: by the pointer's second button, by a finger that rests, and by whoever asks for it. What it opens on
+ * is selected, unless it is among what is selected already.
+ *
+ * @param root the place, within which the stage stands
+ */
+export function useDraftMenu(root: RefObject<HTMLElement | null>): [open: (asked: AskedMenu) => void, menu: ReactNode] {
+  const store = useAppStore()
+  const [asked, setAsked] = useState<AskedMenu | null>(null)
+
+  const open = useCallback(
+    (next: AskedMenu) => {
+      const { selection, selectItem, selectSection } = store.getState()
+      const { stageStop: kind, id } = next.stop?.dataset ?? {}
+      if (kind === 'section' && id) {
+        if (selection.ids.length > 0 || selection.sectionId !== id) selectSection(id)
+      } else if (id && !selection.ids.includes(id)) selectItem(id)
+      next.stop?.focus({ preventScroll: true })
+      setAsked(next)
+    },
+    [store],
+  )
+
+  useEffect(() => {
+    const { current: place } = root
+    if (!place) return
+    const openAt = (pressed: Element, at: { x: number; y: number }) => {
+      const stop = pressed.closest<HTMLElement>('[data-stage-stop]')
+      const section =
+        pressed.closest<HTMLElement>('[data-open-section]')?.dataset.openSection ?? pressed.closest<HTMLElement>('.song')?.dataset.sectionId
+      if (!stop && section) store.getState().selectSection(section)
+      else if (!stop) store.getState().clearSelection()
+      open({ stop, at, which: 'all' })
+    }
+    const second = (event: MouseEvent) => {
+      const pressed = event.target as Element
+      // The menu's own key makes this event as well, with the menu open already.
+      if (pressed.closest('[role="menu"]')) return event.preventDefault()
+      if (!pressed.closest(STAGE)) return
+      event.preventDefault()
+      if (!document.querySelector('[role="menu"]')) openAt(pressed, { x: event.clientX, y: event.clientY })
+    }
+    place.addEventListener('contextmenu', second)
+    const unwatch = watchRest(place, STAGE, (pressed, at) => {
+      letGoOfDrag()
+      openAt(pressed, at)
+    })
+    return () => {
+      place.removeEventListener('contextmenu', second)
+      unwatch()
+    }
+  }, [root, store, open])
+
+  const close = useCallback(() => setAsked(null), [])
+  return [open, asked && <Suspense fallback={null}>{<DraftMenu asked={asked} onClose={close} />}</Suspense>]
+}
