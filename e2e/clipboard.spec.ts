@@ -1,7 +1,6 @@
 import type { Page } from '@playwright/test'
 import { demoRide } from '#tests/support/demoRides.ts'
-import { blocks, choose, order, sections, stop } from './actions/row.ts'
-import { openRide } from './support/openRide.ts'
+import { blocks, choose, link, order, sections, stop } from './actions/row.ts'
 import { openRidewright } from './support/openRidewright.ts'
 import { expect, test } from './support/test.ts'
 
@@ -16,7 +15,8 @@ async function openSpark(page: Page): Promise<void> {
 
 const status = (page: Page) => page.locator('[aria-live="polite"]').first()
 const named = (page: Page, id: string) => stop(page, id).getAttribute('aria-label')
-const withoutTime = (name: string | null) => name?.replace(/ at [0-9:]+,/, '').replace(/, resistance .*/, '')
+/** What a block is, without where it stands and how its total is called from there. */
+const whatItIs = (name: string | null) => name?.replace(/ at [0-9:]+,/, '').replace(/(effort [^,]+),.*/, '$1')
 
 test('a block is copied, cut, and pasted by the browser’s own keys, each one step', async ({ page }) => {
   await openSpark(page)
@@ -29,7 +29,7 @@ test('a block is copied, cut, and pasted by the browser’s own keys, each one s
   const made = ids[ids.indexOf('s2b2') + 1]!
   await expect(stop(page, made)).toBeFocused()
   await expect(stop(page, made)).toHaveAttribute('aria-selected', 'true')
-  expect(withoutTime(await named(page, made))).toBe(withoutTime(await named(page, 's1b2')))
+  expect(whatItIs(await named(page, made))).toBe(whatItIs(await named(page, 's1b2')))
   await page.keyboard.press('Control+x')
   await expect(blocks(page)).toHaveCount(BLOCKS)
   await page.keyboard.press('Control+z')
@@ -44,16 +44,22 @@ test('a whole song goes to another ride in another window, with its blocks', asy
   await choose('s2')(page)
   await page.keyboard.press('Control+c')
   const other = await context.newPage()
-  await openRide(other, { ...spark, id: 'other', title: 'Other ride', sections: spark.sections.slice(0, 1) })
-  await expect(sections(other)).toHaveCount(1)
-  await choose('s1')(other)
+  await openRidewright(other)
+  await link(other, 'my rides').click()
+  await other.getByRole('button', { name: /^Ridge and Return/ }).click()
+  await expect(sections(other).first()).toBeVisible()
+  const [songs, all] = [await sections(other).count(), await blocks(other).count()]
+  await sections(other)
+    .first()
+    .click({ position: { x: 12, y: 10 } })
   await other.keyboard.press('Control+v')
-  await expect(sections(other)).toHaveCount(2)
+  await expect(sections(other)).toHaveCount(songs + 1)
   const copied = spark.sections[1]!
   await expect(sections(other).nth(1)).toContainText(copied.song!.title)
-  await expect(blocks(other)).toHaveCount(spark.sections.slice(0, 2).reduce((sum, { blocks: own }) => sum + own.length, 0))
+  await expect(sections(other).nth(1)).toBeFocused()
+  await expect(blocks(other)).toHaveCount(all + copied.blocks.length)
   await other.keyboard.press('Control+z')
-  await expect(sections(other)).toHaveCount(1)
+  await expect(sections(other)).toHaveCount(songs)
 })
 
 test('what is copied is lines of text for other programs, and what they copy is refused with a sentence', async ({ page, context }) => {
@@ -121,22 +127,22 @@ test('pasting only the blocks, the cues, or the resistance is in the menu and un
   await choose('s2b2')(page)
   await page.keyboard.press('Control+c')
   const cues = await page.locator('.panel-cue textarea').evaluateAll((fields) => fields.map((each) => (each as HTMLTextAreaElement).value))
-  const call = await page.locator('.panel-call q').first().textContent()
+  const total = await page.locator('.panel-total b').textContent()
   await choose('s4b2')(page)
   await only(/only the cues/)
   await expect
     .poll(() => page.locator('.panel-cue textarea').evaluateAll((fields) => fields.map((each) => (each as HTMLTextAreaElement).value)))
     .toEqual(cues)
   await only(/only the resistance/)
-  await expect(page.locator('.panel-call q').first()).toHaveText(call!)
+  await expect(page.locator('.panel-total b')).toHaveText(total!)
 })
 
 test('a ride that is read-only can be copied from, and says why it takes nothing', async ({ page }) => {
   await openSpark(page)
   await page.getByRole('link', { name: 'share', exact: true }).click()
-  const link = await page.getByLabel('link', { exact: true }).inputValue()
+  const address = await page.getByRole('textbox', { name: 'link', exact: true }).inputValue()
   await page.goto('about:blank')
-  await page.goto(link)
+  await page.goto(address)
   await expect(blocks(page)).toHaveCount(BLOCKS)
   await choose('s1b2')(page)
   await page.keyboard.press('Control+v')
@@ -150,4 +156,3 @@ test('a ride that is read-only can be copied from, and says why it takes nothing
   await page.keyboard.press('Control+v')
   await expect(blocks(page)).toHaveCount(BLOCKS + 1)
 })
-

@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useEffect, useEffectEvent, useLayoutEffect, useState } from 'react'
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useEffectEvent, useLayoutEffect, useState } from 'react'
 import { useAppStore } from '#store/useApp.ts'
 import { tell } from '#words/words.ts'
 import type { ActionPlace, Ground } from './action.ts'

@@ -1,5 +1,4 @@
 import { useMemo } from 'react'
-import { useActionsAt } from '#actions/ActionBoardProvider.tsx'
 import type { BoundAction } from '#actions/actionBoard.ts'
 import type { AskedMenu } from '#features/drafting/actions/draftGround.ts'
 import { itemsText, sectionName } from '#plan/names.ts'
@@ -9,16 +8,21 @@ import { useAppStore } from '#store/useApp.ts'
 import { ContextMenu, type MenuGroup } from '#ui/ContextMenu.tsx'
 import { tell, words } from '#words/words.ts'
 
+interface DraftMenuProps {
+  asked: AskedMenu
+  /** All that can be done there. */
+  actions: readonly BoundAction[]
+  onClose: () => void
+}
+
 /** The actions of the place as a menu: what can be done now to what it was opened on, and what not, with why. */
-export function DraftMenu({ asked, onClose }: { asked: AskedMenu; onClose: () => void }) {
+export function DraftMenu({ asked, actions, onClose }: DraftMenuProps) {
   const store = useAppStore()
-  const actionsAt = useActionsAt()
   // As they are when it opens: it closes before anything changes.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once
   const [groups, label, at] = useMemo(() => {
-    const chosen = actionsAt(asked.stop).filter(({ id, inMenu }) => inMenu && (asked.which === 'all' || id.startsWith('clipboard.only')))
+    const chosen = actions.filter(({ id, inMenu }) => inMenu && (asked.which === 'all' || id.startsWith('clipboard.only')))
     return [groupsOf(chosen), nameOf(store.getState()), pointOf(asked.at)] as const
-  }, [asked])
+  }, [asked, actions, store])
   return <ContextMenu label={label} groups={groups} at={at} onClose={onClose} />
 }
 

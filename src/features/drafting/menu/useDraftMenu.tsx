@@ -1,13 +1,14 @@
 import { lazy, type ReactNode, type RefObject, Suspense, useCallback, useEffect, useState } from 'react'
+import { useActionsAt } from '#actions/ActionBoardProvider.tsx'
+import type { BoundAction } from '#actions/actionBoard.ts'
 import type { AskedMenu } from '#features/drafting/actions/draftGround.ts'
-import { letGoOfDrag } from '#features/drafting/stage/drag/StageDrag.tsx'
 import { useAppStore } from '#store/useApp.ts'
 import { watchRest } from './watchRest.ts'
 
 const DraftMenu = lazy(() => import('./DraftMenu.tsx').then((module) => ({ default: module.DraftMenu })))
 
 /** What takes a press of the stage. */
-const STAGE = '.stage-content'
+const STAGE = '.stage-scroller'
 
 /**
  * The menu of the stage: by the pointer's second button, by a finger that rests, and by whoever asks for it. What it opens on
@@ -17,7 +18,8 @@ const STAGE = '.stage-content'
  */
 export function useDraftMenu(root: RefObject<HTMLElement | null>): [open: (asked: AskedMenu) => void, menu: ReactNode] {
   const store = useAppStore()
-  const [asked, setAsked] = useState<AskedMenu | null>(null)
+  const actionsAt = useActionsAt()
+  const [asked, setAsked] = useState<(AskedMenu & { actions: readonly BoundAction[] }) | null>(null)
 
   const open = useCallback(
     (next: AskedMenu) => {
@@ -27,9 +29,9 @@ export function useDraftMenu(root: RefObject<HTMLElement | null>): [open: (asked
         if (selection.ids.length > 0 || selection.sectionId !== id) selectSection(id)
       } else if (id && !selection.ids.includes(id)) selectItem(id)
       next.stop?.focus({ preventScroll: true })
-      setAsked(next)
+      setAsked({ ...next, actions: actionsAt(next.stop) })
     },
-    [store],
+    [store, actionsAt],
   )
 
   useEffect(() => {
@@ -51,17 +53,35 @@ export function useDraftMenu(root: RefObject<HTMLElement | null>): [open: (asked
       event.preventDefault()
       if (!document.querySelector('[role="menu"]')) openAt(pressed, { x: event.clientX, y: event.clientY })
     }
+    let before: readonly string[] = []
+    const remember = () => {
+      before = store.getState().selection.ids
+    }
+    // Ahead of the drag that a resting finger begins: it selects what it holds by itself.
+    place.addEventListener('pointerdown', remember, true)
     place.addEventListener('contextmenu', second)
-    const unwatch = watchRest(place, STAGE, (pressed, at) => {
-      letGoOfDrag()
-      openAt(pressed, at)
+    const unwatch = watchRest(place, STAGE, {
+      rested: (pressed, at) => {
+        const id = pressed.closest<HTMLElement>('[data-stage-stop]')?.dataset.id
+        if (id && before.includes(id)) store.getState().selectItems(before)
+        if (!document.querySelector('[role="menu"]')) openAt(pressed, at)
+      },
+      wentOn: () => setAsked(null),
     })
     return () => {
+      place.removeEventListener('pointerdown', remember, true)
       place.removeEventListener('contextmenu', second)
       unwatch()
     }
   }, [root, store, open])
 
   const close = useCallback(() => setAsked(null), [])
-  return [open, asked && <Suspense fallback={null}>{<DraftMenu asked={asked} onClose={close} />}</Suspense>]
+  return [
+    open,
+    asked && (
+      <Suspense fallback={null}>
+        <DraftMenu asked={asked} actions={asked.actions} onClose={close} />
+      </Suspense>
+    ),
+  ]
 }

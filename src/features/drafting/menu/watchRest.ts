@@ -6,24 +6,32 @@ interface Point {
   y: number
 }
 
+interface Heard {
+  /** A finger came down and has neither moved nor left. */
+  rested: (pressed: Element, at: Point) => void
+  /** It goes on all the same, as one that drags does. */
+  wentOn: () => void
+}
+
 /**
- * Hears a finger that rests: one that has neither moved nor left within half a second. It lifts without a press of its own.
+ * Hears a finger that rests for half a second, on what is dragged as well: whoever goes on from there drags. It lifts
+ * without a press of its own.
  *
- * @param on within what elements it may rest, as a selector
+ * @param on within what it may rest, as a selector
  * @returns stops hearing
  */
-export function watchRest(place: HTMLElement, on: string, rested: (pressed: Element, at: Point) => void): () => void {
+export function watchRest(place: HTMLElement, on: string, { rested, wentOn }: Heard): () => void {
   let timer: number | undefined
   let start: Point | null = null
-  let isSpent = false
+  let hasRested = false
 
-  const stop = () => {
+  const lifted = () => {
     clearTimeout(timer)
     start = null
   }
   const down = (event: PointerEvent) => {
-    stop()
-    isSpent = false
+    lifted()
+    hasRested = false
     const pressed = event.target
     if (event.pointerType === 'mouse' || !event.isPrimary || !(pressed instanceof Element) || !pressed.closest(on)) return
     // What is pulled by its edge is held on purpose.
@@ -31,29 +39,30 @@ export function watchRest(place: HTMLElement, on: string, rested: (pressed: Elem
     const at = { x: event.clientX, y: event.clientY }
     start = at
     timer = window.setTimeout(() => {
-      stop()
-      isSpent = true
+      hasRested = true
       rested(pressed, at)
     }, REST.after)
   }
   const move = ({ clientX, clientY }: PointerEvent) => {
-    if (start && Math.hypot(clientX - start.x, clientY - start.y) > REST.within) stop()
+    if (!start || Math.hypot(clientX - start.x, clientY - start.y) <= REST.within) return
+    lifted()
+    if (hasRested) wentOn()
   }
   // The press that would follow would be about what is under the finger, and take the focus out of the menu.
   const lift = (event: TouchEvent) => {
-    if (isSpent) event.preventDefault()
-    isSpent = false
+    if (hasRested && event.cancelable) event.preventDefault()
+    hasRested = false
   }
 
   place.addEventListener('pointerdown', down)
   window.addEventListener('pointermove', move)
-  for (const name of ['pointerup', 'pointercancel'] as const) window.addEventListener(name, stop)
+  for (const name of ['pointerup', 'pointercancel'] as const) window.addEventListener(name, lifted)
   window.addEventListener('touchend', lift, { passive: false, capture: true })
   return () => {
-    stop()
+    lifted()
     place.removeEventListener('pointerdown', down)
     window.removeEventListener('pointermove', move)
-    for (const name of ['pointerup', 'pointercancel'] as const) window.removeEventListener(name, stop)
+    for (const name of ['pointerup', 'pointercancel'] as const) window.removeEventListener(name, lifted)
     window.removeEventListener('touchend', lift, { capture: true })
   }
 }

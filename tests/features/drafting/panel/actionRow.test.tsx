@@ -87,7 +87,7 @@ describe('what can be done to a block without a keyboard', () => {
     open(item('one'), only)
     panel.click('delete')
     expect(focused).toEqual(['alone'])
-    expect(offered()).toEqual(['duplicate song', 'delete song'])
+    expect(offered()).toEqual(['duplicate song', 'delete song', 'more…'])
   })
 
   it('cuts the section in two before it, in one step, staying on it', () => {
@@ -125,7 +125,7 @@ describe('what can be done to a block without a keyboard', () => {
 
 it('a set and several blocks are copied and deleted whole', () => {
   open(item('set'))
-  expect(offered()).toEqual(['duplicate', 'split song here', 'delete'])
+  expect(offered()).toEqual(['duplicate', 'split song here', 'delete', 'more…'])
   expect(possible('split song here')).toBe(false)
   panel.click('duplicate')
   expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)

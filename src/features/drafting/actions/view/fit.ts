@@ -9,6 +9,7 @@ export const FIT_SECTION: DraftAction = {
   keys: ['F'],
   keyOnly: true,
   can: (on) => sectionIdOf(on) !== null,
+  inMenu: true,
   do: (on) => {
     const id = sectionIdOf(on)
     if (id !== null) on.tools.fitSection(id)
@@ -20,6 +21,7 @@ export const FIT_RIDE: DraftAction = {
   name: say('actions.fitRide'),
   does: say('actions.fitRideDo'),
   keys: ['0'],
+  inMenu: true,
   do: ({ tools }) => tools.fitRide(),
 }
 

@@ -15,7 +15,6 @@ import type { DragGround, Dragged, KeyedCommand } from '#features/drafting/stage
 import { type NewId, rememberedIds } from '#plan/copies.ts'
 import { useAppStore } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
-import { LETS_GO } from './dragKeys.ts'
 
 /**
  * The one place that knows the drag library. It turns a drag into a stream of previews of real commands:
@@ -146,12 +145,4 @@ function usePointer() {
     }
   }, [])
   return pointer
-}
-
-/** Lets go of what is dragged by touch, as for a finger that rested for something else. The library can be told by its own key alone. */
-export function letGoOfDrag(): void {
-  const key = new KeyboardEvent('keydown', { key: LETS_GO, code: LETS_GO, cancelable: true })
-  // Nobody else is to take it for a key that was pressed.
-  key.preventDefault()
-  document.dispatchEvent(key)
 }
