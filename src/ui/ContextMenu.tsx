@@ -2,7 +2,7 @@ import { type KeyboardEvent, useEffect, useEffectEvent, useId, useLayoutEffect, 
 import './ContextMenu.css'
 
 /** Something in a menu. */
-export interface MenuEntry {
+interface MenuEntry {
   id: string
   words: string
   /** Its keys as they stand on the screen; empty where it has none. */

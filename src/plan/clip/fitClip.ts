@@ -7,7 +7,7 @@ import type { Reading } from '#plan/scale/reading.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** How steps came over: as they were, rounded to the steps of the other bike, or as what weighs the same where its unit is another. */
-export type Scaled = 'same' | 'rounded' | 'byLoad'
+type Scaled = 'same' | 'rounded' | 'byLoad'
 
 /** How lengths came over: as they were, from counts to the clock, or from the clock to whole eights. */
 export type Remeasured = 'same' | 'toSeconds' | 'toEights'
