@@ -81,6 +81,14 @@ export const DRAFT_ROWS: Rows = {
   'clipboard.onlyBlocks': fromMenu,
   'clipboard.onlyCues': fromMenu,
   'clipboard.onlyResistance': fromMenu,
+  'stage.selectAll': {
+    given: choose('s1b2'),
+    sees: selected(5),
+    back: async (page) => {
+      await page.keyboard.press('Control+a')
+      await selected(BLOCKS)(page)
+    },
+  },
   'clipboard.menu': {
     given: choose('s1b2'),
     sees: (page) => expect(menu(page)).toBeVisible(),

@@ -22,6 +22,7 @@ import type { DraftGround } from './draftGround.ts'
 import { GO_DOWN, GO_UP } from './gettingAbout/goAcross.ts'
 import { GO_AFTER, GO_BEFORE, GO_FIRST, GO_LAST } from './gettingAbout/goAlong.ts'
 import { DETAILS, SELECT_AFTER, SELECT_BEFORE, SELECT_NOTHING, TOGGLE } from './gettingAbout/select.ts'
+import { SELECT_ALL } from './gettingAbout/selectAll.ts'
 import { LEAVE_DETAILS } from './leaveDetails.ts'
 import { HABITS } from './rehearsing/habits.ts'
 import { HEARING } from './rehearsing/hearBeat.ts'
@@ -73,7 +74,7 @@ export const CLIPBOARD: ActionPlace<DraftGround> = {
   groups: [
     {
       title: say('clipboard.group'),
-      actions: [CUT, COPY, PASTE, PASTE_ONLY, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE, MENU],
+      actions: [CUT, COPY, PASTE, PASTE_ONLY, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE, SELECT_ALL, MENU],
     },
   ],
 }

@@ -33,12 +33,13 @@ export function copyOf({ store, target }: DraftGround): Copied | null {
 }
 
 /** A cue of a block; null where there is none of that id. */
-export function copyOfCue(store: AppStore, cueId: string): { carried: Carried; said: Text } | null {
+export function copyOfCue(store: AppStore, cueId: string): (Copied & { block: Block }) | null {
   const { shown, shownReport } = store.getState()
   const clip = shown && shownReport && clipOf(shown, { cueIds: [cueId] }, 0)
   if (!clip) return null
-  const text = clip.ride.sections.flatMap(({ blocks }) => blocksOf(blocks).flatMap(({ cues }) => cues))[0]!.text
-  return { carried: carriedOf(clip, shownReport), said: say('clipboard.copiedCue', { text }) }
+  const [copied] = clip.ride.sections.flatMap(({ blocks }) => blocksOf(blocks))
+  const { block } = findBlock(shown, copied!.id)!
+  return { carried: carriedOf(clip, shownReport), name: say('names.quoted', { name: copied!.cues[0]!.text }), block }
 }
 
 /** The total riders have when they come to the first of some blocks or sets. */

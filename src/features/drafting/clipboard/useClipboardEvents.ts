@@ -27,14 +27,13 @@ export function useClipboardEvents(groundAt: (focus: Element | null) => DraftGro
       data.setData('text/html', carried.html)
       data.setData('text/plain', carried.text)
     }
-    const cueId = kind === 'copy' ? focus?.closest<HTMLElement>('[data-cue-id]')?.dataset.cueId : undefined
-    const answer = cueId !== undefined || possible(ACTIONS[kind], on)
+    const cueId = kind === 'paste' ? undefined : focus?.closest<HTMLElement>('[data-cue-id]')?.dataset.cueId
+    const answer = possible(ACTIONS[kind], on)
     if (answer === false) return
     event.preventDefault()
     if (answer !== true) on.store.getState().announce(tell(answer))
-    else if (cueId !== undefined) hand(takeCue(on.store, cueId))
     else if (kind === 'paste') paste(on, { html: data.getData('text/html'), text: data.getData('text/plain') }, 'all')
-    else hand(take(on, kind))
+    else hand(cueId === undefined ? take(on, kind) : takeCue(on, cueId, kind))
   })
   useEffect(() => {
     const listener = (event: ClipboardEvent) => hear(event)

@@ -35,7 +35,7 @@ function groupsOf(actions: readonly BoundAction[]): MenuGroup[] {
     const entry = {
       id,
       words: tell(shown ?? name),
-      keys: keys.at(-1) ?? '',
+      keys: keyOfMachine(keys),
       why: answer === true ? null : tell(answer),
       do: () => act({ timeStamp: performance.now() }),
     }
@@ -43,6 +43,10 @@ function groupsOf(actions: readonly BoundAction[]): MenuGroup[] {
   }
   return [...groups].map(([title, entries]) => ({ title, entries }))
 }
+
+/** The first of its keys: with ⌘ where that is what commands are given by, since there is room for one. */
+const keyOfMachine = (keys: readonly string[]): string =>
+  (/Mac|iP/.test(navigator.platform) ? keys.find((key) => key.includes('⌘')) : undefined) ?? keys[0] ?? ''
 
 /** What the menu is about. */
 function nameOf({ shown, selection }: AppState): string {

@@ -7,8 +7,8 @@ import { type How, paste } from '#features/drafting/clipboard/pasting.ts'
 import { fetchCarried, give } from '#features/drafting/clipboard/system.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { deleteSection } from '#plan/commands/deleteSection.ts'
+import { patchBlock } from '#plan/commands/patchBlock.ts'
 import type { Carried } from '#store/clipSlice.ts'
-import type { AppStore } from '#store/state.ts'
 import { say, type Text } from '#words/said.ts'
 import { tell } from '#words/words.ts'
 
@@ -20,23 +20,36 @@ export function take(on: DraftGround, how: 'copy' | 'cut'): Carried | null {
   const copied = copyOf(on)
   if (!copied) return null
   store.getState().keepCopied(copied.carried)
-  if (how === 'copy') store.getState().announce(tell(say('clipboard.copied', { name: copied.name })))
+  if (how === 'copy') tellCopied(on, say('clipboard.copied', { name: copied.name }))
   else takeOut(on, target, say('clipboard.cutDone', { name: copied.name }))
   return copied.carried
 }
 
-/** Copies one cue. */
-export function takeCue(store: AppStore, cueId: string): Carried | null {
+/** Copies one cue, and takes it out where it is cut. */
+export function takeCue(on: Pick<DraftGround, 'store' | 'tools'>, cueId: string, how: 'copy' | 'cut'): Carried | null {
+  const { store } = on
   const copied = copyOfCue(store, cueId)
   if (!copied) return null
   store.getState().keepCopied(copied.carried)
-  store.getState().announce(tell(copied.said))
+  if (how === 'copy') tellCopied(on, say('clipboard.copied', { name: copied.name }))
+  else {
+    const { ride, run } = store.getState()
+    const change =
+      ride && patchBlock(ride, { blockId: copied.block.id, patch: { cues: copied.block.cues.filter(({ id }) => id !== cueId) } })
+    if (change) run({ ...change, label: say('clipboard.cutDone', { name: copied.name }) })
+  }
   return copied.carried
 }
 
-export function copyCue(store: AppStore, cueId: string): void {
-  const carried = takeCue(store, cueId)
-  if (carried) void give(store, carried)
+export function copyCue(on: Pick<DraftGround, 'store' | 'tools'>, cueId: string): void {
+  const carried = takeCue(on, cueId, 'copy')
+  if (carried) void give(on.store, carried)
+}
+
+/** Says it, and shows it for as long as the ride stays as it is: else a copy would show nothing. */
+function tellCopied({ store, tools }: Pick<DraftGround, 'store' | 'tools'>, copied: Text): void {
+  tools.note(tell(copied))
+  store.getState().announce(tell(copied))
 }
 
 function takeOut(on: DraftGround, target: DraftGround['target'], label: Text): void {

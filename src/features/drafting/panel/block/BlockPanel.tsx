@@ -1,4 +1,6 @@
-import { useMemo } from 'react'
+import { useCallback, useContext, useMemo } from 'react'
+import { copyCue } from '#features/drafting/actions/clipboard/copyAndPaste.ts'
+import { DraftToolsContext } from '#features/drafting/actions/draftGround.ts'
 import { actionsOn } from '#features/drafting/panel/block/actionsOn.ts'
 import { BlockHeader } from '#features/drafting/panel/block/BlockHeader.tsx'
 import { CadenceFields } from '#features/drafting/panel/block/CadenceFields.tsx'
@@ -42,6 +44,8 @@ function BlockFields({ block }: { block: Block }) {
   const eight = eightOf(song?.grid)
   const does = useMemo(() => actionsOn(store, block.id), [store, block.id])
   const { edit } = does
+  const tools = useContext(DraftToolsContext)
+  const copy = useCallback((cueId: string) => copyCue({ store, tools }, cueId), [store, tools])
   return (
     <>
       <BlockHeader block={block} />
@@ -99,7 +103,7 @@ function BlockFields({ block }: { block: Block }) {
         onAdd={does.addCue}
         atMoment={does.atMoment}
         beginsAt={does.beginsAt}
-        onCopy={does.copyCue}
+        onCopy={copy}
       />
       <MoreFields block={block} leaders={leaders} eight={song?.grid ? eight : undefined} edit={edit} />
     </>

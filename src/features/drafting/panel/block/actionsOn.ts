@@ -1,5 +1,4 @@
 import { placeTyped } from '#engine/cues/placeInside.ts'
-import { copyCue } from '#features/drafting/actions/clipboard/copyAndPaste.ts'
 import { atMoment, beginsAt } from '#features/drafting/panel/block/momentOf.ts'
 import { playedNow } from '#features/drafting/panel/played.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
@@ -46,7 +45,6 @@ export function actionsOn(store: AppStore, blockId: string) {
     },
     atMoment: (cue: Cue, moment: CueMoment) => atMoment(store.getState().ride!, store.getState().report!, blockId, cue, moment),
     beginsAt: (cueId: string) => beginsAt(store.getState().shownReport!, cueId),
-    copyCue: (cueId: string) => copyCue(store, cueId),
     entryNow: () => playedNow(store.getState(), blockId)?.ledger,
     rpmNow: () => {
       const cadence = playedNow(store.getState(), blockId)?.cadence
