@@ -1,5 +1,5 @@
 import { useCombobox } from 'downshift'
-import { Fragment, type KeyboardEvent, useDeferredValue, useEffect, useEffectEvent, useId, useLayoutEffect, useMemo, useState } from 'react'
+import { Fragment, type KeyboardEvent, useEffect, useEffectEvent, useId, useLayoutEffect, useMemo, useState } from 'react'
 import { useActionsAt } from '#actions/ActionBoardProvider.tsx'
 import type { Press } from '#actions/action.ts'
 import type { BoundAction } from '#actions/actionBoard.ts'
@@ -30,9 +30,10 @@ const OF_ONE_PLACE = 4
 
 /** One field, and under it what it finds, by heading: a press or Enter does it or goes there. */
 export function FindBox({ handbook, ownAction, onClose }: Props) {
-  const store = useAppStore()
   const [query, setQuery] = useState('')
-  const sought = useDeferredValue(query.trim())
+  const [turn, setTurn] = useState(0)
+  // At once and not when there is time: Enter takes what the words typed so far have found.
+  const sought = query.trim()
   const { actions, rows, texts } = useRows(handbook, ownAction)
   const found = useMemo(() => (sought === '' ? unasked(rows, actions) : ranked(rows, texts, sought)), [rows, texts, actions, sought])
   const items = found.flatMap((group) => group.items)
@@ -42,7 +43,8 @@ export function FindBox({ handbook, ownAction, onClose }: Props) {
 
   const choose = (row: Row | undefined, press: Press) => {
     if (!row) return
-    if (!row.go) return store.getState().announce(row.why ?? '')
+    // Why not is told once more: nothing else answers.
+    if (!row.go) return setTurn((before) => before + 1)
     onClose()
     row.go(press)
   }
@@ -133,7 +135,7 @@ export function FindBox({ handbook, ownAction, onClose }: Props) {
       </div>
       {sought !== '' && items.length === 0 && <p className="find-nothing">{said}</p>}
       {unsearched > 0 && <p className="find-looking">{search.looking({ left: unsearched })}</p>}
-      <LiveRegion message={highlighted?.why ? `${said} ${highlighted.why}` : said} />
+      <LiveRegion message={highlighted?.why ? `${said} ${highlighted.why}` : said} turn={turn} />
     </div>
   )
 }

@@ -1,4 +1,4 @@
-import { type MouseEvent, useDeferredValue, useState } from 'react'
+import { type MouseEvent, useState } from 'react'
 import type { SavedRide } from '#plan/kept/savedRide.ts'
 import { folded, foundBy } from '#plan/search/folded.ts'
 import { Button } from '#ui/Button.tsx'
@@ -23,7 +23,7 @@ const MANY = 8
 export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props) {
   const [doomed, setDoomed] = useState<SavedRide | null>(null)
   const [search, setSearch] = useState('')
-  const sought = folded(useDeferredValue(search)).split(' ')
+  const sought = folded(search).split(' ')
   const many = rides.length >= MANY
   const found = many ? rides.filter((ride) => sought.every((word) => foundBy(titleOf(ride)).includes(word))) : rides
   const remove = (ride: SavedRide) => (ride.problem === undefined ? onDelete(ride.id) : setDoomed(ride))

@@ -11,8 +11,8 @@ import { NewRide, type NewRideChoice } from './NewRide.tsx'
 import type { ReadPlaylist } from './readPlaylist.ts'
 import { SafetyNotes } from './SafetyNotes.tsx'
 import { SavedRides } from './SavedRides.tsx'
-import './start.css'
 import './rides.css'
+import './start.css'
 
 interface Props {
   /** Milliseconds since 1970. */
