@@ -9,7 +9,7 @@ const ALL = ALL_PLACES.flatMap(actionsOf)
 
 /** Places that can be on the page at the same time and are asked in one breath. */
 const TOGETHER = [
-  ['stage'],
+  ['clipboard', 'stage'],
   ['details'],
   ['fields'],
   ['finding', 'everywhere'],
@@ -44,8 +44,8 @@ describe('every action', () => {
     expect([...new Set(TOGETHER.flat())].sort()).toEqual([...ids].sort())
   })
 
-  it('is done by a key or a button', () => {
-    expect(ALL.filter(({ keys = [], keyOnly }) => keyOnly && keys.length === 0)).toEqual([])
+  it('is done by a key, a button, or the menu at the pointer', () => {
+    expect(ALL.filter(({ keys = [], keyOnly, inMenu }) => keyOnly && !inMenu && keys.length === 0)).toEqual([])
   })
 
   it('stands in the key map with all its keys, in the words of its button', () => {
@@ -71,6 +71,7 @@ it('the key map has each heading once, no row twice, and no row without a key', 
   }
   expect(groups.map(({ title }) => title)).toEqual([
     'everywhere',
+    'copy and paste',
     'moving around',
     'changing',
     'view',
