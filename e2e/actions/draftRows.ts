@@ -132,6 +132,11 @@ export const DRAFT_ROWS: Rows = {
   'stage.moreEffort': { given: choose('s1b2'), sees: (page) => expect(stop(page, 's1b2')).toHaveAccessibleName(/effort 4/) },
   'stage.lessEffort': { given: choose('s1b2'), sees: (page) => expect(stop(page, 's1b2')).toHaveAccessibleName(/effort 2/) },
   'stage.duplicate': { given: choose('s1b2'), sees: counted(BLOCKS + 1) },
+  'stage.keepPattern': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.getByRole('dialog', { name: 'save as a pattern' })).toBeVisible(),
+    back: (page) => page.keyboard.press('Escape'),
+  },
   'stage.split': { given: choose('s1b2'), sees: counted(BLOCKS + 1) },
   'stage.join': { given: choose('s1b2'), sees: counted(BLOCKS - 1) },
   'stage.group': { given: choose('s1b2'), sees: (page) => expect(page.locator('[data-stage-stop="set"]')).toHaveCount(1) },
@@ -167,6 +172,10 @@ export const DRAFT_ROWS: Rows = {
   ...Object.fromEntries(LINES.map(({ action }) => [action.id, switched(action.id)])),
   'offer.fitSlot': offered('offer.fitSlot', 'fit to class length'),
   'offer.otherLength': offered('offer.otherLength', 'shorter or longer version'),
+  'offer.newFromThis': {
+    sees: (page) => expect(page.getByRole('dialog', { name: 'a new ride from this one' })).toBeVisible(),
+    back: (page) => page.keyboard.press('Escape'),
+  },
   ...Object.fromEntries(PATTERNS.map((pattern) => [addBlock(pattern).id, { given: choose('s1b2'), sees: counted(BLOCKS + 1) }])),
   'add.section': { given: choose('s1'), sees: (page) => expect(sections(page)).toHaveCount(SECTIONS + 1) },
 }

@@ -6,6 +6,7 @@ import { ReceivedBar } from '#features/handover/ReceivedBar.tsx'
 import type { WriteTable } from '#features/log/songs/SongsUsed.tsx'
 import { VersionsPart } from '#features/merging/VersionsPart.tsx'
 import type { MakeExport } from '#features/sheet/exportKinds.ts'
+import { NewFromRide } from '#features/start/NewFromRide.tsx'
 import { StartPlace } from '#features/start/StartPlace.tsx'
 import { readSongList } from '#formats/readSongList.ts'
 import type { LeadClock } from '#store/leadClock.ts'
@@ -129,6 +130,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
             </ErrorBoundary>
           </main>
           <RestoreDialog />
+          <NewFromRide />
           {finder}
           {keyMap}
           <Announcements />

@@ -26,10 +26,12 @@ function Offer({ offer }: { offer: NonNullable<NoticeOf['offer']> }) {
   const setPlace = useApp((state) => state.setPlace)
   const askForEntry = useApp((state) => state.askForEntry)
   const keepDeleted = useApp((state) => state.keepDeleted)
+  const keepProfile = useApp((state) => state.keepProfile)
   const dismiss = useApp((state) => state.dismissNotice)
   const go = () => {
     dismiss()
     if ('keep' in offer) keepDeleted()
+    else if ('profile' in offer) void keepProfile(offer.profile)
     else if (offer.entry) askForEntry()
     else setPlace(offer.place)
   }

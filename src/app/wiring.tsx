@@ -39,6 +39,7 @@ import { openWindows, showOpen } from './openWindows.ts'
 import { registerServiceWorker } from './registerServiceWorker.ts'
 import { reopen } from './reopen.ts'
 import { browserWorld, startSaving } from './saving.ts'
+import { shareProfiles } from './sharedProfiles.ts'
 import { takeFiles } from './takeFiles.ts'
 import '#ui/base.css'
 
@@ -59,11 +60,12 @@ export async function start(root: HTMLElement): Promise<void> {
     fetchWords(languageHere(notes, navigator.languages), navigator.languages),
   ])
   const shelf = storage.warning === null ? storage : null
+  const shared = shareProfiles()
   const store = createAppStore({
     newId: createIds((bytes) => crypto.getRandomValues(bytes)),
     shelf,
     demoRide,
-    profiles,
+    profiles: profiles && shared.telling(profiles),
     versions,
     taught,
     songs,
@@ -73,6 +75,7 @@ export async function start(root: HTMLElement): Promise<void> {
     voice: browserVoice(),
   })
   void store.getState().refreshProfiles()
+  shared.onChanged(() => void store.getState().refreshProfiles())
   void store.getState().refreshSongs()
   void store.getState().refreshSoundFiles()
   const windowId = store.getState().newId()

@@ -6,12 +6,13 @@ export interface WindowChannel {
   close: () => void
 }
 
-const NAME = 'ridewright.saved'
+/** Of saved rides. */
+const RIDES = 'ridewright.saved'
 
 /** Null where the browser has no such channel; saving works without. */
-export function openWindowChannel(): WindowChannel | null {
+export function openWindowChannel(name = RIDES): WindowChannel | null {
   if (typeof BroadcastChannel === 'undefined') return null
-  const channel = new BroadcastChannel(NAME)
+  const channel = new BroadcastChannel(name)
   return {
     tell: (rideId) => channel.postMessage(rideId),
     listen: (listener) => {

@@ -1,10 +1,13 @@
 import { type Backup, type KeptRide, readBackup, writeBackup } from '#plan/kept/backup.ts'
 import { type BackupEntry, compareBackup, FORM_POINTS_KEY, type Here, keyOf } from '#plan/kept/compareBackup.ts'
+import type { Profile } from '#plan/kept/profile.ts'
 import { namedVersion, type Version } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
+import { MOST_PATTERNS } from '#plan/patterns/ownPattern.ts'
 import { say } from '#words/said.ts'
 import { tell, words } from '#words/words.ts'
 import type { Ports } from './ports.ts'
+import { isOneTooMany } from './profileSlice.ts'
 import type { GetState, SetState } from './state.ts'
 
 /** A backup that is looked at; nothing of it is here yet. */
@@ -83,6 +86,11 @@ export function createBackupSlice(
     } else await shelf!.save(ride)
   }
 
+  const putBackProfile = async (profile: Profile) => {
+    if (profiles && isOneTooMany(await profiles.list(), profile)) throw new Error(words.ownPatterns.full({ most: MOST_PATTERNS }))
+    await profiles?.save(profile)
+  }
+
   return {
     restoring: null,
     backupsMade: 0,
@@ -158,7 +166,7 @@ export function createBackupSlice(
         for (const version of backup.versions) if (isTaken('version', version.id)) await versions?.save(version)
         for (const entry of backup.taught ?? []) if (isTaken('class', entry.id)) await taught?.save(entry)
         for (const song of backup.songs ?? []) if (isTaken('song', song.id)) await songs?.save(song)
-        for (const profile of backup.profiles) if (isTaken('profile', profile.id)) await profiles?.save(profile)
+        for (const profile of backup.profiles) if (isTaken('profile', profile.id)) await putBackProfile(profile)
         if (backup.formPoints && taken.has(FORM_POINTS_KEY)) get().setFormPoints(backup.formPoints)
         get().announce(words.backup.restored({ count: taken.size }))
       } catch (error) {

@@ -1,3 +1,4 @@
+import type { Profile } from '#plan/kept/profile.ts'
 import type { AppState, SetState } from './state.ts'
 
 /** Something the user has to know, until they put it away. */
@@ -5,8 +6,8 @@ export interface Notice {
   kind: 'problem' | 'warning' | 'info'
   sentence: string
   details?: readonly string[]
-  /** A place to look at it; with `entry` the log, with an entry for the class that was led. Or to keep the ride that another window deleted. */
-  offer?: { label: string; place: AppState['place']; entry?: true } | { label: string; keep: true }
+  /** A place to look at it; with `entry` the log, with an entry for the class that was led. Or to keep the ride that another window deleted, or what was removed from what is kept. */
+  offer?: { label: string; place: AppState['place']; entry?: true } | { label: string; keep: true } | { label: string; profile: Profile }
 }
 
 export interface NoticeSlice {

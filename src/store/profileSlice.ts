@@ -1,4 +1,5 @@
 import type { Profile } from '#plan/kept/profile.ts'
+import { MOST_PATTERNS } from '#plan/patterns/ownPattern.ts'
 import { words } from '#words/words.ts'
 import { keptCollection } from './keptCollection.ts'
 import type { ProfileShelf } from './ports.ts'
@@ -18,6 +19,10 @@ export interface ProfileSlice {
   removeProfile: (id: string) => Promise<void>
 }
 
+/** Whether another pattern would be more than are kept. */
+export const isOneTooMany = (kept: readonly Profile[], { kind, id }: Profile): boolean =>
+  kind === 'pattern' && kept.filter((other) => other.kind === kind && other.id !== id).length >= MOST_PATTERNS
+
 export function createProfileSlice(set: SetState, get: GetState, shelf: ProfileShelf | null): ProfileSlice {
   const kept = keptCollection(
     get,
@@ -30,11 +35,16 @@ export function createProfileSlice(set: SetState, get: GetState, shelf: ProfileS
     profiles: [],
     keepsProfiles: shelf !== null,
     refreshProfiles: async () => void (await kept.refresh()),
-    keepProfile: (profile) =>
-      kept.change(words.storage.notKept(profile), async () => {
+    keepProfile: async (profile) => {
+      if (isOneTooMany(get().profiles, profile)) {
+        get().notify({ kind: 'problem', sentence: words.ownPatterns.full({ most: MOST_PATTERNS }) })
+        return false
+      }
+      return kept.change(words.storage.notKept(profile), async () => {
         await shelf!.save(profile)
         return words.storage.kept(profile)
-      }),
+      })
+    },
     removeProfile: async (id) => {
       const profile = get().profiles.find((other) => other.id === id)
       if (!profile) return

@@ -1,7 +1,8 @@
 import type { LoadedRide, SavedRide } from '#plan/kept/savedRide.ts'
 import type { Ride } from '#plan/model.ts'
+import { withoutSongs } from '#plan/songs/withoutSongs.ts'
 import { tell, words } from '#words/words.ts'
-import { copyOfRide } from './copyOfRide.ts'
+import { newRideFrom } from './copyOfRide.ts'
 import { keptCollection } from './keptCollection.ts'
 import { demoIdOf } from './placeSlice.ts'
 import type { Ports } from './ports.ts'
@@ -9,6 +10,9 @@ import type { GetState, SetState } from './state.ts'
 
 /** Whether the open ride is kept as it stands; `deleted` where another window has deleted it. */
 type Saved = 'saved' | 'saving' | 'failed' | 'deleted'
+
+/** A ride that another can begin from. */
+type Template = Pick<SavedRide, 'id' | 'title'>
 
 /** The saved rides, and whether the open one is among them as it stands. */
 export interface ShelfSlice {
@@ -41,8 +45,11 @@ export interface ShelfSlice {
   restoreRemoved: (id: string) => Promise<void>
   /** Gives up the way back of a deleted ride. */
   forgetRemoved: (id: string) => void
-  /** Saves a copy of a saved ride beside it. */
-  duplicateSaved: (id: string) => Promise<void>
+  /** The ride somebody wants to begin another from; null while nobody is asked how. */
+  template: Template | null
+  askTemplate: (template: Template | null) => void
+  /** Opens a new ride made from one: with its songs, or with a place for each. */
+  startFrom: (id: string, as: { title: string; songs: boolean }) => Promise<void>
 }
 
 export function createShelfSlice(
@@ -122,21 +129,21 @@ export function createShelfSlice(
       })
     },
     forgetRemoved: (id) => set(({ removed }) => ({ removed: removed.filter((ride) => ride.id !== id) })),
-    duplicateSaved: async (id) => {
-      await kept.change(words.shelf.notDuplicated, async () => {
+    template: null,
+    askTemplate: (template) => set({ template }),
+    startFrom: async (id, { title, songs }) => {
+      await kept.attempt(words.shelf.notOpened, async () => {
         const open = get().ride
-        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf!.load(id)
+        const loaded = open?.id === id ? { ok: true as const, ride: open } : await shelf?.load(id)
+        if (!loaded) return
         if (!loaded.ok) return unread(loaded)
-        const copy = copyOfRide(loaded.ride, newId())
-        await shelf!.save({ ...copy, title: copyTitle(copy.title) })
-        return words.shelf.duplicated(loaded.ride)
+        get().openRide(newRideFrom(songs ? loaded.ride : withoutSongs(loaded.ride, words.ownPatterns.wasSong), { id: newId(), title }))
+        set({ template: null })
+        get().announce(words.ownPatterns.started({ title }))
       })
     },
   }
 }
-
-/** "Spark" → "Spark (copy)", within the length a title may have. */
-const copyTitle = (title: string): string => words.shelf.copyOf({ title: [...title].slice(0, 150).join('') })
 
 /** Opening a ride without a change saves nothing, so its place in the list stays. */
 const withSaved = (list: readonly SavedRide[], ride: SavedRide): SavedRide[] =>

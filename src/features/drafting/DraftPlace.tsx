@@ -15,8 +15,10 @@ import { FIT_RIDE } from './actions/view/fit.ts'
 import { ZOOM_IN, ZOOM_OUT } from './actions/view/zoom.ts'
 import { useClipboardEvents } from './clipboard/useClipboardEvents.ts'
 import { Findings } from './findings/Findings.tsx'
+import { KeepPattern } from './KeepPattern.tsx'
 import { Legend } from './Legend.tsx'
 import { useDraftMenu } from './menu/useDraftMenu.tsx'
+import { ownPatternsIn } from './ownPatternCommand.ts'
 import { SelectionPanel } from './panel/SelectionPanel.tsx'
 import { useRideDetails } from './panel/useRideDetails.ts'
 import { OtherLength } from './proposals/OtherLength.tsx'
@@ -62,6 +64,7 @@ export function DraftPlace() {
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
   const narrow = useMedia(NARROW)
+  const [keeping, setKeeping] = useState<readonly string[] | null>(null)
 
   const reveal = useCallback(
     (id: string) => {
@@ -97,10 +100,10 @@ export function DraftPlace() {
   )
   const selectSection = useCallback((id: string) => store.getState().selectSection(id), [store])
 
-  const dropped = ({ id, note }: KeyedCommand) => {
+  const dropped = ({ id, ids, note }: KeyedCommand) => {
     const { ride, report } = store.getState()
     if (ride && findSection(ride, id)) selectSection(id)
-    else if (report) store.getState().selectItem(id)
+    else if (report) store.getState().selectItems(ids ?? [id])
     focus(id)
     setNote(note ?? null)
   }
@@ -155,6 +158,7 @@ export function DraftPlace() {
       zoomBy: (factor) => stage.current?.zoomBy(factor),
       makeOffer,
       offer,
+      keepPattern: setKeeping,
       note: setNote,
       openMenu,
     }),
@@ -181,12 +185,12 @@ export function DraftPlace() {
         <StageDrag
           lane={lane}
           pixelsPerSecond={scale.pixelsPerSecond}
-          commandAt={dragCommand}
+          commandAt={(dragged, at, ground, ids) => dragCommand(dragged, at, ground, ids, ownPatternsIn(store.getState()))}
           describe={(dragged) => <DraggedName dragged={dragged} />}
           onStart={({ kind, id }) => {
             setDraggedId(id)
             if (kind === 'section') selectSection(id)
-            else if (kind !== 'pattern') store.getState().selectItem(id)
+            else if (kind !== 'pattern' && kind !== 'own') store.getState().selectItem(id)
           }}
           onFinish={(kept) => {
             setDraggedId(null)
@@ -252,6 +256,7 @@ export function DraftPlace() {
               </div>
             )}
             {menu}
+            <KeepPattern ids={keeping} onClose={() => setKeeping(null)} />
             {/* Behind everything else, which is then in its place. */}
             <AfterDrawing ref={drawn} />
           </div>

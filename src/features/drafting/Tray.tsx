@@ -6,22 +6,26 @@ import { type DraftGround, useSelectedGround } from './actions/draftGround.ts'
 import { ADD_BLOCKS } from './actions/draftPlaces.ts'
 import { ADD_SECTION } from './actions/whole/add.ts'
 import { blockFigure } from './blockFigure.ts'
+import { OwnTray } from './OwnTray.tsx'
 import { DragHandle } from './stage/drag/DragHandle.tsx'
 
 /** Patterns to draft with: dragged onto the stage, or pressed to go in after the selection. `note` is what there is to say of what was just added. */
 export function Tray({ note }: { note: string | null }) {
   const on = useSelectedGround()
   return (
-    <fieldset className="tray">
-      <legend className="ui-hidden">{words.drafting.tray}</legend>
-      {ADD_BLOCKS.map(({ pattern, action }) => (
-        <DragHandle key={pattern.id} kind="pattern" id={pattern.id}>
-          <TrayButton action={action} on={on} figure={blockFigure(pattern)} />
-        </DragHandle>
-      ))}
-      <TrayButton action={ADD_SECTION} on={on} />
-      {note && <p className="tray-note">{note}</p>}
-    </fieldset>
+    <>
+      <fieldset className="tray">
+        <legend className="ui-hidden">{words.drafting.tray}</legend>
+        {ADD_BLOCKS.map(({ pattern, action }) => (
+          <DragHandle key={pattern.id} kind="pattern" id={pattern.id}>
+            <TrayButton action={action} on={on} figure={blockFigure(pattern)} />
+          </DragHandle>
+        ))}
+        <TrayButton action={ADD_SECTION} on={on} />
+        {note && <p className="tray-note">{note}</p>}
+      </fieldset>
+      <OwnTray on={on} />
+    </>
   )
 }
 

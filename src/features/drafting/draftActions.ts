@@ -9,6 +9,7 @@ import { findBlock, findItem } from '#plan/places.ts'
 import type { Selection } from '#store/selectionSlice.ts'
 import type { AppStore } from '#store/state.ts'
 import { tell, words } from '#words/words.ts'
+import { type Own, ownPatternCommand } from './ownPatternCommand.ts'
 import { patternCommand } from './patternCommand.ts'
 
 /** Runs a command and says in words what it did, where the thing now starts, and what the ride adds up to. */
@@ -47,6 +48,23 @@ export function addPattern(store: AppStore, pattern: BlockPattern): Added | null
   const { id, command, grows } = patternCommand(ride, { pattern, ...place, newId })
   return runAndSay(store, command, id) ? { id, note: grows ?? null } : null
 }
+
+/** Adds what is kept as a pattern where `addPattern` would add a block. */
+export function addOwnPattern(store: AppStore, own: Own): { ids: string[]; note: string | null } | null {
+  const { ride, report, selection, newId } = store.getState()
+  if (!ride || !report) return null
+  const place = insertionPlace(ride, report, selection)
+  const section = place?.section ?? emptySection(ride, newId())
+  const { ids, command, note } = ownPatternCommand(ride, { own, section, index: place?.index ?? 0, newId })
+  const whole = place ? command : withSection(command, section)
+  return runAndSay(store, whole, ids[0]) ? { ids, note: note ?? null } : null
+}
+
+/** The command in a ride that has no section yet, with one to put it in. */
+const withSection = (command: Command, section: Section): Command => ({
+  label: command.label,
+  apply: (ride) => command.apply(insertSection(ride, { index: 0, section }).apply(ride)),
+})
 
 /** Adds an empty section after the chosen one, else at the end. */
 export function addSection(store: AppStore): string | null {

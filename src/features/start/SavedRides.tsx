@@ -12,7 +12,8 @@ interface Props {
   /** Milliseconds since 1970. */
   now: number
   onOpen: (id: string) => void
-  onDuplicate: (id: string) => void
+  /** Another ride is to begin from it. */
+  onStartFrom: (ride: SavedRide) => void
   onDelete: (id: string) => void
 }
 
@@ -20,7 +21,7 @@ interface Props {
 const MANY = 8
 
 /** The rides kept on this device, last changed first. One that cannot be read is listed with the reason and kept. */
-export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props) {
+export function SavedRides({ rides, now, onOpen, onStartFrom, onDelete }: Props) {
   const [doomed, setDoomed] = useState<SavedRide | null>(null)
   const [search, setSearch] = useState('')
   const sought = folded(search).split(' ')
@@ -46,8 +47,12 @@ export function SavedRides({ rides, now, onOpen, onDuplicate, onDelete }: Props)
             <p className="start-ride-meta">{ride.problem === undefined ? metaOf(ride, now) : tell(ride.problem)}</p>
             <div className="start-ride-actions">
               {ride.problem === undefined && (
-                <Button tone="quiet" onClick={() => onDuplicate(ride.id)} aria-label={words.start.duplicateRide({ title: titleOf(ride) })}>
-                  {words.start.duplicate}
+                <Button
+                  tone="quiet"
+                  onClick={() => onStartFrom(ride)}
+                  aria-label={words.ownPatterns.startFromRide({ title: titleOf(ride) })}
+                >
+                  {words.ownPatterns.startFrom}
                 </Button>
               )}
               <Button tone="quiet" onClick={() => remove(ride)} aria-label={words.start.deleteRide({ title: titleOf(ride) })}>

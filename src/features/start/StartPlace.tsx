@@ -57,7 +57,7 @@ export function StartPlace({ now, readPlaylist, onOpenFile, onOpenLink, backup }
                 rides={saved}
                 now={arrived}
                 onOpen={open}
-                onDuplicate={(id) => void store.getState().duplicateSaved(id)}
+                onStartFrom={store.getState().askTemplate}
                 onDelete={(id) => void store.getState().removeSaved(id)}
               />
               <KeepingNote />

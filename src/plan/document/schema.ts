@@ -175,7 +175,7 @@ const setSchema = group({
   perRound: v.optional(group({ steps })),
 })
 
-const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
+export const itemSchema = either((input) => has(input, 'parts'), blockSchema, setSchema)
 
 /** Far beyond the song: a tempo with decimals is written as its whole beats in a thousand minutes. */
 const anchor = pair(whole(-LIMITS.anchor, LIMITS.anchor, 'counts'), number(-LIMITS.anchor, LIMITS.anchor, 'seconds'))

@@ -1,7 +1,8 @@
 import { editSections, mapSame, patched, withItems } from '#plan/edits.ts'
 import { applyCall, checkpointOf } from '#plan/ledger/applyCall.ts'
 import { limitsOf, startOf } from '#plan/ledger/limits.ts'
-import { playCall, standingAt } from '#plan/ledger/playCall.ts'
+import { standingAt } from '#plan/ledger/playCall.ts'
+import { playItem } from '#plan/ledger/standingBefore.ts'
 import { statedAs } from '#plan/ledger/statedAs.ts'
 import { type Block, type Item, isSet, type Resistance, type Ride, type SetBlock } from '#plan/model.ts'
 import { wholeStep } from '#plan/tidyBlock.ts'
@@ -50,15 +51,7 @@ const partsOf = (item: Item): readonly Block[] => (isSet(item) ? item.parts : [i
 /** Both walked through an item, each as it is written there. */
 function after(entering: Entering, before: Item, now: Item): Entering {
   const { was, is, limits } = entering
-  return { ...entering, was: played(before, was, limits.was), is: played(now, is, limits.is) }
-}
-
-function played(item: Item, from: Entering['was'], limits: Entering['limits']['was']): Entering['was'] {
-  let standing = from
-  for (let round = 1; round <= (isSet(item) ? item.rounds : 1); round++)
-    for (const { resistance } of partsOf(item))
-      standing = playCall(standing, resistance, isSet(item) ? { set: item, round } : undefined, limits).next
-  return standing
+  return { ...entering, was: playItem(before, was, limits.was), is: playItem(now, is, limits.is) }
 }
 
 function callOnScale(call: Resistance, entering: Entering, isStart: boolean): Resistance {

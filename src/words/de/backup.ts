@@ -21,7 +21,7 @@ export const backup: typeof en.backup = {
 
   rides: ({ count }) => plural(count, 'Ride', 'Rides'),
   versions: ({ count }) => plural(count, 'Version', 'Versionen'),
-  profiles: ({ count }) => plural(count, 'Profil (Rad, Fahrer oder Regeln)', 'Profile (Räder, Fahrer und Regeln)'),
+  profiles: ({ count }) => plural(count, 'Profil (Rad, Fahrer, Regeln oder Baustein)', 'Profile (Räder, Fahrer, Regeln und Bausteine)'),
   classes: ({ count }) => plural(count, 'unterrichtete Stunde', 'unterrichtete Stunden'),
   songs: ({ count }) => plural(count, 'Song', 'Songs'),
   holds: ({ parts, unreadable, soundFiles }) =>

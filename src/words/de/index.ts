@@ -33,6 +33,7 @@ import { measures } from './measures.ts'
 import { mergeFields } from './mergeFields.ts'
 import { merging } from './merging.ts'
 import { names } from './names.ts'
+import { ownPatterns } from './ownPatterns.ts'
 import { panels } from './panels.ts'
 import { panelsBlock } from './panelsBlock.ts'
 import { panelsRide } from './panelsRide.ts'
@@ -94,6 +95,7 @@ export const de: Catalogue = {
   panelsBlock,
   panelsRide,
   panelsSong,
+  ownPatterns,
   patterns,
   prepare,
   printed,

@@ -9,9 +9,6 @@ export const shelf: typeof en.shelf = {
   notDeleted: 'Dieser Ride konnte nicht gelöscht werden.',
   restored: ({ title }) => `„${title}“ wiederhergestellt`,
   notRestored: 'Der gelöschte Ride konnte nicht wiederhergestellt werden.',
-  duplicated: ({ title }) => `„${title}“ dupliziert`,
-  notDuplicated: 'Dieser Ride konnte nicht dupliziert werden.',
-  copyOf: ({ title }) => `${title} (Kopie)`,
 
   songsNotListed: 'Deine Songs konnten nicht aufgelistet werden.',
   ridesNotSearched: 'Deine Rides konnten nicht nach ihren Songs durchsucht werden.',

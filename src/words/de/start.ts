@@ -8,8 +8,6 @@ export const start: typeof en.start = {
   yourRides: 'deine Rides',
   changed: ({ when }) => `geändert ${when}`,
   justNow: 'gerade eben',
-  duplicate: 'duplizieren',
-  duplicateRide: ({ title }) => `${title} duplizieren`,
   delete: 'löschen',
   deleteRide: ({ title }) => `${title} löschen`,
   deleteForGoodTitle: ({ title }) => `„${title}“ endgültig löschen?`,

@@ -15,7 +15,7 @@ const files = (count: number) => plural(count, 'sound file', 'sound files')
 export const backup = {
   title: 'backup',
   about:
-    'All rides with their private notes, all versions, bikes, riders, and studio rules, songs, your own form cues, and the log, in one file. Before restoring, you’ll see what would change.',
+    'All rides with their private notes, all versions, bikes, riders, studio rules, and patterns, songs, your own form cues, and the log, in one file. Before restoring, you’ll see what would change.',
   soundFilesNotIn: ({ count }: { count: number }) =>
     `Not in it: ${files(count)} you keep here. Keep ${chosen(count, { one: 'it', other: 'them' })} somewhere else too. Dropped on the page, each finds its song again, on another device as well.`,
   restore: 'restore a backup…',
@@ -23,7 +23,8 @@ export const backup = {
   // What a backup holds, as it is made
   rides: ({ count }: { count: number }) => plural(count, 'ride', 'rides'),
   versions: ({ count }: { count: number }) => plural(count, 'version', 'versions'),
-  profiles: ({ count }: { count: number }) => plural(count, 'bike, rider, or rule profile', 'bike, rider, and rule profiles'),
+  profiles: ({ count }: { count: number }) =>
+    plural(count, 'bike, rider, rule, or pattern profile', 'bike, rider, rule, and pattern profiles'),
   classes: ({ count }: { count: number }) => `${plural(count, 'class', 'classes')} taught`,
   songs: ({ count }: { count: number }) => plural(count, 'song', 'songs'),
   holds: ({ parts, unreadable, soundFiles }: { parts: readonly string[]; unreadable: number; soundFiles: number }) =>

@@ -31,6 +31,7 @@ import { measures } from './measures.ts'
 import { mergeFields } from './mergeFields.ts'
 import { merging } from './merging.ts'
 import { names } from './names.ts'
+import { ownPatterns } from './ownPatterns.ts'
 import { panels } from './panels.ts'
 import { panelsBlock } from './panelsBlock.ts'
 import { panelsRide } from './panelsRide.ts'
@@ -93,6 +94,7 @@ export const en = {
   panelsBlock,
   panelsRide,
   panelsSong,
+  ownPatterns,
   patterns,
   prepare,
   printed,

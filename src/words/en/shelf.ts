@@ -10,9 +10,6 @@ export const shelf = {
   notDeleted: 'That ride couldn’t be deleted.',
   restored: ({ title }: { title: string }) => `Restored “${title}”`,
   notRestored: 'The deleted ride couldn’t be restored.',
-  duplicated: ({ title }: { title: string }) => `Duplicated “${title}”`,
-  notDuplicated: 'That ride couldn’t be duplicated.',
-  copyOf: ({ title }: { title: string }) => `${title} (copy)`,
 
   // Songs.
   songsNotListed: 'Your songs couldn’t be listed.',

@@ -9,8 +9,6 @@ export const start = {
   yourRides: 'your rides',
   changed: ({ when }: { when: string }) => `changed ${when}`,
   justNow: 'just now',
-  duplicate: 'duplicate',
-  duplicateRide: ({ title }: { title: string }) => `duplicate ${title}`,
   delete: 'delete',
   deleteRide: ({ title }: { title: string }) => `delete ${title}`,
   deleteForGoodTitle: ({ title }: { title: string }) => `Delete “${title}” for good?`,

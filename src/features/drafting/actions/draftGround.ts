@@ -35,6 +35,8 @@ export interface DraftTools {
   /** Offers something for the whole ride; asked for again, it is left. */
   makeOffer: (offer: Offer) => void
   offer: Offer | null
+  /** Asks under which name to keep blocks, sets or a song's blocks as a pattern. */
+  keepPattern: (ids: readonly string[]) => void
   /** Says what there is to say of a change besides what it shows. */
   note: (note: string | null) => void
   openMenu: (asked: AskedMenu) => void
@@ -60,6 +62,7 @@ const NO_TOOLS: DraftTools = {
   zoomBy: nothing,
   makeOffer: nothing,
   offer: null,
+  keepPattern: nothing,
   note: nothing,
   openMenu: nothing,
 }

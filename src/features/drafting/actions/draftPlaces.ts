@@ -11,6 +11,7 @@ import { DUPLICATE } from './changing/duplicate.ts'
 import { LESS_EFFORT, MORE_EFFORT } from './changing/effort.ts'
 import { GROUP } from './changing/group.ts'
 import { JOIN } from './changing/join.ts'
+import { KEEP_PATTERN } from './changing/keepPattern.ts'
 import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from './changing/move.ts'
 import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
 import { SPLIT } from './changing/split.ts'
@@ -37,7 +38,7 @@ import { FIT_RIDE, FIT_SECTION } from './view/fit.ts'
 import { LINES } from './view/lines.ts'
 import { ZOOM_IN, ZOOM_OUT } from './view/zoom.ts'
 import { ADD_SECTION, addBlock } from './whole/add.ts'
-import { FIT_SLOT, OTHER_LENGTH, ROUGH_IN } from './whole/offers.ts'
+import { FIT_SLOT, NEW_FROM_THIS, OTHER_LENGTH, ROUGH_IN } from './whole/offers.ts'
 
 /** What is done to blocks, sets and songs; the row of buttons over the details has them in this order. */
 export const CHANGES: readonly DraftAction[] = [
@@ -52,6 +53,7 @@ export const CHANGES: readonly DraftAction[] = [
   MORE_EFFORT,
   LESS_EFFORT,
   DUPLICATE,
+  KEEP_PATTERN,
   SPLIT,
   JOIN,
   GROUP,
@@ -61,7 +63,7 @@ export const CHANGES: readonly DraftAction[] = [
 ]
 
 /** What is offered for the whole ride, beside its figures. */
-export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH]
+export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH, NEW_FROM_THIS]
 
 /** The tray. */
 export const ADD_BLOCKS = PATTERNS.map((pattern) => ({ pattern, action: addBlock(pattern) }))

@@ -17,6 +17,7 @@ const NO_TOOLS: DraftTools = {
   zoomBy: nothing,
   makeOffer: nothing,
   offer: null,
+  keepPattern: nothing,
   note: nothing,
   openMenu: nothing,
 }
@@ -125,7 +126,7 @@ describe('what can be done to a block without a keyboard', () => {
 
 it('a set and several blocks are copied and deleted whole', () => {
   open(item('set'))
-  expect(offered()).toEqual(['duplicate', 'split song here', 'delete', 'more…'])
+  expect(offered()).toEqual(['duplicate', 'save as pattern', 'split song here', 'delete', 'more…'])
   expect(possible('split song here')).toBe(false)
   panel.click('duplicate')
   expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)

@@ -1,5 +1,6 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
-import { addPattern, addSection } from '#features/drafting/draftActions.ts'
+import { addOwnPattern, addPattern, addSection } from '#features/drafting/draftActions.ts'
+import type { Own } from '#features/drafting/ownPatternCommand.ts'
 import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { say } from '#words/said.ts'
 
@@ -15,6 +16,22 @@ export const addBlock = (pattern: BlockPattern): DraftAction => ({
     if (!added) return
     store.getState().selectItem(added.id)
     tools.reveal(added.id)
+    tools.note(added.note)
+  },
+})
+
+/** Adds what is kept as a pattern after the selection. */
+export const addOwn = (own: Own): DraftAction => ({
+  id: `add.own.${own.id}`,
+  name: say('ownPatterns.add', { name: own.name }),
+  words: () => own.name,
+  does: say('ownPatterns.addDo', { name: own.name, items: own.pattern.items.length }),
+  writes: true,
+  do: ({ store, tools }) => {
+    const added = addOwnPattern(store, own)
+    if (!added) return
+    store.getState().selectItems(added.ids)
+    tools.reveal(added.ids[0]!)
     tools.note(added.note)
   },
 })

@@ -3,7 +3,7 @@ import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { say } from '#words/said.ts'
 
-const hasSections = ({ store }: DraftGround): boolean => (store.getState().shown?.sections.length ?? 0) > 0
+const hasSections = ({ store }: Pick<DraftGround, 'store'>): boolean => (store.getState().shown?.sections.length ?? 0) > 0
 
 export const ROUGH_IN: DraftAction = {
   id: 'offer.roughIn',
@@ -18,6 +18,18 @@ export const ROUGH_IN: DraftAction = {
   do: ({ tools }) => {
     tools.fitRide()
     tools.makeOffer('draft')
+  },
+}
+
+/** Another ride that begins as this one stands. */
+export const NEW_FROM_THIS: DraftAction = {
+  id: 'offer.newFromThis',
+  name: say('ownPatterns.newFromThis'),
+  does: say('ownPatterns.newFromThisDo'),
+  can: ({ store }) => store.getState().received === null && hasSections({ store }),
+  do: ({ store }) => {
+    const { ride, askTemplate } = store.getState()
+    if (ride) askTemplate(ride)
   },
 }
 

@@ -2,7 +2,7 @@ import { useDraggable } from '@dnd-kit/core'
 import type { ReactNode } from 'react'
 import { useApp } from '#store/useApp.ts'
 
-export type DragKind = 'block' | 'set' | 'section' | 'pattern'
+export type DragKind = 'block' | 'set' | 'section' | 'pattern' | 'own'
 
 /**
  * What can be picked up with the pointer. Only the listeners of the drag library are used: roles, names

@@ -9,6 +9,7 @@ import { tell } from '#words/words.ts'
 export function DraggedName({ dragged: { kind, id } }: { dragged: Dragged }) {
   const name = useApp((state) => {
     if (kind === 'pattern') return tell(PATTERNS.find((pattern) => pattern.id === id)?.name ?? '')
+    if (kind === 'own') return state.profiles.find((own) => own.id === id)?.name ?? ''
     if (!state.ride) return id
     const section = kind === 'section' ? findSection(state.ride, id) : undefined
     if (section) return tell(sectionName(state.ride, section))
