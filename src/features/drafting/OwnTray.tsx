@@ -21,16 +21,19 @@ const SEARCHED_FROM = 9
 /** The patterns kept on this device, in one row that scrolls: used as the built-in ones are, renamed and deleted under "edit". */
 export function OwnTray({ on }: { on: DraftGround }) {
   const profiles = useApp((state) => state.profiles)
+  const all = ownPatternsIn({ profiles })
+  return all.length === 0 ? null : <Row all={all} on={on} />
+}
+
+function Row({ all, on }: { all: readonly Own[]; on: DraftGround }) {
   const [isEdited, setEdited] = useState(false)
   const [search, setSearch] = useState('')
-  const all = ownPatternsIn({ profiles })
-  if (all.length === 0) return null
   const sought = search.trim().toLowerCase()
   const found = all.filter(({ name }) => name.toLowerCase().includes(sought))
   return (
-    <fieldset className="own-tray">
+    <fieldset className="own-tray" aria-label={words.ownPatterns.mine}>
       <div className="own-head">
-        <legend>{words.ownPatterns.mine}</legend>
+        <span>{words.ownPatterns.mine}</span>
         <Button tone="quiet" aria-expanded={isEdited} onClick={() => setEdited(!isEdited)}>
           {isEdited ? words.ownPatterns.done : words.ownPatterns.edit}
         </Button>

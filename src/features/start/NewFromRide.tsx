@@ -5,6 +5,7 @@ import { Button } from '#ui/Button.tsx'
 import { Dialog } from '#ui/Dialog.tsx'
 import { Segmented } from '#ui/Segmented.tsx'
 import { words } from '#words/words.ts'
+import './newFromRide.css'
 
 /** Asks how another ride is to begin from one: its title, and whether the songs come along. */
 export function NewFromRide() {
