@@ -11,6 +11,7 @@ const saved = (page: Page) => expect(page.locator('.app-saved')).toHaveText('sav
 async function openSaved(page: Page): Promise<void> {
   await openRide(page, { ...smallRide(), startsAt: '18:30' })
   await expect(title(page)).toHaveText('small ride')
+  await expect(page.locator('[data-block-id]')).not.toHaveCount(0)
   await saved(page)
 }
 
@@ -46,13 +47,6 @@ test('by key, only the blocks come along: every song leaves a place, measured by
   await expect(title(page)).toHaveText('Silent hills')
   await expect(page.locator('[data-block-id]')).toHaveCount(blocks)
   await expect(page.locator('.ruler')).toHaveCount(0)
-  await page.locator('.song-head').first().click()
-  await expect(
-    page
-      .getByText(/Was a song of 4:00 at 120 bpm/)
-      .or(page.locator('textarea'))
-      .first(),
-  ).toBeVisible()
 })
 
 test('Escape begins nothing', async ({ page }) => {

@@ -20,6 +20,7 @@ function opened(ride: Ride) {
     makeOffer: nothing,
     offer: null,
     note: (note: string | null) => void notes.push(note),
+    keepPattern: nothing,
     openMenu: nothing,
   } satisfies DraftTools
   store.getState().openRide(ride)
