@@ -161,6 +161,8 @@ export const actions: typeof en.actions = {
   line: ({ line }) => LINES[line],
   lineDo: ({ line }) => LINES_DO[line],
   overview: 'auf der kleinen Kurve: früher, später',
+  readOutEight: 'auf der Kurve: einen Achter früher, später ablesen',
+  readOutBlock: 'auf der Kurve: einen Block früher, später ablesen',
   zoomAtPointer: 'am Zeiger zoomen',
   letGo: 'Ziehen abbrechen',
   dragFinely: 'eine Kante um einzelne Zählzeiten ziehen',

@@ -167,6 +167,8 @@ export const actions = {
   line: ({ line }: { line: keyof typeof LINES }) => LINES[line],
   lineDo: ({ line }: { line: keyof typeof LINES }) => LINES_DO[line],
   overview: 'on the small chart: earlier, later',
+  readOutEight: 'on the chart: read an eight earlier, later',
+  readOutBlock: 'on the chart: read a block earlier, later',
   zoomAtPointer: 'zoom at the pointer',
   letGo: 'cancel a drag',
   dragFinely: 'drag an edge by single counts',

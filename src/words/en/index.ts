@@ -40,6 +40,7 @@ import { patterns } from './patterns.ts'
 import { prepare } from './prepare.ts'
 import { printed } from './printed.ts'
 import { problems } from './problems.ts'
+import { readOut } from './readOut.ts'
 import { rehearsing } from './rehearsing.ts'
 import { riders } from './riders.ts'
 import { rules } from './rules.ts'
@@ -99,6 +100,7 @@ export const en = {
   prepare,
   printed,
   problems,
+  readOut,
   rehearsing,
   riders,
   rules,

@@ -2,6 +2,7 @@ import type { ActionPlace } from '#actions/action.ts'
 import { TAP_KEYS } from '#features/drafting/panel/section/tapping/tapKeys.ts'
 import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
 import { OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
+import { READ_OUT_KEYS } from '#features/drafting/stage/readOut/readOutKeys.ts'
 import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { say } from '#words/said.ts'
@@ -95,7 +96,7 @@ export const STAGE: ActionPlace<DraftGround> = {
     {
       title: say('actions.group', { group: 'view' }),
       actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],
-      also: [OVERVIEW_KEYS, ZOOM_WHEEL],
+      also: [OVERVIEW_KEYS, ZOOM_WHEEL, ...READ_OUT_KEYS],
     },
     { title: say('actions.group', { group: 'dragging' }), actions: [], also: DRAG_KEYS },
   ],

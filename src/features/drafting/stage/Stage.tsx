@@ -30,6 +30,7 @@ import './stage.css'
 
 // The chart library is large and the blocks are what one starts with: it comes after the first paint.
 const IntensityChart = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.IntensityChart })))
+const ReadOut = lazy(() => import('./readOut/ReadOut.tsx').then((module) => ({ default: module.ReadOut })))
 const LevelLabels = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.LevelLabels })))
 
 interface StageProps {
@@ -223,6 +224,7 @@ export function Stage(props: StageProps) {
             <div className="chart-place">
               <Suspense fallback={<p className="chart-wait">{words.drafting.drawing}</p>}>
                 <IntensityChart scale={scale} reach={reach} slot={report.overall.slot} stretch={stretch} />
+                <ReadOut scale={scale} />
               </Suspense>
             </div>
             <SongLane
