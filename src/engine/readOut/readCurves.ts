@@ -9,12 +9,12 @@ import { relaxedAt } from '#engine/response/relaxation.ts'
 import type { Effort, Rpm, Seconds } from '#units/units.ts'
 
 /** An estimate, and where nine of ten such riders on such bikes would lie. */
-export interface Estimate extends Range {
+interface Estimate extends Range {
   readonly value: number
 }
 
 /** What the curves of a ride stand at; null where a curve says nothing. */
-export interface CurveReading {
+interface CurveReading {
   readonly block: PlayedBlock | null
   /** Intended effort, 0–10. */
   readonly planned: Effort | null

@@ -8,7 +8,7 @@ import type { Seconds } from '#units/units.ts'
 import { tell, words } from '#words/words.ts'
 
 /** What the read-out says. */
-export interface ReadOutWords {
+interface ReadOutWords {
   place: string
   block: string
   rows: readonly { what: string; value: string }[]
