@@ -119,3 +119,9 @@ export function blockFromPattern(pattern: BlockPattern, ride: Ride, section: Sec
     cues: [{ id: newId(), moment: 'announce', lead: counted ? { counts: EIGHT } : { seconds: 8 }, text: words.cue }],
   }
 }
+
+/** The name a move of the trade is stored under in a ride: as the patterns of its language have it, else its English one. */
+export function moveNameOf(move: string, { language = 'en' }: Pick<Ride, 'language'>): string {
+  const pattern = PATTERNS.find((each) => each.move?.name === move)
+  return (pattern && WORDS[language][pattern.id].move) ?? move
+}

@@ -26,6 +26,7 @@ import { keys } from './keys.ts'
 import { languages } from './languages.ts'
 import { leading } from './leading.ts'
 import { led } from './led.ts'
+import { lineWords } from './lineWords.ts'
 import { links } from './links.ts'
 import { lists } from './lists.ts'
 import { log } from './log.ts'
@@ -85,6 +86,7 @@ export const de: Catalogue = {
   languages,
   leading,
   led,
+  lineWords,
   links,
   lists,
   log,

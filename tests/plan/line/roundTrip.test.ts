@@ -1,0 +1,98 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Lexicon } from '#plan/line/lexicon.ts'
+import { readEditedBlock, readNewBlock, withEdit } from '#plan/line/readLine.ts'
+import { plainField, writeLine } from '#plan/line/writeLine.ts'
+import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
+import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
+import { de } from '#words/de/index.ts'
+import { en } from '#words/en/index.ts'
+
+const LEXICONS: Readonly<Record<string, Lexicon>> = { en: en.lineWords, de: de.lineWords }
+const newId = () => 'new'
+
+interface Placed {
+  block: Block
+  section: Section
+  ride: Ride
+}
+
+const placed = fc
+  .tuple(arbitraryRide({ sections: 2, items: 3 }), fc.constantFrom('en' as const, 'de' as const), fc.nat())
+  .map(([ride, language, at]): Placed | null => {
+    const spoken: Ride = { ...ride, language }
+    const all = spoken.sections.flatMap((section) =>
+      section.blocks.flatMap((item) => (isSet(item) ? item.parts : [item]).map((block) => ({ block, section, ride: spoken }))),
+    )
+    return all[at % all.length] ?? null
+  })
+  .filter((found) => found !== null)
+
+/** Fields that stay out of a line only where no line has words for their value. */
+const OFTEN_SAID = ['terrain', 'posture', 'hands', 'length', 'resistance', 'lead', 'strikesPerBeat', 'allOut', 'water', 'walk'] as const
+
+describe.each(Object.entries(LEXICONS))('lines of blocks in %s', (_, lexicon) => {
+  it('are understood whole, and give the block again but for what they say they leave', () => {
+    fc.assert(
+      fc.property(placed, (context) => {
+        const { text, left } = writeLine(context.block, lexicon, context)
+        const { block, problems } = readNewBlock(text, lexicon, context, newId)
+        expect(problems).toEqual([])
+        for (const field of [...OFTEN_SAID, 'effort', 'cadence', 'move'] as const) {
+          if (!left.includes(field)) {
+            // What is read is brought into range as every edit is.
+            const tidied = withEdit(context.block, {}, context)
+            expect(plainField(block!, field)).toEqual(plainField(tidied, field))
+          }
+        }
+      }),
+    )
+  })
+
+  it('leave out what they have words for only where it has a value no line can hold', () => {
+    fc.assert(
+      fc.property(placed, (context) => {
+        const { left } = writeLine(context.block, lexicon, context)
+        const { length } = context.block
+        const odd = 'seconds' in length && Number(length.seconds.toFixed(3)) !== length.seconds
+        const rest = left.filter((field) => (OFTEN_SAID as readonly string[]).includes(field) && !(odd && field === 'length'))
+        expect(rest).toEqual([])
+      }),
+    )
+  })
+
+  it('change nothing in their block as they are', () => {
+    fc.assert(
+      fc.property(placed, (context) => {
+        const { text } = writeLine(context.block, lexicon, context)
+        expect(readEditedBlock(text, context.block, lexicon, context)).toEqual({ patch: {}, problems: [] })
+      }),
+    )
+  })
+
+  it('change a block to another by its line, and nothing that no line says', () => {
+    fc.assert(
+      fc.property(placed, placed, (context, other) => {
+        const target: Block = { ...other.block, length: context.block.length }
+        const { text, left } = writeLine(target, lexicon, context)
+        const { patch } = readEditedBlock(text, context.block, lexicon, context)
+        const changed = withEdit(context.block, patch, context)
+        for (const field of ['label', 'cues', 'feel', 'easier', 'notes', 'ownTotal', 'minEights'] as const)
+          expect(changed[field]).toEqual(context.block[field])
+        const tidied = withEdit(target, {}, context)
+        const known = writeLine(context.block, lexicon, context).left
+        for (const field of ['terrain', 'posture', 'hands', 'resistance', 'lead', 'water'] as const)
+          if (!left.includes(field) && !known.includes(field)) expect(plainField(changed, field)).toEqual(plainField(tidied, field))
+      }),
+    )
+  })
+
+  it('are read in bounded time whatever they hold', () => {
+    fc.assert(
+      fc.property(placed, fc.string({ unit: 'binary', maxLength: 3_000 }), (context, text) => {
+        const { problems } = readNewBlock(text, lexicon, context, newId)
+        for (const { from, to } of problems) expect(from >= 0 && to <= text.length && from <= to).toBe(true)
+      }),
+    )
+  })
+})
