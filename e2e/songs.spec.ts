@@ -90,7 +90,7 @@ test('songs are kept over a reload and found again', async ({ page }) => {
   await expect(page.getByRole('row', { name: /Low Tide/ })).toContainText('4 of 5')
   await axeClean(page)
   await page.reload()
-  await page.getByLabel('find').fill('lantern')
+  await page.getByLabel('find', { exact: true }).fill('lantern')
   await expect(page.getByRole('row')).toHaveCount(2)
   await expect(page.getByRole('row', { name: /Low Tide/ })).toContainText('32 · 64 · 128')
 })

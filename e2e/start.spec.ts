@@ -165,13 +165,16 @@ test('a file that is no ride is refused in plain words, dropped or chosen', asyn
   await expect(page.getByRole('heading', { name: 'new ride' })).toBeVisible()
 })
 
-test('saved rides are duplicated, deleted and put back', async ({ page }) => {
+test('saved rides begin others, are deleted, and put back', async ({ page }) => {
   await openRidewright(page)
   await page.getByLabel('title', { exact: true }).fill('Keep me')
   await page.getByRole('button', { name: 'start a blank ride' }).click()
   await expect(saved(page)).toBeVisible()
   await page.getByRole('link', { name: 'my rides' }).click()
-  await page.getByRole('button', { name: 'duplicate Keep me' }).click()
+  await page.getByRole('button', { name: 'new ride from Keep me' }).click()
+  await page.getByRole('button', { name: 'start the ride' }).click()
+  await expect(saved(page)).toBeVisible()
+  await page.getByRole('link', { name: 'my rides' }).click()
   await expect(page.getByRole('link', { name: 'Keep me (copy)' })).toBeVisible()
   await page.getByRole('button', { name: 'delete Keep me', exact: true }).click()
   await expect(page.getByRole('link', { name: 'Keep me', exact: true })).toHaveCount(0)

@@ -95,6 +95,23 @@ export const DRAFT_ROWS: Rows = {
     back: shut,
   },
 
+  'stage.typeLine': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.getByRole('combobox', { name: 'new block' })).toBeFocused(),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await expect(page.locator('.typed-line')).toHaveCount(0)
+    },
+  },
+  'stage.editLine': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.getByRole('combobox', { name: /as a line$/ })).toHaveValue(/^(seated )?flat 16/),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await expect(page.locator('.typed-line')).toHaveCount(0)
+    },
+  },
+
   'stage.goBefore': { given: choose('s1b2'), sees: focused('s1b1') },
   'stage.goAfter': { given: choose('s1b2'), sees: focused('s1b3') },
   'stage.goUp': { given: choose('s1b2'), sees: focused('s1') },

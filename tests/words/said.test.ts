@@ -36,7 +36,12 @@ describe('a text by its name', () => {
 describe('the catalogues', () => {
   const paths = (value: object, at = ''): string[] =>
     Object.entries(value).flatMap(([key, entry]) =>
-      typeof entry === 'object' ? paths(entry, `${at}${key}.`) : [`${at}${key}: ${typeof entry}`],
+      // How many ways there are to type a thing, and which numbers have words, is each language's own.
+      Array.isArray(entry) || /^lineWords\.(numbers|additions)$/.test(`${at}${key}`)
+        ? [`${at}${key}: list`]
+        : typeof entry === 'object'
+          ? paths(entry, `${at}${key}.`)
+          : [`${at}${key}: ${typeof entry}`],
     )
 
   it('have the same entries in every language', () => expect(paths(de).sort()).toEqual(paths(en).sort()))

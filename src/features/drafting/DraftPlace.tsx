@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef, useState } from 'react'
+import { lazy, Suspense, useCallback, useMemo, useRef, useState } from 'react'
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Finding } from '#engine/report.ts'
@@ -38,6 +38,9 @@ import { Tray } from './Tray.tsx'
 import { useNoteOnRide } from './useNoteOnRide.ts'
 import './draft.css'
 
+// Fetched when the first line is typed.
+const TypedLine = lazy(() => import('./typedLine/TypedLine.tsx').then((module) => ({ default: module.TypedLine })))
+
 const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea'
 
 /** One column, as in draft.css. */
@@ -64,6 +67,7 @@ export function DraftPlace() {
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
   const narrow = useMedia(NARROW)
+  const [line, setLine] = useState<{ edited: string | null; opened: number } | null>(null)
   const [keeping, setKeeping] = useState<readonly string[] | null>(null)
 
   const reveal = useCallback(
@@ -153,6 +157,7 @@ export function DraftPlace() {
       focus,
       reveal: (id) => afterDrawing(() => reveal(id)),
       openDetails,
+      typeLine: (blockId) => setLine({ edited: blockId, opened: performance.now() }),
       fitRide: () => stage.current?.fitRide(),
       fitSection: (id) => stage.current?.fitSection(id),
       zoomBy: (factor) => stage.current?.zoomBy(factor),
@@ -222,6 +227,20 @@ export function DraftPlace() {
                 playhead={playing?.playhead}
                 onSeek={seek}
               />
+              {line && !readOnly && (
+                <Suspense fallback={null}>
+                  <TypedLine
+                    key={line.opened}
+                    edited={line.edited}
+                    onDone={(id) => afterDrawing(() => reveal(id))}
+                    onClose={() => {
+                      setLine(null)
+                      const last = store.getState().selection.ids.at(-1) ?? store.getState().selection.sectionId
+                      if (last != null) focus(last)
+                    }}
+                  />
+                </Suspense>
+              )}
               {!readOnly && <Tray note={note} />}
               {!narrow && <Findings readOnly={readOnly} onGo={go} />}
               {rehearsal && <RehearsalBar on={rehearsal} />}

@@ -61,7 +61,7 @@ export function addOwnPattern(store: AppStore, own: Own): { ids: string[]; note:
 }
 
 /** The command in a ride that has no section yet, with one to put it in. */
-const withSection = (command: Command, section: Section): Command => ({
+export const withSection = (command: Command, section: Section): Command => ({
   label: command.label,
   apply: (ride) => command.apply(insertSection(ride, { index: 0, section }).apply(ride)),
 })
@@ -76,11 +76,13 @@ export function addSection(store: AppStore): string | null {
   return runAndSay(store, insertSection(ride, { index, section }), section.id) ? section.id : null
 }
 
-function emptySection(ride: Ride, id: string): Section {
+/** A section without a song or blocks, for a ride that has none yet or wants another. */
+export function emptySection(ride: Ride, id: string): Section {
   return { id, song: null, leadInSeconds: ride.sections.length === 0 ? 0 : DEFAULT_LEAD_IN, blocks: [] }
 }
 
-function insertionPlace(ride: Ride, report: RideReport, selection: Selection): { section: Section; index: number } | null {
+/** Where a new block goes: after the selection, else at the end of the chosen, the first open, or the last section; null in a ride without any. */
+export function insertionPlace(ride: Ride, report: RideReport, selection: Selection): { section: Section; index: number } | null {
   const last = selection.ids.at(-1)
   if (last !== undefined) {
     const itemId = findBlock(ride, last)?.set?.id ?? last

@@ -18,7 +18,7 @@ export type Meaning =
   | { readonly field: 'number' | 'addition'; readonly value: number }
 
 /** A lexicon by its words: every way to say something, and all it may mean. */
-export interface Dictionary {
+interface Dictionary {
   readonly meanings: ReadonlyMap<string, readonly Meaning[]>
   /** Words of the longest way to say anything. */
   readonly longest: number
@@ -38,7 +38,7 @@ export function dictionaryOf(lexicon: Lexicon): Dictionary {
 }
 
 /** A way to say something as it is looked up: its words in lower case, hyphens left out. */
-export const keyOf = (way: string): string =>
+const keyOf = (way: string): string =>
   tokensOf(way)
     .flatMap((token: Token) => (token.kind === 'word' ? [token.text] : []))
     .join(' ')

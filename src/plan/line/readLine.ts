@@ -1,17 +1,17 @@
 import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
 import type { NewId } from '#plan/copies.ts'
-import { patched, sameValue } from '#plan/edits.ts'
-import { type Block, isSet, type Ride } from '#plan/model.ts'
+import { sameValue } from '#plan/edits.ts'
+import type { Block } from '#plan/model.ts'
 import { blockFromPattern } from '#plan/patterns/patterns.ts'
 import { tidyBlock } from '#plan/tidyBlock.ts'
 import type { Lexicon } from './lexicon.ts'
 import type { LineContext, LineFields, LineProblem } from './lineTypes.ts'
 import { patternOf, resolved } from './resolved.ts'
 import { saidIn } from './saidIn.ts'
-import { type LeftField, writeLine } from './writeLine.ts'
+import { writeLine } from './writeLine.ts'
 
 /** A block typed as a line: null while nothing in it names a kind of block. */
-export interface ReadBlock {
+interface ReadBlock {
   readonly block: Block | null
   readonly problems: readonly LineProblem[]
 }
@@ -20,7 +20,7 @@ export interface ReadBlock {
  * A new block of one line: the pattern its words name, as the tray makes it, with all that the line says otherwise.
  * What is not understood is in `problems`, with its place in the text; the rest is taken.
  */
-export function readNewBlock(line: string, lexicon: Lexicon, context: LineContext, newId: NewId): ReadBlock {
+function readNewBlock(line: string, lexicon: Lexicon, context: LineContext, newId: NewId): ReadBlock {
   const { said, problems } = saidIn(line, lexicon, context)
   const pattern = patternOf(said)
   const fields = resolved(said, context)
@@ -69,32 +69,11 @@ export function readEditedBlock(
   return { patch, problems }
 }
 
-/** The block with an edit of its line made to it. */
-export const withEdit = (block: Block, patch: BlockPatch, context: LineContext): Block => tidyBlock(patched(block, patch), context.section)
-
 /** Most lines read at once; a class has a few dozen. */
-export const MOST_LINES = 200
-
-/**
- * Blocks as lines of text, one a line, in the order of the ride; parts of sets one by one. Ids that are no blocks are passed over.
- *
- * `linesOf(ride, ids, words.lineWords)`: for the clipboard, where a block is pasted elsewhere as words.
- */
-export function linesOf(ride: Ride, blockIds: readonly string[], lexicon: Lexicon): string {
-  const wanted = new Set(blockIds)
-  return ride.sections
-    .flatMap((section) =>
-      section.blocks
-        .flatMap((item) =>
-          isSet(item) ? item.parts.filter(({ id }) => wanted.has(id) || wanted.has(item.id)) : wanted.has(item.id) ? [item] : [],
-        )
-        .map((block) => writeLine(block, lexicon, { ride, section }).text),
-    )
-    .join('\n')
-}
+const MOST_LINES = 200
 
 /** A line of several, by its number from 0. */
-export interface ReadLine extends ReadBlock {
+interface ReadLine extends ReadBlock {
   readonly line: number
   readonly text: string
 }
@@ -109,5 +88,3 @@ export function blocksOfLines(text: string, lexicon: Lexicon, context: LineConte
     .split(/\r\n|\r|\n/, MOST_LINES)
     .flatMap((line, at) => (line.trim() === '' ? [] : [{ line: at, text: line, ...readNewBlock(line, lexicon, context, newId) }]))
 }
-
-export type { LeftField }

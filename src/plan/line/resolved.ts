@@ -8,7 +8,7 @@ import type { LineContext, LineFields } from './lineTypes.ts'
 import type { Said } from './saidIn.ts'
 
 /** The name a move is stored under in this ride. */
-export const storedMove = (move: LineMove, ride: Ride): string => moveNameOf(move, ride)
+const storedMove = (move: LineMove, ride: Ride): string => moveNameOf(move, ride)
 
 /** The move of a stored name that a line can say. */
 export const lineMoveOf = (name: string, ride: Ride): LineMove | undefined => LINE_MOVES.find((move) => storedMove(move, ride) === name)

@@ -31,7 +31,7 @@ export interface Said {
 }
 
 /** A line is read up to here; what stands behind is named as a problem. */
-export const LONGEST_LINE = 600
+const LONGEST_LINE = 600
 
 /**
  * Reads the words of one line. What is not understood is named with its place, and the rest is taken all the same.

@@ -41,10 +41,10 @@ const SAID = [
   'walk',
 ] as const satisfies readonly (keyof LineFields)[]
 
-export type LeftField = (typeof UNSAID)[number] | (typeof SAID)[number]
+type LeftField = (typeof UNSAID)[number] | (typeof SAID)[number]
 
 /** A block as a line, and what of it the line does not say. */
-export interface WrittenLine {
+interface WrittenLine {
   readonly text: string
   /** Fields of the block that have a value the line does not tell; an edit of the line leaves them alone. */
   readonly left: readonly LeftField[]
@@ -63,7 +63,7 @@ export function writeLine(block: Block, lexicon: Lexicon, context: LineContext):
 }
 
 /** A flag that is off is as one that is not there. */
-export const plainField = (block: Block, field: (typeof SAID)[number]) => (block[field] === false ? undefined : block[field])
+const plainField = (block: Block, field: (typeof SAID)[number]) => (block[field] === false ? undefined : block[field])
 
 /** Said of climbs, flats, and surges, since those are ridden either way. */
 const inSeveralPostures = (terrain: Block['terrain']): boolean =>

@@ -58,6 +58,7 @@ import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
 import { teaching } from './teaching.ts'
+import { typedLine } from './typedLine.ts'
 
 export const de: Catalogue = {
   actions,
@@ -118,4 +119,5 @@ export const de: Catalogue = {
   start,
   storage,
   teaching,
+  typedLine,
 }

@@ -53,7 +53,7 @@ export const lineWords: typeof en.lineWords = {
   water: ['trinken', 'Wasser', 'Schluck'],
   walk: ['durch den Raum', 'absteigen'],
   marks: {
-    effort: ['Anstrengung', 'Belastung', 'RPE'],
+    effort: ['Belastung', 'Anstrengung', 'RPE'],
     to: ['bis', 'zu', 'insgesamt', 'bei'],
     add: ['plus', 'dazu'],
     takeOff: ['minus', 'weniger'],

@@ -56,6 +56,7 @@ import { speech } from './speech.ts'
 import { start } from './start.ts'
 import { storage } from './storage.ts'
 import { teaching } from './teaching.ts'
+import { typedLine } from './typedLine.ts'
 
 /** Every text in American English, by where it is met. The pattern for every other language. */
 export const en = {
@@ -117,4 +118,5 @@ export const en = {
   start,
   storage,
   teaching,
+  typedLine,
 }

@@ -21,6 +21,7 @@ function opened(ride: Ride) {
     offer: null,
     note: (note: string | null) => void notes.push(note),
     keepPattern: nothing,
+    typeLine: nothing,
     openMenu: nothing,
   } satisfies DraftTools
   store.getState().openRide(ride)

@@ -1,9 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
+import { patched } from '#plan/edits.ts'
 import type { Lexicon } from '#plan/line/lexicon.ts'
-import { readEditedBlock, readNewBlock, withEdit } from '#plan/line/readLine.ts'
-import { plainField, writeLine } from '#plan/line/writeLine.ts'
+import { blocksOfLines, readEditedBlock } from '#plan/line/readLine.ts'
+import { writeLine } from '#plan/line/writeLine.ts'
 import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
+import { tidyBlock } from '#plan/tidyBlock.ts'
 import { arbitraryRide } from '#tests/support/arbitraryRide.ts'
 import { de } from '#words/de/index.ts'
 import { en } from '#words/en/index.ts'
@@ -28,6 +31,12 @@ const placed = fc
   })
   .filter((found) => found !== null)
 
+/** The block with an edit of its line made to it, as the command makes it. */
+const withEdit = (block: Block, patch: BlockPatch, { section }: Pick<Placed, 'section'>): Block => tidyBlock(patched(block, patch), section)
+
+/** A flag that is off is as one that is not there. */
+const plainField = (block: Block, field: keyof Block) => (block[field] === false ? undefined : block[field])
+
 /** Fields that stay out of a line only where no line has words for their value. */
 const OFTEN_SAID = ['terrain', 'posture', 'hands', 'length', 'resistance', 'lead', 'strikesPerBeat', 'allOut', 'water', 'walk'] as const
 
@@ -36,7 +45,7 @@ describe.each(Object.entries(LEXICONS))('lines of blocks in %s', (_, lexicon) =>
     fc.assert(
       fc.property(placed, (context) => {
         const { text, left } = writeLine(context.block, lexicon, context)
-        const { block, problems } = readNewBlock(text, lexicon, context, newId)
+        const { block, problems } = blocksOfLines(text, lexicon, context, newId)[0]!
         expect(problems).toEqual([])
         for (const field of [...OFTEN_SAID, 'effort', 'cadence', 'move'] as const) {
           if (!left.includes(field)) {
@@ -90,7 +99,7 @@ describe.each(Object.entries(LEXICONS))('lines of blocks in %s', (_, lexicon) =>
   it('are read in bounded time whatever they hold', () => {
     fc.assert(
       fc.property(placed, fc.string({ unit: 'binary', maxLength: 3_000 }), (context, text) => {
-        const { problems } = readNewBlock(text, lexicon, context, newId)
+        const problems = blocksOfLines(text, lexicon, context, newId).flatMap((line) => line.problems)
         for (const { from, to } of problems) expect(from >= 0 && to <= text.length && from <= to).toBe(true)
       }),
     )

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
-import { blocksOfLines, linesOf, readNewBlock } from '#plan/line/readLine.ts'
+import { blocksOfLines } from '#plan/line/readLine.ts'
 import { type Block, CURRENT_SCHEMA, type Ride, type Section } from '#plan/model.ts'
 import { de } from '#words/de/index.ts'
 import { en } from '#words/en/index.ts'
@@ -159,7 +159,7 @@ const LANGUAGES = [
 
 describe.each(LANGUAGES)('a block typed in %s', (language, lexicon, examples) => {
   it.each(examples.map(([line, want, section = COUNTED]) => ({ line, want, section })))('$line', ({ line, want, section }) => {
-    const { block, problems } = readNewBlock(line, lexicon, { ride: { ...RIDE, language }, section }, newId)
+    const { block, problems } = blocksOfLines(line, lexicon, { ride: { ...RIDE, language }, section }, newId)[0]!
     expect(problems).toEqual([])
     expect(block).toMatchObject(want)
   })
@@ -183,13 +183,13 @@ describe('what is not understood', () => {
   it.each(PROBLEMS.map(([line, kind, word, section = COUNTED]) => ({ line, kind, word, section })))(
     'in “$line” is named: $kind, at “$word”',
     ({ line, kind, word, section }) => {
-      const { problems } = readNewBlock(line, en.lineWords, { ride: RIDE, section }, newId)
+      const { problems } = blocksOfLines(line, en.lineWords, { ride: RIDE, section }, newId)[0]!
       expect(problems.map((problem) => [problem.kind, line.slice(problem.from, problem.to)])).toEqual([[kind, word]])
     },
   )
 
   it('leaves the rest of the line standing', () => {
-    const { block } = readNewBlock('seated climb zigzag 8 effort 7', en.lineWords, { ride: RIDE, section: COUNTED }, newId)
+    const { block } = blocksOfLines('seated climb zigzag 8 effort 7', en.lineWords, { ride: RIDE, section: COUNTED }, newId)[0]!
     expect(block).toMatchObject({ terrain: 'hill', length: eights(8), effort: level(7) })
   })
 })
@@ -202,12 +202,5 @@ describe('several lines', () => {
       [2, undefined],
       [3, 'recover'],
     ])
-  })
-
-  it('are written in the order of the ride, parts of sets among them', () => {
-    const read = blocksOfLines('climb 8 to 2\nrest 4 to ½', en.lineWords, { ride: RIDE, section: COUNTED }, newId)
-    const [climb, rest] = read.map(({ block }, at) => ({ ...block!, id: `b${at}` }))
-    const ride: Ride = { ...RIDE, sections: [{ ...COUNTED, blocks: [climb!, { id: 'set', rounds: 2, parts: [rest!] }] }] }
-    expect(linesOf(ride, ['set', 'b0'], en.lineWords)).toBe('seated climb 8 to 2 effort 6\nrecover 4 to ½ effort 3')
   })
 })

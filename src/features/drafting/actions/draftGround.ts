@@ -29,6 +29,8 @@ export interface DraftTools {
   reveal: (id: string) => void
   /** Goes to the first field of the details. */
   openDetails: () => void
+  /** Opens a line to type a block in: a new one after the selection, or this one. */
+  typeLine: (blockId: string | null) => void
   fitRide: () => void
   fitSection: (sectionId: string) => void
   zoomBy: (factor: number) => void
@@ -57,6 +59,7 @@ const NO_TOOLS: DraftTools = {
   focus: nothing,
   reveal: nothing,
   openDetails: nothing,
+  typeLine: nothing,
   fitRide: nothing,
   fitSection: nothing,
   zoomBy: nothing,

@@ -16,6 +16,7 @@ import { KEEP_PATTERN } from './changing/keepPattern.ts'
 import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from './changing/move.ts'
 import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
 import { SPLIT } from './changing/split.ts'
+import { EDIT_LINE, TYPE_LINE } from './changing/typeLine.ts'
 import { UNGROUP } from './changing/ungroup.ts'
 import { COPY, CUT, PASTE, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE } from './clipboard/copyAndPaste.ts'
 import { MENU, PASTE_ONLY } from './clipboard/menu.ts'
@@ -53,6 +54,8 @@ export const CHANGES: readonly DraftAction[] = [
   LITTLE_SHORTER,
   MORE_EFFORT,
   LESS_EFFORT,
+  TYPE_LINE,
+  EDIT_LINE,
   DUPLICATE,
   KEEP_PATTERN,
   SPLIT,

@@ -18,6 +18,7 @@ const NO_TOOLS: DraftTools = {
   makeOffer: nothing,
   offer: null,
   keepPattern: nothing,
+  typeLine: nothing,
   note: nothing,
   openMenu: nothing,
 }
@@ -88,7 +89,7 @@ describe('what can be done to a block without a keyboard', () => {
     open(item('one'), only)
     panel.click('delete')
     expect(focused).toEqual(['alone'])
-    expect(offered()).toEqual(['duplicate song', 'delete song', 'more…'])
+    expect(offered()).toEqual(['type a block', 'duplicate song', 'delete song', 'more…'])
   })
 
   it('cuts the section in two before it, in one step, staying on it', () => {
@@ -126,7 +127,7 @@ describe('what can be done to a block without a keyboard', () => {
 
 it('a set and several blocks are copied and deleted whole', () => {
   open(item('set'))
-  expect(offered()).toEqual(['duplicate', 'save as pattern', 'split song here', 'delete', 'more…'])
+  expect(offered()).toEqual(['type a block', 'duplicate', 'save as pattern', 'split song here', 'delete', 'more…'])
   expect(possible('split song here')).toBe(false)
   panel.click('duplicate')
   expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)

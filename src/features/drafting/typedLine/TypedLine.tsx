@@ -1,0 +1,173 @@
+import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react'
+import { runAndSay } from '#features/drafting/draftActions.ts'
+import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
+import { writeLine } from '#plan/line/writeLine.ts'
+import { itemName } from '#plan/names.ts'
+import { findBlock } from '#plan/places.ts'
+import { useApp, useAppStore } from '#store/useApp.ts'
+import { Button } from '#ui/Button.tsx'
+import { Disclosure } from '#ui/Disclosure.tsx'
+import { tell, words } from '#words/words.ts'
+import { finished, finishing } from './finishing.ts'
+import { typedBlocks, typedEdit } from './typedCommand.ts'
+import './typedLine.css'
+
+interface TypedLineProps {
+  /** The block that is edited as a line; null for a new one after the selection. */
+  edited: string | null
+  onClose: () => void
+  /** The line has made or changed this block. */
+  onDone: (id: string) => void
+}
+
+/**
+ * A block typed in the trade's words, shown on the stage while it is typed. Enter takes it and the next line is ready;
+ * several lines that are pasted are taken as one step, and those that name no block stay to be mended.
+ */
+export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
+  const store = useAppStore()
+  const ride = useApp((state) => state.ride)
+  const selection = useApp((state) => state.selection)
+  const [edited, setEdited] = useState(opened)
+  const [text, setText] = useState(() => lineOf(store.getState().ride, opened))
+  const [pasted, setPasted] = useState<string | null>(null)
+  const [active, setActive] = useState(-1)
+  const field = useRef<HTMLInputElement>(null)
+  const id = useId()
+  const place = ride && edited !== null ? findBlock(ride, edited) : undefined
+
+  const typed = useMemo(() => {
+    // The place of a new block goes by what is selected.
+    void selection
+    const state = { ...store.getState(), ride }
+    return edited === null ? typedBlocks(state, pasted ?? text) : typedEdit(state, text, edited)
+  }, [store, ride, selection, edited, pasted, text])
+  useHeldPreview(typed.command)
+
+  useEffect(() => {
+    field.current?.focus()
+    field.current?.setSelectionRange(field.current.value.length, field.current.value.length)
+  }, [])
+
+  const suggestions = pasted === null ? finishing(text, words.lineWords) : []
+  const take = () => {
+    const { command, ids, rest } = typed
+    if (!command) return
+    store.getState().dropPreview()
+    if (!runAndSay(store, command, ids.at(-1))) return
+    const last = ids.at(-1)!
+    store.getState().selectItem(last)
+    onDone(last)
+    setEdited(null)
+    setText('')
+    setPasted(rest === '' ? null : rest)
+    setActive(-1)
+    field.current?.focus()
+  }
+  const choose = (way: string) => {
+    setText(finished(text, way))
+    setActive(-1)
+    field.current?.focus()
+  }
+  const press = (event: KeyboardEvent) => {
+    const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0
+    if (step !== 0 && suggestions.length > 0) setActive((now) => (now + step + suggestions.length + 1) % (suggestions.length + 1 || 1))
+    else if ((event.key === 'Enter' || event.key === 'Tab') && suggestions[active] !== undefined) choose(suggestions[active])
+    else if (event.key === 'Enter') take()
+    else if (event.key === 'Escape') {
+      event.stopPropagation()
+      if (active >= 0) setActive(-1)
+      else if (pasted !== null) setPasted(null)
+      else onClose()
+    } else return
+    event.preventDefault()
+  }
+  const paste = (event: ClipboardEvent) => {
+    const lines = event.clipboardData.getData('text/plain').trim()
+    if (edited !== null || !/[\r\n]/.test(lines)) return
+    event.preventDefault()
+    setPasted(lines)
+  }
+
+  const { typedLine } = words
+  const several = pasted !== null
+  const hasQuotes = edited !== null && /["“”„«»]/.test(text)
+  return (
+    <section className="typed-line" aria-label={typedLine.type}>
+      <label htmlFor={id}>{place ? typedLine.editLine({ name: tell(itemName(place.block)) }) : typedLine.newLine}</label>
+      <input
+        ref={field}
+        id={id}
+        role="combobox"
+        aria-expanded={suggestions.length > 0}
+        aria-controls={`${id}-words`}
+        aria-activedescendant={active >= 0 && suggestions[active] !== undefined ? `${id}-${active}` : undefined}
+        aria-autocomplete="list"
+        aria-describedby={`${id}-said`}
+        autoComplete="off"
+        autoCapitalize="off"
+        spellCheck={false}
+        value={text}
+        placeholder={typedLine.placeholder}
+        onChange={(event) => {
+          setText(event.target.value)
+          setActive(-1)
+        }}
+        onKeyDown={press}
+        onPaste={paste}
+      />
+      <Button tone="action" disabled={typed.command === null} onClick={take}>
+        {edited === null ? typedLine.take({ blocks: Math.max(1, typed.ids.length) }) : typedLine.change}
+      </Button>
+      <Button tone="quiet" onClick={onClose}>
+        {typedLine.close}
+      </Button>
+      <div id={`${id}-words`} role="listbox" aria-label={typedLine.suggestions} className="typed-words" hidden={suggestions.length === 0}>
+        {suggestions.map((way, at) => (
+          // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus and names the active one
+          // biome-ignore lint/a11y/useKeyWithClickEvents: by key through the field
+          <div
+            key={way}
+            id={`${id}-${at}`}
+            role="option"
+            aria-selected={at === active}
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => choose(way)}
+          >
+            {way}
+          </div>
+        ))}
+      </div>
+      {several && <pre className="typed-pasted">{pasted}</pre>}
+      <div id={`${id}-said`} role="status" className="typed-said">
+        {(text !== '' || several) &&
+          typed.problems.map((problem) => {
+            const said = typedLine.problem(problem)
+            return (
+              <p key={`${problem.line} ${problem.from} ${problem.kind}`}>
+                {several ? typedLine.ofLine({ line: problem.line, text: said }) : said}
+              </p>
+            )
+          })}
+        {hasQuotes && <p>{typedLine.cuesElsewhere}</p>}
+        {edited !== null && <p>{typedLine.left}</p>}
+      </div>
+      <Disclosure summary={typedLine.help}>
+        <p>{typedLine.keys}</p>
+        <dl className="typed-examples">
+          {typedLine.examples.map(({ line, means }) => (
+            <div key={line}>
+              <dt>{line}</dt>
+              <dd>{means}</dd>
+            </div>
+          ))}
+        </dl>
+      </Disclosure>
+    </section>
+  )
+}
+
+function lineOf(ride: ReturnType<ReturnType<typeof useAppStore>['getState']>['ride'], blockId: string | null): string {
+  const place = ride && blockId !== null ? findBlock(ride, blockId) : undefined
+  return ride && place ? writeLine(place.block, words.lineWords, { ride, section: place.section }).text : ''
+}

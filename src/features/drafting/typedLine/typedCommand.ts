@@ -1,0 +1,56 @@
+import { emptySection, insertionPlace, withSection } from '#features/drafting/draftActions.ts'
+import type { Command } from '#plan/commands/command.ts'
+import { insertItem } from '#plan/commands/insertItem.ts'
+import { insertItems } from '#plan/commands/insertItems.ts'
+import { patchBlock } from '#plan/commands/patchBlock.ts'
+import type { LineProblem } from '#plan/line/lineTypes.ts'
+import { blocksOfLines, readEditedBlock } from '#plan/line/readLine.ts'
+import { findBlock } from '#plan/places.ts'
+import type { AppState } from '#store/state.ts'
+import { words } from '#words/words.ts'
+
+/** What typed lines come to: the change they make, the blocks it makes or changes, and what was not understood. */
+interface Typed {
+  /** Null while there is nothing to make or change. */
+  command: Command | null
+  ids: readonly string[]
+  /** By line, counted from 1. */
+  problems: readonly (LineProblem & { line: number })[]
+  /** The lines no block could be made of. */
+  rest: string
+}
+
+const NOTHING: Typed = { command: null, ids: [], problems: [], rest: '' }
+
+/** New blocks for typed lines, after the selection, as one step. */
+export function typedBlocks({ ride, report, selection, newId }: AppState, text: string): Typed {
+  if (!ride || !report || text.trim() === '') return NOTHING
+  const place = insertionPlace(ride, report, selection)
+  const section = place?.section ?? emptySection(ride, newId())
+  const index = place?.index ?? 0
+  const lines = blocksOfLines(text, words.lineWords, { ride, section }, newId)
+  const items = lines.flatMap(({ block }) => (block ? [block] : []))
+  const problems = lines.flatMap(({ line, problems: found }) => found.map((problem) => ({ ...problem, line: line + 1 })))
+  const rest = lines.flatMap(({ block, text: line }) => (block ? [] : [line])).join('\n')
+  const [only] = items
+  if (!only) return { ...NOTHING, problems, rest }
+  const added =
+    items.length === 1
+      ? insertItem(ride, { sectionId: section.id, index, item: only })
+      : insertItems(ride, { sectionId: section.id, index, items, name: words.names.blocks({ count: items.length }) })
+  return { command: place ? added : withSection(added, section), ids: items.map(({ id }) => id), problems, rest }
+}
+
+/** What a changed line changes of the block it was written from. */
+export function typedEdit({ ride }: AppState, text: string, blockId: string): Typed {
+  const place = ride && findBlock(ride, blockId)
+  if (!ride || !place) return NOTHING
+  const { patch, problems } = readEditedBlock(text, place.block, words.lineWords, { ride, section: place.section })
+  const changes = Object.keys(patch).length > 0
+  return {
+    command: changes ? patchBlock(ride, { blockId, patch }) : null,
+    ids: [blockId],
+    problems: problems.map((problem) => ({ ...problem, line: 1 })),
+    rest: '',
+  }
+}

@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest'
+import { finished, finishing } from '#features/drafting/typedLine/finishing.ts'
+import { typedBlocks, typedEdit } from '#features/drafting/typedLine/typedCommand.ts'
+import { blocksOfLines } from '#plan/line/readLine.ts'
+import { writeLine } from '#plan/line/writeLine.ts'
+import { isSet } from '#plan/model.ts'
+import { createAppStore } from '#store/createAppStore.ts'
+import { demoRide } from '#tests/support/demoRides.ts'
+import { countedIds } from '#tests/support/smallRide.ts'
+import { de } from '#words/de/index.ts'
+import { en } from '#words/en/index.ts'
+
+function open() {
+  const store = createAppStore({ newId: countedIds('new'), shelf: null })
+  store.getState().openRide(demoRide('spark'))
+  return store
+}
+
+describe('typed lines', () => {
+  it('become blocks after the selection, as one step, and those that name no block stay', () => {
+    const store = open()
+    store.getState().selectItem('s1b2')
+    const { command, ids, rest, problems } = typedBlocks(store.getState(), 'climb 8\nwhatever\nrest 4')
+    expect(ids).toHaveLength(2)
+    expect(rest).toBe('whatever')
+    expect(problems.map(({ line, kind }) => [line, kind])).toEqual([
+      [2, 'unknown'],
+      [2, 'noKind'],
+    ])
+    store.getState().run(command!)
+    expect(
+      store
+        .getState()
+        .ride!.sections[0]!.blocks.map(({ id }) => id)
+        .slice(1, 4),
+    ).toEqual(['s1b2', ...ids])
+    store.getState().undo()
+    expect(store.getState().ride).toEqual(demoRide('spark'))
+  })
+
+  it('change nothing of a block whose line is as it was written, and only what is typed otherwise', () => {
+    const store = open()
+    const { ride } = store.getState()
+    for (const section of ride!.sections)
+      for (const block of section.blocks.flatMap((item) => (isSet(item) ? item.parts : [item]))) {
+        const line = writeLine(block, en.lineWords, { ride: ride!, section }).text
+        expect(typedEdit(store.getState(), line, block.id)).toMatchObject({ command: null, problems: [] })
+      }
+    const block = ride!.sections[0]!.blocks[1]!
+    if (isSet(block)) throw new Error('a set')
+    const line = writeLine(block, en.lineWords, { ride: ride!, section: ride!.sections[0]! }).text
+    const { command } = typedEdit(store.getState(), line.replace(/effort \S+/, 'effort 6'), block.id)
+    expect(command!.apply(ride!).sections[0]!.blocks[1]).toEqual({ ...block, effort: { from: 6, to: 6 } })
+  })
+})
+
+describe('the examples beside the field', () => {
+  it.each([
+    ['English', en],
+    ['German', de],
+  ] as const)('are understood in %s', (_, catalogue) => {
+    const store = open()
+    for (const { line } of [...catalogue.typedLine.examples, { line: catalogue.typedLine.placeholder }]) {
+      const section = store.getState().ride!.sections[1]!
+      const { block, problems } = blocksOfLines(line, catalogue.lineWords, { ride: store.getState().ride!, section }, () => 'new')[0]!
+      expect({ line, problems }).toEqual({ line, problems: [] })
+      expect(block).not.toBeNull()
+    }
+  })
+})
+
+describe('words that are begun', () => {
+  it('are finished with those of the line, and stay once they are words', () => {
+    expect(finishing('seated cl', en.lineWords)).toContain('climb')
+    expect(finishing('seated climb', en.lineWords)).toEqual([])
+    expect(finishing('s', en.lineWords)).toEqual([])
+    expect(finished('seated cl', 'climb')).toBe('seated climb ')
+    expect(finishing('Erh', de.lineWords)).toEqual(['Erholung'])
+  })
+})
