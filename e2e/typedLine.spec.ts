@@ -49,7 +49,7 @@ test('a word that is begun is finished by key and by mouse', async ({ page }) =>
   await page.keyboard.press('Enter')
   await expect(field(page)).toHaveValue('standing ')
   await page.keyboard.type('cli')
-  await page.getByRole('option', { name: 'climb', exact: true }).click()
+  await page.locator('.typed-words').getByRole('option', { name: 'climb', exact: true }).click()
   await expect(field(page)).toHaveValue('standing climb ')
   await expect(field(page)).toBeFocused()
 })
