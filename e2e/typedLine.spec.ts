@@ -49,6 +49,8 @@ test('a word that is begun is finished by key and by mouse', async ({ page }) =>
   await page.keyboard.press('Enter')
   await expect(field(page)).toHaveValue('standing ')
   await page.keyboard.type('cli')
+  await expect(page.locator('.typed-words')).toBeVisible()
+  await expect(page.locator('.typed-said')).not.toContainText('“cli”')
   await page.locator('.typed-words').getByRole('option', { name: 'climb', exact: true }).click()
   await expect(field(page)).toHaveValue('standing climb ')
   await expect(field(page)).toBeFocused()

@@ -29,6 +29,23 @@ export interface LineFields {
   readonly walk?: true
 }
 
+/** The same as a list, in the order a line is written. */
+export const LINE_FIELDS = [
+  'terrain',
+  'posture',
+  'hands',
+  'length',
+  'resistance',
+  'cadence',
+  'strikesPerBeat',
+  'effort',
+  'lead',
+  'move',
+  'allOut',
+  'water',
+  'walk',
+] as const satisfies readonly (keyof LineFields)[]
+
 /** Why a part of a line was not taken, and where it stands. */
 export type LineProblem = Span & { readonly word: string } & (
     | { readonly kind: 'unknown' | 'twice' | 'needsNumber' | 'noKind' | 'howLong' | 'onOrOff' | 'needsMove' | 'tooLong' }

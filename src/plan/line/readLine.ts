@@ -5,7 +5,7 @@ import type { Block } from '#plan/model.ts'
 import { blockFromPattern } from '#plan/patterns/patterns.ts'
 import { tidyBlock } from '#plan/tidyBlock.ts'
 import type { Lexicon } from './lexicon.ts'
-import type { LineContext, LineFields, LineProblem } from './lineTypes.ts'
+import { LINE_FIELDS, type LineContext, type LineFields, type LineProblem } from './lineTypes.ts'
 import { patternOf, resolved } from './resolved.ts'
 import { saidIn } from './saidIn.ts'
 import { writeLine } from './writeLine.ts'
@@ -31,22 +31,6 @@ function readNewBlock(line: string, lexicon: Lexicon, context: LineContext, newI
   return { block: tidyBlock({ ...plain, ...fields, cues }, context.section), problems }
 }
 
-const FIELDS = [
-  'terrain',
-  'posture',
-  'hands',
-  'length',
-  'resistance',
-  'cadence',
-  'strikesPerBeat',
-  'effort',
-  'lead',
-  'move',
-  'allOut',
-  'water',
-  'walk',
-] as const satisfies readonly (keyof LineFields)[]
-
 /** Not left out of a block by being left out of its line. */
 const ALWAYS: ReadonlySet<keyof LineFields> = new Set(['terrain', 'posture', 'hands', 'length', 'resistance', 'effort'])
 
@@ -64,7 +48,9 @@ export function readEditedBlock(
   const { said, problems } = saidIn(line, lexicon, context)
   const after = resolved(said, context)
   if (!before || !after) return { patch: {}, problems: [...problems, { kind: 'noKind', from: 0, to: line.length, word: line.trim() }] }
-  const changed = FIELDS.filter((field) => !sameValue(before[field], after[field]) && (after[field] !== undefined || !ALWAYS.has(field)))
+  const changed = LINE_FIELDS.filter(
+    (field) => !sameValue(before[field], after[field]) && (after[field] !== undefined || !ALWAYS.has(field)),
+  )
   const patch = Object.fromEntries(changed.map((field) => [field, after[field]])) as BlockPatch
   return { patch, problems }
 }

@@ -5,7 +5,7 @@ import { eightOf } from '#plan/songs/beatGrid.ts'
 import { formatSetting } from '#units/formatSetting.ts'
 import type { StepRange } from '#units/units.ts'
 import type { Lexicon } from './lexicon.ts'
-import type { LineContext, LineFields } from './lineTypes.ts'
+import { LINE_FIELDS, type LineContext } from './lineTypes.ts'
 import { lineMoveOf, patternOf, resolved } from './resolved.ts'
 import { saidIn } from './saidIn.ts'
 
@@ -25,23 +25,7 @@ const UNSAID = [
   'notes',
 ] as const satisfies readonly (keyof Block)[]
 
-const SAID = [
-  'terrain',
-  'posture',
-  'hands',
-  'length',
-  'resistance',
-  'cadence',
-  'strikesPerBeat',
-  'effort',
-  'lead',
-  'move',
-  'allOut',
-  'water',
-  'walk',
-] as const satisfies readonly (keyof LineFields)[]
-
-type LeftField = (typeof UNSAID)[number] | (typeof SAID)[number]
+type LeftField = (typeof UNSAID)[number] | (typeof LINE_FIELDS)[number]
 
 /** A block as a line, and what of it the line does not say. */
 interface WrittenLine {
@@ -57,13 +41,13 @@ interface WrittenLine {
 export function writeLine(block: Block, lexicon: Lexicon, context: LineContext): WrittenLine {
   const text = wordsOf(block, lexicon, context)
   const back = resolved(saidIn(text, lexicon, context).said, context)
-  const lost = SAID.filter((field) => !sameValue(plainField(block, field), back?.[field]))
+  const lost = LINE_FIELDS.filter((field) => !sameValue(plainField(block, field), back?.[field]))
   const unsaid = UNSAID.filter((field) => (field === 'cues' ? block.cues.length > 0 : block[field] !== undefined))
   return { text, left: [...lost, ...unsaid] }
 }
 
 /** A flag that is off is as one that is not there. */
-const plainField = (block: Block, field: (typeof SAID)[number]) => (block[field] === false ? undefined : block[field])
+const plainField = (block: Block, field: (typeof LINE_FIELDS)[number]) => (block[field] === false ? undefined : block[field])
 
 /** Said of climbs, flats, and surges, since those are ridden either way. */
 const inSeveralPostures = (terrain: Block['terrain']): boolean =>

@@ -50,6 +50,8 @@ export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
   }, [])
 
   const suggestions = pasted === null ? finishing(text, words.lineWords) : []
+  // A word that can still become one of the line's is not yet wrong.
+  const wrong = typed.problems.filter(({ kind, to }) => suggestions.length === 0 || kind !== 'unknown' || to < text.length)
   const take = () => {
     const { command, ids, rest } = typed
     if (!command) return
@@ -141,7 +143,7 @@ export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
       {several && <pre className="typed-pasted">{pasted}</pre>}
       <div id={`${id}-said`} role="status" className="typed-said">
         {(text !== '' || several) &&
-          typed.problems.map((problem) => {
+          wrong.map((problem) => {
             const said = typedLine.problem(problem)
             return (
               <p key={`${problem.line} ${problem.from} ${problem.kind}`}>
