@@ -1,29 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { take, takeCue } from '#features/drafting/actions/clipboard/copyAndPaste.ts'
-import { type DraftGround, type DraftTools, selectedGround } from '#features/drafting/actions/draftGround.ts'
+import { type DraftGround, selectedGround } from '#features/drafting/actions/draftGround.ts'
 import { type How, paste } from '#features/drafting/clipboard/pasting.ts'
 import { type Block, isSet, type Ride } from '#plan/model.ts'
 import { createAppStore } from '#store/createAppStore.ts'
+import { NO_DRAFT_TOOLS } from '#tests/support/noDraftTools.ts'
 import { aBlock, aSection, countedIds, layout, smallRide } from '#tests/support/smallRide.ts'
 
 function opened(ride: Ride) {
   const store = createAppStore({ newId: countedIds('new'), shelf: null })
   const notes: (string | null)[] = []
-  const nothing = () => {}
-  const tools = {
-    focus: nothing,
-    reveal: nothing,
-    openDetails: nothing,
-    fitRide: nothing,
-    fitSection: nothing,
-    zoomBy: nothing,
-    makeOffer: nothing,
-    offer: null,
-    note: (note: string | null) => void notes.push(note),
-    keepPattern: nothing,
-    typeLine: nothing,
-    openMenu: nothing,
-  } satisfies DraftTools
+  const tools = { ...NO_DRAFT_TOOLS, note: (note: string | null) => void notes.push(note) }
   store.getState().openRide(ride)
   const ground = (): DraftGround => selectedGround(store, tools)
   const select = (...ids: string[]) => store.getState().selectItems(ids)

@@ -1,27 +1,12 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest'
-import { type DraftTools, DraftToolsContext } from '#features/drafting/actions/draftGround.ts'
+import { DraftToolsContext } from '#features/drafting/actions/draftGround.ts'
 import { SelectionPanel } from '#features/drafting/panel/SelectionPanel.tsx'
 import type { Ride } from '#plan/model.ts'
 import type { AppStore } from '#store/state.ts'
+import { NO_DRAFT_TOOLS } from '#tests/support/noDraftTools.ts'
 import { aBlock, aSection, layout, smallRide } from '#tests/support/smallRide.ts'
 import { openPanel, type Panel } from './openPanel.tsx'
-
-const nothing = () => {}
-const NO_TOOLS: DraftTools = {
-  focus: nothing,
-  reveal: nothing,
-  openDetails: nothing,
-  fitRide: nothing,
-  fitSection: nothing,
-  zoomBy: nothing,
-  makeOffer: nothing,
-  offer: null,
-  keepPattern: nothing,
-  typeLine: nothing,
-  note: nothing,
-  openMenu: nothing,
-}
 
 let panel: Panel
 let focused: string[]
@@ -32,7 +17,7 @@ function open(select: (store: AppStore) => void, ride: Ride = smallRide()) {
   panel = openPanel(
     ride,
     select,
-    <DraftToolsContext.Provider value={{ ...NO_TOOLS, focus: (id) => focused.push(id) }}>
+    <DraftToolsContext.Provider value={{ ...NO_DRAFT_TOOLS, focus: (id) => focused.push(id) }}>
       <SelectionPanel />
     </DraftToolsContext.Provider>,
   )
