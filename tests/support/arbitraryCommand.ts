@@ -17,6 +17,7 @@ import { moveBeats } from '#plan/commands/moveBeats.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
 import { movePart } from '#plan/commands/movePart.ts'
 import { moveSection } from '#plan/commands/moveSection.ts'
+import { moveStart } from '#plan/commands/moveStart.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import { patchRide } from '#plan/commands/patchRide.ts'
 import { patchSection } from '#plan/commands/patchSection.ts'
@@ -171,4 +172,5 @@ const KINDS: ((chosen: Chosen) => Command)[] = [
   ({ ride, section, pick }) => setBars(ride, { sectionId: section, beatsPerBar: pick % 2 === 0 ? 4 : 3, shift: (pick % 7) - 3 }),
   ({ pick }) => putAside([`rule:${pick}`, `rule:${pick + 1}`].slice(0, 1 + (pick % 2))),
   ({ ride, pick }) => bringBack(ride.setAside?.[pick] ?? `rule:${pick}`),
+  ({ ride, block, amount }) => moveStart(ride, { blockId: block, by: amount }),
 ]

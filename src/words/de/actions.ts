@@ -165,7 +165,6 @@ export const actions: typeof en.actions = {
   readOutBlock: 'auf der Kurve: einen Block früher, später ablesen',
   zoomAtPointer: 'am Zeiger zoomen',
   letGo: 'Ziehen abbrechen',
-  dragFinely: 'eine Kante um einzelne Zählzeiten ziehen',
 
   addBlock: ({ pattern }) => `${pattern} hinzufügen`,
   addBlockDo: ({ pattern }) => `${pattern} nach der Auswahl hinzufügen oder auf die Bühne ziehen.`,

@@ -65,7 +65,6 @@ export const drafting: typeof en.drafting = {
       .filter((part) => part)
       .join(', '),
   talk: 'was gesagt wird, jedes so lang, wie es dauert; schraffiert, wo es sich überschneidet',
-  edge: 'ziehen, um in Achtern zu verlängern oder zu kürzen; mit Alt in einzelnen Zählzeiten',
   landed: ({ place, length }) => `${place}, ${length}`,
 
   tray: 'Blöcke zum Hinzufügen',

@@ -15,6 +15,9 @@ const NAMES: Readonly<Record<string, string>> = {
   End: 'Ende',
   drag: 'ziehen',
   wheel: 'Mausrad',
+  'Space+drag': 'Leertaste+ziehen',
+  middleDrag: 'mittlere Taste+ziehen',
+  pinch: 'zwei Finger spreizen',
 }
 
 export const keys: typeof en.keys = {

@@ -171,7 +171,6 @@ export const actions = {
   readOutBlock: 'on the chart: read a block earlier, later',
   zoomAtPointer: 'zoom at the pointer',
   letGo: 'cancel a drag',
-  dragFinely: 'drag an edge by single counts',
 
   // The ride as a whole.
   addBlock: ({ pattern }: { pattern: string }) => `add ${pattern}`,

@@ -72,7 +72,6 @@ export const drafting = {
       .filter((part) => part)
       .join(', '),
   talk: 'what is said, each as long as it takes; hatched where it collides',
-  edge: 'drag to lengthen or shorten by eights; hold Alt for single counts',
   landed: ({ place, length }: { place: string; length: string }) => `${place}, ${length}`,
 
   // Adding and changing.

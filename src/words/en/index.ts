@@ -18,6 +18,7 @@ import { exports } from './exports.ts'
 import { fields } from './fields.ts'
 import { figures } from './figures.ts'
 import { fit } from './fit.ts'
+import { gestures } from './gestures.ts'
 import { handover } from './handover.ts'
 import { heard } from './heard.ts'
 import { keys } from './keys.ts'
@@ -80,6 +81,7 @@ export const en = {
   fields,
   figures,
   fit,
+  gestures,
   handover,
   keys,
   heard,

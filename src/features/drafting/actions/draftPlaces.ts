@@ -1,7 +1,7 @@
 import type { ActionPlace } from '#actions/action.ts'
 import { TAP_KEYS } from '#features/drafting/panel/section/tapping/tapKeys.ts'
 import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
-import { OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
+import { OVERVIEW_EDGE_KEYS, OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
 import { READ_OUT_KEYS } from '#features/drafting/stage/readOut/readOutKeys.ts'
 import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
@@ -16,6 +16,7 @@ import { KEEP_PATTERN } from './changing/keepPattern.ts'
 import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from './changing/move.ts'
 import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
 import { SPLIT } from './changing/split.ts'
+import { EARLIER, LATER, LITTLE_EARLIER, LITTLE_LATER } from './changing/start.ts'
 import { EDIT_LINE, TYPE_LINE } from './changing/typeLine.ts'
 import { UNGROUP } from './changing/ungroup.ts'
 import { COPY, CUT, PASTE, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE } from './clipboard/copyAndPaste.ts'
@@ -52,6 +53,10 @@ export const CHANGES: readonly DraftAction[] = [
   SHORTER,
   LITTLE_LONGER,
   LITTLE_SHORTER,
+  EARLIER,
+  LATER,
+  LITTLE_EARLIER,
+  LITTLE_LATER,
   MORE_EFFORT,
   LESS_EFFORT,
   TYPE_LINE,
@@ -99,7 +104,7 @@ export const STAGE: ActionPlace<DraftGround> = {
     {
       title: say('actions.group', { group: 'view' }),
       actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],
-      also: [OVERVIEW_KEYS, ZOOM_WHEEL, ...READ_OUT_KEYS],
+      also: [OVERVIEW_KEYS, OVERVIEW_EDGE_KEYS, ZOOM_WHEEL, ...READ_OUT_KEYS],
     },
     { title: say('actions.group', { group: 'dragging' }), actions: [], also: DRAG_KEYS },
   ],

@@ -84,7 +84,8 @@ export const BlockCard = memo(function BlockCard(props: BlockCardProps) {
           shaky={props.shaky}
         />
       )}
-      {props.drawn && !props.readOnly && <EdgeHandle index={props.index} />}
+      {props.drawn && !props.readOnly && <EdgeHandle index={props.index} side="start" />}
+      {props.drawn && !props.readOnly && <EdgeHandle index={props.index} side="end" />}
     </div>
   )
 })

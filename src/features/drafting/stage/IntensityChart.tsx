@@ -6,14 +6,13 @@ import type { RideReport, RiderReport } from '#engine/report.ts'
 import { useApp } from '#store/useApp.ts'
 import { formatClock } from '#units/formatClock.ts'
 import type { Seconds, Stretch } from '#units/units.ts'
+import { CHART, levelToY } from './chartFrame.ts'
 import { areaPath, bandPath, linePath, type Projection } from './curvePath.ts'
 import { reaches, runsWithin } from './drawnStretch.ts'
 import { demandBand, heartBand, heartRuns, reserveBand, reserveRuns, shownRiders, strainRuns } from './riderLines.ts'
 import { type TimeScale, timeTicks, toX } from './timeScale.ts'
 
-const HEIGHT = 178
-const MARGIN = { top: 10, right: 0, bottom: 0, left: 0 }
-const AXIS = 22
+const MARGIN = { top: CHART.top, right: 0, bottom: 0, left: 0 }
 const LEVELS = [0, 2, 4, 6, 8, 10]
 
 interface ChartProps {
@@ -43,14 +42,14 @@ const StretchContext = createContext<Stretch>({ from: 0, to: 0 })
 const Frame = memo(function Frame({ scale, reach, slot }: Omit<ChartProps, 'stretch'>) {
   return (
     <div className="chart" aria-hidden="true">
-      <ComposedChart width={toX(scale, reach)} height={HEIGHT} margin={MARGIN} data={corners(reach)} accessibilityLayer={false}>
+      <ComposedChart width={toX(scale, reach)} height={CHART.height} margin={MARGIN} data={corners(reach)} accessibilityLayer={false}>
         <CartesianGrid vertical={false} horizontalValues={LEVELS} className="chart-grid" />
         <XAxis
           type="number"
           dataKey="at"
           domain={[0, reach]}
           ticks={NO_TIMES}
-          height={AXIS}
+          height={CHART.times}
           tickLine={false}
           axisLine={false}
           interval={0}
@@ -105,11 +104,10 @@ const corners = (reach: Seconds) => [
 
 /** Labels of the level lines, held at the left edge while the stage scrolls under them. */
 export function LevelLabels() {
-  const plot = HEIGHT - MARGIN.top - AXIS
   return (
-    <div className="level-labels" style={{ height: HEIGHT }} aria-hidden="true">
+    <div className="level-labels" style={{ height: CHART.height }} aria-hidden="true">
       {LEVELS.map((level) => (
-        <span key={level} style={{ top: MARGIN.top + plot * (1 - level / 10) }}>
+        <span key={level} style={{ top: levelToY(level) }}>
           {level}
         </span>
       ))}

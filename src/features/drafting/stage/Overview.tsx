@@ -1,20 +1,34 @@
-import { type PointerEvent, useMemo, useRef } from 'react'
+import { type CSSProperties, type PointerEvent, useMemo, useRef } from 'react'
 import { useApp } from '#store/useApp.ts'
 import type { Seconds } from '#units/units.ts'
+import { clock } from '#words/forms.ts'
 import { words } from '#words/words.ts'
 import { areaPath, linePath, type Projection } from './curvePath.ts'
-import { strideOf } from './overviewKeys.ts'
+import type { WindowEdge } from './gestures/windowPull.ts'
+import { EDGE_STRIDE, strideOf } from './overviewKeys.ts'
 import { heartRuns, shownRiders } from './riderLines.ts'
 
 const HEIGHT = 56
 
+interface OverviewProps {
+  reach: Seconds
+  /** What the stage shows. */
+  from: Seconds
+  to: Seconds
+  /** Brings a second to the middle of the stage. */
+  onGo: (middle: Seconds) => void
+  /** Has the stage begin or end at a second, with its other side where it is. */
+  onPull: (edge: WindowEdge, at: Seconds) => void
+}
+
 /**
- * The whole ride small, with a window on the stretch the stage shows. Pressing or pulling brings that
- * place to the middle of the stage; the arrow keys on the window do the same.
+ * The whole ride small, with a window on the stretch the stage shows. Pressing brings that place to the middle of the stage,
+ * pulling the window moves it, and pulling an edge of it zooms; arrow keys do the same.
  */
-export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seconds; to: Seconds; onGo: (middle: Seconds) => void }) {
+export function Overview({ reach, from, to, onGo, onPull }: OverviewProps) {
   const report = useApp((state) => state.shownReport)
   const box = useRef<HTMLDivElement>(null)
+  const held = useRef<{ edge: WindowEdge | null; off: Seconds } | null>(null)
   const paths = useMemo(() => {
     if (!report) return null
     const projection: Projection = { x: (seconds) => (seconds / reach) * 1000, y: (value) => HEIGHT - 2 - (value / 10) * (HEIGHT - 6) }
@@ -23,21 +37,39 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
   }, [report, reach])
   if (!report || !paths) return null
 
-  const go = (event: PointerEvent) => {
+  const secondAt = (event: PointerEvent): Seconds => {
     const bounds = box.current!.getBoundingClientRect()
-    onGo(((event.clientX - bounds.left) / bounds.width) * reach)
+    return ((event.clientX - bounds.left) / bounds.width) * reach
+  }
+  const move = (event: PointerEvent) => {
+    if (!held.current) return
+    const { edge, off } = held.current
+    if (edge) onPull(edge, secondAt(event) + off)
+    else onGo(secondAt(event) + off)
+  }
+  const press = (event: PointerEvent) => {
+    if (event.button !== 0) return
+    event.currentTarget.setPointerCapture(event.pointerId)
+    const at = secondAt(event)
+    const edge = (event.target as HTMLElement).dataset.edge as WindowEdge | undefined
+    // What is taken hold of stays under the pointer as it lies; beside it, the window comes to the pointer.
+    const isWindow = (event.target as Element).closest('.overview-window, .overview-edge') !== null
+    const grip = edge === 'from' ? from : edge === 'to' ? Math.min(to, reach) : (from + to) / 2
+    held.current = { edge: edge ?? null, off: isWindow ? grip - at : 0 }
+    if (!isWindow) move(event)
   }
   const share = (seconds: Seconds) => `${(100 * Math.min(reach, Math.max(0, seconds))) / reach}%`
   return (
     <div
       ref={box}
       className="overview"
-      onPointerDown={(event) => {
-        event.currentTarget.setPointerCapture(event.pointerId)
-        go(event)
+      onPointerDown={press}
+      onPointerMove={move}
+      onPointerUp={() => {
+        held.current = null
       }}
-      onPointerMove={(event) => {
-        if (event.currentTarget.hasPointerCapture(event.pointerId)) go(event)
+      onPointerCancel={() => {
+        held.current = null
       }}
     >
       <svg viewBox={`0 0 1000 ${HEIGHT}`} preserveAspectRatio="none" aria-hidden="true" height={HEIGHT}>
@@ -80,6 +112,33 @@ export function Overview({ reach, from, to, onGo }: { reach: Seconds; from: Seco
           onGo((from + to) / 2 + (stride * (to - from)) / 4)
         }}
       />
+      {EDGES.map((edge) => {
+        const at = Math.min(reach, edge === 'from' ? from : to)
+        return (
+          <div
+            key={edge}
+            role="slider"
+            tabIndex={0}
+            className="overview-edge"
+            data-edge={edge}
+            aria-label={words.gestures.overviewEdge({ edge })}
+            aria-valuemin={0}
+            aria-valuemax={Math.round(reach)}
+            aria-valuenow={Math.round(at)}
+            aria-valuetext={clock(at)}
+            title={words.gestures.overviewEdgeTitle}
+            style={{ '--at': share(at), '--quarter': `${(25 * Math.min(reach, to - from)) / reach}%` } as CSSProperties}
+            onKeyDown={(event) => {
+              const stride = strideOf(event.key)
+              if (stride === null) return
+              event.preventDefault()
+              onPull(edge, at + stride * (to - from) * EDGE_STRIDE)
+            }}
+          />
+        )
+      })}
     </div>
   )
 }
+
+const EDGES = ['from', 'to'] as const

@@ -18,6 +18,8 @@ import { words } from '#words/words.ts'
 import { BlockLane, type SelectItem } from './BlockLane.tsx'
 import { drawnStretch } from './drawnStretch.ts'
 import type { Sight } from './followHead.ts'
+import type { ZoomedTo } from './gestures/pinchZoom.ts'
+import { pulledWindow } from './gestures/windowPull.ts'
 import { Overview } from './Overview.tsx'
 import { Playhead, type PlayheadSource } from './Playhead.tsx'
 import { SongLane } from './SongLane.tsx'
@@ -25,13 +27,16 @@ import { StageContext } from './StageContext.ts'
 import { TalkLane } from './TalkLane.tsx'
 import { clampZoom, stageReach, type TimeScale, toSeconds, toX, ZOOM, zoomToFit } from './timeScale.ts'
 import { useKeptView } from './useKeptView.ts'
-import { zoomOfWheel } from './zoomWheel.ts'
+import { useWheelZoom } from './useWheelZoom.ts'
 import './stage.css'
 
 // The chart library is large and the blocks are what one starts with: it comes after the first paint.
 const IntensityChart = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.IntensityChart })))
 const ReadOut = lazy(() => import('./readOut/ReadOut.tsx').then((module) => ({ default: module.ReadOut })))
 const LevelLabels = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.LevelLabels })))
+
+// What hands do to the stage as a whole comes with them.
+const Gestures = lazy(() => import('./gestures/Gestures.tsx').then((module) => ({ default: module.Gestures })))
 
 interface StageProps {
   readOnly: boolean
@@ -119,21 +124,9 @@ export function Stage(props: StageProps) {
 
   useKeptView(scroller, sight, scale, zoomTo)
 
-  // The browser's own zoom would win unless the wheel is caught before it, which React's passive listeners cannot.
-  useLayoutEffect(() => {
-    const box = scroller.current
-    if (!box) return
-    const wheel = (event: WheelEvent) => {
-      const factor = zoomOfWheel(event)
-      if (factor === null) return
-      event.preventDefault()
-      const x = event.clientX - box.getBoundingClientRect().left
-      const { scale: now } = latest.current
-      zoomTo(now.pixelsPerSecond * factor, toSeconds(now, box.scrollLeft + x), x)
-    }
-    box.addEventListener('wheel', wheel, { passive: false })
-    return () => box.removeEventListener('wheel', wheel)
-  }, [zoomTo])
+  useWheelZoom(scroller, zoomTo, latest)
+
+  const zoomAt = useCallback(({ pixelsPerSecond, seconds, x }: ZoomedTo) => zoomTo(pixelsPerSecond, seconds, x), [zoomTo])
 
   const fitSection = useCallback(
     (sectionId: string) => {
@@ -185,7 +178,7 @@ export function Stage(props: StageProps) {
   const drawn = drawnStretch(sight, scale)
   const [from, to] = [drawn.from, drawn.to]
   const stretch = useMemo(() => ({ from, to }), [from, to])
-  const ground = useMemo(() => ({ lane, scale }), [lane, scale])
+  const ground = useMemo(() => ({ lane, scroller, scale }), [lane, scale])
   const { setNodeRef } = useDroppable({ id: 'stage' })
   // What is inside the scroller, and not the scroller itself: the drag library scrolls what a place to drop stands in.
   const holdLane = useCallback(
@@ -205,6 +198,10 @@ export function Stage(props: StageProps) {
         to={toSeconds(scale, sight.left + sight.width)}
         onGo={(middle) => {
           if (scroller.current) scroller.current.scrollLeft = toX(scale, middle) - sight.width / 2
+        }}
+        onPull={(edge, at) => {
+          const seen = { from: toSeconds(scale, sight.left), to: toSeconds(scale, sight.left + sight.width) }
+          zoomAt(pulledWindow(seen, edge, at, sight.width, reach))
         }}
       />
       <div className="stage">
@@ -249,6 +246,9 @@ export function Stage(props: StageProps) {
               onSelectSection={onSelectSection}
             />
             <TalkLane cues={report.cues} scale={scale} stretch={stretch} />
+            <Suspense fallback={null}>
+              <Gestures scroller={scroller} zoomTo={zoomAt} />
+            </Suspense>
             {playhead && <Playhead source={playhead} scale={scale} scroller={scroller} />}
           </div>
         </div>

@@ -4,6 +4,7 @@ import type { TimeScale } from './timeScale.ts'
 /** What parts of the stage need to turn a place under the pointer into a time. */
 interface StageGround {
   lane: RefObject<HTMLDivElement | null>
+  scroller: RefObject<HTMLDivElement | null>
   scale: TimeScale
 }
 

@@ -9,3 +9,9 @@ export const strideOf = (key: string): 1 | -1 | null => (key === EARLIER ? -1 : 
 
 /** For the key map. */
 export const OVERVIEW_KEYS: KeyRow = { keys: [EARLIER, LATER], does: say('actions.overview') }
+
+/** How much of the window a key takes an edge of it by. */
+export const EDGE_STRIDE = 1 / 8
+
+/** For the key map. */
+export const OVERVIEW_EDGE_KEYS: KeyRow = { keys: [EARLIER, LATER], does: say('gestures.overviewEdgeKeys') }

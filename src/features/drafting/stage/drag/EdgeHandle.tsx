@@ -1,51 +1,84 @@
 import { memo, type PointerEvent, useEffect, useRef, useState } from 'react'
 import type { DragGround } from '#features/drafting/stage/dragCommand.ts'
+import { scrollAtBorder } from '#features/drafting/stage/gestures/scrollAtBorder.ts'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
 import { words } from '#words/words.ts'
 import { LETS_GO } from './dragKeys.ts'
 import { edgeCommand } from './edgeCommand.ts'
+import { startCommand } from './startCommand.ts'
 import './edge.css'
 
+export type BlockSide = 'start' | 'end'
+
 /**
- * The right edge of a block: pulled to marks, phrases and eights, to counts while Alt is held; Escape lets go of it. What it
- * has fallen on stands beside it.
+ * An edge of a block: pulled to marks, phrases and eights, to counts while Alt is held; Escape lets go of it. What it has
+ * fallen on stands beside it. Held at the border of the stage it scrolls on.
  */
-export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number }) {
+export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: number; side: BlockSide }) {
   const store = useAppStore()
   const stage = useStage()
-  const held = useRef<{ ground: DragGround; release: () => void } | null>(null)
+  const held = useRef<Held | null>(null)
+  const pixelsPerSecond = useRef(stage.scale.pixelsPerSecond)
+  pixelsPerSecond.current = stage.scale.pixelsPerSecond
   const [landed, setLanded] = useState<string | null>(null)
 
   const letGo = (keep: boolean) => {
     if (!held.current) return
-    held.current.release()
+    const { hasPulled, pressed, release } = held.current
+    release()
     held.current = null
     setLanded(null)
-    if (keep) store.getState().commitPreview()
-    else store.getState().dropPreview()
+    if (!keep) store.getState().dropPreview()
+    else if (hasPulled) store.getState().commitPreview()
+    else selectUnder(pressed, store.getState().selectItem)
   }
 
   const take = (event: PointerEvent) => {
     const { ride, report } = store.getState()
-    if (!ride || !report || event.button !== 0) return
+    const box = stage.scroller.current
+    if (!ride || !report || !box || event.button !== 0 || event.shiftKey) return
     event.stopPropagation()
-    const pulled = report.blocks[index]
-    if (pulled) store.getState().selectItem(pulled.block.id)
     event.currentTarget.setPointerCapture(event.pointerId)
     const onKey = (key: KeyboardEvent) => {
       if (key.key === LETS_GO) letGo(false)
     }
     window.addEventListener('keydown', onKey)
-    held.current = { ground: { ride, report }, release: () => window.removeEventListener('keydown', onKey) }
+    const { clientX, clientY, altKey } = event
+    const stopScrolling = scrollAtBorder(box, clientX, () => held.current?.x ?? clientX, pull)
+    held.current = {
+      ground: { ride, report },
+      pressed: { x: clientX, y: clientY },
+      x: clientX,
+      isFine: altKey,
+      hasPulled: false,
+      release: () => {
+        stopScrolling()
+        window.removeEventListener('keydown', onKey)
+      },
+    }
   }
 
-  const pull = (event: PointerEvent) => {
+  const follow = ({ clientX, altKey }: PointerEvent) => {
+    if (!held.current) return
+    const { pressed, hasPulled, ground } = held.current
+    held.current.x = clientX
+    held.current.isFine = altKey
+    if (!hasPulled) {
+      if (Math.abs(clientX - pressed.x) < TRAVEL) return
+      held.current.hasPulled = true
+      const pulled = ground.report.blocks[index]
+      if (pulled) store.getState().selectItem(pulled.block.id)
+    }
+    pull()
+  }
+
+  const pull = () => {
     const lane = stage.lane.current
     if (!held.current || !lane) return
-    const at = (event.clientX - lane.getBoundingClientRect().left) / stage.scale.pixelsPerSecond
-    const { ride, report } = held.current.ground
-    const pulled = edgeCommand(ride, report, index, at, event.altKey)
+    const { ground, x, isFine } = held.current
+    const at = (x - lane.getBoundingClientRect().left) / pixelsPerSecond.current
+    const pulled = COMMANDS[side](ground.ride, ground.report, index, at, isFine)
     if (!pulled) return
     setLanded(pulled.words)
     store.getState().preview(pulled.command)
@@ -66,12 +99,13 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     // biome-ignore lint/a11y/noStaticElementInteractions: the same change has keys on the block itself
     <div
       className="edge"
-      title={words.drafting.edge}
+      data-side={side}
+      title={words.gestures.edge({ side })}
       data-held={landed !== null || undefined}
       onMouseDown={stopHere}
       onTouchStart={stopHere}
       onPointerDown={take}
-      onPointerMove={pull}
+      onPointerMove={follow}
       onPointerUp={() => letGo(true)}
       onPointerCancel={() => letGo(false)}
     >
@@ -79,6 +113,30 @@ export const EdgeHandle = memo(function EdgeHandle({ index }: { index: number })
     </div>
   )
 })
+
+interface Held {
+  ground: DragGround
+  /** Where it was taken hold of, and where on the window's axis it is now. */
+  pressed: { x: number; y: number }
+  x: number
+  isFine: boolean
+  hasPulled: boolean
+  release: () => void
+}
+
+/** Pixels a press has to travel before it pulls. */
+const TRAVEL = 3
+
+const COMMANDS = { start: startCommand, end: edgeCommand } as const
+
+/** A press that pulls nothing is about the card it lies over, which may be the one beside: for a finger an edge stands out that far. */
+function selectUnder({ x, y }: { x: number; y: number }, select: (id: string) => void): void {
+  const id = document
+    .elementsFromPoint(x, y)
+    .map((element) => (element.closest('.edge') ? undefined : element.closest<HTMLElement>('.block')?.dataset.id))
+    .find((found) => found !== undefined)
+  if (id !== undefined) select(id)
+}
 
 /** A press on the edge is not the start of a drag of the whole block. */
 const stopHere = (event: { stopPropagation: () => void }) => event.stopPropagation()

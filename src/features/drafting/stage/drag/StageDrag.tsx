@@ -44,6 +44,7 @@ export function StageDrag({
   const [dragged, setDragged] = useState<Dragged | null>(null)
   const ground = useRef<(DragGround & { ids: () => NewId; found: KeyedCommand | null }) | null>(null)
   const pointer = usePointer()
+  useOneFinger()
   const sensors = useSensors(useSensor(MouseSensor, MOUSE), useSensor(TouchSensor, TOUCH))
 
   const start = ({ active }: DragStartEvent) => {
@@ -129,6 +130,17 @@ const SILENT = {
 }
 
 const ACCESSIBILITY = { announcements: SILENT, screenReaderInstructions: { draggable: '' } }
+
+/** A second finger zooms the stage: what the first one held is let go of. The library's sensors let go when the window is hidden. */
+function useOneFinger(): void {
+  useEffect(() => {
+    const letGo = ({ touches }: TouchEvent) => {
+      if (touches.length > 1) window.dispatchEvent(new Event('visibilitychange'))
+    }
+    window.addEventListener('touchstart', letGo, { capture: true, passive: true })
+    return () => window.removeEventListener('touchstart', letGo, { capture: true })
+  }, [])
+}
 
 /** Where the pointer is, whoever handles it. */
 function usePointer() {

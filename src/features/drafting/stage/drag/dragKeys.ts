@@ -7,5 +7,7 @@ export const LETS_GO = 'Escape'
 /** For the key map. */
 export const DRAG_KEYS: readonly KeyRow[] = [
   { keys: [LETS_GO], does: say('actions.letGo') },
-  { keys: ['Alt+drag'], does: say('actions.dragFinely') },
+  { keys: ['Alt+drag'], does: say('gestures.fineDo') },
+  { keys: ['Shift+drag'], does: say('gestures.frameDo') },
+  { keys: ['Space+drag', 'middleDrag'], does: say('gestures.panDo') },
 ]

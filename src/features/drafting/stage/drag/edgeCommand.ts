@@ -11,10 +11,10 @@ import { tell, words } from '#words/words.ts'
 import { type Landing, landingAt } from './landing.ts'
 
 /** Seconds an edge snaps to where there is no music to count. */
-const TIMED_STEP: Seconds = 5
+export const TIMED_STEP: Seconds = 5
 
 /** What pulling an edge would do, and what that is in words to stand beside it: "phrase 3, 8 eights". */
-interface EdgePull {
+export interface EdgePull {
   command: Command
   words: string
 }
@@ -47,7 +47,8 @@ export function edgeCommand(ride: Ride, report: RideReport, index: number, at: S
   return pull({ counts: landing ? landing.count - start : Math.max(1, Math.round(pointed) - start) }, landing)
 }
 
-const countOfSong = (section: Section, count: Counts | undefined): Counts | undefined =>
+/** A count of a section in the counts of its song. */
+export const countOfSong = (section: Section, count: Counts | undefined): Counts | undefined =>
   count === undefined ? undefined : (section.inCount ?? 0) + count
 
 function timedLength({ from, to, set }: PlayedBlock, at: Seconds, fine: boolean): Seconds {
