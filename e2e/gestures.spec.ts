@@ -297,7 +297,7 @@ for (const { width, height } of [
       await scroller(page).evaluate((box) => box.scrollTo({ left: 0 }))
       await nextFrame(page)
 
-      const line = await onCurve(page, 's1b1', 0.5, 3)
+      const line = await onCurve(page, 's1b1', 0.5, 2)
       await page.touchscreen.tap(line.x, line.y)
       await expect.poll(() => selected(page)).toEqual(['s1b1'])
       await inSight(page)

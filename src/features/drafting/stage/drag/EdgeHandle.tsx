@@ -3,6 +3,7 @@ import type { DragGround } from '#features/drafting/stage/dragCommand.ts'
 import { scrollAtBorder } from '#features/drafting/stage/gestures/scrollAtBorder.ts'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
+import type { Seconds } from '#units/units.ts'
 import { words } from '#words/words.ts'
 import { LETS_GO } from './dragKeys.ts'
 import { edgeCommand } from './edgeCommand.ts'
@@ -34,6 +35,8 @@ export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: num
     else selectUnder(pressed, store.getState().selectItem)
   }
 
+  const secondAt = (x: number): Seconds => (x - stage.lane.current!.getBoundingClientRect().left) / pixelsPerSecond.current
+
   const take = (event: PointerEvent) => {
     const { ride, report } = store.getState()
     const box = stage.scroller.current
@@ -46,8 +49,11 @@ export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: num
     window.addEventListener('keydown', onKey)
     const { clientX, clientY, altKey } = event
     const stopScrolling = scrollAtBorder(box, clientX, () => held.current?.x ?? clientX, pull)
+    const played = report.blocks[index]
+    if (!played) return
     held.current = {
       ground: { ride, report },
+      off: (side === 'start' ? played.from : played.to) - secondAt(clientX),
       pressed: { x: clientX, y: clientY },
       x: clientX,
       isFine: altKey,
@@ -74,11 +80,9 @@ export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: num
   }
 
   const pull = () => {
-    const lane = stage.lane.current
-    if (!held.current || !lane) return
-    const { ground, x, isFine } = held.current
-    const at = (x - lane.getBoundingClientRect().left) / pixelsPerSecond.current
-    const pulled = COMMANDS[side](ground.ride, ground.report, index, at, isFine)
+    if (!held.current) return
+    const { ground, x, off, isFine } = held.current
+    const pulled = COMMANDS[side](ground.ride, ground.report, index, secondAt(x) + off, isFine)
     if (!pulled) return
     setLanded(pulled.words)
     store.getState().preview(pulled.command)
@@ -116,6 +120,8 @@ export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: num
 
 interface Held {
   ground: DragGround
+  /** From where it was taken hold of to the edge itself. */
+  off: Seconds
   /** Where it was taken hold of, and where on the window's axis it is now. */
   pressed: { x: number; y: number }
   x: number
