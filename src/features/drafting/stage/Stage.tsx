@@ -33,6 +33,7 @@ import './stage.css'
 // The chart library is large and the blocks are what one starts with: it comes after the first paint.
 const IntensityChart = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.IntensityChart })))
 const ReadOut = lazy(() => import('./readOut/ReadOut.tsx').then((module) => ({ default: module.ReadOut })))
+const CurveHandles = lazy(() => import('./gestures/CurveHandles.tsx').then((module) => ({ default: module.CurveHandles })))
 const LevelLabels = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.LevelLabels })))
 
 // What hands do to the stage as a whole comes with them.
@@ -164,6 +165,7 @@ export function Stage(props: StageProps) {
   }, [zoomTo, fitSection, measure])
 
   const press = (event: MouseEvent) => {
+    if (event.defaultPrevented) return
     const pressed = event.target as Element
     if (onSeek && lane.current && isSeekPlace(pressed)) {
       const x = event.clientX - lane.current.getBoundingClientRect().left
@@ -221,7 +223,9 @@ export function Stage(props: StageProps) {
             <div className="chart-place">
               <Suspense fallback={<p className="chart-wait">{words.drafting.drawing}</p>}>
                 <IntensityChart scale={scale} reach={reach} slot={report.overall.slot} stretch={stretch} />
-                <ReadOut scale={scale} />
+                <ReadOut scale={scale}>
+                  <CurveHandles scale={scale} />
+                </ReadOut>
               </Suspense>
             </div>
             <SongLane

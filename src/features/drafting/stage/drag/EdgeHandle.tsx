@@ -40,17 +40,21 @@ export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: num
   const take = (event: PointerEvent) => {
     const { ride, report } = store.getState()
     const box = stage.scroller.current
-    if (!ride || !report || !box || event.button !== 0 || event.shiftKey) return
+    const played = report?.blocks[index]
+    if (!ride || !report || !box || !played || event.button !== 0 || event.shiftKey) return
     event.stopPropagation()
     event.currentTarget.setPointerCapture(event.pointerId)
-    const onKey = (key: KeyboardEvent) => {
-      if (key.key === LETS_GO) letGo(false)
+    const letsGo = (other: KeyboardEvent | globalThis.PointerEvent) => {
+      if ('key' in other ? other.key !== LETS_GO : other.pointerType !== 'touch') return
+      // The key is about what is held and about nothing else; a second finger zooms.
+      if ('key' in other) other.stopImmediatePropagation()
+      letGo(false)
     }
-    window.addEventListener('keydown', onKey)
+    const listeners = new AbortController()
+    for (const name of ['keydown', 'pointerdown'] as const)
+      window.addEventListener(name, letsGo, { capture: true, signal: listeners.signal })
     const { clientX, clientY, altKey } = event
     const stopScrolling = scrollAtBorder(box, clientX, () => held.current?.x ?? clientX, pull)
-    const played = report.blocks[index]
-    if (!played) return
     held.current = {
       ground: { ride, report },
       off: (side === 'start' ? played.from : played.to) - secondAt(clientX),
@@ -60,7 +64,7 @@ export const EdgeHandle = memo(function EdgeHandle({ index, side }: { index: num
       hasPulled: false,
       release: () => {
         stopScrolling()
-        window.removeEventListener('keydown', onKey)
+        listeners.abort()
       },
     }
   }

@@ -8,6 +8,7 @@ import { useMedia } from '#ui/useMedia.ts'
 import { words } from '#words/words.ts'
 import { type CurvePart, withLevel } from './effortPull.ts'
 import { type HandleBox, handleBoxes } from './handleBoxes.ts'
+import './gestures.css'
 
 /** Handles on the selected block's part of the curve: its effort as a whole, and both its ends. By pointer, finger and key. */
 export function CurveHandles({ scale }: { scale: TimeScale }) {

@@ -11,8 +11,9 @@ interface Held {
 }
 
 /**
- * Follows a pointer that has been pressed until it lifts. Escape gives up, as does whatever takes the pointer away. Once it
- * has travelled, it is held on to outside the window too, and the click that would follow is nobody's.
+ * Follows a pointer that has been pressed until it lifts. Escape gives up, as do a second finger, which zooms, and whatever
+ * takes the pointer away. Once it has travelled, it is held on to outside the window too, and the click that would follow is
+ * nobody's.
  *
  * @param element what holds the pointer
  * @returns gives up
@@ -37,6 +38,9 @@ export function holdPress(element: HTMLElement, press: PointerEvent, { moved, en
   const lifted = (event: PointerEvent) => {
     if (event.pointerId === press.pointerId) end(event.type === 'pointerup')
   }
+  const joined = (event: PointerEvent) => {
+    if (event.pointerType === 'touch' && event.pointerId !== press.pointerId) end(false)
+  }
   const key = (event: KeyboardEvent) => {
     if (event.key !== LETS_GO || !travelled) return
     // It is about what is held and about nothing else.
@@ -48,6 +52,7 @@ export function holdPress(element: HTMLElement, press: PointerEvent, { moved, en
   window.addEventListener('pointermove', move, { signal })
   window.addEventListener('pointerup', lifted, { signal })
   window.addEventListener('pointercancel', lifted, { signal })
+  window.addEventListener('pointerdown', joined, { signal, capture: true })
   window.addEventListener('keydown', key, { signal, capture: true })
   return () => {
     if (!signal.aborted) end(false)

@@ -53,7 +53,8 @@ export function watchPresses(ground: GestureGround, space: HeldSpace): () => voi
     if (gesture === 'pan' && (event.button === 1 || space.isHeld())) event.stopPropagation()
     if (gesture === 'pan') pan(ground, event, space.use)
     else if (gesture === 'frame') frame(ground, event)
-    else if (handle?.dataset.blockOf) pullCurve(ground, event, handle.dataset.blockOf, handle.dataset.part as CurvePart)
+    else if (gesture === 'curve' && handle?.dataset.blockOf)
+      pullCurve(ground, event, handle.dataset.blockOf, handle.dataset.part as CurvePart)
     else if (gesture === 'curve' && grip) pullCurve(ground, event, grip.played.block.id, grip.part)
   }
 
@@ -73,11 +74,13 @@ export function watchPresses(ground: GestureGround, space: HeldSpace): () => voi
     else delete content.dataset.grip
   }
 
+  // Whoever reads the chart hears it too; to the stage it is a press of nothing empty.
   const click = (event: MouseEvent) => {
-    if (content.dataset.seekable !== undefined) return
-    const grip = gripAt(event.target as Element, event)
+    const pressed = event.target as Element
+    if (pressed.closest('.curve-grip')) event.preventDefault()
+    const grip = content.dataset.seekable === undefined ? gripAt(pressed, event) : null
     if (!grip) return
-    event.stopPropagation()
+    event.preventDefault()
     store.getState().selectItem(grip.played.block.id)
     focusStop(content, grip.played.block.id)
   }
@@ -86,7 +89,7 @@ export function watchPresses(ground: GestureGround, space: HeldSpace): () => voi
   content.addEventListener('pointerdown', down, { signal, capture: true })
   content.addEventListener('mousedown', mouseDown, { signal, capture: true })
   content.addEventListener('pointermove', hover, { signal })
-  content.addEventListener('click', click, { signal, capture: true })
+  content.addEventListener('click', click, { signal })
   return () => listeners.abort()
 }
 

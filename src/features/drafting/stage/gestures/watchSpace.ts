@@ -27,7 +27,7 @@ export function watchSpace(scroller: HTMLElement, content: HTMLElement): HeldSpa
     const target = event.target as Element
     if (held) return take(event)
     const isPlain = !event.ctrlKey && !event.metaKey && !event.altKey && !event.repeat && !event.defaultPrevented
-    if (!isOver || !isPlain || isTyping(target) || target.closest('[role="slider"], [role="menu"], dialog, select')) return
+    if (!isOver || !isPlain || isTyping(target) || target.closest('[role="menu"], dialog')) return
     held = event
     isUsed = false
     content.dataset.hand = 'ready'

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type MouseEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, type MouseEvent, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { ledClass } from '#engine/leading/ledClass.ts'
 import { eightFrom } from '#engine/readOut/eightFrom.ts'
 import { shownRiders } from '#features/drafting/stage/riderLines.ts'
@@ -19,8 +19,10 @@ type Held = { at: Seconds; by: 'mouse' | 'finger' | 'key' } | null
 /**
  * What the chart says at one moment: a line, and its figures beside it. The mouse shows it by pointing, a
  * finger by a touch, the keys as a slider that a screen reader reads out. It lies over the chart and lets presses through.
+ *
+ * @param children what lies over it and is pointed through as well
  */
-export function ReadOut({ scale }: { scale: TimeScale }) {
+export function ReadOut({ scale, children }: { scale: TimeScale; children: ReactNode }) {
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
   const whose = useApp((state) => state.shownRider)
@@ -78,16 +80,11 @@ export function ReadOut({ scale }: { scale: TimeScale }) {
     setHeld({ at: next, by: 'key' })
   }
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the keys do the same on the slider in it
+    // biome-ignore lint/a11y/useKeyWithClickEvents: as above
     <div
       ref={root}
-      className="read-out"
-      role="slider"
-      tabIndex={0}
-      aria-label={words.readOut.name}
-      aria-valuemin={0}
-      aria-valuemax={Math.round(total)}
-      aria-valuenow={Math.round(at ?? 0)}
-      aria-valuetext={told?.spoken ?? words.readOut.nothing}
+      className="read-out-layer"
       onPointerMove={(event) => {
         if (event.pointerType !== 'touch' && event.buttons === 0) point(event, 'mouse')
       }}
@@ -95,12 +92,22 @@ export function ReadOut({ scale }: { scale: TimeScale }) {
       onClick={(event) => {
         if ((event.nativeEvent as PointerEvent).pointerType === 'touch') point(event, 'finger')
       }}
-      onKeyDown={press}
-      onFocus={(event) => {
-        if (event.currentTarget.matches(':focus-visible')) setHeld((now) => now ?? { at: firstSeen(root.current, scale), by: 'key' })
-      }}
-      onBlur={() => setHeld((now) => (now?.by === 'key' ? null : now))}
     >
+      <div
+        className="read-out"
+        role="slider"
+        tabIndex={0}
+        aria-label={words.readOut.name}
+        aria-valuemin={0}
+        aria-valuemax={Math.round(total)}
+        aria-valuenow={Math.round(at ?? 0)}
+        aria-valuetext={told?.spoken ?? words.readOut.nothing}
+        onKeyDown={press}
+        onFocus={(event) => {
+          if (event.currentTarget.matches(':focus-visible')) setHeld((now) => now ?? { at: firstSeen(root.current, scale), by: 'key' })
+        }}
+        onBlur={() => setHeld((now) => (now?.by === 'key' ? null : now))}
+      />
       {at !== null && told && (
         <>
           <div ref={line} className="read-out-line" style={{ left: toX(scale, at) }} />
@@ -119,6 +126,7 @@ export function ReadOut({ scale }: { scale: TimeScale }) {
           </div>
         </>
       )}
+      {children}
     </div>
   )
 }
