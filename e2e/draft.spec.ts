@@ -50,7 +50,7 @@ test('a ride drafted from nothing by pointer', async ({ page }) => {
 
   // The first block's edge is pulled by twenty seconds: the stage opens at 4.2 pixels a second.
   const before = Number(await total(page).getAttribute('data-total'))
-  const edge = blocks(page).first().locator('.edge')
+  const edge = blocks(page).first().locator('.edge[data-side="end"]')
   await drag(page, edge, { by: { x: 20 * 4.2, y: 0 } })
   await expect.poll(async () => Number(await total(page).getAttribute('data-total'))).toBe(before + 20)
 })
@@ -277,7 +277,7 @@ test('what is dragged hangs beside the pointer all the way, and pulling an edge 
   await press(page, 'Escape')
   await page.mouse.up()
 
-  await drag(page, block(page, 's1b1').locator('.edge'), { by: { x: 80, y: 0 } })
+  await drag(page, block(page, 's1b1').locator('.edge[data-side="end"]'), { by: { x: 80, y: 0 } })
   expect(await page.evaluate(() => String(getSelection()))).toBe('')
 })
 
@@ -364,7 +364,7 @@ test.describe('by finger', () => {
     await openDemo(page, /^Twenty-Minute Spark/)
     await block(page, 's1b2').tap({ position: { x: 40, y: 60 } })
     const size = async (thing: Locator) => (await thing.boundingBox())!
-    expect((await size(block(page, 's1b2').locator('.edge'))).width).toBeGreaterThanOrEqual(24)
+    expect((await size(block(page, 's1b2').locator('.edge[data-side="end"]'))).width).toBeGreaterThanOrEqual(24)
     expect((await size(page.getByRole('button', { name: 'duplicate', exact: true }))).height).toBeGreaterThanOrEqual(44)
     await page.getByRole('button', { name: 'delete', exact: true }).tap()
     await expect(block(page, 's1b2')).toHaveCount(0)

@@ -234,6 +234,30 @@ test.describe('with a mouse', () => {
     await press(page, 'ArrowLeft')
     await expect.poll(async () => (await box()).width).toBeCloseTo((narrow.width * 7) / 8, -0.5)
   })
+
+  test('the chart is read over the handles too, they stand clear of what is read, and only the first button pulls', async ({ page }) => {
+    await openSpark(page)
+    await select(page, 's1b2')
+    const readOut = page.locator('.read-out-box')
+    const all = (['from', 'level', 'to'] as const).map((part) => handle(page, part))
+    for (const grip of all) {
+      const at = await middleOf(grip)
+      await page.mouse.move(at.x, at.y)
+      await expect(readOut).toBeVisible()
+      const { y } = (await readOut.boundingBox())!
+      for (const other of all) expect((await middleOf(other)).y).toBeLessThan(y)
+    }
+    const at = await middleOf(handle(page, 'level'))
+    await page.mouse.move(at.x, at.y)
+    await page.mouse.down({ button: 'right' })
+    await page.mouse.move(at.x, at.y - 40, { steps: 5 })
+    await expect(page.locator('.held-value')).toHaveCount(0)
+    await page.mouse.up({ button: 'right' })
+    await press(page, 'Escape')
+    await page.mouse.click(at.x, at.y)
+    expect(await selected(page)).toEqual(['s1b2'])
+    await expect(undo(page)).toBeDisabled()
+  })
 })
 
 test('by key: the curve has three sliders, and a start moves with comma and point', async ({ page }) => {
@@ -310,6 +334,31 @@ for (const { width, height } of [
       await expect(page.locator('.held-value')).toBeVisible()
       await fingers.up()
       await expect.poll(() => value(page, 'level')).toBe(String(level + 2))
+    })
+
+    test('a tap of the curve reads it as well, and a second finger lets go of a handle', async ({ page }) => {
+      await openSpark(page)
+      await inSight(page)
+      const line = await onCurve(page, 's1b1', 0.5, 2)
+      const readOut = page.locator('.read-out-box')
+      await page.touchscreen.tap(line.x, line.y)
+      await expect.poll(() => selected(page)).toEqual(['s1b1'])
+      await expect(readOut).toBeVisible()
+      await inSight(page)
+      const grip = await middleOf(handle(page, 'level'))
+      await page.touchscreen.tap(grip.x, grip.y)
+      await expect(readOut).toBeVisible()
+      expect(await selected(page)).toEqual(['s1b1'])
+
+      const fingers = await fingersOn(page)
+      await fingers.down(grip)
+      await fingers.move({ x: grip.x, y: grip.y - 2 * LEVEL_HEIGHT })
+      await expect(page.locator('.held-value')).toBeVisible()
+      await fingers.down({ x: grip.x, y: grip.y - 2 * LEVEL_HEIGHT }, { x: grip.x + 60, y: grip.y })
+      await expect(page.locator('.held-value')).toHaveCount(0)
+      await fingers.up()
+      expect(await value(page, 'level')).toBe('2')
+      await expect(undo(page)).toBeDisabled()
     })
 
     test('the edges of the selected block are as wide as a finger, and are pulled', async ({ page }) => {

@@ -71,7 +71,7 @@ test('the edge of a block falls on a phrase before the next eight, says so, and 
   const before = await total.getAttribute('data-total')
   // From the end of the eighth eight, where a phrase begins, to five counts past the end of the twelfth: 172 beats a minute, 4.2 pixels a second.
   const counts = 37
-  const edge = block(page, 's1b1').locator('.edge')
+  const edge = block(page, 's1b1').locator('.edge[data-side="end"]')
   await drag(page, edge, { by: { x: counts * (60 / 172) * 4.2, y: 0 } }, { release: false })
   await expect(block(page, 's1b1').locator('.edge-words')).toHaveText('phrase 4, 12 eights')
   await press(page, 'Escape')
@@ -89,7 +89,7 @@ test('an edge is held on to when its block becomes too narrow to be gripped', as
   await expect.poll(width).toBeLessThan(60)
   const wide = await width()
   // Down to nothing and back to where it was, in one pull.
-  await drag(page, second.locator('.edge'), { by: { x: -wide, y: 0 } }, { release: false })
+  await drag(page, second.locator('.edge[data-side="end"]'), { by: { x: -wide, y: 0 } }, { release: false })
   await expect(second).toHaveAttribute('data-room', 'none')
   const { x, y, height } = (await second.boundingBox())!
   await page.mouse.move(x + wide, y + height / 2, { steps: 10 })

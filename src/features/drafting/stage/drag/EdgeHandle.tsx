@@ -10,7 +10,7 @@ import { edgeCommand } from './edgeCommand.ts'
 import { startCommand } from './startCommand.ts'
 import './edge.css'
 
-export type BlockSide = 'start' | 'end'
+type BlockSide = 'start' | 'end'
 
 /**
  * An edge of a block: pulled to marks, phrases and eights, to counts while Alt is held; Escape lets go of it. What it has

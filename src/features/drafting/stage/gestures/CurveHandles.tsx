@@ -10,10 +10,13 @@ import { type CurvePart, withLevel } from './effortPull.ts'
 import { type HandleBox, handleBoxes } from './handleBoxes.ts'
 import './gestures.css'
 
+/** As in edge.css. */
+const FOR_FINGERS = '(pointer:coarse)'
+
 /** Handles on the selected block's part of the curve: its effort as a whole, and both its ends. By pointer, finger and key. */
 export function CurveHandles({ scale }: { scale: TimeScale }) {
   const store = useAppStore()
-  const isCoarse = useMedia('(pointer: coarse)')
+  const isCoarse = useMedia(FOR_FINGERS)
   const played = useApp(({ shownReport, selection, received }) =>
     selection.ids.length === 1 && received === null ? shownReport?.blocks.find(({ block }) => block.id === selection.ids[0]) : undefined,
   )

@@ -6,7 +6,7 @@ import type { CurvePart } from './effortPull.ts'
 /** How near the curve a pointer has to be to hold it, and how much of a block's side is its end, in pixels. */
 const GRIP = { reach: 9, end: 18 } as const
 
-export interface CurveGrip {
+interface CurveGrip {
   played: PlayedBlock
   part: CurvePart
 }

@@ -2,7 +2,7 @@ import type { TimeScale } from '#features/drafting/stage/timeScale.ts'
 import type { AppStore } from '#store/state.ts'
 
 /** A frame over blocks, in pixels of all of the stage. */
-export interface Frame {
+interface Frame {
   left: number
   top: number
   right: number

@@ -1,7 +1,7 @@
 import type { CurvePart } from './effortPull.ts'
 
 /** A press on the stage, as far as it matters to what it begins. */
-export interface StagePress {
+interface StagePress {
   button: number
   shift: boolean
   /** Space is held down. */
@@ -19,7 +19,7 @@ export interface StagePress {
   taken: boolean
 }
 
-export type Gesture = 'pan' | 'frame' | 'curve'
+type Gesture = 'pan' | 'frame' | 'curve'
 
 /**
  * What a press that travels becomes; null where it is left to what was pressed, or to the browser, which scrolls under a

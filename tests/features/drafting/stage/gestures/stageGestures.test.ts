@@ -7,7 +7,7 @@ import { borderPace } from '#features/drafting/stage/gestures/borderPace.ts'
 import { curveGrip } from '#features/drafting/stage/gestures/curveGrip.ts'
 import { framedItems } from '#features/drafting/stage/gestures/framedItems.ts'
 import { handleBoxes } from '#features/drafting/stage/gestures/handleBoxes.ts'
-import { type StagePress, whatPress } from '#features/drafting/stage/gestures/whatPress.ts'
+import { whatPress } from '#features/drafting/stage/gestures/whatPress.ts'
 import { toX } from '#features/drafting/stage/timeScale.ts'
 import { zoomOfWheel } from '#features/drafting/stage/zoomWheel.ts'
 import { groupIntoSet } from '#plan/commands/groupIntoSet.ts'
@@ -18,7 +18,7 @@ const { blocks } = computeRide(ride)
 const scale = { pixelsPerSecond: 4.2 }
 
 describe('what a press on the stage becomes', () => {
-  const press: StagePress = {
+  const press: Parameters<typeof whatPress>[0] = {
     button: 0,
     shift: false,
     space: false,
