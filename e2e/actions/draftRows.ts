@@ -112,6 +112,15 @@ export const DRAFT_ROWS: Rows = {
     },
   },
 
+  'stage.rename': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.getByRole('textbox', { name: 'name of “flat”' })).toBeFocused(),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await focused('s1b2')(page)
+    },
+  },
+
   'stage.goBefore': { given: choose('s1b2'), sees: focused('s1b1') },
   'stage.goAfter': { given: choose('s1b2'), sees: focused('s1b3') },
   'stage.goUp': { given: choose('s1b2'), sees: focused('s1') },

@@ -94,6 +94,8 @@ export function useDraftText(name: string, value: string, commit: (text: string)
           event.stopPropagation()
           escaped.current = true
           restore()
+          // At once: its owner may put the field away with it.
+          keeper?.drop(field)
         }
       },
     },

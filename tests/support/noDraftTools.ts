@@ -14,6 +14,7 @@ export const NO_DRAFT_TOOLS: DraftTools = {
   offer: null,
   keepPattern: nothing,
   typeLine: nothing,
+  rename: nothing,
   note: nothing,
   openMenu: nothing,
 }

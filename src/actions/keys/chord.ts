@@ -6,7 +6,7 @@ type KeyName =
   | ('N' | 'O' | 'P' | 'Q' | 'R' | 'S' | 'T' | 'U' | 'V' | 'W' | 'X' | 'Y' | 'Z')
   | ('0' | '1' | '+' | '-' | '?' | ',' | '.')
   | ('ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown' | 'PageUp' | 'PageDown' | 'Home' | 'End')
-  | ('Space' | 'Enter' | 'Escape' | 'Delete' | 'Backspace' | 'F10' | 'ContextMenu')
+  | ('Space' | 'Enter' | 'Escape' | 'Delete' | 'Backspace' | 'F2' | 'F10' | 'ContextMenu')
 
 /** Mod is what the system gives commands by: Ctrl, or ⌘ on a Mac. */
 type Modifiers = '' | 'Mod+' | 'Mod+Shift+' | 'Ctrl+' | 'Alt+' | 'Alt+Shift+' | 'Shift+'

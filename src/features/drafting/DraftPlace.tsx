@@ -29,6 +29,7 @@ import { RehearsalBar } from './rehearsal/RehearsalBar.tsx'
 import { RehearsalContext } from './rehearsal/RehearsalContext.ts'
 import { RehearseButton, useIsRehearsed } from './rehearsal/RehearseButton.tsx'
 import { useRehearsing } from './rehearsal/useRehearsing.ts'
+import { useRenaming } from './renaming/useRenaming.tsx'
 import { Summary } from './Summary.tsx'
 import { DraggedName } from './stage/drag/DraggedName.tsx'
 import { StageDrag } from './stage/drag/StageDrag.tsx'
@@ -152,12 +153,14 @@ export function DraftPlace() {
 
   const openDetails = useCallback(() => afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus()), [afterDrawing])
   const [openMenu, menu] = useDraftMenu(root)
+  const [rename, nameField] = useRenaming(root, focus)
   const tools = useMemo<DraftTools>(
     () => ({
       focus,
       reveal: (id) => afterDrawing(() => reveal(id)),
       openDetails,
       typeLine: (blockId) => setLine({ edited: blockId, opened: performance.now() }),
+      rename,
       fitRide: () => stage.current?.fitRide(),
       fitSection: (id) => stage.current?.fitSection(id),
       zoomBy: (factor) => stage.current?.zoomBy(factor),
@@ -167,7 +170,7 @@ export function DraftPlace() {
       note: setNote,
       openMenu,
     }),
-    [focus, reveal, openDetails, makeOffer, offer, setNote, openMenu, afterDrawing],
+    [focus, reveal, openDetails, makeOffer, offer, setNote, openMenu, rename, afterDrawing],
   )
   const rehearsal = useMemo(() => playing && { store, rehearsing: playing.rehearsing }, [store, playing])
   const selected = () => selectedGround(store, tools)
@@ -226,7 +229,9 @@ export function DraftPlace() {
                 onSelectRide={() => store.getState().clearSelection()}
                 playhead={playing?.playhead}
                 onSeek={seek}
-              />
+              >
+                {nameField}
+              </Stage>
               {line && !readOnly && (
                 <Suspense fallback={null}>
                   <TypedLine

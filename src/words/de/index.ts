@@ -46,6 +46,7 @@ import { printed } from './printed.ts'
 import { problems } from './problems.ts'
 import { readOut } from './readOut.ts'
 import { rehearsing } from './rehearsing.ts'
+import { renaming } from './renaming.ts'
 import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { search } from './search.ts'
@@ -107,6 +108,7 @@ export const de: Catalogue = {
   printed,
   problems,
   readOut,
+  renaming,
   rehearsing,
   riders,
   rules,

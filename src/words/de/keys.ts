@@ -16,6 +16,7 @@ const NAMES: Readonly<Record<string, string>> = {
   drag: 'ziehen',
   wheel: 'Mausrad',
   'Space+drag': 'Leertaste+ziehen',
+  doubleClick: 'Doppelklick',
   middleDrag: 'mittlere Taste+ziehen',
   pinch: 'zwei Finger spreizen',
 }

@@ -44,6 +44,7 @@ import { printed } from './printed.ts'
 import { problems } from './problems.ts'
 import { readOut } from './readOut.ts'
 import { rehearsing } from './rehearsing.ts'
+import { renaming } from './renaming.ts'
 import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { search } from './search.ts'
@@ -106,6 +107,7 @@ export const en = {
   printed,
   problems,
   readOut,
+  renaming,
   rehearsing,
   riders,
   rules,

@@ -4,6 +4,7 @@ const NAMES: Readonly<Record<string, string>> = {
   PageDown: 'Page Down',
   Escape: 'Esc',
   ContextMenu: 'Menu',
+  doubleClick: 'double-click',
   middleDrag: 'middle button+drag',
   pinch: 'pinch with two fingers',
 }

@@ -31,6 +31,8 @@ export interface DraftTools {
   openDetails: () => void
   /** Opens a line to type a block in: a new one after the selection, or this one. */
   typeLine: (blockId: string | null) => void
+  /** Turns the name of something on the stage into a field, on this stop or on any of its own. */
+  rename: (id: string, stop: HTMLElement | null) => void
   fitRide: () => void
   fitSection: (sectionId: string) => void
   zoomBy: (factor: number) => void
@@ -60,6 +62,7 @@ const NO_TOOLS: DraftTools = {
   reveal: nothing,
   openDetails: nothing,
   typeLine: nothing,
+  rename: nothing,
   fitRide: nothing,
   fitSection: nothing,
   zoomBy: nothing,

@@ -14,6 +14,7 @@ import { GROUP } from './changing/group.ts'
 import { JOIN } from './changing/join.ts'
 import { KEEP_PATTERN } from './changing/keepPattern.ts'
 import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from './changing/move.ts'
+import { RENAME, TWO_PRESSES } from './changing/rename.ts'
 import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
 import { SPLIT } from './changing/split.ts'
 import { EARLIER, LATER, LITTLE_EARLIER, LITTLE_LATER } from './changing/start.ts'
@@ -61,6 +62,7 @@ export const CHANGES: readonly DraftAction[] = [
   LESS_EFFORT,
   TYPE_LINE,
   EDIT_LINE,
+  RENAME,
   DUPLICATE,
   KEEP_PATTERN,
   SPLIT,
@@ -100,7 +102,7 @@ export const STAGE: ActionPlace<DraftGround> = {
       title: say('actions.group', { group: 'movingAround' }),
       actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
     },
-    { title: say('actions.group', { group: 'changing' }), actions: CHANGES },
+    { title: say('actions.group', { group: 'changing' }), actions: CHANGES, also: [TWO_PRESSES] },
     {
       title: say('actions.group', { group: 'view' }),
       actions: [FIT_SECTION, FIT_RIDE, ZOOM_OUT, ZOOM_IN, ...LINES.map(({ action }) => action)],

@@ -3,6 +3,7 @@ import { useActionsAt } from '#actions/ActionBoardProvider.tsx'
 import type { BoundAction } from '#actions/actionBoard.ts'
 import type { AskedMenu } from '#features/drafting/actions/draftGround.ts'
 import { useAppStore } from '#store/useApp.ts'
+import { isTyping } from '#ui/isTyping.ts'
 import { watchRest } from './watchRest.ts'
 
 const DraftMenu = lazy(() => import('./DraftMenu.tsx').then((module) => ({ default: module.DraftMenu })))
@@ -49,7 +50,7 @@ export function useDraftMenu(root: RefObject<HTMLElement | null>): [open: (asked
       const pressed = event.target as Element
       // The menu's own key makes this event as well, with the menu open already.
       if (pressed.closest('[role="menu"]')) return event.preventDefault()
-      if (!pressed.closest(STAGE)) return
+      if (!pressed.closest(STAGE) || isTyping(pressed)) return
       event.preventDefault()
       if (!document.querySelector('[role="menu"]')) openAt(pressed, { x: event.clientX, y: event.clientY })
     }

@@ -34,8 +34,8 @@ export function watchRest(place: HTMLElement, on: string, { rested, wentOn }: He
     hasRested = false
     const pressed = event.target
     if (event.pointerType === 'mouse' || !event.isPrimary || !(pressed instanceof Element) || !pressed.closest(on)) return
-    // An edge and a handle of the curve are held on purpose.
-    if (pressed.closest('.edge, .curve-grip')) return
+    // An edge and a handle of the curve are held on purpose, and a field has a menu of its own.
+    if (pressed.closest('.edge, .curve-grip, .rename-field')) return
     const at = { x: event.clientX, y: event.clientY }
     start = at
     timer = window.setTimeout(() => {

@@ -115,7 +115,9 @@ const SongHead = memo(function SongHead({ id, number, name, artist, facts, selec
         aria-pressed={selected}
         aria-keyshortcuts={MOVE_KEYS}
         onClick={() => onSelect(id)}
-        onDoubleClick={() => onFit(id)}
+        onDoubleClick={(event) => {
+          if (!event.defaultPrevented) onFit(id)
+        }}
         title={words.drafting.songTitle({ name, artist })}
       >
         <span className="song-head-text">

@@ -2,6 +2,7 @@ import { useDroppable } from '@dnd-kit/core'
 import {
   lazy,
   type MouseEvent,
+  type ReactNode,
   type Ref,
   type RefObject,
   Suspense,
@@ -54,6 +55,8 @@ interface StageProps {
   /** Told the second of the class when the background of the curve or a song's ruler is pressed; such presses do nothing without it. */
   onSeek?: ((second: Seconds) => void) | undefined
   ref?: Ref<StageView>
+  /** What lies over it and moves with it. */
+  children?: ReactNode
 }
 
 /** What others may ask of the view. */
@@ -69,7 +72,7 @@ export interface StageView {
 
 /** One time axis, three rows: the curve, the songs with their rulers, the blocks. Scrolled sideways as one. */
 export function Stage(props: StageProps) {
-  const { readOnly, draggedId, onSelectSection, onSelectItem, onSelectRide, scale, onScale, lane, playhead, onSeek, ref } = props
+  const { readOnly, draggedId, onSelectSection, onSelectItem, onSelectRide, scale, onScale, lane, playhead, onSeek, ref, children } = props
   const ride = useApp((state) => state.shown)
   const report = useApp((state) => state.shownReport)
   const selection = useApp((state) => state.selection)
@@ -253,6 +256,7 @@ export function Stage(props: StageProps) {
             <Suspense fallback={null}>
               <Gestures scroller={scroller} zoomTo={zoomAt} />
             </Suspense>
+            {children}
             {playhead && <Playhead source={playhead} scale={scale} scroller={scroller} />}
           </div>
         </div>
@@ -266,7 +270,7 @@ const isSeekPlace = (pressed: Element): boolean =>
   pressed.closest('.chart-place') !== null || (pressed.closest('.song') !== null && pressed.closest('.song-head') === null)
 
 /** What answers a press itself. */
-const TAKEN = '[data-stage-stop], [data-open-section], .edge, button'
+const TAKEN = '[data-stage-stop], [data-open-section], .edge, button, .rename-field'
 
 /** Pixels left free at the side of what is brought into sight. */
 const EDGE = 24

@@ -10,7 +10,7 @@ import type { HeldSpace } from './watchSpace.ts'
 import { whatPress } from './whatPress.ts'
 
 /** What answers a press by itself. */
-const TAKEN = '[data-stage-stop], .edge, button, a, input'
+const TAKEN = '[data-stage-stop], .edge, button, a, .rename-field'
 
 /**
  * Hears presses on the stage before cards and songs do, and makes of those that travel what they are: the stage is moved, a
