@@ -1,11 +1,11 @@
 import type { Command } from '#plan/commands/command.ts'
 import { makeCommand } from '#plan/commands/makeCommand.ts'
 import { copyBlock, type NewId, rememberedIds } from '#plan/copies.ts'
-import { editSection, patched, withItems } from '#plan/edits.ts'
-import { callOfRound, NO_CARRY } from '#plan/ledger/roundShift.ts'
-import type { Block, Ride, SetBlock } from '#plan/model.ts'
+import { editSection, withItems } from '#plan/edits.ts'
+import type { Block, Ride } from '#plan/model.ts'
 import { itemName } from '#plan/names.ts'
 import { findSet } from '#plan/places.ts'
+import { playedOut } from '#plan/playedOut.ts'
 import { say } from '#words/said.ts'
 
 /**
@@ -22,20 +22,10 @@ export function ungroupSet(ride: Ride, { setId, newId }: { setId: string; newId:
   return makeCommand(label, (before) => {
     const place = findSet(before, setId)
     if (!place) return before
-    const blocks = playedOut(place.set, freshIds())
+    const blocks = copied(playedOut(place.set), freshIds())
     return editSection(before, place.section.id, (section) => withItems(section, section.blocks.toSpliced(place.index, 1, ...blocks)))
   })
 }
 
-function playedOut(set: SetBlock, newId: NewId): Block[] {
-  const blocks: Block[] = []
-  let carry = NO_CARRY
-  for (let round = 1; round <= set.rounds; round++) {
-    for (const part of set.parts) {
-      const called = callOfRound(part.resistance, set, round, carry)
-      carry = called.carry
-      blocks.push(patched(round === 1 ? part : copyBlock(part, newId), { resistance: called.call }))
-    }
-  }
-  return blocks
-}
+const copied = (rounds: readonly (readonly Block[])[], newId: NewId): Block[] =>
+  rounds.flatMap((round, before) => (before === 0 ? round : round.map((block) => copyBlock(block, newId))))

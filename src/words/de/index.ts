@@ -31,6 +31,7 @@ import { lineWords } from './lineWords.ts'
 import { links } from './links.ts'
 import { lists } from './lists.ts'
 import { log } from './log.ts'
+import { many } from './many.ts'
 import { measures } from './measures.ts'
 import { mergeFields } from './mergeFields.ts'
 import { merging } from './merging.ts'
@@ -94,6 +95,7 @@ export const de: Catalogue = {
   links,
   lists,
   log,
+  many,
   measures,
   mergeFields,
   merging,

@@ -29,6 +29,7 @@ import { lineWords } from './lineWords.ts'
 import { links } from './links.ts'
 import { lists } from './lists.ts'
 import { log } from './log.ts'
+import { many } from './many.ts'
 import { measures } from './measures.ts'
 import { mergeFields } from './mergeFields.ts'
 import { merging } from './merging.ts'
@@ -93,6 +94,7 @@ export const en = {
   links,
   lists,
   log,
+  many,
   measures,
   mergeFields,
   merging,

@@ -1,0 +1,37 @@
+import type { en } from '#words/en/index.ts'
+import { number, plural } from '#words/forms.ts'
+
+export const many: typeof en.many = {
+  allOfSong: 'Blöcke des Songs auswählen',
+  allOfSongDo: 'alle Blöcke dieses Songs auswählen',
+  allOfRide: 'alle Blöcke auswählen',
+  allOfRideDo: 'alle Blöcke des Rides auswählen',
+  alike: 'alle wie diesen auswählen',
+  alikeDo: 'alle Blöcke mit diesem Terrain, dieser Haltung und diesem Move auswählen',
+  alikeSelected: ({ count, name }) => `${plural(count, 'Block', 'Blöcke')} wie ${name} ausgewählt`,
+  noneAlike: 'Kein anderer Block ist wie dieser.',
+  noBlocks: 'Es gibt keine Blöcke zum Auswählen.',
+
+  shiftEarlier: 'einen Achter früher',
+  shiftLater: 'einen Achter später',
+  shiftDo: 'die Auswahl einen Achter früher, später; die Blöcke daneben machen Platz',
+  shiftedEarlier: ({ name, counted }) => `${name} ${counted ? 'einen Achter' : '5 Sekunden'} früher gelegt`,
+  shiftedLater: ({ name, counted }) => `${name} ${counted ? 'einen Achter' : '5 Sekunden'} später gelegt`,
+  shiftApart: 'Verschieben geht nur mit Blöcken, die in einem Song nebeneinander stehen.',
+  shiftNothingBefore: 'Davor steht in diesem Song kein Block, der Zeit tauschen kann.',
+  shiftNothingAfter: 'Danach steht in diesem Song kein Block, der Zeit tauschen kann.',
+  shiftSet: ({ name }) => `„${name}“ daneben ist ein Satz, und seine Runden behalten ihre Länge.`,
+  shiftNoRoom: ({ name }) => `„${name}“ ist zu kurz, um einen Achter abzugeben.`,
+
+  appliesTo: 'ändern in',
+  everyRound: ({ rounds }) => (rounds === 2 ? 'beiden Runden' : `allen ${number(rounds)} Runden`),
+  onlyRound: ({ round }) => `nur in Runde ${number(round)}`,
+  onlyRoundNote: 'Eine einzelne Runde wird aus dem Satz genommen, damit du sie allein ändern kannst.',
+  thisRound: 'nur diese Runde',
+  thisRoundDo: 'diese Runde aus ihrem Satz nehmen, um sie allein zu ändern',
+  singledOut: ({ round, name }) => `Runde ${number(round)} aus ${name} herausgenommen`,
+
+  differ: 'verschieden',
+  differChecked: 'verschieden: manche davon',
+  changeTo: 'Alle auf',
+}

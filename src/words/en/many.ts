@@ -1,0 +1,42 @@
+import { number, plural } from '#words/forms.ts'
+
+/** Many blocks at once: what selects them, what moves them, and the rounds of a set. */
+
+export const many = {
+  // Selecting.
+  allOfSong: 'select the song’s blocks',
+  allOfSongDo: 'select all blocks of this song',
+  allOfRide: 'select all blocks',
+  allOfRideDo: 'select all blocks of the ride',
+  alike: 'select all like this',
+  alikeDo: 'select all blocks with this terrain, posture, and move',
+  alikeSelected: ({ count, name }: { count: number; name: string }) => `Selected ${plural(count, 'block', 'blocks')} like ${name}`,
+  noneAlike: 'No other block is like this one.',
+  noBlocks: 'There are no blocks to select.',
+
+  // A run an eight earlier or later.
+  shiftEarlier: 'an eight earlier',
+  shiftLater: 'an eight later',
+  shiftDo: 'move the selection an eight earlier, later; the blocks beside it make room',
+  shiftedEarlier: ({ name, counted }: { name: string; counted: boolean }) => `Moved ${name} ${counted ? 'an eight' : '5 seconds'} earlier`,
+  shiftedLater: ({ name, counted }: { name: string; counted: boolean }) => `Moved ${name} ${counted ? 'an eight' : '5 seconds'} later`,
+  shiftApart: 'Only blocks next to each other in one song can be shifted.',
+  shiftNothingBefore: 'There is no block before it in this song to trade time with.',
+  shiftNothingAfter: 'There is no block after it in this song to trade time with.',
+  shiftSet: ({ name }: { name: string }) => `“${name}” beside it is a set, and its rounds keep their length.`,
+  shiftNoRoom: ({ name }: { name: string }) => `“${name}” is too short to give up an eight.`,
+
+  // One round of a set.
+  appliesTo: 'change',
+  everyRound: ({ rounds }: { rounds: number }) => (rounds === 2 ? 'both rounds' : `all ${number(rounds)} rounds`),
+  onlyRound: ({ round }: { round: number }) => `only round ${number(round)}`,
+  onlyRoundNote: 'Choosing one round takes it out of the set, so you can change it alone.',
+  thisRound: 'only this round',
+  thisRoundDo: 'take this round out of its set to change it alone',
+  singledOut: ({ round, name }: { round: number; name: string }) => `Took round ${number(round)} out of ${name}`,
+
+  // The panel of several blocks.
+  differ: 'mixed',
+  differChecked: 'mixed: some of them',
+  changeTo: 'Set all to',
+}
