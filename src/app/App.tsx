@@ -45,6 +45,8 @@ const fetchKeyMap = async () => (await import('./KeyMap.tsx')).KeyMap
 const noKeyMap = () => words.app.shortcutsNotFetched
 const fetchFinder = async () => (await import('./search/Finder.tsx')).Finder
 const noFinder = () => words.search.notFetched
+const fetchUndoMenu = async () => (await import('./UndoMenu.tsx')).UndoMenu
+const noUndoMenu = () => words.undoList.notFetched
 
 /** Fetched when a code is first shown. */
 const qrOf = async (text: string) => (await import('#formats/qr/qrModules.ts')).qrModules(text)
@@ -71,6 +73,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
   const place = useApp((state) => (state.shown || standsAlone(state.place) ? state.place : 'start'))
   const [openKeys, keyMap] = useFetchedDialog(fetchKeyMap, noKeyMap)
   const [openFind, finder] = useFetchedDialog(fetchFinder, noFinder)
+  const [openUndoList, undoMenu] = useFetchedDialog(fetchUndoMenu, noUndoMenu)
   const main = useRef<HTMLElement>(null)
   const whole = useRef<HTMLDivElement>(null)
   useFileDrop(onDropFiles)
@@ -79,7 +82,7 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
   useFocusOnArrival(place, main)
   useKeptFocus(whole)
 
-  const tools = useMemo(() => ({ openKeys, openFind }), [openKeys, openFind])
+  const tools = useMemo(() => ({ openKeys, openFind, openUndoList }), [openKeys, openFind, openUndoList])
 
   return (
     <ActionBoardProvider>
@@ -128,6 +131,8 @@ export function App({ now, leadClock, onTakeOver, onReload, onOpenFile, onOpenLi
                 {place === 'merge' && <MergePlace />}
               </Suspense>
             </ErrorBoundary>
+            {/* Of a landmark, as every menu is. */}
+            {undoMenu}
           </main>
           <RestoreDialog />
           <NewFromRide />

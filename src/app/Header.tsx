@@ -15,7 +15,7 @@ import { type GoTo, MY_RIDES, OTHER_PLACES, PLACES_OF_RIDE, TO_SONGS } from './a
 import { KEYS } from './actions/keys.ts'
 import { RIDE_DETAILS } from './actions/rideDetails.ts'
 import { useShellGround } from './actions/shellGround.ts'
-import { REDO, UNDO } from './actions/undo.ts'
+import { REDO, UNDO, UNDO_LIST } from './actions/undo.ts'
 import { placeFragment } from './fragment.ts'
 import { useLanguage } from './LanguageScope.tsx'
 import { ReadOnBike } from './ReadOnBike.tsx'
@@ -147,7 +147,20 @@ function Tools() {
       </span>
       <ActionButton action={UNDO} on={on} tone="quiet" />
       <ActionButton action={REDO} on={on} tone="quiet" />
+      <UndoListButton />
     </div>
+  )
+}
+
+/** The list of all changes, right beside the two buttons that take one step. */
+function UndoListButton() {
+  const { words: name, props } = useAction(UNDO_LIST, useShellGround())
+  return (
+    <Button tone="quiet" className="app-undo-list" aria-label={name} aria-haspopup="menu" {...props}>
+      <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
+        <path d="M3.5 6 8 10.5 12.5 6" fill="none" stroke="currentColor" strokeWidth="1.5" />
+      </svg>
+    </Button>
   )
 }
 

@@ -63,6 +63,7 @@ export async function start(root: HTMLElement): Promise<void> {
   const shared = shareProfiles()
   const store = createAppStore({
     newId: createIds((bytes) => crypto.getRandomValues(bytes)),
+    now: Date.now,
     shelf,
     demoRide,
     profiles: profiles && shared.telling(profiles),

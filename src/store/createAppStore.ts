@@ -31,7 +31,7 @@ export function createAppStore(ports: Ports): AppStore {
   return createStore<AppState>()((set, get) => {
     const reportOf = readOnBike(planned, () => get().readOn)
     return {
-      ...createRideSlice(set, get, reportOf),
+      ...createRideSlice(set, get, reportOf, ports.now),
       ...createSelectionSlice(set, get),
       ...createPlaceSlice(set, get, reportOf, ports.newId),
       ...createShelfSlice(set, get, ports),

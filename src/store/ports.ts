@@ -16,6 +16,8 @@ export interface Ports {
   /** Plans a whole ride, once for every new ride object; the engine's own unless given. */
   compute?: (ride: Ride) => RideReport
   newId: () => string
+  /** Milliseconds since 1970, for when a change was made; without it changes have no times. */
+  now?: () => number
   /** Where rides are kept; null while nothing can be kept. */
   shelf: RideShelf | null
   /** The demo ride with an id; null where there is none or it cannot be fetched. Absent where there are none. */

@@ -14,8 +14,10 @@ import type { AppState, GetState, SetState } from './state.ts'
 const UNDO_LIMIT = 200
 
 /** A change that was made, and the ride on the other side of it with what was chosen in it. */
-interface Step {
+export interface Step {
   label: Text
+  /** Milliseconds since 1970 at which it was made; absent where nobody has a clock. */
+  at?: number
   ride: Ride
   selection: Selection
   /** The ride on this side of it, where another window has changed that since. */
@@ -50,6 +52,11 @@ export interface RideSlice {
   undo: () => boolean
   redo: () => boolean
   /**
+   * Takes back several steps at once, the latest first, or below zero makes them again; planned once, and announced once.
+   * False when there are fewer, or none is meant.
+   */
+  travelBy: (steps: number) => boolean
+  /**
    * Notes what is in storage now, and takes in what another window brought to it. The way back stays: it leads past
    * the other window's changes, never over them.
    *
@@ -59,7 +66,7 @@ export interface RideSlice {
   follow: (saved: Ride, stored: Ride) => void
 }
 
-export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf): RideSlice {
+export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf, now?: () => number): RideSlice {
   return {
     ride: null,
     base: null,
@@ -77,7 +84,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       if (!ride || received) return false
       const next = command.apply(ride)
       if (next === ride) return false
-      set(committed(get(), { label: command.label, ride, selection }, next, reportOf(next)))
+      set(committed(get(), { label: command.label, ...made(), ride, selection }, next, reportOf(next)))
       return true
     },
 
@@ -92,7 +99,7 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     commitPreview: () => {
       const { ride, shown, shownReport, previewing, selection } = get()
       if (previewing === null || !ride || !shown || !shownReport) return false
-      set(committed(get(), { label: previewing, ride, selection }, shown, shownReport))
+      set(committed(get(), { label: previewing, ...made(), ride, selection }, shown, shownReport))
       return true
     },
 
@@ -101,8 +108,9 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
       if (previewing !== null) set(shownAs(ride, report))
     },
 
-    undo: () => travel('past', 'future', 'undone'),
-    redo: () => travel('future', 'past', 'redone'),
+    undo: () => travelBy(1),
+    redo: () => travelBy(-1),
+    travelBy,
 
     follow: (saved, stored) => {
       const { ride, shown, previewing, received, past, future, selection } = get()
@@ -122,27 +130,56 @@ export function createRideSlice(set: SetState, get: GetState, reportOf: ReportOf
     },
   }
 
-  /** Takes the last step off one pile and puts its other side on the other. */
-  function travel(from: 'past' | 'future', to: 'past' | 'future', how: 'undone' | 'redone'): boolean {
+  function made(): Pick<Step, 'at'> {
+    return now ? { at: now() } : {}
+  }
+
+  function travelBy(steps: number): boolean {
     get().dropPreview()
     const state = get()
-    const step = state[from].at(-1)
-    if (!step || !state.ride || state.received) return false
-    // Past what came in since, the step is taken back as a change of its own; what another window changed there stands.
-    const target = step.from && step.from !== state.ride ? mergeWindows(step.from, state.ride, step.ride).merged : step.ride
-    const left = state[from].slice(0, -1)
-    const isOverruled = sameValue(target, state.ride)
+    const [from, to, how] = steps > 0 ? (['past', 'future', 'undone'] as const) : (['future', 'past', 'redone'] as const)
+    const count = Math.abs(steps)
+    if (!state.ride || state.received || !Number.isInteger(steps) || count === 0 || state[from].length < count) return false
+    let way: Way = { ride: state.ride, left: state[from], gone: state[to], selection: state.selection }
+    for (let step = 0; step < count; step++) way = stepped(way)
+    const { ride, left, gone, selection } = way
+    const change = tell(state[from].at(-count)!.label)
+    const sayTravel = () => {
+      if (sameValue(ride, state.ride)) return words.app.overruled({ change })
+      return count === 1 ? words.app[how]({ change }) : words.undoList[how === 'undone' ? 'undid' : 'redid']({ count })
+    }
     set({
-      ...shownAs(target, reportOf(target)),
-      past: state.past,
-      future: state.future,
-      [from]: target === step.ride ? left : leadingFrom(left, step.ride),
-      [to]: [...state[to], { label: step.label, ride: state.ride, selection: state.selection }],
-      // Back to what the step was about: what was deleted is chosen again as it comes back.
-      selection: prunedSelection(step.selection.sectionId === null ? state.selection : step.selection, target),
-      ...announced(state, words.app[isOverruled ? 'overruled' : how]({ change: tell(step.label) })),
+      ...shownAs(ride, reportOf(ride)),
+      past: from === 'past' ? left : gone,
+      future: from === 'past' ? gone : left,
+      selection,
+      ...announced(state, sayTravel()),
     })
     return true
+  }
+}
+
+/** A ride with the steps to be taken on from it, the nearest last, and those that were. */
+interface Way {
+  ride: Ride
+  left: readonly Step[]
+  gone: readonly Step[]
+  selection: Selection
+}
+
+/** The last step taken off one pile, and its other side put on the other. */
+function stepped({ ride, left: pile, gone, selection }: Way): Way {
+  const step = pile.at(-1)!
+  // Past what came in since, the step is taken back as a change of its own; what another window changed there stands.
+  const target = step.from && step.from !== ride ? mergeWindows(step.from, ride, step.ride).merged : step.ride
+  const left = pile.slice(0, -1)
+  const { label, at } = step
+  return {
+    ride: target,
+    left: target === step.ride ? left : leadingFrom(left, step.ride),
+    gone: [...gone, { label, ...(at !== undefined && { at }), ride, selection }],
+    // Back to what the step was about: what was deleted is chosen again as it comes back.
+    selection: prunedSelection(step.selection.sectionId === null ? selection : step.selection, target),
   }
 }
 

@@ -23,6 +23,8 @@ interface ContextMenuProps {
   groups: readonly MenuGroup[]
   /** Where its corner goes, in the window's pixels, as far as there is room. */
   at: { x: number; y: number }
+  /** Id of the entry it begins at; the first unless given. */
+  beginsAt?: string
   /** Asked to close: Escape, Tab, a press outside, or an entry that was done. The focus goes back by itself. */
   onClose: () => void
 }
@@ -38,7 +40,7 @@ const WORD = 700
  * cannot be done stays in it and says why. The browser's own light dismissal is not used: it would close the menu at the
  * end of the very press that opened it.
  */
-export function ContextMenu({ label, groups, at, onClose }: ContextMenuProps) {
+export function ContextMenu({ label, groups, at, beginsAt, onClose }: ContextMenuProps) {
   const menu = useRef<HTMLDivElement>(null)
   const typed = useRef({ text: '', at: 0 })
   const id = useId()
@@ -51,13 +53,16 @@ export function ContextMenu({ label, groups, at, onClose }: ContextMenuProps) {
     const { width, height } = element.getBoundingClientRect()
     element.style.left = `${Math.max(MARGIN, Math.min(at.x, innerWidth - width - MARGIN))}px`
     element.style.top = `${Math.max(MARGIN, Math.min(at.y, innerHeight - height - MARGIN))}px`
-    itemsOf(element)[0]?.focus({ preventScroll: true })
+    const items = itemsOf(element)
+    const first = items.find(({ dataset }) => dataset.entry === beginsAt) ?? items[0]
+    first?.focus({ preventScroll: true })
+    first?.scrollIntoView({ block: 'nearest' })
     return () => {
       // What was done may have moved it on already.
       const hasIt = element.contains(document.activeElement) || document.activeElement === document.body
       if (hasIt && before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true })
     }
-  }, [at])
+  }, [at, beginsAt])
 
   useEffect(() => {
     const outside = (event: Event) => {

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { computeRide } from '#engine/computeRide.ts'
 import { deleteItems } from '#plan/commands/deleteItems.ts'
 import { moveItem } from '#plan/commands/moveItem.ts'
@@ -291,5 +291,65 @@ describe('the selection', () => {
     expect(state().selection.sectionId).toBe('clock')
     state().clearSelection()
     expect(state().selection.sectionId).toBeNull()
+  })
+})
+
+describe('a jump', () => {
+  const ids = ['c', 'b', 'c', 'a', 'b']
+  const opened = (now?: () => number) => {
+    const compute = vi.fn(computeRide)
+    const store = createAppStore({ newId: countedIds(), shelf: null, compute, ...(now && { now }) })
+    store.getState().openRide(ride)
+    for (const itemId of ids) store.getState().run(moveItem(store.getState().ride!, { itemId, sectionId: 'song', index: 0 }))
+    return { state: store.getState, compute }
+  }
+
+  it('comes to the very ride that as many single steps do, and plans once at most', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -6, max: 6 }), { maxLength: 6 }), (jumps) => {
+        const { state, compute } = opened()
+        const single = opened()
+        for (const by of jumps) {
+          const calls = compute.mock.calls.length
+          const went = state().travelBy(by)
+          expect(compute.mock.calls.length - calls).toBeLessThanOrEqual(1)
+          const { past, future } = single.state()
+          expect(went).toBe(by !== 0 && (by > 0 ? past : future).length >= Math.abs(by))
+          if (went) for (let step = 0; step < Math.abs(by); step++) by > 0 ? single.state().undo() : single.state().redo()
+          expect(state().ride).toEqual(single.state().ride)
+          expect(state().selection).toEqual(single.state().selection)
+          expect(state().past.map(({ label }) => told(label))).toEqual(single.state().past.map(({ label }) => told(label)))
+          expect(state().future.map(({ label }) => told(label))).toEqual(single.state().future.map(({ label }) => told(label)))
+        }
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('is one update, and says how many changes it took back', () => {
+    const { state } = opened()
+    const turn = state().announcementTurn
+    expect(state().travelBy(4)).toBe(true)
+    expect([state().announcement, state().announcementTurn]).toEqual(['Undid 4 changes', turn + 1])
+    expect([state().past.length, state().future.length]).toEqual([1, 4])
+    expect(state().travelBy(-2)).toBe(true)
+    expect(state().announcement).toBe('Redid 2 changes')
+    expect(state().travelBy(-1)).toBe(true)
+    expect(state().announcement).toMatch(/^Redone: Moved a/)
+  })
+
+  it('goes nowhere there is nothing, and not by halves', () => {
+    const { state } = opened()
+    const before = state().ride
+    for (const by of [6, -1, 0, 1.5, Number.NaN]) expect(state().travelBy(by)).toBe(false)
+    expect(state().ride).toBe(before)
+  })
+
+  it('knows when each change was made, also after it was taken back', () => {
+    let clock = 0
+    const { state } = opened(() => ++clock)
+    state().travelBy(3)
+    expect(state().past.map(({ at }) => at)).toEqual([1, 2])
+    expect(state().future.map(({ at }) => at)).toEqual([5, 4, 3])
   })
 })

@@ -4,7 +4,7 @@ import { words } from '#words/words.ts'
 type KeyName =
   | ('A' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G' | 'H' | 'I' | 'J' | 'K' | 'L' | 'M')
   | ('N' | 'O' | 'P' | 'Q' | 'R' | 'S' | 'T' | 'U' | 'V' | 'W' | 'X' | 'Y' | 'Z')
-  | ('0' | '1' | '+' | '-' | '?' | ',' | '.')
+  | ('0' | '1' | '+' | '-' | '?' | ',' | '.' | '<' | '>')
   | ('ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown' | 'PageUp' | 'PageDown' | 'Home' | 'End')
   | ('Space' | 'Enter' | 'Escape' | 'Delete' | 'Backspace' | 'F2' | 'F10' | 'ContextMenu')
 

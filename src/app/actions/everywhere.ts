@@ -7,7 +7,7 @@ import { KEYS } from './keys.ts'
 import { OWN_BIKE } from './ownBike.ts'
 import { RIDE_DETAILS } from './rideDetails.ts'
 import type { ShellGround } from './shellGround.ts'
-import { REDO, UNDO } from './undo.ts'
+import { REDO, UNDO, UNDO_LIST } from './undo.ts'
 
 /** What can be done in every place. */
 export const EVERYWHERE: ActionPlace<ShellGround> = {
@@ -15,7 +15,7 @@ export const EVERYWHERE: ActionPlace<ShellGround> = {
   reach: 'everywhere',
   repeats: true,
   groups: [
-    { title: say('actions.group', { group: 'everywhere' }), actions: [UNDO, REDO, KEYS] },
+    { title: say('actions.group', { group: 'everywhere' }), actions: [UNDO, REDO, UNDO_LIST, KEYS] },
     {
       title: say('actions.group', { group: 'places' }),
       actions: [MY_RIDES.action, ...PLACES_OF_RIDE.map(({ action }) => action), RIDE_DETAILS, OWN_BIKE],

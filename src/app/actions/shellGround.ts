@@ -6,13 +6,14 @@ import { useAppStore } from '#store/useApp.ts'
 interface ShellTools {
   openKeys: () => void
   openFind: () => void
+  openUndoList: () => void
 }
 
 export interface ShellGround extends Ground, ShellTools {}
 
 export type ShellAction = Action<ShellGround>
 
-export const ShellToolsContext = createContext<ShellTools>({ openKeys: () => {}, openFind: () => {} })
+export const ShellToolsContext = createContext<ShellTools>({ openKeys: () => {}, openFind: () => {}, openUndoList: () => {} })
 
 export function useShellGround(): ShellGround {
   const store = useAppStore()

@@ -26,5 +26,19 @@ export const REDO: ShellAction = {
   do: ({ store }) => void store.getState().redo(),
 }
 
+/** All that can be undone and made again, to jump to any point of it. */
+export const UNDO_LIST: ShellAction = {
+  id: 'ride.undoList',
+  name: say('undoList.changes'),
+  does: say('undoList.changesDo'),
+  keys: ['H'],
+  writes: true,
+  can: (on) => {
+    const { past, future } = on.store.getState()
+    return isThere(on) && (past.length + future.length > 0 || say('actions.nothingToUndo'))
+  },
+  do: ({ openUndoList }) => openUndoList(),
+}
+
 const labelled = (path: 'actions.undoThat' | 'actions.redoThat', step: { label: Text } | undefined) =>
   step && say(path, { change: step.label })

@@ -15,11 +15,21 @@ export type BlockPatch = Partial<Omit<Block, 'id'>>
  * nothing. A name that says the counts of its move, “jumps on 8”, follows them.
  */
 export function patchBlocks(ride: Ride, { blockIds, patch }: { blockIds: readonly string[]; patch: BlockPatch }): Command {
-  const chosen = new Set(blockIds)
-  return makeCommand(labelOf(ride, blockIds, patch), (before) =>
+  return patchEach(
+    ride,
+    blockIds.map((blockId) => ({ blockId, patch })),
+  )
+}
+
+/** The same with fields of its own for each block, as where only one end of each ramp changes; as one step. */
+export function patchEach(ride: Ride, patches: readonly { blockId: string; patch: BlockPatch }[]): Command {
+  const patchOf = new Map(patches.map(({ blockId, patch }) => [blockId, patch]))
+  const label = labelOf(ride, [...patchOf.keys()], Object.assign({}, ...patches.map(({ patch }) => patch)))
+  return makeCommand(label, (before) =>
     editSections(before, (section) =>
       editBlocksOf(section, (block) => {
-        if (!chosen.has(block.id)) return block
+        const patch = patchOf.get(block.id)
+        if (!patch) return block
         const next = tidyBlock(patched(block, { ...patch, ...renamed(block, patch), id: block.id }), section)
         return sameValue(next, block) ? block : next
       }),

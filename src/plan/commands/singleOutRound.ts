@@ -9,7 +9,7 @@ import { playedOut } from '#plan/playedOut.ts'
 import { say } from '#words/said.ts'
 
 /** A command, and the ids the parts of the round then have, in their order. */
-export interface SingledOut extends Command {
+interface SingledOut extends Command {
   blockIds: readonly string[]
 }
 

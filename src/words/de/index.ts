@@ -62,6 +62,7 @@ import { start } from './start.ts'
 import { storage } from './storage.ts'
 import { teaching } from './teaching.ts'
 import { typedLine } from './typedLine.ts'
+import { undoList } from './undoList.ts'
 
 export const de: Catalogue = {
   actions,
@@ -126,4 +127,5 @@ export const de: Catalogue = {
   storage,
   teaching,
   typedLine,
+  undoList,
 }

@@ -2,15 +2,10 @@ import type { en } from '#words/en/index.ts'
 import { number, plural } from '#words/forms.ts'
 
 export const many: typeof en.many = {
-  allOfSong: 'Blöcke des Songs auswählen',
-  allOfSongDo: 'alle Blöcke dieses Songs auswählen',
-  allOfRide: 'alle Blöcke auswählen',
-  allOfRideDo: 'alle Blöcke des Rides auswählen',
   alike: 'alle wie diesen auswählen',
   alikeDo: 'alle Blöcke mit diesem Terrain, dieser Haltung und diesem Move auswählen',
   alikeSelected: ({ count, name }) => `${plural(count, 'Block', 'Blöcke')} wie ${name} ausgewählt`,
   noneAlike: 'Kein anderer Block ist wie dieser.',
-  noBlocks: 'Es gibt keine Blöcke zum Auswählen.',
 
   shiftEarlier: 'einen Achter früher',
   shiftLater: 'einen Achter später',
@@ -23,15 +18,18 @@ export const many: typeof en.many = {
   shiftSet: ({ name }) => `„${name}“ daneben ist ein Satz, und seine Runden behalten ihre Länge.`,
   shiftNoRoom: ({ name }) => `„${name}“ ist zu kurz, um einen Achter abzugeben.`,
 
-  appliesTo: 'ändern in',
-  everyRound: ({ rounds }) => (rounds === 2 ? 'beiden Runden' : `allen ${number(rounds)} Runden`),
-  onlyRound: ({ round }) => `nur in Runde ${number(round)}`,
+  appliesTo: 'gilt für',
+  everyRound: ({ rounds }) => (rounds === 2 ? 'beide Runden' : `alle ${number(rounds)} Runden`),
+  onlyRound: ({ round }) => `nur Runde ${number(round)}`,
   onlyRoundNote: 'Eine einzelne Runde wird aus dem Satz genommen, damit du sie allein ändern kannst.',
   thisRound: 'nur diese Runde',
   thisRoundDo: 'diese Runde aus ihrem Satz nehmen, um sie allein zu ändern',
   singledOut: ({ round, name }) => `Runde ${number(round)} aus ${name} herausgenommen`,
 
-  differ: 'verschieden',
-  differChecked: 'verschieden: manche davon',
-  changeTo: 'Alle auf',
+  startAndEnd: 'Anfang und Ende',
+  oneLevel: 'eine Stufe',
+  withSong: 'mit Song',
+  half: 'halb',
+  one: 'im Beat',
+  two: 'doppelt',
 }

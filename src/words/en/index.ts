@@ -60,6 +60,7 @@ import { start } from './start.ts'
 import { storage } from './storage.ts'
 import { teaching } from './teaching.ts'
 import { typedLine } from './typedLine.ts'
+import { undoList } from './undoList.ts'
 
 /** Every text in American English, by where it is met. The pattern for every other language. */
 export const en = {
@@ -125,4 +126,5 @@ export const en = {
   storage,
   teaching,
   typedLine,
+  undoList,
 }

@@ -4,15 +4,10 @@ import { number, plural } from '#words/forms.ts'
 
 export const many = {
   // Selecting.
-  allOfSong: 'select the song’s blocks',
-  allOfSongDo: 'select all blocks of this song',
-  allOfRide: 'select all blocks',
-  allOfRideDo: 'select all blocks of the ride',
   alike: 'select all like this',
   alikeDo: 'select all blocks with this terrain, posture, and move',
   alikeSelected: ({ count, name }: { count: number; name: string }) => `Selected ${plural(count, 'block', 'blocks')} like ${name}`,
   noneAlike: 'No other block is like this one.',
-  noBlocks: 'There are no blocks to select.',
 
   // A run an eight earlier or later.
   shiftEarlier: 'an eight earlier',
@@ -27,7 +22,7 @@ export const many = {
   shiftNoRoom: ({ name }: { name: string }) => `“${name}” is too short to give up an eight.`,
 
   // One round of a set.
-  appliesTo: 'change',
+  appliesTo: 'applies to',
   everyRound: ({ rounds }: { rounds: number }) => (rounds === 2 ? 'both rounds' : `all ${number(rounds)} rounds`),
   onlyRound: ({ round }: { round: number }) => `only round ${number(round)}`,
   onlyRoundNote: 'Choosing one round takes it out of the set, so you can change it alone.',
@@ -36,7 +31,11 @@ export const many = {
   singledOut: ({ round, name }: { round: number; name: string }) => `Took round ${number(round)} out of ${name}`,
 
   // The panel of several blocks.
-  differ: 'mixed',
-  differChecked: 'mixed: some of them',
-  changeTo: 'Set all to',
+  /** A field in which they differ says so in place of a value. */
+  startAndEnd: 'start and end',
+  oneLevel: 'one level',
+  withSong: 'with the song',
+  half: 'half time',
+  one: 'on the beat',
+  two: 'double time',
 }

@@ -14,8 +14,10 @@ import { GROUP } from './changing/group.ts'
 import { JOIN } from './changing/join.ts'
 import { KEEP_PATTERN } from './changing/keepPattern.ts'
 import { MOVE_AFTER, MOVE_BEFORE, MOVE_TO_SONG_AFTER, MOVE_TO_SONG_BEFORE } from './changing/move.ts'
+import { ONLY_ROUND } from './changing/onlyRound.ts'
 import { RENAME, TWO_PRESSES } from './changing/rename.ts'
 import { LITTLE_LONGER, LITTLE_SHORTER, LONGER, SHORTER } from './changing/resize.ts'
+import { SHIFT_EARLIER, SHIFT_LATER } from './changing/shift.ts'
 import { SPLIT } from './changing/split.ts'
 import { EARLIER, LATER, LITTLE_EARLIER, LITTLE_LATER } from './changing/start.ts'
 import { EDIT_LINE, TYPE_LINE } from './changing/typeLine.ts'
@@ -27,6 +29,7 @@ import type { DraftGround } from './draftGround.ts'
 import { GO_DOWN, GO_UP } from './gettingAbout/goAcross.ts'
 import { GO_AFTER, GO_BEFORE, GO_FIRST, GO_LAST } from './gettingAbout/goAlong.ts'
 import { DETAILS, SELECT_AFTER, SELECT_BEFORE, SELECT_NOTHING, TOGGLE } from './gettingAbout/select.ts'
+import { SELECT_ALIKE } from './gettingAbout/selectAlike.ts'
 import { SELECT_ALL } from './gettingAbout/selectAll.ts'
 import { LEAVE_DETAILS } from './leaveDetails.ts'
 import { HABITS } from './rehearsing/habits.ts'
@@ -50,6 +53,8 @@ export const CHANGES: readonly DraftAction[] = [
   MOVE_AFTER,
   MOVE_TO_SONG_BEFORE,
   MOVE_TO_SONG_AFTER,
+  SHIFT_EARLIER,
+  SHIFT_LATER,
   LONGER,
   SHORTER,
   LITTLE_LONGER,
@@ -69,6 +74,7 @@ export const CHANGES: readonly DraftAction[] = [
   JOIN,
   GROUP,
   UNGROUP,
+  ONLY_ROUND,
   CUT_SECTION,
   DELETE,
 ]
@@ -100,7 +106,20 @@ export const STAGE: ActionPlace<DraftGround> = {
   groups: [
     {
       title: say('actions.group', { group: 'movingAround' }),
-      actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, TOGGLE, DETAILS, SELECT_NOTHING],
+      actions: [
+        GO_BEFORE,
+        GO_AFTER,
+        GO_UP,
+        GO_DOWN,
+        GO_FIRST,
+        GO_LAST,
+        SELECT_BEFORE,
+        SELECT_AFTER,
+        SELECT_ALIKE,
+        TOGGLE,
+        DETAILS,
+        SELECT_NOTHING,
+      ],
     },
     { title: say('actions.group', { group: 'changing' }), actions: CHANGES, also: [TWO_PRESSES] },
     {

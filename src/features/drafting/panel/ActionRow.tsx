@@ -3,6 +3,8 @@ import { MENU } from '#features/drafting/actions/clipboard/menu.ts'
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { type DraftGround, useSelectedGround } from '#features/drafting/actions/draftGround.ts'
 import { CHANGES } from '#features/drafting/actions/draftPlaces.ts'
+import { SELECT_ALIKE } from '#features/drafting/actions/gettingAbout/selectAlike.ts'
+import { SELECT_ALL } from '#features/drafting/actions/gettingAbout/selectAll.ts'
 import './ActionRow.css'
 
 /** What can be done to the chosen section, block, set or blocks without a keyboard; what would change nothing cannot be pressed. */
@@ -11,7 +13,7 @@ export function ActionRow() {
   if (on.target.kind === 'ride') return null
   return (
     <div className="panel-actions panel-edit-only">
-      {[...CHANGES, MENU]
+      {[...CHANGES, SELECT_ALIKE, SELECT_ALL, MENU]
         .filter(({ over }) => over?.includes(on.target.kind))
         .map((action) => (
           <RowButton key={action.id} action={action} on={on} />

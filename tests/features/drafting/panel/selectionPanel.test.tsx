@@ -53,6 +53,18 @@ describe('a set', () => {
     expect(panel.under(label)).toBe(sentence)
   })
 
+  it('is changed in every round, or in one that is taken out of it', () => {
+    panel = openPanel(smallRide(), (store) => store.getState().selectItem('push'))
+    expect(panel.text()).toContain('all 3 rounds')
+    panel.choose('applies to', '2')
+    const { blocks } = panel.ride().sections[2]!
+    expect(blocks).toHaveLength(7)
+    expect(panel.store.getState().selection.ids).toEqual([blocks[2]!.id])
+    panel.press('effort', '9')
+    expect(blocks.map((item) => 'effort' in item && item.effort.from)).toEqual([4, 4, 4, 4, 4, 4, 4])
+    expect(panel.ride().sections[2]!.blocks.map((item) => 'effort' in item && item.effort.from)).toEqual([4, 4, 9, 4, 4, 4, 4])
+  })
+
   it('is played out into blocks of its own', () => {
     panel = openPanel(smallRide(), (store) => store.getState().selectItem('set'))
     panel.click('expand rounds')
@@ -88,6 +100,77 @@ describe('several blocks', () => {
     expect((panel.field('shift resistance') as HTMLInputElement).value).toBe('')
     panel.type('shift resistance', 'more')
     expect(panel.under('shift resistance')).toBe('Write turns, such as 1½.')
+  })
+
+  it('keep what is each one’s own where they differ, and change one field of all in one step', () => {
+    panel = openPanel(smallRide(), (store) => store.getState().selectItem('a'))
+    panel.choose('move', 'jump')
+    panel.choose('knob', 'total')
+    panel.type('name', 'first')
+    panel.type('length', '4')
+    act(() => panel.store.getState().selectItem('b'))
+    panel.choose('move', 'press')
+    panel.choose('knob', 'total')
+    panel.type('to', '2')
+    const steps = panel.steps()
+    act(() => panel.store.getState().selectItems(['a', 'b']))
+    const mixed = (label: string) => (panel.field(label) as HTMLInputElement).placeholder
+    expect([mixed('name'), mixed('length'), mixed('to')]).toEqual(['mixed', 'mixed', 'mixed'])
+    expect((panel.field('move') as HTMLSelectElement).selectedOptions[0]!.textContent).toBe('mixed')
+    panel.type('length', '6')
+    panel.type('on', '16')
+    panel.type('to', '1–1½')
+    panel.choose('lead foot', 'swap')
+    panel.type('name', 'both')
+    expect(panel.steps()).toBe(steps + 5)
+    for (const id of ['a', 'b'])
+      expect(panel.block(id)).toMatchObject({ length: { counts: 48 }, lead: 'swap', label: 'both', resistance: { from: 4, to: 6 } })
+    expect([panel.block('a').move, panel.block('b').move]).toEqual([
+      { name: 'jump', counts: 16 },
+      { name: 'press', counts: 16 },
+    ])
+    expect(panel.block('c')).toEqual(smallRide().sections[0]!.blocks[2])
+  })
+
+  it('change one end of their ramps by itself', () => {
+    panel = openPanel(smallRide(), (store) => store.getState().selectItem('a'))
+    panel.press('effort', '7')
+    act(() => panel.store.getState().selectItems(['a', 'b']))
+    panel.click('start and end')
+    panel.press('effort, end', '9')
+    expect([panel.block('a').effort, panel.block('b').effort]).toEqual([
+      { from: 7, to: 9 },
+      { from: 4, to: 9 },
+    ])
+    expect(panel.field('effort, end').getAttribute('aria-valuetext')).not.toBe('mixed')
+    expect(panel.field('effort, start').getAttribute('aria-valuetext')).toBe('mixed')
+  })
+
+  it('tick what only some of them have for all', () => {
+    panel = openPanel(smallRide(), (store) => store.getState().selectItem('a'))
+    panel.click('water riders drink here')
+    act(() => panel.store.getState().selectItems(['a', 'b']))
+    const box = [...panel.host.querySelectorAll<HTMLInputElement>('[type=checkbox]')][0]!
+    expect([box.checked, box.indeterminate]).toEqual([false, true])
+    act(() => box.click())
+    expect([panel.block('a').water, panel.block('b').water]).toEqual([true, true])
+    expect(box.indeterminate).toBe(false)
+  })
+
+  it('count in the beat of whatever song each is in, and leave what has none alone', () => {
+    panel = openPanel(smallRide(), (store) => store.getState().selectItems(['a', 'x', 'z']))
+    panel.choose('cadence', 'half')
+    expect([panel.block('a').strikesPerBeat, panel.block('x').strikesPerBeat, panel.block('z').strikesPerBeat]).toEqual([
+      0.5,
+      undefined,
+      0.5,
+    ])
+    expect(panel.steps()).toBe(1)
+    panel.choose('cadence', 'stated')
+    expect(panel.block('a')).toMatchObject({ strikesPerBeat: null })
+    expect(panel.block('x')).not.toHaveProperty('strikesPerBeat')
+    panel.type('rpm', '77')
+    for (const id of ['a', 'x', 'z']) expect(panel.block(id).cadence).toEqual({ rpm: 77 })
   })
 
   it('become a set, which is then chosen', () => {

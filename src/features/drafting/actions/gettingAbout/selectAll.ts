@@ -9,8 +9,8 @@ export const SELECT_ALL: DraftAction = {
   name: say('clipboard.selectAll'),
   does: say('clipboard.selectAllDo'),
   keys: ['Mod+A'],
-  keyOnly: true,
   inMenu: true,
+  over: ['section', 'set', 'block', 'several'],
   can: ({ store }) => store.getState().shown?.sections.some(({ blocks }) => blocks.length > 0) ?? false,
   do: ({ store, target }) => {
     const { shown, selection, selectItems } = store.getState()

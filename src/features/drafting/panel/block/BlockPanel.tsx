@@ -13,6 +13,7 @@ import { MoreFields } from '#features/drafting/panel/block/MoreFields.tsx'
 import { MoveFields } from '#features/drafting/panel/block/MoveFields.tsx'
 import { OwnTotalRow } from '#features/drafting/panel/block/OwnTotalRow.tsx'
 import { ResistanceFields } from '#features/drafting/panel/block/ResistanceFields.tsx'
+import { RoundRow } from '#features/drafting/panel/block/RoundRow.tsx'
 import { ShakyRow } from '#features/drafting/panel/block/ShakyRow.tsx'
 import { ShowingNote } from '#features/drafting/panel/block/ShowingNote.tsx'
 import { handsChoices, postureChoices, terrainChoices } from '#features/drafting/panel/choices.ts'
@@ -50,6 +51,7 @@ function BlockFields({ block }: { block: Block }) {
     <>
       <BlockHeader block={block} />
       <div className="panel-rows">
+        <RoundRow blockId={block.id} />
         <ResistanceFields
           resistance={block.resistance}
           entryNow={does.entryNow}

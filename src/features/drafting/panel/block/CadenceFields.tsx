@@ -25,8 +25,9 @@ const RPM: NumberRules = {
   decimals: 1,
   suffixes: ['rpm', 'rev/min', 'u/min'],
 }
-const readRpm = (text: string) => parseNumber(text, RPM)
-const stepRpm = (rpm: number, direction: 1 | -1, large: boolean) => Math.min(RPM.max, Math.max(RPM.min, rpm + direction * (large ? 5 : 1)))
+export const readRpm = (text: string) => parseNumber(text, RPM)
+export const stepRpm = (rpm: number, direction: 1 | -1, large: boolean) =>
+  Math.min(RPM.max, Math.max(RPM.min, rpm + direction * (large ? 5 : 1)))
 
 /** How fast the legs go: by the song, by strokes of the block's own, set off the beat, or not at all. */
 export const CadenceFields = memo(function CadenceFields({ block, song, rpmNow, onChange }: CadenceFieldsProps) {
@@ -72,7 +73,7 @@ export const CadenceFields = memo(function CadenceFields({ block, song, rpmNow, 
   )
 })
 
-function cadenceChoices(song: Song | null | undefined): Choice<CadenceKind>[] {
+export function cadenceChoices(song: Song | null | undefined): Choice<CadenceKind>[] {
   const grid = song?.grid
   if (!grid) {
     return [

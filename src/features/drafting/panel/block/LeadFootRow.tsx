@@ -7,7 +7,7 @@ import { words } from '#words/words.ts'
 
 type Lead = NonNullable<Block['lead']>
 
-const leadChoices = (): readonly Choice<Lead>[] => [
+export const leadChoices = (): readonly Choice<Lead>[] => [
   { value: 'keep', label: words.panelsBlock.keep },
   { value: 'swap', label: words.panelsBlock.swap },
   { value: 'left', label: words.names.foot({ foot: 'left' }) },

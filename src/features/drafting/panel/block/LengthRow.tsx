@@ -1,5 +1,5 @@
 import { memo } from 'react'
-import { QuantityRow } from '#features/drafting/panel/rows/QuantityRow.tsx'
+import { QuantityRow, type QuantityRowProps } from '#features/drafting/panel/rows/QuantityRow.tsx'
 import type { Length } from '#plan/model.ts'
 import { formatEightsInput } from '#units/formatEights.ts'
 import { parseClock } from '#units/parseClock.ts'
@@ -29,24 +29,29 @@ export const LengthRow = memo(function LengthRow({ length, eight, onChange }: Le
         label={words.panels.length}
         value={length.counts}
         unit={words.panels.groups({ six: eight === 6 })}
-        format={(counts) => formatEightsInput(counts, eight)}
-        parse={(text) => parseCounts(text, eight)}
+        {...countsRow(eight)}
         onChange={(counts) => onChange({ counts })}
-        step={(counts, direction, large) => stepCounts(counts, direction, large ? 1 : eight)}
       />
     )
   }
-  return (
-    <QuantityRow
-      label={words.panels.length}
-      value={length.seconds}
-      format={formatSeconds}
-      parse={parseSeconds}
-      onChange={(seconds) => onChange({ seconds })}
-      step={(seconds, direction, large) => Math.min(LONGEST, Math.max(1, Math.round(seconds) + direction * (large ? 30 : 5)))}
-    />
-  )
+  return <QuantityRow label={words.panels.length} value={length.seconds} {...secondsRow} onChange={(seconds) => onChange({ seconds })} />
 })
+
+type Written<T> = Required<Pick<QuantityRowProps<T>, 'format' | 'parse' | 'step'>>
+
+/** How a length in counts is written, read and stepped. */
+export const countsRow = (eight: Counts): Written<Counts> => ({
+  format: (counts) => formatEightsInput(counts, eight),
+  parse: (text) => parseCounts(text, eight),
+  step: (counts, direction, large) => stepCounts(counts, direction, large ? 1 : eight),
+})
+
+/** How a length by the clock is. */
+export const secondsRow: Written<Seconds> = {
+  format: (seconds) => formatSeconds(seconds),
+  parse: (text) => parseSeconds(text),
+  step: (seconds, direction, large) => Math.min(LONGEST, Math.max(1, Math.round(seconds) + direction * (large ? 30 : 5))),
+}
 
 function parseCounts(text: string, eight: Counts): Parsed<Counts, Refusal> {
   const counts = parseEights(text, eight)

@@ -150,7 +150,7 @@ const EIGHTS: NumberRules = {
   suffixes: ['eights', 'eight', 'sixes', 'six', 'achter', 'sechser'],
 }
 
-function boundOf(text: string, fits: (value: number) => boolean, otherwise: string) {
+export function boundOf(text: string, fits: (value: number) => boolean, otherwise: string) {
   const value = parseNumber(text, EIGHTS)
   return value.ok ? (fits(value.value) ? parsed(value.value) : refused(otherwise)) : value
 }

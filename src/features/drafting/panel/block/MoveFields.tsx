@@ -17,21 +17,21 @@ interface MoveFieldsProps {
   onRename: (from: string, to: string) => void
 }
 
-const NONE = 'none'
-const OWN = 'own'
-const kindChoices = (): readonly Choice<string>[] => [
+export const NONE = 'none'
+export const OWN = 'own'
+export const moveChoices = (): readonly Choice<string>[] => [
   { value: NONE, label: words.panelsBlock.none },
   ...TRADE_MOVES.map(({ name }) => ({ value: name, label: words.names.move({ name }) })),
   { value: OWN, label: words.panelsBlock.myOwn },
 ]
 
-const sideChoices = (): readonly Choice<Foot | typeof NONE>[] => [
+export const sideChoices = (): readonly Choice<Foot | typeof NONE>[] => [
   { value: NONE, label: words.panelsBlock.noSide },
   { value: 'left', label: words.names.foot({ foot: 'left' }) },
   { value: 'right', label: words.names.foot({ foot: 'right' }) },
 ]
 
-const COUNTS: NumberRules = { of: 'move', min: 1, max: 64, suffixes: ['counts', 'count', 'c', 'zählzeiten', 'zählzeit'] }
+export const MOVE_COUNTS: NumberRules = { of: 'move', min: 1, max: 64, suffixes: ['counts', 'count', 'c', 'zählzeiten', 'zählzeit'] }
 
 /** A move repeated through the block: the trade's name for it or one's own, on how many counts, to which side. */
 export const MoveFields = memo(function MoveFields({ move, onChange, onRename }: MoveFieldsProps) {
@@ -47,7 +47,7 @@ export const MoveFields = memo(function MoveFields({ move, onChange, onRename }:
   }
   return (
     <>
-      <SelectRow label={words.panelsBlock.move} value={own ? OWN : (move?.name ?? NONE)} choices={kindChoices()} onChange={choose} />
+      <SelectRow label={words.panelsBlock.move} value={own ? OWN : (move?.name ?? NONE)} choices={moveChoices()} onChange={choose} />
       {own && (
         <TextRow
           label={words.panelsBlock.itsName}
@@ -69,9 +69,9 @@ export const MoveFields = memo(function MoveFields({ move, onChange, onRename }:
             value={move.counts}
             unit={words.panelsBlock.counts({ count: move.counts })}
             format={String}
-            parse={(text) => parseNumber(text, COUNTS)}
+            parse={(text) => parseNumber(text, MOVE_COUNTS)}
             onChange={(counts) => onChange({ ...move, counts })}
-            step={(counts, direction) => stepCounts(counts, direction)}
+            step={(counts, direction) => stepMoveCounts(counts, direction)}
           />
           <SelectRow
             label={words.panelsBlock.firstSide}
@@ -93,7 +93,7 @@ export const MoveFields = memo(function MoveFields({ move, onChange, onRename }:
 })
 
 /** Moves go on 1, 2, 4, 8, 16 counts: arrows step along these, from wherever the count stands. */
-function stepCounts(counts: number, direction: 1 | -1): number {
+export function stepMoveCounts(counts: number, direction: 1 | -1): number {
   const usual = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64]
   const next = direction > 0 ? usual.find((value) => value > counts) : usual.findLast((value) => value < counts)
   return next ?? counts

@@ -37,7 +37,7 @@ interface ResistanceFieldsProps {
   onChange: (resistance: Resistance) => void
 }
 
-const kindChoices = (): readonly Choice<CallKind>[] => [
+export const kindChoices = (): readonly Choice<CallKind>[] => [
   { value: 'stay', label: words.panelsBlock.stay },
   { value: 'total', label: words.panelsBlock.setTo },
   { value: 'add', label: words.panelsBlock.add },
@@ -46,7 +46,7 @@ const kindChoices = (): readonly Choice<CallKind>[] => [
   { value: 'allOff', label: words.panelsBlock.allOff },
 ]
 
-const modeChoices = (): readonly Choice<Change['mode']>[] => [
+export const modeChoices = (): readonly Choice<Change['mode']>[] => [
   { value: 'exact', label: words.panelsBlock.exactly },
   { value: 'atLeast', label: words.panelsBlock.atLeast },
   { value: 'ifYouHaveIt', label: words.panelsBlock.ifYouHaveIt },

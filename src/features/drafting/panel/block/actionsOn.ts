@@ -12,7 +12,7 @@ import type { AppStore } from '#store/state.ts'
 import type { KnobSteps } from '#units/units.ts'
 
 /** Cadence a stated one starts from where the music gives none. */
-const USUAL_RPM = 80
+export const USUAL_RPM = 80
 
 /** Changes fields of the block being edited, as one undo step; undefined takes a field out. */
 export type EditBlock = (patch: BlockPatch) => void

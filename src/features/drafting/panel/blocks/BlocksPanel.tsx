@@ -3,29 +3,34 @@ import { ActionButton } from '#actions/ActionButton.tsx'
 import { useAction } from '#actions/useAction.ts'
 import { GROUP } from '#features/drafting/actions/changing/group.ts'
 import { useSelectedGround } from '#features/drafting/actions/draftGround.ts'
-import { EffortFields } from '#features/drafting/panel/block/EffortFields.tsx'
-import { ShiftRow } from '#features/drafting/panel/blocks/ShiftRow.tsx'
-import { sharedOf } from '#features/drafting/panel/blocks/sharedOf.ts'
+import { leadChoices } from '#features/drafting/panel/block/LeadFootRow.tsx'
 import { handsChoices, postureChoices, terrainChoices } from '#features/drafting/panel/choices.ts'
 import { LeaderRows } from '#features/drafting/panel/LeaderRows.tsx'
 import { FigureRow } from '#features/drafting/panel/rows/FigureRow.tsx'
 import { SelectRow } from '#features/drafting/panel/rows/SelectRow.tsx'
-import { type BlockPatch, patchBlocks } from '#plan/commands/patchBlocks.ts'
-import { shiftTotals } from '#plan/commands/shiftTotals.ts'
-import { type Block, isSet, type Ride } from '#plan/model.ts'
+import { TextRow } from '#features/drafting/panel/rows/TextRow.tsx'
+import type { Block } from '#plan/model.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { words } from '#words/words.ts'
+import { BlocksCadence } from './BlocksCadence.tsx'
+import { BlocksEffort } from './BlocksEffort.tsx'
+import { BlocksLength } from './BlocksLength.tsx'
+import { BlocksMore } from './BlocksMore.tsx'
+import { BlocksMove } from './BlocksMove.tsx'
+import { BlocksResistance } from './BlocksResistance.tsx'
+import { chosenBlocks, eachBlock } from './eachBlock.ts'
+import { differ, sharedOf } from './sharedOf.ts'
 
-/** What several blocks share, changed for all of them at once. Blocks of a chosen set count one by one. */
+/**
+ * Several blocks at once, in the order of the panel of one: what they share stands in each field, “mixed” where they
+ * differ, and a change is one step for all of them. Blocks of a chosen set count one by one.
+ */
 export function BlocksPanel({ ids }: { ids: readonly string[] }) {
   const store = useAppStore()
   const ride = useApp((state) => state.shown!)
   const seconds = useApp((state) => secondsOf(state.shownReport?.blocks ?? [], ids))
-  const blocks = useMemo(() => chosenBlocks(ride, ids), [ride, ids])
-  const blockIds = blocks.map(({ id }) => id)
-  const now = () => store.getState()
-  const change = (patch: BlockPatch) => patchBlocks(now().ride!, { blockIds, patch })
-  const edit = (patch: BlockPatch) => void now().run(change(patch))
+  const each = useMemo(() => eachBlock(store, chosenBlocks(ride, ids)), [store, ride, ids])
+  const { blocks, edit } = each
   return (
     <>
       <header className="panel-header">
@@ -35,11 +40,8 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
         <p className="panel-where">{words.panels.changesAll({ seconds })}</p>
       </header>
       <div className="panel-rows">
-        <EffortFields
-          effort={sharedOf(blocks, ({ effort }) => effort)}
-          onChange={(effort) => edit({ effort })}
-          onPreview={(effort) => (effort ? now().preview(change({ effort })) : now().dropPreview())}
-        />
+        <BlocksResistance each={each} />
+        <BlocksEffort each={each} />
         <FigureRow
           label={words.panels.posture}
           value={sharedOf(blocks, ({ posture }) => posture)}
@@ -52,7 +54,22 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
           choices={handsChoices()}
           onChange={(hands) => edit({ hands })}
         />
-        <ShiftRow bike={ride.bike} onShift={(steps) => void now().run(shiftTotals(now().ride!, { blockIds, steps }))} />
+        <BlocksLength each={each} />
+        <BlocksCadence each={each} />
+        <SelectRow
+          label={words.panels.leadFoot}
+          value={sharedOf(blocks, ({ lead }) => lead ?? 'keep')}
+          choices={leadChoices()}
+          onChange={(lead) => edit({ lead: lead === 'keep' ? undefined : lead })}
+        />
+        <BlocksMove each={each} />
+        <TextRow
+          label={words.panels.name}
+          value={sharedOf(blocks, ({ label }) => label ?? '') ?? undefined}
+          placeholder={differ(blocks, ({ label }) => label) ? words.panels.mixed : words.panels.whatYouCallIt}
+          longest={120}
+          onChange={(label) => edit({ label })}
+        />
         <SelectRow
           label={words.panels.terrain}
           value={sharedOf(blocks, ({ terrain }) => terrain)}
@@ -61,6 +78,7 @@ export function BlocksPanel({ ids }: { ids: readonly string[] }) {
         />
         <LeaderRows blocks={blocks} />
       </div>
+      <BlocksMore each={each} />
       <Grouping />
     </>
   )
@@ -75,17 +93,6 @@ function Grouping() {
       <ActionButton action={GROUP} on={on} />
       {typeof possible === 'string' && <p className="panel-note">{possible}</p>}
     </section>
-  )
-}
-
-/** The blocks an action on these ids is about, in the order of the ride: a set stands for its parts. */
-function chosenBlocks(ride: Ride, ids: readonly string[]): Block[] {
-  const chosen = new Set(ids)
-  return ride.sections.flatMap(({ blocks }) =>
-    blocks.flatMap((item) => {
-      if (!isSet(item)) return chosen.has(item.id) ? [item] : []
-      return chosen.has(item.id) ? item.parts : item.parts.filter((part) => chosen.has(part.id))
-    }),
   )
 }
 

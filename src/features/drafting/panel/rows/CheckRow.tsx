@@ -5,11 +5,13 @@ interface CheckRowProps {
   /** What a tick means, beside the box. */
   says: string
   checked: boolean
+  /** Some of several things say yes and some no; `checked` is then false. */
+  mixed?: boolean
   onChange: (checked: boolean) => void
 }
 
 /** Yes or no in a row of the panel, with the words that say what yes means. */
-export function CheckRow({ label, says, checked, onChange }: CheckRowProps) {
+export function CheckRow({ label, says, checked, mixed = false, onChange }: CheckRowProps) {
   const id = useId()
   return (
     <div className="panel-row">
@@ -20,6 +22,9 @@ export function CheckRow({ label, says, checked, onChange }: CheckRowProps) {
         <input
           type="checkbox"
           checked={checked}
+          ref={(box) => {
+            if (box) box.indeterminate = mixed
+          }}
           aria-labelledby={`${id} ${id}-says`}
           onChange={(event) => onChange(event.currentTarget.checked)}
         />
