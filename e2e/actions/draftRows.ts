@@ -17,6 +17,13 @@ const inOrder = (page: Page, from: number, ...ids: string[]) =>
 const long = (words: string) => (page: Page) => expect(page.locator('[data-block-id="s1b2"]')).toContainText(words)
 const inDetails = (page: Page) => expect(page.locator('.draft-side :focus')).toHaveCount(1)
 
+/** The third and fourth block of the first song, which the second gives to and takes from. */
+const chooseTwo = async (page: Page) => {
+  await choose('s1b3')(page)
+  await page.keyboard.press('Shift+ArrowRight')
+  await selected(2)(page)
+}
+
 const STRETCH = { name: 'part of the ride on the stage' }
 const stretch = (page: Page) => page.getByRole('slider', STRETCH)
 /** Sees another stretch than the one that `given` left. */
@@ -93,6 +100,24 @@ export const DRAFT_ROWS: Rows = {
     given: choose('s1b2'),
     sees: (page) => expect(menu(page)).toBeVisible(),
     back: shut,
+  },
+
+  'stage.selectAlike': { given: choose('s2b3'), sees: selected(4) },
+  'stage.shiftEarlier': { given: chooseTwo, sees: long('15 eights') },
+  'stage.shiftLater': { given: chooseTwo, sees: long('17 eights') },
+  'stage.onlyRound': {
+    given: async (page) => {
+      await choose('s1b2')(page)
+      await page.keyboard.press('g')
+      await expect(page.locator('[data-stage-stop="set"]')).toBeFocused()
+      await page.locator('[data-stage-stop="block"][data-round="2"]').click({ position: { x: 12, y: 10 } })
+    },
+    sees: (page) => expect(page.locator('[data-stage-stop="set"]')).toHaveCount(0),
+    back: async (page) => {
+      await page.keyboard.press('Control+z')
+      await page.keyboard.press('Control+z')
+      await counted(BLOCKS)(page)
+    },
   },
 
   'stage.typeLine': {

@@ -33,6 +33,16 @@ export const SHELL_ROWS: Rows = {
     },
     sees: counted(BLOCKS + 1),
   },
+  'ride.undoList': {
+    given: copied,
+    sees: (page) => expect(page.getByRole('menu').getByRole('menuitem')).toHaveCount(2),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await expect(page.getByRole('menu')).toHaveCount(0)
+      await page.keyboard.press('Control+z')
+      await counted(BLOCKS)(page)
+    },
+  },
   'shell.find': {
     sees: (page) => expect(page.getByRole('combobox', { name: 'find anything' })).toBeFocused(),
     back: async (page) => {
