@@ -1,9 +1,9 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { chosenBlocks } from '#features/drafting/panel/blocks/eachBlock.ts'
 import type { Command } from '#plan/commands/command.ts'
-import { patchBlock } from '#plan/commands/patchBlock.ts'
+import { patchEach } from '#plan/commands/patchBlocks.ts'
 import type { Ride } from '#plan/model.ts'
-import { findBlock } from '#plan/places.ts'
 import type { Effort } from '#units/units.ts'
 import { say } from '#words/said.ts'
 import { change } from './change.ts'
@@ -13,7 +13,7 @@ const effortBy = (step: 1 | -1) => ({
   writes: true as const,
   keyOnly: true as const,
   can: ({ target }: DraftGround) => target.kind === 'block',
-  do: (on: DraftGround) => change(on, (ride, id) => withEffort(ride, id, step)),
+  do: (on: DraftGround) => change(on, (ride, _, ids) => withEffort(ride, ids, step)),
 })
 
 export const MORE_EFFORT: DraftAction = { id: 'stage.moreEffort', name: say('actions.moreEffort'), keys: ['Alt+ArrowUp'], ...effortBy(1) }
@@ -24,9 +24,11 @@ export const LESS_EFFORT: DraftAction = {
   ...effortBy(-1),
 }
 
-function withEffort(ride: Ride, id: string, step: number): Command | null {
-  const block = findBlock(ride, id)?.block
-  if (!block) return null
+function withEffort(ride: Ride, ids: readonly string[], step: number): Command {
   const to = (effort: Effort) => Math.min(10, Math.max(0, effort + step))
-  return patchBlock(ride, { blockId: id, patch: { effort: { from: to(block.effort.from), to: to(block.effort.to) } } })
+  const patches = chosenBlocks(ride, ids).map(({ block: { id, effort } }) => ({
+    blockId: id,
+    patch: { effort: { from: to(effort.from), to: to(effort.to) } },
+  }))
+  return patchEach(ride, patches)
 }

@@ -1,9 +1,11 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
+import { chosenBlocks } from '#features/drafting/panel/blocks/eachBlock.ts'
 import type { Command } from '#plan/commands/command.ts'
+import { patchEach } from '#plan/commands/patchBlocks.ts'
 import { resizeBlock } from '#plan/commands/resizeBlock.ts'
-import type { Ride } from '#plan/model.ts'
-import { findBlock } from '#plan/places.ts'
+import type { Length, Ride, Song } from '#plan/model.ts'
+import { amountOf } from '#plan/remeasure.ts'
 import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { Seconds } from '#units/units.ts'
 import { say } from '#words/said.ts'
@@ -17,7 +19,7 @@ const resizeBy = (steps: 1 | -1, fine: boolean) => ({
   writes: true as const,
   keyOnly: true as const,
   can: ({ target }: DraftGround) => target.kind === 'block',
-  do: (on: DraftGround) => change(on, (ride, id) => resized(ride, id, steps, fine)),
+  do: (on: DraftGround) => change(on, (ride, _, ids) => resized(ride, ids, steps, fine)),
 })
 
 export const LONGER: DraftAction = { id: 'stage.longer', name: say('actions.longer'), keys: ['+'], ...resizeBy(1, false) }
@@ -35,14 +37,23 @@ export const LITTLE_SHORTER: DraftAction = {
   ...resizeBy(-1, true),
 }
 
-function resized(ride: Ride, id: string, steps: number, fine: boolean): Command | null {
-  const place = findBlock(ride, id)
-  if (!place) return null
-  const { length } = place.block
-  if ('seconds' in length) {
-    const step = fine ? 1 : TIMED_STEP
-    return resizeBlock(ride, { blockId: id, length: { seconds: Math.max(step, length.seconds + steps * step) } })
-  }
-  const step = fine ? 1 : eightOf(place.section.song?.grid)
-  return resizeBlock(ride, { blockId: id, length: { counts: Math.max(step, length.counts + steps * step) } })
+/** Each by its own step; several in one go. */
+function resized(ride: Ride, ids: readonly string[], steps: number, fine: boolean): Command | null {
+  const lengths = chosenBlocks(ride, ids).map(({ block, song }) => ({
+    blockId: block.id,
+    length: stepped(block.length, song, steps, fine),
+  }))
+  const [first, ...others] = lengths
+  if (!first) return null
+  if (others.length === 0) return resizeBlock(ride, first)
+  return patchEach(
+    ride,
+    lengths.map(({ blockId, length }) => ({ blockId, patch: { length } })),
+  )
+}
+
+function stepped(length: Length, song: Song | null | undefined, steps: number, fine: boolean): Length {
+  const step = fine ? 1 : 'seconds' in length ? TIMED_STEP : eightOf(song?.grid)
+  const amount = Math.max(step, amountOf(length) + steps * step)
+  return 'seconds' in length ? { seconds: amount } : { counts: amount }
 }

@@ -19,9 +19,11 @@ export function BlocksEffort({ each }: { each: EachBlock }) {
           onPreview={(next) => preview(next && (() => ({ effort: next })))}
         />
         {effort === null && (
-          <button type="button" className="panel-link panel-beside panel-edit-only" onClick={() => setByEnds(true)}>
-            {words.many.startAndEnd}
-          </button>
+          <p className="panel-beside panel-edit-only">
+            <button type="button" className="panel-link" onClick={() => setByEnds(true)}>
+              {words.many.startAndEnd}
+            </button>
+          </p>
         )}
       </>
     )
