@@ -36,6 +36,7 @@ export type Mark =
   | 'eights'
   | 'counts'
   | 'phrases'
+  | 'rounds'
   | 'seconds'
   | 'minutes'
   | 'rpm'
@@ -64,6 +65,8 @@ export interface Lexicon {
   readonly numbers: Readonly<Record<string, number>>
   /** What is added to the number before it: "and a half" is 0.5. */
   readonly additions: Readonly<Record<string, number>>
+  /** Around what is said. Any pair is read. */
+  readonly quotes: readonly [open: string, close: string]
   /** "." or ",". Both are read. */
   readonly point: string
 }

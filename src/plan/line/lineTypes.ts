@@ -49,7 +49,7 @@ export const LINE_FIELDS = [
 /** Why a part of a line was not taken, and where it stands. */
 export type LineProblem = Span & { readonly word: string } & (
     | { readonly kind: 'unknown' | 'twice' | 'needsNumber' | 'noKind' | 'howLong' | 'onOrOff' | 'needsMove' | 'tooLong' }
-    | { readonly kind: 'effortOutside' | 'rpmOutside' | 'countsOutside' | 'lengthOutside' }
+    | { readonly kind: 'effortOutside' | 'rpmOutside' | 'countsOutside' | 'lengthOutside' | 'roundsOutside' }
     | { readonly kind: 'noSuchStep'; readonly low: KnobSteps; readonly high: KnobSteps; readonly stepsPerUnit: number }
     | { readonly kind: 'partOfCount'; readonly unit: Counts }
   )

@@ -1,5 +1,5 @@
 import type { en } from '#words/en/index.ts'
-import { effortRange, number, plural } from '#words/forms.ts'
+import { number, plural } from '#words/forms.ts'
 
 export const clipboard: typeof en.clipboard = {
   group: 'Kopieren und Einfügen',
@@ -41,8 +41,10 @@ export const clipboard: typeof en.clipboard = {
   toEights: 'Die Längen sind jetzt in ganzen Achtern dieses Songs.',
   leftOver: ({ done, of }) =>
     `${number(done)} von ${plural(of, 'kopierten Block', 'kopierten Blöcken')} eingefügt; für mehr waren keine Blöcke da.`,
+  notBlocks: ({ text, more }) =>
+    more === 0 ? `„${text}“ nennt keinen Block.` : `„${text}“ und ${plural(more, 'weitere Zeile', 'weitere Zeilen')} nennen keinen Block.`,
 
-  nothing: 'In der Zwischenablage ist nichts, was in einen Ride passt.',
+  nothing: 'In der Zwischenablage ist nichts, was in einen Ride passt. Zeilen wie „Berg 8 Belastung 7“ lassen sich einfügen.',
   noRoom: 'Das passt nicht: Es wäre mehr, als ein Ride fasst, oder ein Satz in einem Satz.',
   damaged: 'Der Inhalt der Zwischenablage lässt sich nicht als Teil eines Rides lesen.',
   tooNew: 'Das wurde mit einer neueren Version dieser Seite kopiert. Lade dieses Fenster neu und versuch es noch einmal.',
@@ -52,8 +54,4 @@ export const clipboard: typeof en.clipboard = {
   notRead: ({ keys }) => `Dieser Browser lässt die Seite die Zwischenablage nicht lesen. Füge mit ${keys} ein.`,
   onlyHere: ({ keys }) =>
     `Nur für dieses Fenster kopiert, weil dieser Browser die Seite nicht kopieren lässt. Für andere Fenster kopiere mit ${keys}.`,
-
-  line: ({ name, posture, length, effort, call }) =>
-    [name, posture, length, `Belastung ${effortRange(effort)}`, call].filter((part) => part !== '').join(', '),
-  rounds: ({ name, rounds }) => `${name}, ${plural(rounds, 'Runde', 'Runden')}:`,
 }

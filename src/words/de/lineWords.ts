@@ -73,6 +73,7 @@ export const lineWords: typeof en.lineWords = {
     eights: ['Achter', 'Achtern', 'Sechser'],
     counts: ['Zählzeiten', 'Zählzeit', 'Schläge', 'Schlag', 'ZZ'],
     phrases: ['Phrasen', 'Phrase'],
+    rounds: ['Runden', 'Runde'],
     seconds: ['s', 'Sek', 'Sekunde', 'Sekunden'],
     minutes: ['Min', 'm', 'Minute', 'Minuten'],
     rpm: ['U/min', 'rpm', 'Umdrehungen pro Minute'],
@@ -109,5 +110,6 @@ export const lineWords: typeof en.lineWords = {
     sechzig: 60,
   },
   additions: { 'ein viertel': 0.25, 'und ein viertel': 0.25, einhalb: 0.5, 'und eine halbe': 0.5, 'und dreiviertel': 0.75 },
+  quotes: ['„', '“'],
   point: ',',
 }

@@ -27,6 +27,8 @@ const problem: typeof en.typedLine.problem = (of) => {
       return `„${of.word}“ sind zu viele oder zu wenige Counts für eine Bewegung.`
     case 'lengthOutside':
       return `„${of.word}“ ist zu lang oder zu kurz für einen Block.`
+    case 'roundsOutside':
+      return `„${of.word}“: Ein Satz hat 1 bis 100 Runden.`
     case 'noSuchStep':
       return `„${of.word}“ gibt es auf diesem Rad nicht, ${setting(of.low, of.stepsPerUnit)} und ${setting(of.high, of.stepsPerUnit)} schon.`
     case 'partOfCount':
@@ -51,7 +53,7 @@ export const typedLine: typeof en.typedLine = {
   cuesElsewhere: 'Ansagen eines Blocks, den es schon gibt, stehen in seinen Details.',
   suggestions: 'Wörter zum Ergänzen',
   help: 'was man tippen kann',
-  keys: 'Enter nimmt den Block dazu und öffnet die nächste Zeile, Escape schließt. Mehrere eingefügte Zeilen werden mehrere Blöcke.',
+  keys: 'Enter nimmt den Block dazu und öffnet die nächste Zeile, Escape schließt. Zwischen mehrere Blöcke einer Zeile kommt ein Schrägstrich; mehrere Zeilen lassen sich einfügen.',
   examples: [
     { line: 'sitzend Berg 8 bis 2½ Belastung 7 breit', means: '8 Achter, Widerstand 2½, Belastung 7, Hände breit' },
     { line: 'Jumps auf 4 x8, plus halbe', means: 'acht Jumps auf je 4 Counts, eine halbe Umdrehung mehr' },
@@ -59,5 +61,7 @@ export const typedLine: typeof en.typedLine = {
     { line: 'Push 20s, eine Umdrehung drauf', means: '20 Sekunden' },
     { line: 'Pause 4 trinken, eine Umdrehung raus', means: '4 Achter locker, mit einem Schluck' },
     { line: 'Berg 8 „Hoch damit.“', means: 'mit seiner Ankündigung' },
+    { line: 'Berg 8 / Pause 4 / Berg 12 Belastung 8', means: 'drei Blöcke' },
+    { line: '4 Runden: Push 4 Belastung 9 / Pause 4', means: 'ein Satz' },
   ],
 }

@@ -1,4 +1,4 @@
-import { effortRange, number, plural } from '#words/forms.ts'
+import { number, plural } from '#words/forms.ts'
 
 /** Copy, cut, and paste, and the menu at the pointer. */
 
@@ -45,9 +45,11 @@ export const clipboard = {
   toEights: 'Lengths are now in whole eights of this song.',
   leftOver: ({ done, of }: { done: number; of: number }) =>
     `Pasted ${number(done)} of ${plural(of, 'copied block', 'copied blocks')}; there were no more blocks to paste onto.`,
+  notBlocks: ({ text, more }: { text: string; more: number }) =>
+    more === 0 ? `“${text}” names no block.` : `“${text}” and ${plural(more, 'other line', 'other lines')} name no block.`,
 
   // Why not.
-  nothing: 'The clipboard holds nothing to paste into a ride.',
+  nothing: 'The clipboard holds nothing to paste into a ride. Lines like “climb 8 effort 7” can be pasted.',
   noRoom: 'That doesn’t fit: it would be more than a ride can hold, or a set inside a set.',
   damaged: 'What is in the clipboard can’t be read as part of a ride.',
   tooNew: 'It was copied from a newer version of this page. Reload this window and try again.',
@@ -57,20 +59,4 @@ export const clipboard = {
   notRead: ({ keys }: { keys: string }) => `This browser doesn’t let the page read the clipboard. Paste with ${keys}.`,
   onlyHere: ({ keys }: { keys: string }) =>
     `Copied for this window only, because this browser doesn’t let the page copy. For other windows, copy with ${keys}.`,
-
-  // Lines of text.
-  line: ({
-    name,
-    posture,
-    length,
-    effort,
-    call,
-  }: {
-    name: string
-    posture: string
-    length: string
-    effort: { from: number; to: number }
-    call: string
-  }) => [name, posture, length, `effort ${effortRange(effort)}`, call].filter((part) => part !== '').join(', '),
-  rounds: ({ name, rounds }: { name: string; rounds: number }) => `${name}, ${plural(rounds, 'round', 'rounds')}:`,
 }

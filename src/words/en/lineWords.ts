@@ -106,6 +106,7 @@ export const lineWords = {
     eights: ways('eights', 'eight counts', 'sixes'),
     counts: ways('counts', 'count', 'beats', 'beat', 'ct', 'cts', 'c'),
     phrases: ways('phrases', 'phrase'),
+    rounds: ways('rounds', 'round'),
     seconds: ways('s', 'sec', 'secs', 'second', 'seconds'),
     minutes: ways('min', 'm', 'mins', 'minute', 'minutes'),
     rpm: ways('rpm'),
@@ -113,5 +114,6 @@ export const lineWords = {
   },
   numbers: NUMBERS,
   additions: ADDITIONS,
+  quotes: ['“', '”'] as readonly [string, string],
   point: '.',
 }

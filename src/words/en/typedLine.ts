@@ -3,7 +3,7 @@ import { plural, setting } from '#words/forms.ts'
 /** The field that blocks are typed in as lines, and what there is to say of a line. */
 
 type Simple = 'unknown' | 'twice' | 'needsNumber' | 'noKind' | 'howLong' | 'onOrOff' | 'needsMove' | 'tooLong'
-type Outside = 'effortOutside' | 'rpmOutside' | 'countsOutside' | 'lengthOutside'
+type Outside = 'effortOutside' | 'rpmOutside' | 'countsOutside' | 'lengthOutside' | 'roundsOutside'
 
 /** Why a part of a line is not taken. */
 type Problem =
@@ -37,6 +37,8 @@ function problem(of: Problem): string {
       return `“${of.word}” is too many or too few counts for a move.`
     case 'lengthOutside':
       return `“${of.word}” is too long or too short for a block.`
+    case 'roundsOutside':
+      return `“${of.word}”: a set has 1 to 100 rounds.`
     case 'noSuchStep':
       return `“${of.word}” isn’t on this bike’s knob; ${setting(of.low, of.stepsPerUnit)} and ${setting(of.high, of.stepsPerUnit)} are.`
     case 'partOfCount':
@@ -62,7 +64,7 @@ export const typedLine = {
   cuesElsewhere: 'Cues of a block that is there already are edited in its details.',
   suggestions: 'words to finish with',
   help: 'what can be typed',
-  keys: 'Enter adds the block and opens the next line, Escape closes. Paste several lines to add several blocks.',
+  keys: 'Enter adds the block and opens the next line, Escape closes. Blocks on one line go between slashes; several lines can be pasted.',
   examples: [
     { line: 'seated climb 8 to 2½ effort 7 wide', means: '8 eights, knob at 2½, effort 7, hands wide' },
     { line: 'jumps on 4 x8, add half', means: 'eight jumps, each on 4 counts, half a turn on' },
@@ -70,5 +72,7 @@ export const typedLine = {
     { line: 'push 20s, one turn on', means: '20 seconds' },
     { line: 'rest 4 sip, one turn off', means: '4 eights easy, with a drink' },
     { line: 'climb 8 “Up we go.”', means: 'with its announcement' },
+    { line: 'climb 8 / rest 4 / climb 12 effort 8', means: 'three blocks' },
+    { line: '4 rounds: push 4 effort 9 / rest 4', means: 'a set' },
   ] as readonly { line: string; means: string }[],
 }

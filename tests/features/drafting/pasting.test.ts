@@ -38,6 +38,39 @@ describe('pasting', () => {
     expect(page.state().past).toHaveLength(1)
   })
 
+  it('takes lines of text as blocks, names the ones that are none, and leaves all else alone', () => {
+    const page = opened(smallRide())
+    page.select('a')
+    page.put({ html: '', text: 'My Thursday song\nclimb 8 effort 7 “Up we go.”\n2 rounds: push 4 / rest 4' })
+    const { blocks } = page.state().ride!.sections[0]!
+    const at = blocks.findIndex(({ id }) => id === 'a')
+    expect(blocks.slice(at + 1, at + 3)).toMatchObject([
+      { terrain: 'hill', effort: { from: 7, to: 7 }, cues: [{ text: 'Up we go.' }] },
+      { rounds: 2, parts: [{ terrain: 'push' }, { terrain: 'recover' }] },
+    ])
+    expect(page.notes.at(-1)).toBe('“My Thursday song” names no block.')
+    expect(page.state().past).toHaveLength(1)
+    page.state().undo()
+    page.put({ html: '<p>Shopping</p>', text: 'eggs\nmilk' })
+    expect(page.state().ride).toEqual(smallRide())
+    page.put({ html: '', text: 'climb 8' }, 'cues')
+    expect(page.state().ride).toEqual(smallRide())
+  })
+
+  it('takes its own lines, as another program holds them, for the same blocks', () => {
+    const page = opened(smallRide())
+    page.select('a', 'b')
+    const { text } = take(page.ground(), 'copy')!
+    page.put({ html: '', text })
+    const { blocks } = page.state().ride!.sections[0]!
+    const at = blocks.findIndex(({ id }) => id === 'b')
+    const plain = (item: (typeof blocks)[number]) => {
+      const { terrain, posture, length, effort, resistance } = item as Block
+      return { terrain, posture, length, effort, resistance }
+    }
+    expect(blocks.slice(at + 1, at + 3).map(plain)).toEqual(blocks.slice(at - 1, at + 1).map(plain))
+  })
+
   it('makes a song of an empty ride', () => {
     const from = opened(smallRide())
     from.select('a', 'b')

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { finished, finishing } from '#features/drafting/typedLine/finishing.ts'
 import { typedBlocks, typedEdit } from '#features/drafting/typedLine/typedCommand.ts'
-import { blocksOfLines } from '#plan/line/readLine.ts'
+import { itemsOfLines } from '#plan/line/readLine.ts'
 import { writeLine } from '#plan/line/writeLine.ts'
 import { isSet } from '#plan/model.ts'
 import { createAppStore } from '#store/createAppStore.ts'
@@ -54,6 +54,34 @@ describe('typed lines', () => {
   })
 })
 
+describe('a line of several blocks', () => {
+  it('leaves in the field the parts that name no block, and shows a set before all of it is there', () => {
+    const store = open()
+    store.getState().selectItem('s1b2')
+    expect(typedBlocks(store.getState(), 'climb 8 / wat / rest 4')).toMatchObject({ rest: 'wat', ready: true, ids: { length: 2 } })
+    const unready = typedBlocks(store.getState(), '3 rounds: push 4 / wat')
+    expect(unready).toMatchObject({ ready: false, ids: { length: 1 } })
+    expect(unready.command).not.toBeNull()
+    const { command, ids } = typedBlocks(store.getState(), '3 rounds: push 4 / rest 4')
+    const made = command!.apply(store.getState().ride!).sections[0]!.blocks.find(({ id }) => id === ids[0])
+    expect(made).toMatchObject({ rounds: 3, parts: [{ terrain: 'push' }, { terrain: 'recover' }] })
+  })
+
+  it('gives a block that becomes another kind the name of that kind, unless it had a name of its own', () => {
+    const store = open()
+    const { ride } = store.getState()
+    const blocks = ride!.sections[0]!.blocks
+    const flat = blocks.find((item) => !isSet(item) && item.label === 'flat')!
+    const becomes = (id: string, line: string) =>
+      typedEdit(store.getState(), line, id)
+        .command!.apply(ride!)
+        .sections[0]!.blocks.find((item) => item.id === id)
+    expect(becomes(flat.id, 'standing climb 8 effort 7')).toMatchObject({ terrain: 'hill', label: 'standing climb' })
+    const named = blocks.find((item) => !isSet(item) && item.label === 'settle')!
+    expect(becomes(named.id, 'standing climb 8 effort 7')).toMatchObject({ terrain: 'hill', label: 'settle' })
+  })
+})
+
 describe('the examples beside the field', () => {
   it.each([
     ['English', en],
@@ -62,9 +90,9 @@ describe('the examples beside the field', () => {
     const store = open()
     for (const { line } of [...catalogue.typedLine.examples, { line: catalogue.typedLine.placeholder }]) {
       const section = store.getState().ride!.sections[1]!
-      const { block, problems } = blocksOfLines(line, catalogue.lineWords, { ride: store.getState().ride!, section }, () => 'new')[0]!
+      const { items, problems } = itemsOfLines(line, catalogue.lineWords, { ride: store.getState().ride!, section }, () => 'new')[0]!
       expect({ line, problems }).toEqual({ line, problems: [] })
-      expect(block).not.toBeNull()
+      expect(items).not.toEqual([])
     }
   })
 })

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest'
 import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
 import { patched } from '#plan/edits.ts'
 import type { Lexicon } from '#plan/line/lexicon.ts'
-import { blocksOfLines, readEditedBlock } from '#plan/line/readLine.ts'
+import { itemsOfLines, readEditedBlock } from '#plan/line/readLine.ts'
+import { writeItem } from '#plan/line/writeItems.ts'
 import { writeLine } from '#plan/line/writeLine.ts'
 import { type Block, isSet, type Ride, type Section } from '#plan/model.ts'
 import { tidyBlock } from '#plan/tidyBlock.ts'
@@ -45,15 +46,31 @@ describe.each(Object.entries(LEXICONS))('lines of blocks in %s', (_, lexicon) =>
     fc.assert(
       fc.property(placed, (context) => {
         const { text, left } = writeLine(context.block, lexicon, context)
-        const { block, problems } = blocksOfLines(text, lexicon, context, newId)[0]!
+        const { items, problems } = itemsOfLines(text, lexicon, context, newId)[0]!
+        const block = items[0] as Block
         expect(problems).toEqual([])
         for (const field of [...OFTEN_SAID, 'effort', 'cadence', 'move'] as const) {
           if (!left.includes(field)) {
             // What is read is brought into range as every edit is.
             const tidied = withEdit(context.block, {}, context)
-            expect(plainField(block!, field)).toEqual(plainField(tidied, field))
+            expect(plainField(block, field)).toEqual(plainField(tidied, field))
           }
         }
+      }),
+    )
+  })
+
+  it('say sets by their rounds, and what is said first of a block', () => {
+    fc.assert(
+      fc.property(placed, fc.integer({ min: 1, max: 100 }), (context, rounds) => {
+        const set = { id: 'set', rounds, parts: [context.block, context.block] }
+        const { items, problems, whole } = itemsOfLines(writeItem(set, lexicon, context), lexicon, context, newId)[0]!
+        expect(problems).toEqual([])
+        expect(whole).toBe(true)
+        const [alone] = itemsOfLines(writeItem(context.block, lexicon, context), lexicon, context, newId)[0]!.items
+        expect(items).toEqual([{ id: 'new', rounds, parts: [alone, alone] }])
+        const said = context.block.cues[0]?.text.trim() ?? ''
+        if (said !== '' && !/["“”„«»\r\n]/.test(said)) expect((alone as Block).cues[0]!.text).toBe(said)
       }),
     )
   })
@@ -99,7 +116,7 @@ describe.each(Object.entries(LEXICONS))('lines of blocks in %s', (_, lexicon) =>
   it('are read in bounded time whatever they hold', () => {
     fc.assert(
       fc.property(placed, fc.string({ unit: 'binary', maxLength: 3_000 }), (context, text) => {
-        const problems = blocksOfLines(text, lexicon, context, newId).flatMap((line) => line.problems)
+        const problems = itemsOfLines(text, lexicon, context, newId).flatMap((line) => line.problems)
         for (const { from, to } of problems) expect(from >= 0 && to <= text.length && from <= to).toBe(true)
       }),
     )

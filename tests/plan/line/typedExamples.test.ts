@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { DEFAULT_BIKE, DEFAULT_LEADER } from '#plan/defaults.ts'
-import { blocksOfLines } from '#plan/line/readLine.ts'
+import { itemsOfLines } from '#plan/line/readLine.ts'
 import { type Block, CURRENT_SCHEMA, type Ride, type Section } from '#plan/model.ts'
 import { de } from '#words/de/index.ts'
 import { en } from '#words/en/index.ts'
@@ -159,9 +159,10 @@ const LANGUAGES = [
 
 describe.each(LANGUAGES)('a block typed in %s', (language, lexicon, examples) => {
   it.each(examples.map(([line, want, section = COUNTED]) => ({ line, want, section })))('$line', ({ line, want, section }) => {
-    const { block, problems } = blocksOfLines(line, lexicon, { ride: { ...RIDE, language }, section }, newId)[0]!
+    const { items, problems } = itemsOfLines(line, lexicon, { ride: { ...RIDE, language }, section }, newId)[0]!
     expect(problems).toEqual([])
-    expect(block).toMatchObject(want)
+    expect(items).toHaveLength(1)
+    expect(items[0]).toMatchObject(want)
   })
 })
 
@@ -183,21 +184,62 @@ describe('what is not understood', () => {
   it.each(PROBLEMS.map(([line, kind, word, section = COUNTED]) => ({ line, kind, word, section })))(
     'in “$line” is named: $kind, at “$word”',
     ({ line, kind, word, section }) => {
-      const { problems } = blocksOfLines(line, en.lineWords, { ride: RIDE, section }, newId)[0]!
+      const { problems } = itemsOfLines(line, en.lineWords, { ride: RIDE, section }, newId)[0]!
       expect(problems.map((problem) => [problem.kind, line.slice(problem.from, problem.to)])).toEqual([[kind, word]])
     },
   )
 
   it('leaves the rest of the line standing', () => {
-    const { block } = blocksOfLines('seated climb zigzag 8 effort 7', en.lineWords, { ride: RIDE, section: COUNTED }, newId)[0]!
-    expect(block).toMatchObject({ terrain: 'hill', length: eights(8), effort: level(7) })
+    const { items } = itemsOfLines('seated climb zigzag 8 effort 7', en.lineWords, { ride: RIDE, section: COUNTED }, newId)[0]!
+    expect(items[0]).toMatchObject({ terrain: 'hill', length: eights(8), effort: level(7) })
+  })
+})
+
+describe('several blocks of a line', () => {
+  const read = (line: string, lexicon = en.lineWords) => itemsOfLines(line, lexicon, { ride: RIDE, section: COUNTED }, newId)[0]!
+
+  it('stand between slashes, and a slash in a fraction or in what is said is none', () => {
+    expect(read('climb 8 to 3/4 / rest 4 “Sip / breathe.” / jumps on 4 x8')).toMatchObject({
+      items: [
+        { terrain: 'hill', length: eights(8), resistance: total(3) },
+        { terrain: 'recover', length: eights(4), cues: [{ text: 'Sip / breathe.' }] },
+        { terrain: 'jumps', length: eights(8) },
+      ],
+      problems: [],
+      rest: '',
+      whole: true,
+    })
+  })
+
+  it('become a set where rounds stand before them, up to the end of the line', () => {
+    expect(read('flat 8 / 4 rounds of push 4 effort 9 / rest 4')).toMatchObject({
+      items: [{ terrain: 'flat' }, { rounds: 4, parts: [{ terrain: 'push', effort: level(9) }, { terrain: 'recover' }] }],
+      problems: [],
+    })
+    expect(read('3 Runden: Push 4 / Pause 4', de.lineWords)).toMatchObject({ items: [{ rounds: 3, parts: { length: 2 } }], problems: [] })
+  })
+
+  it('are a set only with rounds a set can have, and not yet while one of its parts names no block', () => {
+    expect(read('900 rounds: push 4')).toMatchObject({ problems: [{ kind: 'roundsOutside', word: '900 rounds' }], whole: false })
+    expect(read('0 rounds: push 4')).toMatchObject({ problems: [{ kind: 'roundsOutside' }], whole: false })
+    expect(read('2 rounds: push 4 / re')).toMatchObject({ items: [{ parts: { length: 1 } }], whole: false })
+    expect(read('2 rounds:')).toMatchObject({ items: [], rest: '2 rounds:' })
+  })
+
+  it('name what is wrong where it stands in the whole line', () => {
+    const { problems, rest } = read('climb 8 / zigzag / rest 4')
+    expect(problems).toMatchObject([
+      { kind: 'unknown', from: 10, to: 16 },
+      { kind: 'noKind', word: 'zigzag' },
+    ])
+    expect(rest).toBe('zigzag')
   })
 })
 
 describe('several lines', () => {
   it('are a block each, and lines that name none say so by their number', () => {
-    const read = blocksOfLines('climb 8\n\nnothing here\r\nrest 4', en.lineWords, { ride: RIDE, section: COUNTED }, newId)
-    expect(read.map(({ line, block }) => [line, block?.terrain])).toEqual([
+    const read = itemsOfLines('climb 8\n\nnothing here\r\nrest 4', en.lineWords, { ride: RIDE, section: COUNTED }, newId)
+    expect(read.map(({ line, items }) => [line, (items[0] as Block | undefined)?.terrain])).toEqual([
       [0, 'hill'],
       [2, undefined],
       [3, 'recover'],

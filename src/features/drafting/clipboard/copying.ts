@@ -2,10 +2,10 @@ import type { RideReport } from '#engine/report.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { carryClip } from '#plan/clip/carriedClip.ts'
 import { blocksOf, type Clip, clipOf } from '#plan/clip/clip.ts'
-import { type Block, type Item, isSet, type Ride } from '#plan/model.ts'
-import { itemName, itemsText, lengthText, sectionName } from '#plan/names.ts'
+import { writeItem } from '#plan/line/writeItems.ts'
+import type { Block } from '#plan/model.ts'
+import { itemsText, sectionName } from '#plan/names.ts'
 import { findBlock, findSection } from '#plan/places.ts'
-import { eightOf } from '#plan/songs/beatGrid.ts'
 import type { Carried } from '#store/clipSlice.ts'
 import type { AppStore } from '#store/state.ts'
 import { say, type Text } from '#words/said.ts'
@@ -23,13 +23,13 @@ export function copyOf({ store, target }: DraftGround): Copied | null {
   if (!shown || !shownReport || target.kind === 'ride') return null
   if (target.kind !== 'section') {
     const clip = clipOf(shown, { ids: target.ids }, totalBefore(shownReport, new Set(target.ids)))
-    return clip && { carried: carriedOf(clip, shownReport), name: itemsText(shown, target.ids) }
+    return clip && { carried: carriedOf(clip), name: itemsText(shown, target.ids) }
   }
   const section = findSection(shown, target.id)
   if (!section) return null
   const ids = new Set(blocksOf(section.blocks).map(({ id }) => id))
   const clip = clipOf(shown, { sectionIds: [target.id] }, totalBefore(shownReport, ids))
-  return clip && { carried: carriedOf(clip, shownReport), name: sectionName(shown, section) }
+  return clip && { carried: carriedOf(clip), name: sectionName(shown, section) }
 }
 
 /** A cue of a block; null where there is none of that id. */
@@ -39,7 +39,7 @@ export function copyOfCue(store: AppStore, cueId: string): (Copied & { block: Bl
   if (!clip) return null
   const [copied] = clip.ride.sections.flatMap(({ blocks }) => blocksOf(blocks))
   const { block } = findBlock(shown, copied!.id)!
-  return { carried: carriedOf(clip, shownReport), name: say('names.quoted', { name: copied!.cues[0]!.text }), block }
+  return { carried: carriedOf(clip), name: say('names.quoted', { name: copied!.cues[0]!.text }), block }
 }
 
 /** The total riders have when they come to the first of some blocks or sets. */
@@ -48,34 +48,16 @@ function totalBefore(report: RideReport, ids: ReadonlySet<string>): number {
   return first ? Math.round(first.ledger.before.nominal) : 0
 }
 
-function carriedOf(clip: Clip, report: RideReport): Carried {
-  const text = linesOf(clip, report).join('\n')
+function carriedOf(clip: Clip): Carried {
+  const text = linesOf(clip).join('\n')
   return { html: carryClip(clip, text), text }
 }
 
-/** What was copied, to be read by people. */
-function linesOf({ kind, ride }: Clip, report: RideReport): string[] {
+/** What was copied, to be read by people, and to be typed: each block or set as its line. */
+function linesOf({ kind, ride }: Clip): string[] {
   if (kind === 'cues') return ride.sections.flatMap(({ blocks }) => blocksOf(blocks).flatMap(({ cues }) => cues.map(({ text }) => text)))
   return ride.sections.flatMap((section) => {
-    const lines = section.blocks.flatMap((item) => linesOfItem(item, ride, report))
+    const lines = section.blocks.map((item) => writeItem(item, words.lineWords, { ride, section }))
     return kind === 'sections' ? [tell(sectionName(ride, section)), ...lines] : lines
-  })
-}
-
-function linesOfItem(item: Item, ride: Ride, report: RideReport): string[] {
-  if (!isSet(item)) return [lineOf(item, ride, report)]
-  const title = words.clipboard.rounds({ name: tell(itemName(item)), rounds: item.rounds })
-  return [title, ...item.parts.map((part) => `  ${lineOf(part, ride, report)}`)]
-}
-
-function lineOf(block: Block, ride: Ride, report: RideReport): string {
-  const section = findBlock(ride, block.id)!.section
-  const played = report.blocks.find((one) => one.block.id === block.id)
-  return words.clipboard.line({
-    name: tell(itemName(block)),
-    posture: words.names.posture({ posture: block.posture }),
-    length: tell(lengthText(block.length, eightOf(section.song?.grid))),
-    effort: block.effort,
-    call: played ? tell(played.ledger.call) : '',
   })
 }

@@ -9,13 +9,14 @@ import { pasteItems, replaceBlocks } from '#plan/commands/pasteItems.ts'
 import { type Onto, pasteCues, pasteResistance, replaceCues } from '#plan/commands/pasteOnto.ts'
 import { pasteSections } from '#plan/commands/pasteSections.ts'
 import { DEFAULT_LEAD_IN } from '#plan/defaults.ts'
+import { itemsOfLines } from '#plan/line/readLine.ts'
 import { type Item, isSet, type Ride, type Section } from '#plan/model.ts'
 import { newItems } from '#plan/newItems.ts'
 import { findBlock, findItem, findSection } from '#plan/places.ts'
 import { remeasureBlock } from '#plan/remeasure.ts'
 import type { Carried } from '#store/clipSlice.ts'
 import { say, type Text } from '#words/said.ts'
-import { tell } from '#words/words.ts'
+import { tell, words } from '#words/words.ts'
 
 /** Everything that was copied, or only a part of what it says. */
 export type How = 'all' | 'blocks' | 'cues' | 'resistance'
@@ -25,6 +26,9 @@ type Pasting = { command: Command; notes: readonly Text[] } | { refused: Text; d
 
 /** Problems of a document that are told; the first are enough to see what came. */
 const MOST_PROBLEMS = 3
+
+/** Letters of a line that is quoted back. */
+const MOST_OF_LINE = 60
 
 /** Pastes what came from the clipboard at the target, as one step, and says what it did; or says why not. */
 export function paste(on: DraftGround, carried: Carried, how: How): void {
@@ -38,7 +42,7 @@ export function paste(on: DraftGround, carried: Carried, how: How): void {
 
 function prepared(on: DraftGround, ride: Ride, carried: Carried, how: How): Pasting {
   const read = readClip(carried.html)
-  if (!read) return { refused: say('clipboard.nothing') }
+  if (!read) return how === 'all' ? linesAfter(on, ride, carried.text) : { refused: say('clipboard.nothing') }
   if (!read.ok) return { refused: say('clipboard.damaged'), details: read.problems.slice(0, MOST_PROBLEMS).map(({ text }) => text) }
   const pasting = pastingOf(on, ride, read.clip, how)
   return 'refused' in pasting || pasting.command.apply(ride) !== ride ? pasting : { refused: say('clipboard.noRoom') }
@@ -67,27 +71,50 @@ function pastingOf(on: DraftGround, ride: Ride, clip: Clip, how: How): Pasting {
   const fitted = fitClip(clip, ride)
   if (how === 'blocks') return ontoSong(on, ride, clip, fitted)
   if (how !== 'all' || clip.kind === 'cues') return ontoBlocks(on, ride, clip, fitted, how)
-  return clip.kind === 'sections' ? songsAfter(on, ride, fitted) : itemsAfter(on, ride, fitted)
+  if (clip.kind === 'sections') return songsAfter(on, ride, fitted)
+  return itemsAfter(on, ride, (section) => {
+    const { items, remeasured } = itemsFor(fitted.sections, section)
+    return { items, notes: notesOf(ride, fitted, remeasured) }
+  })
 }
 
-function itemsAfter({ store, target }: DraftGround, ride: Ride, fitted: Fitted): Pasting {
+/** Lines of text as blocks, as they could be typed; a line that names none is left out, and said. */
+function linesAfter(on: DraftGround, ride: Ride, text: string): Pasting {
+  const { newId } = on.store.getState()
+  let found = 0
+  const pasting = itemsAfter(on, ride, (section) => {
+    const lines = itemsOfLines(text, words.lineWords, { ride, section }, newId)
+    const items = lines.flatMap((line) => line.items)
+    found = items.length
+    const [left, ...others] = lines.flatMap(({ rest }) => (rest === '' ? [] : [rest]))
+    return {
+      items,
+      notes: left === undefined ? [] : [say('clipboard.notBlocks', { text: left.slice(0, MOST_OF_LINE), more: others.length })],
+    }
+  })
+  return found === 0 ? { refused: say('clipboard.nothing') } : pasting
+}
+
+/** What comes in for a section, measured by its song, and what there is to say of it. */
+type Bring = (section: Section) => { items: readonly Item[]; notes: readonly Text[] }
+
+function itemsAfter({ store, target }: DraftGround, ride: Ride, bring: Bring): Pasting {
   const { newId, report } = store.getState()
   const open = report?.sections.findIndex((section) => section.open > 0) ?? -1
   const place = target.kind === 'ride' ? endOf(ride.sections.at(open)) : placeAfter(ride, target)
   if (!place) {
     const empty: Section = { id: newId(), song: null, leadInSeconds: ride.sections.length === 0 ? 0 : DEFAULT_LEAD_IN, blocks: [] }
-    const { items, remeasured } = itemsFor(fitted.sections, empty)
-    const command = pasteSections(ride, { index: ride.sections.length, sections: [{ ...empty, blocks: items }], newId })
-    return { command, notes: notesOf(ride, fitted, remeasured) }
+    const { items, notes } = bring(empty)
+    return { command: pasteSections(ride, { index: ride.sections.length, sections: [{ ...empty, blocks: items }], newId }), notes }
   }
-  const { items, remeasured } = itemsFor(fitted.sections, place.section)
+  const { items, notes } = bring(place.section)
   const to =
     place.setId !== undefined && !items.some(isSet)
       ? { setId: place.setId, index: place.part + 1 }
       : { sectionId: place.section.id, index: place.index }
   const once = pasteItems(ride, { items, to, newId })
   const past = place.section.song ? grownBy(ride, once, place.section) : 0
-  return { command: past > 0 ? pasteItems(ride, { items, to, newId, past }) : once, notes: notesOf(ride, fitted, remeasured) }
+  return { command: past > 0 ? pasteItems(ride, { items, to, newId, past }) : once, notes }
 }
 
 interface PlaceAfter {

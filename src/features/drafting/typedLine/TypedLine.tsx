@@ -53,16 +53,16 @@ export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
   // A word that can still become one of the line's is not yet wrong.
   const wrong = typed.problems.filter(({ kind, to }) => suggestions.length === 0 || kind !== 'unknown' || to < text.length)
   const take = () => {
-    const { command, ids, rest } = typed
-    if (!command) return
+    const { command, ready, ids, rest } = typed
+    if (!command || !ready) return
     store.getState().dropPreview()
     if (!runAndSay(store, command, ids.at(-1))) return
     const last = ids.at(-1)!
     store.getState().selectItem(last)
     onDone(last)
     setEdited(null)
-    setText('')
-    setPasted(rest === '' ? null : rest)
+    setText(pasted === null ? rest : '')
+    setPasted(pasted === null || rest === '' ? null : rest)
     setActive(-1)
     field.current?.focus()
   }
@@ -118,7 +118,7 @@ export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
         onKeyDown={press}
         onPaste={paste}
       />
-      <Button tone="action" disabled={typed.command === null} onClick={take}>
+      <Button tone="action" disabled={typed.command === null || !typed.ready} onClick={take}>
         {edited === null ? typedLine.take({ blocks: Math.max(1, typed.ids.length) }) : typedLine.change}
       </Button>
       <Button tone="quiet" onClick={onClose}>

@@ -1,10 +1,11 @@
 import { emptySection, insertionPlace, withSection } from '#features/drafting/draftActions.ts'
+import { blocksOf } from '#plan/clip/clip.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
 import { insertItems } from '#plan/commands/insertItems.ts'
 import { patchBlock } from '#plan/commands/patchBlock.ts'
 import type { LineProblem } from '#plan/line/lineTypes.ts'
-import { blocksOfLines, readEditedBlock } from '#plan/line/readLine.ts'
+import { itemsOfLines, readEditedBlock } from '#plan/line/readLine.ts'
 import { findBlock } from '#plan/places.ts'
 import type { AppState } from '#store/state.ts'
 import { words } from '#words/words.ts'
@@ -13,14 +14,16 @@ import { words } from '#words/words.ts'
 interface Typed {
   /** Null while there is nothing to make or change. */
   command: Command | null
+  /** Whether it can be taken as it is: a set that lacks a part is only shown. */
+  ready: boolean
   ids: readonly string[]
   /** By line, counted from 1. */
   problems: readonly (LineProblem & { line: number })[]
-  /** The lines no block could be made of. */
+  /** What no block could be made of. */
   rest: string
 }
 
-const NOTHING: Typed = { command: null, ids: [], problems: [], rest: '' }
+const NOTHING: Typed = { command: null, ready: true, ids: [], problems: [], rest: '' }
 
 /** New blocks for typed lines, after the selection, as one step. */
 export function typedBlocks({ ride, report, selection, newId }: AppState, text: string): Typed {
@@ -28,17 +31,18 @@ export function typedBlocks({ ride, report, selection, newId }: AppState, text: 
   const place = insertionPlace(ride, report, selection)
   const section = place?.section ?? emptySection(ride, newId())
   const index = place?.index ?? 0
-  const lines = blocksOfLines(text, words.lineWords, { ride, section }, newId)
-  const items = lines.flatMap(({ block }) => (block ? [block] : []))
+  const lines = itemsOfLines(text, words.lineWords, { ride, section }, newId)
+  const items = lines.flatMap((line) => line.items)
   const problems = lines.flatMap(({ line, problems: found }) => found.map((problem) => ({ ...problem, line: line + 1 })))
-  const rest = lines.flatMap(({ block, text: line }) => (block ? [] : [line])).join('\n')
+  const rest = lines.flatMap((line) => (line.rest === '' ? [] : [line.rest])).join('\n')
   const [only] = items
   if (!only) return { ...NOTHING, problems, rest }
   const added =
     items.length === 1
       ? insertItem(ride, { sectionId: section.id, index, item: only })
-      : insertItems(ride, { sectionId: section.id, index, items, name: words.names.blocks({ count: items.length }) })
-  return { command: place ? added : withSection(added, section), ids: items.map(({ id }) => id), problems, rest }
+      : insertItems(ride, { sectionId: section.id, index, items, name: words.names.blocks({ count: blocksOf(items).length }) })
+  const command = place ? added : withSection(added, section)
+  return { command, ready: lines.every(({ whole }) => whole), ids: items.map(({ id }) => id), problems, rest }
 }
 
 /** What a changed line changes of the block it was written from. */
@@ -49,6 +53,7 @@ export function typedEdit({ ride }: AppState, text: string, blockId: string): Ty
   const changes = Object.keys(patch).length > 0
   return {
     command: changes ? patchBlock(ride, { blockId, patch }) : null,
+    ready: true,
     ids: [blockId],
     problems: problems.map((problem) => ({ ...problem, line: 1 })),
     rest: '',
