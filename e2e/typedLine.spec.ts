@@ -111,7 +111,9 @@ test('a line holds several blocks and a set, and what is not understood of it st
   const count = await blocks(page).count()
   await page.locator('[data-block-id="s1b2"]').click()
   await page.keyboard.press('l')
+  // At once, while the code of the line is still being fetched.
   await page.keyboard.type('climb 8 “Up we go.” / wat / rest 4')
+  await expect(field(page)).toHaveValue('climb 8 “Up we go.” / wat / rest 4')
   await page.keyboard.press('Enter')
   await expect(blocks(page)).toHaveCount(count + 2)
   await expect(field(page)).toHaveValue('wat')

@@ -36,6 +36,7 @@ import { StageDrag } from './stage/drag/StageDrag.tsx'
 import { dragCommand, type KeyedCommand } from './stage/dragCommand.ts'
 import { OPENING_SCALE, Stage, type StageView } from './stage/Stage.tsx'
 import { Tray } from './Tray.tsx'
+import { LineComing } from './typedLine/LineComing.tsx'
 import { useNoteOnRide } from './useNoteOnRide.ts'
 import './draft.css'
 
@@ -69,6 +70,7 @@ export function DraftPlace() {
   const stage = useRef<StageView>(null)
   const narrow = useMedia(NARROW)
   const [line, setLine] = useState<{ edited: string | null; opened: number } | null>(null)
+  const begun = useRef('')
   const [keeping, setKeeping] = useState<readonly string[] | null>(null)
 
   const reveal = useCallback(
@@ -159,7 +161,10 @@ export function DraftPlace() {
       focus,
       reveal: (id) => afterDrawing(() => reveal(id)),
       openDetails,
-      typeLine: (blockId) => setLine({ edited: blockId, opened: performance.now() }),
+      typeLine: (blockId) => {
+        begun.current = ''
+        setLine({ edited: blockId, opened: performance.now() })
+      },
       rename,
       fitRide: () => stage.current?.fitRide(),
       fitSection: (id) => stage.current?.fitSection(id),
@@ -233,10 +238,11 @@ export function DraftPlace() {
                 {nameField}
               </Stage>
               {line && !readOnly && (
-                <Suspense fallback={null}>
+                <Suspense fallback={<LineComing label={words.typedLine.type} begun={begun} />}>
                   <TypedLine
                     key={line.opened}
                     edited={line.edited}
+                    begun={begun}
                     onDone={(id) => afterDrawing(() => reveal(id))}
                     onClose={() => {
                       setLine(null)

@@ -1,4 +1,14 @@
-import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react'
+import {
+  type ClipboardEvent,
+  type KeyboardEvent,
+  type RefObject,
+  useEffect,
+  useId,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react'
 import { runAndSay } from '#features/drafting/draftActions.ts'
 import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
 import { writeLine } from '#plan/line/writeLine.ts'
@@ -15,6 +25,8 @@ import './typedLine.css'
 interface TypedLineProps {
   /** The block that is edited as a line; null for a new one after the selection. */
   edited: string | null
+  /** What was typed before the line was there. */
+  begun: RefObject<string>
   onClose: () => void
   /** The line has made or changed this block. */
   onDone: (id: string) => void
@@ -24,7 +36,7 @@ interface TypedLineProps {
  * A block typed in the trade's words, shown on the stage while it is typed. Enter takes it and the next line is ready;
  * several lines that are pasted are taken as one step, and those that name no block stay to be mended.
  */
-export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
+export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineProps) {
   const store = useAppStore()
   const ride = useApp((state) => state.ride)
   const selection = useApp((state) => state.selection)
@@ -44,8 +56,14 @@ export function TypedLine({ edited: opened, onClose, onDone }: TypedLineProps) {
   }, [store, ride, selection, edited, pasted, text])
   useHeldPreview(typed.command)
 
-  useEffect(() => {
+  // Not at the first rendering: that may be long done when the line takes the place of the field people type in until then.
+  useLayoutEffect(() => {
+    const typedBefore = begun.current
+    begun.current = ''
+    setText((line) => line + typedBefore)
     field.current?.focus()
+  }, [begun])
+  useEffect(() => {
     field.current?.setSelectionRange(field.current.value.length, field.current.value.length)
   }, [])
 
