@@ -24,9 +24,11 @@ interface VersionWorld {
   files: () => Promise<RideCopy | null>
 }
 
-/** Versions the program keeps by itself: of one ride, and of all. The oldest go first; named ones stay until they are deleted. */
-const MOST_OF_RIDE = 24
-const MOST_OF_ALL = 240
+/**
+ * Versions the program keeps by itself: of one ride, and of all. Those that were taught are counted apart, so that neither
+ * drives the other out. The oldest go first; named ones stay until they are deleted.
+ */
+const MOST = { exchanged: { ofRide: 24, ofAll: 240 }, taught: { ofRide: 12, ofAll: 240 } } as const
 
 const browserWorld: VersionWorld = {
   now: () => Date.now(),
@@ -54,16 +56,18 @@ export async function openVersionStorage(world: VersionWorld = browserWorld): Pr
     const records = recordsOf(await heldIn(copies, version.id))
     const text = JSON.stringify(writeVersion({ ...version, at }))
     await writeTo(copies, version.id, makeRecord({ id: version.id, title: version.name }, text, (records[0]?.revision ?? 0) + 1, at))
-    if (version.kind !== 'named') await dropOldest(version.id)
+    if (version.kind !== 'named') await dropOldest(version)
   }
 
-  async function dropOldest(saved: string): Promise<void> {
-    const kept = (await heads()).filter(({ kind, id }) => kind !== 'named' && id !== saved)
-    const ofRide = new Map<string, number>()
+  async function dropOldest({ id: saved, rideId: savedOf, kind: as }: NewVersion): Promise<void> {
+    const isTaught = as === 'taught'
+    const { ofRide: mostOfRide, ofAll } = isTaught ? MOST.taught : MOST.exchanged
+    const kept = (await heads()).filter(({ kind, id }) => kind !== 'named' && (kind === 'taught') === isTaught && id !== saved)
+    const ofRide = new Map<string, number>([[savedOf, 1]])
     for (const [place, { id, rideId }] of kept.entries()) {
-      const before = ofRide.get(rideId) ?? (saved.startsWith(`${rideId}.`) ? 1 : 0)
+      const before = ofRide.get(rideId) ?? 0
       ofRide.set(rideId, before + 1)
-      if (before >= MOST_OF_RIDE || place + 1 >= MOST_OF_ALL) await remove(id)
+      if (before >= mostOfRide || place + 1 >= ofAll) await remove(id)
     }
   }
 

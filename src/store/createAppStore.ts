@@ -19,6 +19,7 @@ import { createSearchSlice } from './searchSlice.ts'
 import { createSelectionSlice } from './selectionSlice.ts'
 import { createShelfSlice } from './shelfSlice.ts'
 import { createShownOnSlice } from './shownOnSlice.ts'
+import { createSongPlansSlice } from './songPlansSlice.ts'
 import { createSongSlice } from './songSlice.ts'
 import { createSoundSlice } from './soundSlice.ts'
 import type { AppState, AppStore } from './state.ts'
@@ -44,6 +45,7 @@ export function createAppStore(ports: Ports): AppStore {
       ...createBackupSlice(set, get, ports),
       ...createShownOnSlice(set, get, reportOf),
       ...createSongSlice(set, get, ports.songs ?? null, ports.shelf),
+      ...createSongPlansSlice(set, get, ports.shelf, ports.versions ?? null),
       ...createSoundSlice(set, get, ports.hearSong ?? null, ports.sounds ?? null),
       ...createHearingSlice(set, get),
       ...createListSlice(set, get),

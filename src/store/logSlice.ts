@@ -1,4 +1,6 @@
+import { contentRevision } from '#plan/document/contentRevision.ts'
 import type { TaughtClass } from '#plan/kept/taught.ts'
+import type { Ride } from '#plan/model.ts'
 import { words } from '#words/words.ts'
 import { keptCollection } from './keptCollection.ts'
 import type { TaughtShelf } from './ports.ts'
@@ -29,16 +31,31 @@ export interface LogSlice {
 }
 
 export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf | null): LogSlice {
-  const kept = keptCollection(
+  const log = keptCollection(
     get,
     shelf?.list,
     (taught) => set({ taught }),
     () => words.log.unreadable,
   )
 
+  /** The ride an entry is of, as it was taught: where it is still at hand. */
+  const rideOf = ({ rideId, revision }: TaughtClass): Ride | undefined => {
+    const { lastLed, leading, ride } = get()
+    return (
+      [lastLed?.plan.ride, leading?.plan.ride, ride].find((one) => one?.id === rideId && contentRevision(one) === revision) ?? undefined
+    )
+  }
+
   const keepTaught = async (entry: TaughtClass): Promise<boolean> => {
+    const ride = rideOf(entry)
+    const kept = await keepEntry(entry)
+    if (kept && ride) await get().noteTaught(ride)
+    return kept
+  }
+
+  const keepEntry = async (entry: TaughtClass): Promise<boolean> => {
     const isNew = !get().taught.some(({ id }) => id === entry.id)
-    return kept.change(words.log.notKept, async () => {
+    return log.change(words.log.notKept, async () => {
       await shelf!.save(entry)
       const { lastLed, notice } = get()
       // What was led is logged now: the next entry is another class.
@@ -55,12 +72,12 @@ export function createLogSlice(set: SetState, get: GetState, shelf: TaughtShelf 
     keepsLog: shelf !== null,
     removedTaught: null,
     entryAsked: false,
-    refreshTaught: async () => void (await kept.refresh()),
+    refreshTaught: async () => void (await log.refresh()),
     keepTaught,
     removeTaught: async (id) => {
       const entry = get().taught.find((other) => other.id === id)
       if (!entry) return
-      await kept.change(words.log.notRemoved, async () => {
+      await log.change(words.log.notRemoved, async () => {
         await shelf!.remove(id)
         set({ removedTaught: entry })
         return words.log.removed(entry)

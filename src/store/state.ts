@@ -16,6 +16,7 @@ import type { SearchSlice } from './searchSlice.ts'
 import type { SelectionSlice } from './selectionSlice.ts'
 import type { ShelfSlice } from './shelfSlice.ts'
 import type { ShownOnSlice } from './shownOnSlice.ts'
+import type { SongPlansSlice } from './songPlansSlice.ts'
 import type { SongSlice } from './songSlice.ts'
 import type { SoundSlice } from './soundSlice.ts'
 import type { VersionSlice } from './versionSlice.ts'
@@ -35,6 +36,7 @@ export type AppState = RideSlice &
   BackupSlice &
   ShownOnSlice &
   SongSlice &
+  SongPlansSlice &
   SoundSlice &
   RehearsalSlice &
   ClipSlice &

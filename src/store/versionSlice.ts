@@ -1,4 +1,12 @@
-import { type NewVersion, namedVersion, receivedVersion, sentVersion, type Version, type VersionHead } from '#plan/kept/version.ts'
+import {
+  type NewVersion,
+  namedVersion,
+  receivedVersion,
+  sentVersion,
+  taughtVersion,
+  type Version,
+  type VersionHead,
+} from '#plan/kept/version.ts'
 import { shareable } from '#plan/link/shareable.ts'
 import { sentOf } from '#plan/merge/findBase.ts'
 import { descendedFrom, handedOver } from '#plan/merge/lineage.ts'
@@ -32,6 +40,8 @@ export interface VersionSlice {
   noteHandedOver: () => Promise<void>
   /** Notes what came in for a ride of one's own. */
   noteReceived: (came: Ride, rideId: string) => Promise<void>
+  /** Keeps a ride as it was taught, so that its songs can be ridden so again. */
+  noteTaught: (ride: Ride) => Promise<void>
 }
 
 export function createVersionSlice(set: SetState, get: GetState, shelf: VersionShelf | null, newId: () => string): VersionSlice {
@@ -102,6 +112,10 @@ export function createVersionSlice(set: SetState, get: GetState, shelf: VersionS
 
     noteReceived: async (came, rideId) => {
       await save(receivedVersion(came, rideId), words.merging.receivedNotNoted)
+    },
+
+    noteTaught: async (ride) => {
+      await save(taughtVersion(ride), words.merging.taughtNotNoted)
     },
   }
 }

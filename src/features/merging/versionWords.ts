@@ -6,7 +6,7 @@ import { words } from '#words/words.ts'
 export function titleOf({ kind, name }: VersionHead): string {
   if (kind === 'named') return name
   const title = name || words.names.untitled
-  return kind === 'sent' ? words.merging.sent({ title }) : words.merging.received({ title })
+  return words.merging[kind]({ title })
 }
 
 /** "March 14 at 6:05 PM" */

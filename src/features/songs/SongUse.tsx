@@ -4,6 +4,7 @@ import { songKey } from '#plan/songs/shelfSong.ts'
 import { useApp } from '#store/useApp.ts'
 import { words } from '#words/words.ts'
 import { classesOf } from './classesOf.ts'
+import { RiddenBefore } from './RiddenBefore.tsx'
 
 const SHOWN = 8
 
@@ -26,6 +27,7 @@ export function SongUse({ song }: { song: Song }) {
           {classes.length > SHOWN && <li>{words.songs.moreClasses({ classes: classes.length - SHOWN })}</li>}
         </ul>
       )}
+      <RiddenBefore song={song} />
     </section>
   )
 }

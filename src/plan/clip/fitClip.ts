@@ -1,4 +1,4 @@
-import { type Clip, withLeadersOf } from '#plan/clip/clip.ts'
+import { blocksOf, type Clip, withLeadersOf } from '#plan/clip/clip.ts'
 import { type Block, type Item, isCounted, type Ride, type Section } from '#plan/model.ts'
 import { stepsOnBike } from '#plan/patterns/stepsOnBike.ts'
 import { remeasureItem } from '#plan/remeasure.ts'
@@ -15,6 +15,8 @@ export type Remeasured = 'same' | 'toSeconds' | 'toEights'
 /** What was copied, as another ride says it. */
 export interface Fitted {
   sections: readonly Section[]
+  /** The total riders had when they came to it, in the steps and from the datum of this ride. */
+  from: KnobSteps
   scaled: Scaled
 }
 
@@ -26,12 +28,15 @@ export function fitClip(clip: Clip, to: Ride): Fitted {
   const from = clip.ride
   const led = from.sections.map((section) => withLeadersOf(section, from, to))
   const [a, b] = [from.bike, to.bike]
-  if (from.datum === to.datum && a.unit === b.unit && a.stepsPerUnit === b.stepsPerUnit) return { sections: led, scaled: 'same' }
+  if (from.datum === to.datum && a.unit === b.unit && a.stepsPerUnit === b.stepsPerUnit)
+    return { sections: led, from: clip.from, scaled: 'same' }
   const byLoad = a.unit !== b.unit
   // They come to it from a total, not from the start of a class, where a stay would be written as a way from one start to the other.
   const entered = { ...from, sections: [enteredAt(clip.from), ...led] }
   const scaled = onScale(entered, to, byLoad ? loadReading(from, to) : undefined)
-  return { sections: scaled.sections.slice(1), scaled: byLoad ? 'byLoad' : 'rounded' }
+  const [block] = blocksOf(scaled.sections[0]!.blocks)
+  const entering = block?.resistance.kind === 'total' ? block.resistance.from : clip.from
+  return { sections: scaled.sections.slice(1), from: entering, scaled: byLoad ? 'byLoad' : 'rounded' }
 }
 
 /** Steps of one bike as those of another that weigh the same at the reference cadences. */

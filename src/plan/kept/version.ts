@@ -1,4 +1,5 @@
 import * as v from 'valibot'
+import { contentRevision } from '#plan/document/contentRevision.ts'
 import { parseRide } from '#plan/document/parseRide.ts'
 import { LIMITS } from '#plan/document/schema.ts'
 import { editionOf } from '#plan/merge/lineage.ts'
@@ -10,14 +11,14 @@ const CURRENT_VERSION = 1
 /**
  * A ride as it stood at one moment: kept under a name by whoever works on it, or by the
  * program when it was handed over or came in, so that what comes back later can be compared
- * with what went out. Never in a link.
+ * with what went out, or when it was taught, so that its songs can be ridden so again. Never in a link.
  */
 export interface Version {
   id: string
   /** The ride it is a version of. */
   rideId: string
-  kind: 'named' | 'sent' | 'received'
-  /** What it was called, or the title it went out or came in under. */
+  kind: 'named' | 'sent' | 'received' | 'taught'
+  /** What it was called, or the title it went out, came in or was taught under. */
   name: string
   /** Milliseconds since 1970. */
   at: number
@@ -56,11 +57,20 @@ export function receivedVersion(came: Ride, rideId: string): NewVersion {
   return { id: `${rideId}.received.${edition}`, rideId, kind: 'received', name: came.title, edition, cameAs: came.id, ride: came }
 }
 
+/** A ride as it was taught; taught twice as it is, it is one version. */
+export function taughtVersion(ride: Ride): NewVersion {
+  const id = taughtId(ride.id, contentRevision(ride))
+  return { id, rideId: ride.id, kind: 'taught', name: ride.title, edition: editionOf(ride), ride }
+}
+
+/** The id under which a ride is kept as it was taught, by the revision that its log entry names. */
+export const taughtId = (rideId: string, revision: string): string => `${rideId}.taught.${revision}`
+
 const headSchema = v.object({
   version: v.literal(CURRENT_VERSION),
   id: v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._:-]*$/), v.maxLength(4 * LIMITS.id)),
   rideId: v.pipe(v.string(), v.minLength(1), v.maxLength(LIMITS.id)),
-  kind: v.picklist(['named', 'sent', 'received']),
+  kind: v.picklist(['named', 'sent', 'received', 'taught']),
   name: v.pipe(v.string(), v.maxLength(LIMITS.line)),
   at: v.pipe(v.number(), v.finite()),
   edition: v.pipe(v.string(), v.maxLength(LIMITS.name)),

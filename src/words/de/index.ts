@@ -55,6 +55,7 @@ import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { shelf } from './shelf.ts'
 import { songPlaces } from './songPlaces.ts'
+import { songPlans } from './songPlans.ts'
 import { songs } from './songs.ts'
 import { sources } from './sources.ts'
 import { speech } from './speech.ts'
@@ -120,6 +121,7 @@ export const de: Catalogue = {
   sheet,
   shelf,
   songPlaces,
+  songPlans,
   songs,
   speech,
   sources,

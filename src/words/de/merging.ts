@@ -87,9 +87,10 @@ export const merging: typeof en.merging = {
   versionName: 'Name dieser Version',
   versionExample: 'z. B. vor der Stunde',
   saveVersion: 'diese Version speichern',
-  savedForYou: ({ count }) => `automatisch gespeichert beim Teilen oder Empfangen: ${number(count)}`,
+  savedForYou: ({ count }) => `automatisch gespeichert beim Teilen, Empfangen oder Unterrichten: ${number(count)}`,
   sent: ({ title }) => `Geteilt: ${title}`,
   received: ({ title }) => `Empfangen: ${title}`,
+  taught: ({ title }) => `Unterrichtet: ${title}`,
   compare: 'vergleichen',
   compareNamed: ({ version }) => `${version} vergleichen`,
   restore: 'wiederherstellen',
@@ -128,4 +129,6 @@ export const merging: typeof en.merging = {
   versionNotUndeleted: 'Die Version ließ sich nicht wiederherstellen.',
   sentNotNoted: 'Das Teilen ließ sich nicht vermerken, deshalb lassen sich Änderungen, die zurückkommen, nicht von deinen unterscheiden.',
   receivedNotNoted: 'Das Empfangen ließ sich nicht vermerken, deshalb lassen sich spätere Änderungen daran nicht von deinen unterscheiden.',
+  taughtNotNoted:
+    'Der Plan, den du unterrichtet hast, ließ sich nicht behalten, deshalb lassen sich seine Songs aus dieser Stunde nicht anbieten.',
 }

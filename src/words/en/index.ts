@@ -53,6 +53,7 @@ import { setup } from './setup.ts'
 import { sheet } from './sheet.ts'
 import { shelf } from './shelf.ts'
 import { songPlaces } from './songPlaces.ts'
+import { songPlans } from './songPlans.ts'
 import { songs } from './songs.ts'
 import { sources } from './sources.ts'
 import { speech } from './speech.ts'
@@ -119,6 +120,7 @@ export const en = {
   sheet,
   shelf,
   songPlaces,
+  songPlans,
   songs,
   speech,
   sources,

@@ -97,9 +97,10 @@ export const merging = {
   versionName: 'name of this version',
   versionExample: 'e.g. before class',
   saveVersion: 'save this version',
-  savedForYou: ({ count }: { count: number }) => `saved automatically when you shared or received it: ${number(count)}`,
+  savedForYou: ({ count }: { count: number }) => `saved automatically when you shared, received, or taught it: ${number(count)}`,
   sent: ({ title }: { title: string }) => `Shared: ${title}`,
   received: ({ title }: { title: string }) => `Received: ${title}`,
+  taught: ({ title }: { title: string }) => `Taught: ${title}`,
   compare: 'compare',
   compareNamed: ({ version }: { version: string }) => `compare ${version}`,
   restore: 'restore',
@@ -139,4 +140,5 @@ export const merging = {
   versionNotUndeleted: 'The version couldn’t be restored.',
   sentNotNoted: 'What you shared couldn’t be noted, so changes that come back can’t be told from yours.',
   receivedNotNoted: 'What you received couldn’t be noted, so later changes to it can’t be told from yours.',
+  taughtNotNoted: 'The plan you taught couldn’t be kept, so its songs can’t be offered from this class.',
 }

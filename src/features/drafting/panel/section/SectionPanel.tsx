@@ -14,6 +14,7 @@ import { SectionHeader, SectionNotes } from '#features/drafting/panel/section/Se
 import { KeepSong, ShelfSongs } from '#features/drafting/panel/section/ShelfSongs.tsx'
 import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
 import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
+import { SongPlans } from '#features/drafting/panel/section/songPlans/SongPlans.tsx'
 import { type Foot, isSet, type Section } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
 import { parseLeadIn } from '#plan/songs/songRules.ts'
@@ -46,6 +47,7 @@ function SectionFields({ section }: { section: Section }) {
     <>
       <SectionHeader section={section} />
       <SectionFit sectionId={section.id} />
+      {song && <SongPlans key={section.id} sectionId={section.id} />}
       {/* Under the button that changes it: what stands above a button must not move while its preview is shown. */}
       <SectionNotes sectionId={section.id} />
       <div className="panel-rows">

@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { replaceSong } from '#engine/fit/replaceSong.ts'
 import { sayMoved } from '#engine/fit/sayMoved.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
+import { PlansWithSong } from '#features/drafting/panel/section/songPlans/PlansWithSong.tsx'
 import { setSong } from '#plan/commands/setSong.ts'
 import type { Song } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
@@ -56,6 +57,7 @@ export function SwapSong({ sectionId, song, onDone }: SwapSongProps) {
           words.panelsSong.titleToSee
         )}
       </p>
+      {song && <PlansWithSong sectionId={sectionId} song={song} onDone={onDone} />}
     </>
   )
 }
