@@ -17,7 +17,7 @@ interface FittedKnob {
 }
 
 /** Of the way from base to the end of the knob: as far as a whole song may be made heavier or lighter, and be the same song (common practice). */
-const MOST_SHIFT = 1 / 8
+const MOST_SHIFT = 1 / 16
 
 /**
  * Blocks for riders who come in at another total than they were planned for. A song that begins by saying a total stays

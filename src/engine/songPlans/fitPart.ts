@@ -43,7 +43,8 @@ const offeredBy = (section: Section): number | null => countsOf(section) ?? (sec
 
 function sameSong(planned: Section, target: Section): FittedPart {
   const unit = isCounted(target) ? eightOf(target.song?.grid) : 1
-  const skipped = (target.inCount ?? 0) - (planned.inCount ?? 0)
+  // In-points are counts: without a beat a song is ridden from its start.
+  const skipped = isCounted(target) ? (target.inCount ?? 0) - (planned.inCount ?? 0) : 0
   const from = Math.max(0, skipped)
   const offered = offeredBy(target) ?? Number.POSITIVE_INFINITY
   const long = playedIn(planned.blocks)

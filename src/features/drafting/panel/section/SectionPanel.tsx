@@ -14,6 +14,7 @@ import { SectionHeader, SectionNotes } from '#features/drafting/panel/section/Se
 import { KeepSong, ShelfSongs } from '#features/drafting/panel/section/ShelfSongs.tsx'
 import { SongFields } from '#features/drafting/panel/section/SongFields.tsx'
 import { SwapSong } from '#features/drafting/panel/section/SwapSong.tsx'
+import { AnotherSongsPlan } from '#features/drafting/panel/section/songPlans/AnotherSongsPlan.tsx'
 import { SongPlans } from '#features/drafting/panel/section/songPlans/SongPlans.tsx'
 import { type Foot, isSet, type Section } from '#plan/model.ts'
 import { findSection } from '#plan/places.ts'
@@ -41,6 +42,8 @@ function SectionFields({ section }: { section: Section }) {
   const store = useAppStore()
   const houseRules = useApp((state) => state.shown!.houseRules)
   const does = useMemo(() => actionsOnSection(store, section.id), [store, section.id])
+  // As it is without a preview: what offers another song must not go away while that song is seen.
+  const committed = useApp((state) => state.ride && findSection(state.ride, section.id))
   const { song } = section
   const blocks = useMemo(() => section.blocks.flatMap((item) => (isSet(item) ? item.parts : [item])), [section.blocks])
   return (
@@ -98,7 +101,7 @@ function SectionFields({ section }: { section: Section }) {
         newId={does.newId}
         onSong={does.setSong}
       />
-      <SongChange section={section} does={does} />
+      <SongChange section={committed ?? section} does={does} />
     </>
   )
 }
@@ -138,6 +141,7 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
   return (
     <div className="panel-edit-only panel-parts-only">
       <KeepSong song={song} />
+      <AnotherSongsPlan key={section.id} sectionId={section.id} />
       <Fold title={words.panelsSong.replaceSong}>
         <ShelfSongs key={song.id} section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} replaces newId={does.newId}>
