@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest'
-import { namedVersion, receivedVersion, sentVersion } from '#plan/kept/version.ts'
+import { namedVersion, receivedVersion, sentVersion, taughtVersion } from '#plan/kept/version.ts'
 import type { Ride } from '#plan/model.ts'
 import { openKeyedDatabase } from '#storage/keyedDatabase.ts'
 import { openRideFiles } from '#storage/rideFiles.ts'
@@ -65,6 +65,19 @@ describe('versions', () => {
     )
     expect(heads.map(({ id }) => id)).toContain('v1')
     expect(heads.filter(({ rideId }) => rideId === 'another')).toHaveLength(1)
+  })
+
+  it('that were taught give way to those taught later, and to nothing else', async () => {
+    const storage = await opened()
+    await storage.save(sentVersion(ride))
+    for (let time = 0; time < 12 + 3; time++) await storage.save(taughtVersion(titled(String(time))))
+    await storage.save(taughtVersion(titled('14')))
+    for (let time = 0; time < 24 + 3; time++) await storage.save(sentVersion(titled(`sent ${time}`)))
+    const heads = await storage.heads()
+    expect(heads.filter(({ kind }) => kind === 'taught').map(({ name }) => name)).toEqual(
+      Array.from({ length: 12 }, (_, age) => String(12 + 2 - age)),
+    )
+    expect(heads.filter(({ kind }) => kind === 'sent')).toHaveLength(24)
   })
 
   it('put back keep their time', async () => {

@@ -10,7 +10,7 @@ interface Cut {
 }
 
 /** Counts or seconds an item plays, all rounds of a set among them. */
-export const playedAmount = (item: Item): number =>
+const playedAmount = (item: Item): number =>
   isSet(item) ? item.rounds * item.parts.reduce((sum, part) => sum + amountOf(part.length), 0) : amountOf(item.length)
 
 /** Counts or seconds that items play. */

@@ -9,7 +9,7 @@ import { say, type Text } from '#words/said.ts'
 import { cutItems, playedIn } from './cutItems.ts'
 
 /** Blocks of a plan as they lie in the part of a song that is used. */
-export interface FittedPart {
+interface FittedPart {
   section: Section
   /** What was cut off the front: riders stand where it left them. */
   before: readonly Item[]

@@ -14,7 +14,7 @@ import { fitPart } from './fitPart.ts'
 import { fitStrokes } from './fitStrokes.ts'
 
 /** A plan as it would stand in a ride. */
-export interface FittedPlan {
+interface FittedPlan {
   items: readonly Item[]
   /** The section's song with the strokes it is ridden by; null where it has none. */
   song: Song | null

@@ -17,7 +17,7 @@ export function RiddenBefore({ song }: { song: Song }) {
   if (own.length === 0) return null
   return (
     <>
-      <h3>{words.songPlans.riddenBefore}</h3>
+      <h3>{words.songPlans.before({ ridden: own.some(({ taught }) => taught) })}</h3>
       <ul className="shelf-plans">
         {own.slice(0, SHOWN).map((plan) => (
           <PlanLine key={plan.id} plan={plan} />

@@ -31,7 +31,7 @@ interface Taught {
 }
 
 /** A ride as it is kept, with what tells whether it was taught so. */
-export interface KeptPlan {
+interface KeptPlan {
   ride: Ride
   at: number
   /** `contentRevision` of the ride, where the log has entries of it; else nothing can name it. */

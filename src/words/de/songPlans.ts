@@ -12,7 +12,7 @@ const plans = (count: number) => plural(count, 'Plan', 'Pläne')
 const amount = (value: number, unit: number, counted: boolean) => (counted ? measures.eights(value, unit) : `${number(value)} s`)
 
 export const songPlans: typeof en.songPlans = {
-  riddenBefore: 'schon gefahren',
+  before: ({ ridden }) => (ridden ? 'schon gefahren' : 'schon geplant'),
   count: ({ count }) => plans(count),
   about: ({ taught }) => {
     if (!taught) return 'geplant, noch nicht unterrichtet'

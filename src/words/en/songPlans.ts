@@ -13,7 +13,7 @@ const plans = (count: number) => plural(count, 'plan', 'plans')
 const amount = (value: number, unit: number, counted: boolean) => (counted ? measures.eights(value, unit) : `${number(value)} s`)
 
 export const songPlans = {
-  riddenBefore: 'ridden before',
+  before: ({ ridden }: { ridden: boolean }): string => (ridden ? 'ridden before' : 'planned before'),
   count: ({ count }: { count: number }) => plans(count),
   about: ({ taught }: { taught?: { day: string; times: number; stars?: number } }) => {
     if (!taught) return 'planned, not taught yet'

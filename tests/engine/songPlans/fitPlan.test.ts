@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { playedAmount, playedIn } from '#engine/songPlans/cutItems.ts'
+import { playedIn } from '#engine/songPlans/cutItems.ts'
 import { fitPlan } from '#engine/songPlans/fitPlan.ts'
 import { takePlan } from '#plan/commands/takePlan.ts'
 import { editBlocksOf } from '#plan/edits.ts'
@@ -45,7 +45,7 @@ const planOf = (ride: Ride): SongPlan => plansOf(ride)[0]!
 const fitted = (ride: Ride, into: Ride, sectionId = into.sections.at(-1)!.id) =>
   fitPlan(planOf(ride), into, into.sections.find(({ id }) => id === sectionId)!)!
 
-const lengths = (items: readonly Item[]) => items.map((item) => playedAmount(item) / 8)
+const lengths = (items: readonly Item[]) => items.map((item) => playedIn([item]) / 8)
 
 describe('a plan over its own song', () => {
   it('in the same place is what it was, and nothing is said', () => {

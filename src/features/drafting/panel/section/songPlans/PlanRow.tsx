@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useMemo, useRef } from 'react'
 import { fitPlan } from '#engine/songPlans/fitPlan.ts'
 import { planCurve } from '#engine/songPlans/planCurve.ts'
 import { PreviewButton } from '#features/drafting/PreviewButton.tsx'
@@ -39,12 +39,18 @@ export function PlanRow({ plan, ride, section, withSong, named, onDone }: Props)
       }),
     [fitted, ride, section.id, plan.rideTitle, newId],
   )
+  const row = useRef<HTMLLIElement>(null)
+  // The button is gone once its plan is there, and the next thing is a field, where undo means what was typed: on to the fold's own line.
+  const leave = () => {
+    row.current?.closest('details')?.querySelector('summary')?.focus()
+    onDone?.()
+  }
   const { songPlans } = words
   const title = plan.rideTitle || words.names.untitled
   const about = songPlans.about(plan)
   const notes = fitted ? fitted.said.map(tell) : [songPlans.outside]
   return (
-    <li className="song-plan">
+    <li ref={row} className="song-plan">
       <div className="song-plan-head">
         <SmallCurve points={planCurve(sectionOf(plan).blocks)} label={songPlans.curve({ ride: title })} />
         <p>
@@ -60,7 +66,7 @@ export function PlanRow({ plan, ride, section, withSong, named, onDone }: Props)
           {command && (
             <PreviewButton
               command={command}
-              onDone={onDone}
+              onDone={leave}
               aria-label={(withSong ? songPlans.useWithSongNamed : songPlans.useNamed)({ ride: title, about })}
             >
               {withSong ? songPlans.useWithSong : songPlans.use}

@@ -25,7 +25,7 @@ export function PlansWithSong({ sectionId, song, onDone }: Props) {
   if (!ride || !target || own.length === 0) return null
   return (
     <div className="panel-beside">
-      <p>{words.songPlans.riddenBefore}</p>
+      <p>{words.songPlans.before({ ridden: own.some(({ taught }) => taught) })}</p>
       <PlanList plans={own} ride={ride} section={target} withSong onDone={onDone} />
     </div>
   )

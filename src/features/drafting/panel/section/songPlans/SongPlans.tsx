@@ -31,7 +31,8 @@ function OwnPlans({ plans, ride, section }: Place & { plans: readonly SongPlan[]
   const [open, setOpen] = useState(section.blocks.length === 0)
   const summary = (
     <>
-      {words.songPlans.riddenBefore} <b className="panel-fold-holds">{words.songPlans.count({ count: plans.length })}</b>
+      {words.songPlans.before({ ridden: plans.some(({ taught }) => taught) })}{' '}
+      <b className="panel-fold-holds">{words.songPlans.count({ count: plans.length })}</b>
     </>
   )
   return (
