@@ -1,6 +1,6 @@
 import { firstHalf, secondHalf } from '#plan/halves.ts'
-import { playedOut } from '#plan/playedOut.ts'
 import { type Block, type Item, isSet } from '#plan/model.ts'
+import { playedOut } from '#plan/playedOut.ts'
 import { amountOf } from '#plan/remeasure.ts'
 
 interface Cut {

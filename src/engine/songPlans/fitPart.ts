@@ -1,7 +1,7 @@
 import { lengthsFor, sayChange, withLengths } from '#engine/fit/sectionFit.ts'
 import { editBlocksOf, withItems } from '#plan/edits.ts'
-import { playedOut } from '#plan/playedOut.ts'
 import { type Item, isCounted, isSet, type Section, tempoOf } from '#plan/model.ts'
+import { playedOut } from '#plan/playedOut.ts'
 import { amountOf, remeasureItem } from '#plan/remeasure.ts'
 import { isSameSong } from '#plan/songPlans/songPlan.ts'
 import { countsOf, eightOf } from '#plan/songs/beatGrid.ts'
