@@ -1,53 +1,23 @@
 import type { Locator, Page } from '@playwright/test'
 import { LEVEL_HEIGHT } from '#features/drafting/stage/chartFrame.ts'
 import { barriers } from './support/barriers.ts'
-import { drag, nextFrame, type Point } from './support/drag.ts'
+import { drag, type Point } from './support/drag.ts'
 import { press } from './support/keyboard.ts'
-import { openRidewright } from './support/openRidewright.ts'
+import {
+  block,
+  handle,
+  middleOf,
+  onCurve,
+  openSpark,
+  scrolled,
+  scroller,
+  secondAt,
+  select,
+  selected,
+  undo,
+  value,
+} from './support/stageHands.ts'
 import { expect, test } from './support/test.ts'
-import { fingersOn } from './support/touch.ts'
-
-const block = (page: Page, id: string) => page.locator(`[data-block-id="${id}"]`)
-const scroller = (page: Page) => page.locator('.stage-scroller')
-const selected = (page: Page) =>
-  page.locator('[role="option"][aria-selected="true"]').evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset.id))
-const undo = (page: Page) => page.locator('[data-action="ride.undo"]')
-const scrolled = (page: Page) => scroller(page).evaluate((box) => box.scrollLeft)
-const handle = (page: Page, part: 'from' | 'level' | 'to') => page.locator(`.curve-grip[data-part="${part}"]`)
-const value = (page: Page, part: 'from' | 'level' | 'to') => handle(page, part).getAttribute('aria-valuenow')
-
-async function openSpark(page: Page): Promise<void> {
-  await openRidewright(page)
-  await page.getByRole('button', { name: /^Twenty-Minute Spark/ }).click()
-  await expect(page.locator('[data-curve="intent"]')).toBeAttached()
-}
-
-async function select(page: Page, id: string): Promise<void> {
-  await block(page, id).locator('.block-body').click()
-  await expect(handle(page, 'level')).toBeVisible()
-}
-
-const middleOf = async (thing: Locator): Promise<Point> => {
-  const { x, y, width, height } = (await thing.boundingBox())!
-  return { x: x + width / 2, y: y + height / 2 }
-}
-
-/** A point of the curve over a block, at a share of its width. */
-async function onCurve(page: Page, id: string, share: number, level: number): Promise<Point> {
-  const card = (await block(page, id).boundingBox())!
-  const chart = (await page.locator('.chart-place').boundingBox())!
-  return { x: card.x + card.width * share, y: chart.y + 10 + (10 - level) * LEVEL_HEIGHT }
-}
-
-/** The second of the class at a place on the screen. */
-const secondAt = (page: Page, x: number) =>
-  page.evaluate((at) => {
-    const box = document.querySelector('.stage-scroller')!
-    const stretch = [...document.querySelectorAll<HTMLElement>('[data-block-id]')]
-    const last = stretch.at(-1)!
-    const perSecond = (last.offsetLeft + last.offsetWidth) / Number(document.querySelector<HTMLElement>('[data-total]')!.dataset.total)
-    return { second: (box.scrollLeft + at - box.getBoundingClientRect().left) / perSecond, perSecond }
-  }, x)
 
 test.describe('with a mouse', () => {
   test('the curve over a block is pulled to set its effort, and its ends to make a ramp', async ({ page }) => {
@@ -223,6 +193,10 @@ test.describe('with a mouse', () => {
     const before = await box()
     await drag(page, window, { by: { x: 120, y: 0 } })
     expect((await box()).x).toBeCloseTo(before.x + 120, -0.5)
+    // A press of it that stays where it is brings that place to the middle.
+    const { x, y, width } = await box()
+    await page.mouse.click(x + width * 0.8, y + 20)
+    await expect.poll(async () => (await box()).x).toBeCloseTo(x + width * 0.3, -0.5)
     const wide = await box()
     await drag(page, end, { by: { x: 90, y: 0 } })
     expect((await box()).width).toBeCloseTo(wide.width + 90, -0.5)
@@ -278,123 +252,6 @@ test('by key: the curve has three sliders, and a start moves with comma and poin
   await expect(block(page, 's1b2')).toContainText('16 eights + 7')
   expect(await barriers(page)).toEqual([])
 })
-
-for (const { width, height } of [
-  { width: 1440, height: 900 },
-  { width: 390, height: 844 },
-])
-  test.describe(`with fingers, ${width} pixels wide`, () => {
-    test.use({ viewport: { width, height }, hasTouch: true, isMobile: width < 600 })
-
-    const inSight = async (page: Page) => {
-      await page.locator('.chart-place').evaluate((chart) => chart.scrollIntoView({ block: 'center', inline: 'nearest' }))
-      await nextFrame(page)
-    }
-
-    test('two fingers zoom the stage around what is between them, and not the page', async ({ page }) => {
-      await openSpark(page)
-      await inSight(page)
-      const at = await middleOf(scroller(page))
-      const fingers = await fingersOn(page)
-      const before = await secondAt(page, at.x)
-      await fingers.down({ x: at.x - 40, y: at.y }, { x: at.x + 40, y: at.y })
-      await fingers.move({ x: at.x - 120, y: at.y - 10 }, { x: at.x + 120, y: at.y + 10 })
-      const after = await secondAt(page, at.x)
-      expect(after.perSecond / before.perSecond).toBeCloseTo(3, 1)
-      expect(Math.abs(after.second - before.second) * after.perSecond).toBeLessThanOrEqual(2)
-      await fingers.up()
-      expect(await page.evaluate(() => visualViewport!.scale)).toBe(1)
-      // Where both began on one card, it was not picked up.
-      await expect(page.locator('.drag-overlay')).toHaveCount(0)
-      await expect(undo(page)).toBeDisabled()
-    })
-
-    test('one finger scrolls, and taps the curve to select its block; handles pull it', async ({ page }) => {
-      await openSpark(page)
-      await inSight(page)
-      const fingers = await fingersOn(page)
-      const at = await middleOf(scroller(page))
-      await fingers.down(at)
-      await fingers.move({ x: at.x - 100, y: at.y })
-      await fingers.up()
-      await expect.poll(() => scrolled(page)).toBeGreaterThan(50)
-      await scroller(page).evaluate((box) => box.scrollTo({ left: 0 }))
-      await nextFrame(page)
-
-      const line = await onCurve(page, 's1b1', 0.5, 2)
-      await page.touchscreen.tap(line.x, line.y)
-      await expect.poll(() => selected(page)).toEqual(['s1b1'])
-      await inSight(page)
-      const size = (await handle(page, 'to').boundingBox())!
-      expect(Math.min(size.width, size.height)).toBeGreaterThanOrEqual(44)
-      const grip = await middleOf(handle(page, 'level'))
-      const level = Number(await value(page, 'level'))
-      await fingers.down(grip)
-      await fingers.move({ x: grip.x, y: grip.y - 2 * LEVEL_HEIGHT })
-      await expect(page.locator('.held-value')).toBeVisible()
-      await fingers.up()
-      await expect.poll(() => value(page, 'level')).toBe(String(level + 2))
-    })
-
-    test('a tap of the curve reads it as well, and a second finger lets go of a handle', async ({ page }) => {
-      await openSpark(page)
-      await inSight(page)
-      const line = await onCurve(page, 's1b1', 0.5, 2)
-      const readOut = page.locator('.read-out-box')
-      await page.touchscreen.tap(line.x, line.y)
-      await expect.poll(() => selected(page)).toEqual(['s1b1'])
-      await expect(readOut).toBeVisible()
-      await inSight(page)
-      const grip = await middleOf(handle(page, 'level'))
-      await page.touchscreen.tap(grip.x, grip.y)
-      await expect(readOut).toBeVisible()
-      expect(await selected(page)).toEqual(['s1b1'])
-
-      const fingers = await fingersOn(page)
-      await fingers.down(grip)
-      await fingers.move({ x: grip.x, y: grip.y - 2 * LEVEL_HEIGHT })
-      await expect(page.locator('.held-value')).toBeVisible()
-      await fingers.down({ x: grip.x, y: grip.y - 2 * LEVEL_HEIGHT }, { x: grip.x + 60, y: grip.y })
-      await expect(page.locator('.held-value')).toHaveCount(0)
-      await fingers.up()
-      expect(await value(page, 'level')).toBe('2')
-      await expect(undo(page)).toBeDisabled()
-    })
-
-    test('the edges of the selected block are as wide as a finger, and are pulled', async ({ page }) => {
-      await openSpark(page)
-      await block(page, 's1b1').locator('.block-body').tap()
-      await expect.poll(() => selected(page)).toEqual(['s1b1'])
-      const edge = block(page, 's1b1').locator('.edge[data-side="end"]')
-      await edge.scrollIntoViewIfNeeded()
-      expect((await edge.boundingBox())!.width).toBeGreaterThanOrEqual(44)
-      const grip = await middleOf(edge)
-      const fingers = await fingersOn(page)
-      await fingers.down(grip)
-      await fingers.move({ x: grip.x + 2 * 8 * (60 / 172) * 4.2, y: grip.y })
-      await fingers.up()
-      await expect(block(page, 's1b1')).toContainText('10 eights')
-      // A tap on it is about the card beneath.
-      await page.touchscreen.tap((await edge.boundingBox())!.x + 36, grip.y)
-      await expect.poll(() => selected(page)).toEqual(['s1b2'])
-    })
-
-    test('a finger that rests on the empty row draws a frame', async ({ page }) => {
-      await openSpark(page)
-      const row = page.locator('.blocks')
-      await row.evaluate((each) => each.scrollIntoView({ block: 'center', inline: 'nearest' }))
-      const { x, y } = (await row.boundingBox())!
-      const fingers = await fingersOn(page)
-      await fingers.down({ x: x + 6, y: y + 8 })
-      await expect(page.locator('.block-frame')).toBeAttached()
-      const second = (await block(page, 's1b2').boundingBox())!
-      await fingers.move({ x: second.x + 20, y: y + 80 })
-      await fingers.up()
-      await expect(page.locator('.block-frame')).toHaveCount(0)
-      expect(await selected(page)).toEqual(['s1b1', 's1b2'])
-      await expect(page.getByRole('menu')).toHaveCount(0)
-    })
-  })
 
 async function rightBorder(page: Page): Promise<Point> {
   const { x, y, width, height } = (await scroller(page).boundingBox())!

@@ -80,7 +80,7 @@ async function scroll(page: Page, control: Locator): Promise<boolean> {
   return true
 }
 
-/** Somewhere else on it than where it stands, in one pull with the mouse, one tap with a finger, one press of an arrow. */
+/** Somewhere else on it than where it stands, in one pull with the mouse, one tap with a finger (upright ones are tapped where they stand), one press of an arrow. */
 async function slide(page: Page, control: Locator, hand: Hand): Promise<true> {
   if (hand === 'key') {
     await reach(control)
@@ -93,26 +93,39 @@ async function slide(page: Page, control: Locator, hand: Hand): Promise<true> {
     return true
   }
   await under(control)
-  const box = (await control.boundingBox())!
-  const now = await control.evaluate((element) => {
+  // As much of it as is seen of what scrolls sideways.
+  const { box, now, isUpright } = await control.evaluate((element) => {
     const at = (name: string) => Number(element.getAttribute(`aria-value${name}`))
-    return (at('now') - at('min')) / (at('max') - at('min'))
+    const whole = element.getBoundingClientRect()
+    const around = element.closest('.stage-scroller')?.getBoundingClientRect() ?? whole
+    const left = Math.max(whole.left, around.left)
+    return {
+      box: { x: left, y: whole.top, width: Math.min(whole.right, around.right) - left, height: whole.height },
+      now: (at('now') - at('min')) / (at('max') - at('min')),
+      isUpright: element.getAttribute('aria-orientation') === 'vertical',
+    }
   })
-  const at = (share: number) => ({ x: box.x + box.width * share, y: box.y + box.height / 2 })
+  const at = (share: number) =>
+    isUpright
+      ? { x: box.x + box.width / 2, y: box.y + box.height / 2 + (0.5 - share) * UPRIGHT }
+      : { x: box.x + box.width * share, y: box.y + box.height / 2 }
   const goal = now > 0.5 ? 0.15 : 0.85
   if (hand === 'touch') {
-    await page.touchscreen.tap(at(goal).x, at(goal).y)
+    const { x, y } = at(isUpright ? 0.5 : goal)
+    await page.touchscreen.tap(x, y)
     return true
   }
   const start = at(0.5)
   await page.mouse.move(start.x, start.y)
   await page.mouse.down()
-  await page.mouse.move(at((0.5 + goal) / 2).x, start.y, { steps: 3 })
-  await page.mouse.move(at(goal).x, start.y, { steps: 3 })
+  for (const { x, y } of [at((0.5 + goal) / 2), at(goal)]) await page.mouse.move(x, y, { steps: 3 })
   await nextFrame(page)
   await page.mouse.up()
   return true
 }
+
+/** How far an upright slider is pulled that stands for more than its own height, in pixels from end to end. */
+const UPRIGHT = 100
 
 /** Another value, written in one of the forms such a field takes; what it refuses is taken back and the next one tried. */
 async function write(page: Page, control: Locator, role: string, hand: Hand): Promise<boolean> {

@@ -58,6 +58,18 @@ export const DRAFT: readonly Scene[] = [
     ),
     show: chosen('s2b2'),
   },
+  {
+    name: 'the draft, a name on the stage',
+    prepare: spark,
+    show: unlessSeen('.rename-field', async (page) => {
+      await chosen('s2b2')(page)
+      await stop(page, 's2b2').focus()
+      await page.keyboard.press('F2')
+      await expect(page.locator('.rename-field')).toBeVisible()
+    }),
+    own: '.rename-field',
+    ownOnly: true,
+  },
   { name: 'the draft, several blocks', prepare: spark, show: chosen('s2b2', 's2b3', 's2b4'), own: side },
   {
     name: 'the draft, a set',

@@ -22,13 +22,13 @@ interface OverviewProps {
 }
 
 /**
- * The whole ride small, with a window on the stretch the stage shows. Pressing brings that place to the middle of the stage,
+ * The whole ride small, with a window on the stretch the stage shows. A press brings that place to the middle of the stage,
  * pulling the window moves it, and pulling an edge of it zooms; arrow keys do the same.
  */
 export function Overview({ reach, from, to, onGo, onPull }: OverviewProps) {
   const report = useApp((state) => state.shownReport)
   const box = useRef<HTMLDivElement>(null)
-  const held = useRef<{ edge: WindowEdge | null; off: Seconds } | null>(null)
+  const held = useRef<{ edge: WindowEdge | null; off: Seconds; x: number; hasTravelled: boolean } | null>(null)
   const paths = useMemo(() => {
     if (!report) return null
     const projection: Projection = { x: (seconds) => (seconds / reach) * 1000, y: (value) => HEIGHT - 2 - (value / 10) * (HEIGHT - 6) }
@@ -43,7 +43,9 @@ export function Overview({ reach, from, to, onGo, onPull }: OverviewProps) {
   }
   const move = (event: PointerEvent) => {
     if (!held.current) return
-    const { edge, off } = held.current
+    const { edge, off, x } = held.current
+    held.current.hasTravelled ||= Math.abs(event.clientX - x) >= TRAVEL
+    if (!held.current.hasTravelled) return
     if (edge) onPull(edge, secondAt(event) + off)
     else onGo(secondAt(event) + off)
   }
@@ -55,7 +57,7 @@ export function Overview({ reach, from, to, onGo, onPull }: OverviewProps) {
     // What is taken hold of stays under the pointer as it lies; beside it, the window comes to the pointer.
     const isWindow = (event.target as Element).closest('.overview-window, .overview-edge') !== null
     const grip = edge === 'from' ? from : edge === 'to' ? Math.min(to, reach) : (from + to) / 2
-    held.current = { edge: edge ?? null, off: isWindow ? grip - at : 0 }
+    held.current = { edge: edge ?? null, off: isWindow ? grip - at : 0, x: event.clientX, hasTravelled: !isWindow }
     if (!isWindow) move(event)
   }
   const share = (seconds: Seconds) => `${(100 * Math.min(reach, Math.max(0, seconds))) / reach}%`
@@ -65,7 +67,8 @@ export function Overview({ reach, from, to, onGo, onPull }: OverviewProps) {
       className="overview"
       onPointerDown={press}
       onPointerMove={move}
-      onPointerUp={() => {
+      onPointerUp={(event) => {
+        if (held.current && !held.current.hasTravelled && !held.current.edge) onGo(secondAt(event))
         held.current = null
       }}
       onPointerCancel={() => {
@@ -142,3 +145,6 @@ export function Overview({ reach, from, to, onGo, onPull }: OverviewProps) {
 }
 
 const EDGES = ['from', 'to'] as const
+
+/** Pixels a press has to travel before it pulls. */
+const TRAVEL = 3
