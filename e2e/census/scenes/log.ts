@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test'
 import { expect } from '#e2e/support/test.ts'
 import { at, press, type Scene, spark, unlessSeen } from './steps.ts'
 
-const logged = async (page: Page) => {
+export const logged = async (page: Page) => {
   await at('log', spark)(page)
   await page.getByRole('button', { name: /as taught/ }).click()
   await page.locator('.log-actions button').first().click()

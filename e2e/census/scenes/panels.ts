@@ -1,7 +1,8 @@
 import { clip, dropFiles } from '#e2e/support/dropFiles.ts'
 import { expect } from '#e2e/support/test.ts'
+import { logged } from './log.ts'
 import { rich } from './richRide.ts'
-import { chosen, drafted, kept, ridge, type Scene, spark, sparkAndSongs, unfolded } from './steps.ts'
+import { chosen, drafted, goTo, kept, ridge, type Scene, spark, sparkAndSongs, unfolded } from './steps.ts'
 
 /** What only some blocks, songs, and rides have in their details. */
 export const PANELS: readonly Scene[] = [
@@ -100,6 +101,30 @@ export const PANELS: readonly Scene[] = [
     },
     own: '.panel-shelf',
     ownOnly: true,
+  },
+  {
+    name: 'the plans a song was ridden with',
+    prepare: async (page) => {
+      await logged(page)
+      // So often that not all of them are shown at once.
+      for (let more = 0; more < 3; more++) {
+        await goTo(page, 'draft')
+        await drafted(page)
+        await page.locator('[data-stage-stop="block"]').last().focus()
+        await page.keyboard.press('Delete')
+        await kept(page)
+        await goTo(page, 'log')
+        await page.getByRole('button', { name: /as taught/ }).click()
+        await page.locator('.log-actions button').first().click()
+        await expect(page.locator('.log-entry')).toHaveCount(0)
+      }
+      await goTo(page, 'draft')
+    },
+    show: async (page) => {
+      await chosen('s2')(page)
+      await expect(page.locator('.song-plan').first()).toBeVisible()
+    },
+    own: '.song-plans',
   },
   {
     name: 'a file of another song for a section',

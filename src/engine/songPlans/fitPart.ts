@@ -1,4 +1,5 @@
 import { lengthsFor, sayChange, withLengths } from '#engine/fit/sectionFit.ts'
+import { rescaledSection } from '#plan/commands/rescaleBeats.ts'
 import { editBlocksOf, withItems } from '#plan/edits.ts'
 import { type Item, isCounted, isSet, type Section, tempoOf } from '#plan/model.ts'
 import { playedOut } from '#plan/playedOut.ts'
@@ -29,6 +30,18 @@ const SAME_TEMPO = 0.01
 export function fitPart(planned: Section, target: Section): FittedPart {
   const there = { ...target, blocks: planned.blocks }
   return isPlacedAlike(planned, target) ? sameSong(planned, there) : anotherSong(planned, there)
+}
+
+/**
+ * A plan over a song whose tempo has been found to be twice or half of what it was taken for: its counts are doubled or
+ * halved, so that every block keeps its time in the music. Any other is the same object.
+ */
+export function inOctaveOf(planned: Section, { song }: Section): Section {
+  const [was, is] = [planned.song?.grid, song?.grid]
+  if (!was || !is || !isSameSong(planned.song!, song!)) return planned
+  const ratio = tempoOf(is) / tempoOf(was)
+  const factor = ([2, 0.5] as const).find((one) => Math.abs(ratio / one - 1) < SAME_TEMPO)
+  return factor === undefined ? planned : rescaledSection(planned, factor)
 }
 
 /** Whether a count of the one is the same place in the music of the other. */

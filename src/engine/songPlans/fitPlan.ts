@@ -1,4 +1,5 @@
 import { LEVEL_RANGES } from '#engine/roughIn/levels.ts'
+import { blocksOf } from '#plan/clip/clip.ts'
 import { fitClip } from '#plan/clip/fitClip.ts'
 import { editBlocksOf, sameValue } from '#plan/edits.ts'
 import { atTotal } from '#plan/ledger/ledgerState.ts'
@@ -6,11 +7,11 @@ import { limitsOf } from '#plan/ledger/limits.ts'
 import { standingAt } from '#plan/ledger/playCall.ts'
 import { playItem, standingBefore } from '#plan/ledger/standingBefore.ts'
 import type { Foot, Item, Level, Ride, Section, Song } from '#plan/model.ts'
-import { type SongPlan, sectionOf, withoutIds } from '#plan/songPlans/songPlan.ts'
+import { type SongPlan, withoutIds } from '#plan/songPlans/songPlan.ts'
 import type { KnobSteps } from '#units/units.ts'
 import { say, type Text } from '#words/said.ts'
 import { fitKnob } from './fitKnob.ts'
-import { fitPart } from './fitPart.ts'
+import { fitPart, inOctaveOf } from './fitPart.ts'
 import { fitStrokes } from './fitStrokes.ts'
 
 /** A plan as it would stand in a ride. */
@@ -36,14 +37,14 @@ interface FittedPlan {
  */
 export function fitPlan(plan: SongPlan, ride: Ride, section: Section): FittedPlan | null {
   const fitted = fitClip(plan.clip, ride)
-  const planned = fitted.sections[0]!
+  const planned = inOctaveOf(fitted.sections[0]!, section)
   const part = fitPart(planned, section)
   if (part.section.blocks.length === 0) return null
   const limits = limitsOf(ride)
   const was = part.before.reduce((standing, item) => playItem(item, standing, limits), standingAt(atTotal(fitted.from))).state.nominal
   const knob = fitKnob(part.section, ride, was, standingBefore(ride, section.id, 0))
   const capped = withinLevel(knob.section, plan.clip.ride.level, ride.level)
-  const strokes = section.song ? fitStrokes(capped.section, sectionOf(plan).song!, section.song) : { section: capped.section, song: null }
+  const strokes = section.song ? fitStrokes(capped.section, planned.song!, section.song) : { section: capped.section, song: null }
   const { legs } = 'legs' in strokes ? strokes : {}
   const moved = legs && Math.round(legs.was) !== Math.round(legs.is)
   const lead = section.lead === undefined ? planned.lead : undefined
@@ -56,11 +57,16 @@ export function fitPlan(plan: SongPlan, ride: Ride, section: Section): FittedPla
       ...(fitted.scaled === 'same' ? [] : [say(`clipboard.${fitted.scaled}`, { unit: ride.bike.unit })]),
       ...sayKnob(knob, ride),
       ...(capped.blocks > 0 ? [say('songPlans.capped', { level: ride.level, top: topOf(ride.level), blocks: capped.blocks })] : []),
+      ...(isOtherLanguage(plan.clip.ride, ride) && hasCues(strokes.section) ? [say('songPlans.otherLanguage')] : []),
       ...(moved ? [say('songPlans.legs', { strikes: strokes.song!.strikesPerBeat!, from: legs.was, to: legs.is })] : []),
     ],
     isThere: sameValue(withoutIds(strokes.section.blocks), withoutIds(section.blocks)) && strokes.song === section.song,
   }
 }
+
+const isOtherLanguage = (a: Ride, b: Ride): boolean => (a.language ?? 'en') !== (b.language ?? 'en')
+
+const hasCues = ({ blocks }: Section): boolean => blocksOf(blocks).some(({ cues }) => cues.length > 0)
 
 function sayKnob({ shift, states }: { shift: KnobSteps; states?: KnobSteps }, { bike }: Ride): Text[] {
   const { stepsPerUnit, unit } = bike

@@ -19,10 +19,11 @@ export function rescaleBeats(ride: Ride, { sectionId, factor }: { sectionId: str
   const label = song?.grid
     ? say(factor === 2 ? 'commands.doubledTempo' : 'commands.halvedTempo', { title: song.title, bpm: tempoOf(song.grid) * factor })
     : say('commands.nothingTo', { verb: 'change' })
-  return makeCommand(label, (before) => editSection(before, sectionId, (section) => rescaled(section, factor)))
+  return makeCommand(label, (before) => editSection(before, sectionId, (section) => rescaledSection(section, factor)))
 }
 
-function rescaled(section: Section, factor: BeatFactor): Section {
+/** A section whose song is read at twice or half its tempo; the same object where it cannot be. */
+export function rescaledSection(section: Section, factor: BeatFactor): Section {
   const { song, inCount, outCount, ...rest } = section
   const next = song && rescaledSong(song, factor)
   if (!next || next === song) return section

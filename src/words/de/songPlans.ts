@@ -20,7 +20,7 @@ export const songPlans: typeof en.songPlans = {
     const stars = taught.stars === undefined ? '' : ` · ${log.stars({ count: taught.stars })}`
     return `unterrichtet am ${day(taught.day, { dateStyle: 'medium' })}${times}${stars}`
   },
-  curve: ({ ride }) => `Anstrengung wie in „${ride}“ geplant`,
+  curve: ({ ride }) => `Belastung wie in „${ride}“ geplant`,
   use: 'diesen Plan nehmen',
   useNamed: ({ ride, about }) => `diesen Plan nehmen: „${ride}“, ${about}`,
   useWithSong: 'Song ersetzen und diesen Plan nehmen',
@@ -52,6 +52,7 @@ export const songPlans: typeof en.songPlans = {
   statesTotal: ({ total, stepsPerUnit, unit }) =>
     `Die Gruppe kommt mit anderem Widerstand an, deshalb nennt der erste Block seinen: ${measures.settingOf(total, { unit, stepsPerUnit })}.`,
   capped: ({ level, top, blocks }) =>
-    `Die Anstrengung ist in ${plural(blocks, 'Block', 'Blöcken')} auf ${number(top)} begrenzt, für ${LEVELS[level]}.`,
-  legs: ({ strikes, from, to }) => `Kadenz ${measures.rpm(to)} (${STROKES[strikes]}), vorher ${number(from, 0)}.`,
+    `Die Belastung ist in ${plural(blocks, 'Block', 'Blöcken')} auf ${number(top)} begrenzt, für ${LEVELS[level]}.`,
+  otherLanguage: 'Seine Ansagen sind in einer anderen Sprache als dieser Ride.',
+  legs: ({ strikes, from, to }) => `Trittfrequenz ${measures.rpm(to)} (${STROKES[strikes]}), vorher ${number(from, 0)}.`,
 }

@@ -56,6 +56,7 @@ export const songPlans = {
     `Riders come in at another resistance, so the first block says its own: ${measures.settingOf(total, { unit, stepsPerUnit })}.`,
   capped: ({ level, top, blocks }: { level: keyof typeof LEVELS; top: number; blocks: number }) =>
     `Effort is capped at ${number(top)} for ${LEVELS[level]}, in ${plural(blocks, 'block', 'blocks')}.`,
+  otherLanguage: 'Its cues are in another language than this ride’s.',
   legs: ({ strikes, from, to }: { strikes: keyof typeof STROKES; from: number; to: number }) =>
     `Cadence is ${measures.rpm(to)} (${STROKES[strikes]}), was ${number(from, 0)}.`,
 }

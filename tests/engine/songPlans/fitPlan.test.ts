@@ -109,6 +109,21 @@ describe('a plan over its own song', () => {
   })
 })
 
+it('over its song whose tempo turned out to be twice as fast keeps its time and its legs', () => {
+  const then = rideWith([eights('a', 8), eights('b', 4)], { song: aSong('first', { grid: gridOfTempo(60), strikesPerBeat: 2 }) })
+  const { items, song, said } = fitted(then, rideWith([], { outCount: 24 * 8 }))
+  expect(lengths(items)).toEqual([16, 8])
+  expect(song!.strikesPerBeat).toBe(1)
+  expect(said).toEqual([])
+})
+
+it('says that its cues are in another language', () => {
+  const cues: Block['cues'] = [{ id: 'q', moment: 'action', lead: { counts: 0 }, text: 'Los' }]
+  const then = rideWith([eights('a', 60, { cues })], {}, { language: 'de' })
+  expect(fitted(then, rideWith([])).said.map(told)).toEqual(['Its cues are in another language than this ride’s.'])
+  expect(fitted(then, rideWith([], {}, { language: 'de' })).said).toEqual([])
+})
+
 describe('a plan for riders who come in elsewhere', () => {
   const entering = (at: number, level: Ride['level'] = 'mixed') =>
     rideWith(

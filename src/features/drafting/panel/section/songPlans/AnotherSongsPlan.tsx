@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react'
-import { Fold } from '#features/drafting/panel/rows/Fold.tsx'
 import { findSection } from '#plan/places.ts'
 import { findPlans } from '#plan/songPlans/findPlans.ts'
 import { isSameSong, type SongPlan, songOf } from '#plan/songPlans/songPlan.ts'
 import { useApp } from '#store/useApp.ts'
+import { Disclosure } from '#ui/Disclosure.tsx'
 import { SearchField } from '#ui/SearchField.tsx'
 import { words } from '#words/words.ts'
 import { PlanList } from './PlanList.tsx'
@@ -13,10 +13,11 @@ const NONE: readonly SongPlan[] = []
 
 /** The plans of all other songs, found by their song, artist or ride, for a song that is to be ridden like one of them. */
 export function AnotherSongsPlan({ sectionId }: { sectionId: string }) {
+  const [open, setOpen] = useState(false)
   return (
-    <Fold title={words.songPlans.another}>
-      <Others sectionId={sectionId} />
-    </Fold>
+    <Disclosure className="panel-fold" summary={words.songPlans.another} open={open} onToggle={setOpen}>
+      {open && <Others sectionId={sectionId} />}
+    </Disclosure>
   )
 }
 

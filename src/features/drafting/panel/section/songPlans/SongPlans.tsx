@@ -37,7 +37,7 @@ function OwnPlans({ plans, ride, section }: Place & { plans: readonly SongPlan[]
   )
   return (
     <Disclosure className="panel-fold panel-edit-only" summary={summary} open={open} onToggle={setOpen}>
-      <PlanList plans={plans} ride={ride} section={section} />
+      {open && <PlanList plans={plans} ride={ride} section={section} />}
     </Disclosure>
   )
 }
