@@ -171,7 +171,19 @@ export const DRAFT_ROWS: Rows = {
     },
     sees: focused('s1b2'),
   },
-  'stage.selectNothing': { given: choose('s1b2'), sees: selected(0) },
+  'stage.goOut': {
+    given: choose('s1b2'),
+    sees: focused('s1'),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await expect(stop(page, 's1')).toHaveAttribute('aria-pressed', 'false')
+    },
+  },
+  'draft.nextRegion': { given: choose('s1b2'), sees: inDetails },
+  'draft.regionBefore': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.locator('.findings :focus')).toHaveCount(1),
+  },
   'stage.moveBefore': { given: choose('s1b2'), sees: (page) => inOrder(page, 0, 's1b2', 's1b1') },
   'stage.moveAfter': { given: choose('s1b2'), sees: (page) => inOrder(page, 0, 's1b1', 's1b3', 's1b2') },
   'stage.moveToSongBefore': { given: choose('s2b2'), sees: (page) => inOrder(page, 4, 's1b5', 's2b2', 's2b1') },
@@ -202,6 +214,20 @@ export const DRAFT_ROWS: Rows = {
       await expect(page.locator('[data-stage-stop="set"]')).toBeFocused()
     },
     sees: (page) => expect(page.locator('[data-stage-stop="set"]')).toHaveCount(0),
+    back: async (page) => {
+      await page.keyboard.press('Control+z')
+      await page.keyboard.press('Control+z')
+      await counted(BLOCKS)(page)
+    },
+  },
+  'stage.fill': {
+    given: async (page) => {
+      await choose('s1b5')(page)
+      await page.keyboard.press('Delete')
+      await counted(BLOCKS - 1)(page)
+      await choose('s1b4')(page)
+    },
+    sees: (page) => expect(stop(page, 's1b4')).toHaveAccessibleName(/, 20 eights,/),
     back: async (page) => {
       await page.keyboard.press('Control+z')
       await page.keyboard.press('Control+z')

@@ -7,6 +7,8 @@ export const NO_DRAFT_TOOLS: DraftTools = {
   focus: nothing,
   reveal: nothing,
   openDetails: nothing,
+  openCues: nothing,
+  goToRegion: nothing,
   fitRide: nothing,
   fitSection: nothing,
   zoomBy: nothing,

@@ -4,9 +4,10 @@ import { words } from '#words/words.ts'
 type KeyName =
   | ('A' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G' | 'H' | 'I' | 'J' | 'K' | 'L' | 'M')
   | ('N' | 'O' | 'P' | 'Q' | 'R' | 'S' | 'T' | 'U' | 'V' | 'W' | 'X' | 'Y' | 'Z')
-  | ('0' | '1' | '+' | '-' | '?' | ',' | '.' | '<' | '>')
+  | ('0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9')
+  | ('+' | '-' | '?' | ',' | '.' | '<' | '>')
   | ('ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown' | 'PageUp' | 'PageDown' | 'Home' | 'End')
-  | ('Space' | 'Enter' | 'Escape' | 'Delete' | 'Backspace' | 'F2' | 'F10' | 'ContextMenu')
+  | ('Space' | 'Enter' | 'Escape' | 'Delete' | 'Backspace' | 'Insert' | 'F2' | 'F6' | 'F10' | 'ContextMenu')
 
 /** Mod is what the system gives commands by: Ctrl, or ⌘ on a Mac. */
 type Modifiers = '' | 'Mod+' | 'Mod+Shift+' | 'Ctrl+' | 'Alt+' | 'Alt+Shift+' | 'Shift+'

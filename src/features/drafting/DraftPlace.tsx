@@ -10,7 +10,8 @@ import { showFound } from '#ui/showFound.ts'
 import { useMedia } from '#ui/useMedia.ts'
 import { tell, words } from '#words/words.ts'
 import { type DraftTools, DraftToolsContext, focusedGround, selectedGround } from './actions/draftGround.ts'
-import { CLIPBOARD, DETAILS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
+import { CLIPBOARD, DETAILS_PLACE, REGIONS_PLACE, REHEARSING, STAGE, WHOLE_RIDE } from './actions/draftPlaces.ts'
+import { fieldWith, goToCues, goToRegion, isBesideStage } from './actions/gettingAbout/regions.ts'
 import { FIT_RIDE } from './actions/view/fit.ts'
 import { ZOOM_IN, ZOOM_OUT } from './actions/view/zoom.ts'
 import { useClipboardEvents } from './clipboard/useClipboardEvents.ts'
@@ -47,12 +48,6 @@ const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea
 
 /** One column, as in draft.css. */
 const NARROW = '(max-width: 1000px)'
-
-/** The field of the details that has these words. */
-const fieldWith = (place: Element | null, written: string) =>
-  [...(place?.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('.draft-side input, .draft-side textarea') ?? [])].find(
-    ({ value }) => value.trim() === written,
-  )
 
 /** The place where a ride is drafted: the stage, the tray under it, what the engine noticed, and the details beside it. */
 export function DraftPlace() {
@@ -161,6 +156,8 @@ export function DraftPlace() {
       focus,
       reveal: (id) => afterDrawing(() => reveal(id)),
       openDetails,
+      openCues: () => afterDrawing(() => root.current && goToCues(root.current)),
+      goToRegion: (step) => root.current && goToRegion(root.current, step),
       typeLine: (blockId) => {
         begun.current = ''
         setLine({ edited: blockId, opened: performance.now() })
@@ -183,8 +180,9 @@ export function DraftPlace() {
   usePlaceActions(CLIPBOARD, focusedOrSelected)
   useClipboardEvents(focusedOrSelected)
   usePlaceActions(STAGE, (at) => (at === null ? selected() : focusedGround(store, tools, at)))
-  usePlaceActions(DETAILS_PLACE, (at) => (at?.closest('.draft-side') ? selected() : null))
-  usePlaceActions(WHOLE_RIDE, selected)
+  usePlaceActions(DETAILS_PLACE, (at) => (isBesideStage(at) ? selected() : null))
+  usePlaceActions(REGIONS_PLACE, selected)
+  usePlaceActions(WHOLE_RIDE, focusedOrSelected)
   usePlaceActions(REHEARSING, () => rehearsal)
 
   useRideDetails(() => {

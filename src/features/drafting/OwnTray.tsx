@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'react'
 import { useAction } from '#actions/useAction.ts'
-import { isSet } from '#plan/model.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Field } from '#ui/Field.tsx'
@@ -9,7 +8,7 @@ import { SearchField } from '#ui/SearchField.tsx'
 import { words } from '#words/words.ts'
 import type { DraftGround } from './actions/draftGround.ts'
 import { addOwn } from './actions/whole/add.ts'
-import { blockFigure } from './blockFigure.ts'
+import { figureOfItems } from './blockFigure.ts'
 import { nameProblem } from './KeepPattern.tsx'
 import { type Own, ownPatternsIn } from './ownPatternCommand.ts'
 import { DragHandle } from './stage/drag/DragHandle.tsx'
@@ -64,7 +63,7 @@ function OwnButton({ own, on }: { own: Own; on: DraftGround }) {
   const { words: name, props } = useAction(action, on)
   return (
     <button type="button" className="tray-pattern" {...props}>
-      <Figure name={figureOf(own)} />
+      <Figure name={figureOfItems(own.pattern.items)} />
       <bdi className="own-name">{name}</bdi>
     </button>
   )
@@ -87,17 +86,11 @@ function EditRow({ own, all }: { own: Own; all: readonly Own[] }) {
   }
   return (
     <li>
-      <Figure name={figureOf(own)} />
+      <Figure name={figureOfItems(own.pattern.items)} />
       <Field key={own.name} label={words.ownPatterns.rename(own)} hideLabel value={own.name} onCommit={rename} />
       <Button tone="quiet" onClick={() => void remove()} aria-label={words.ownPatterns.deleteNamed(own)}>
         {words.ownPatterns.delete}
       </Button>
     </li>
   )
-}
-
-/** Of its hardest block. */
-function figureOf({ pattern: { items } }: Own) {
-  const blocks = items.flatMap((item) => (isSet(item) ? item.parts : [item]))
-  return blockFigure(blocks.reduce((hardest, block) => (block.effort.to > hardest.effort.to ? block : hardest)))
 }

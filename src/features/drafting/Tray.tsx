@@ -16,9 +16,9 @@ export function Tray({ note }: { note: string | null }) {
     <>
       <fieldset className="tray">
         <legend className="ui-hidden">{words.drafting.tray}</legend>
-        {ADD_BLOCKS.map(({ pattern, action }) => (
+        {ADD_BLOCKS.map(({ pattern, action, key }) => (
           <DragHandle key={pattern.id} kind="pattern" id={pattern.id}>
-            <TrayButton action={action} on={on} figure={blockFigure(pattern)} />
+            <TrayButton action={action} on={on} figure={blockFigure(pattern)} digit={key} />
           </DragHandle>
         ))}
         <TrayButton action={ADD_SECTION} on={on} />
@@ -29,12 +29,17 @@ export function Tray({ note }: { note: string | null }) {
   )
 }
 
-function TrayButton({ action, on, figure }: { action: DraftAction; on: DraftGround; figure?: FigureName }) {
+function TrayButton({ action, on, figure, digit }: { action: DraftAction; on: DraftGround; figure?: FigureName; digit?: string }) {
   const { words: name, props } = useAction(action, on)
   return (
     <button type="button" className={figure ? 'tray-pattern' : 'tray-pattern tray-section'} {...props}>
       {figure && <Figure name={figure} />}
       {name}
+      {digit && (
+        <span className="tray-key" aria-hidden="true">
+          {digit}
+        </span>
+      )}
     </button>
   )
 }

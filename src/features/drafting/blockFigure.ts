@@ -1,5 +1,5 @@
 import { plainMove } from '#engine/cadence/moves.ts'
-import type { Block, Terrain } from '#plan/model.ts'
+import { type Block, type Item, isSet, type Terrain } from '#plan/model.ts'
 import type { FigureName } from '#ui/figures/Figure.tsx'
 
 /** Figures of moves, by the trade's name for them. */
@@ -33,4 +33,10 @@ export function blockFigure({ move, terrain, posture }: Pick<Block, 'move' | 'te
   if (moving) return moving
   if (posture === 'seated') return SEATED[terrain]
   return posture === 'standing' && terrain === 'run' ? 'run' : posture
+}
+
+/** Of the hardest block among them. */
+export function figureOfItems(items: readonly Item[]): FigureName {
+  const blocks = items.flatMap((item) => (isSet(item) ? item.parts : [item]))
+  return blockFigure(blocks.reduce((hardest, block) => (block.effort.to > hardest.effort.to ? block : hardest)))
 }

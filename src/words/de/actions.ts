@@ -94,7 +94,7 @@ export const actions: typeof en.actions = {
 
   goUp: 'zum Song',
   goDown: 'zum ersten Block',
-  goAcrossDo: 'von Blöcken zu ihrem Song und zurück',
+  goAcrossDo: 'von Blöcken zu ihrem Song und hinunter zu ihren Ansagen',
   goBefore: 'vorheriger',
   goAfter: 'nächster',
   goAlongDo: 'vorheriger, nächster Block oder Song',
@@ -106,7 +106,6 @@ export const actions: typeof en.actions = {
   selectMoreDo: 'mehr auswählen',
   toggle: 'zur Auswahl hinzufügen oder daraus entfernen',
   details: 'Details der Auswahl',
-  selectNothing: 'Auswahl aufheben',
   leaveDetails: 'zurück zur Bühne',
   leaveDetailsDo: 'von den Details zurück zu dem, worum es geht',
 

@@ -18,6 +18,20 @@ export const many: typeof en.many = {
   shiftSet: ({ name }) => `„${name}“ daneben ist ein Satz, und seine Runden behalten ihre Länge.`,
   shiftNoRoom: ({ name }) => `„${name}“ ist zu kurz, um einen Achter abzugeben.`,
 
+  fill: 'Song füllen',
+  fillDo: 'den Song bis zum Ende füllen: ein Block wird länger, ein Satz bekommt mehr Runden, mehrere wiederholen sich reihum',
+  filled: ({ name }) => `Song mit ${name} gefüllt`,
+  fillApart: 'Füllen geht nur mit Blöcken, die in einem Song nebeneinander stehen.',
+  fillNoSong: 'Hier ist kein Song, der sich füllen lässt.',
+  fillFull: 'Der Song ist schon voll.',
+  fillNoRound: 'Für eine weitere Runde ist kein Platz mehr.',
+
+  nextRegion: 'nächster Bereich',
+  regionBefore: 'voriger Bereich',
+  regionDo: 'Bühne, Details, Bausteine, Prüfung: nächster, voriger Bereich',
+  goOut: 'eine Ebene hinaus',
+  goOutDo: 'eine Ebene hinaus: vom Block zum Song, vom Song zu nichts',
+
   appliesTo: 'gilt für',
   everyRound: ({ rounds }) => (rounds === 2 ? 'beide Runden' : `alle ${number(rounds)} Runden`),
   onlyRound: ({ round }) => `nur Runde ${number(round)}`,

@@ -51,9 +51,10 @@ export const typedLine: typeof en.typedLine = {
   close: 'schließen',
   left: 'Was die Zeile nicht sagt, etwa Ansagen und Notizen, bleibt, wie es ist.',
   cuesElsewhere: 'Ansagen eines Blocks, den es schon gibt, stehen in seinen Details.',
-  suggestions: 'Wörter zum Ergänzen',
+  addPattern: ({ name }) => `${name} hinzufügen`,
+  suggestions: 'Bausteine, und Wörter zum Ergänzen',
   help: 'was man tippen kann',
-  keys: 'Enter nimmt den Block dazu und öffnet die nächste Zeile, Escape schließt. Zwischen mehrere Blöcke einer Zeile kommt ein Schrägstrich; mehrere Zeilen lassen sich einfügen.',
+  keys: 'Tipp den Anfang eines Bausteins, auch eines eigenen, und nimm ihn mit Enter dazu. Enter nimmt, was in der Zeile steht, und öffnet die nächste, Tab ergänzt ein Wort, Escape schließt. Zwischen mehrere Blöcke einer Zeile kommt ein Schrägstrich; mehrere Zeilen lassen sich einfügen.',
   examples: [
     { line: 'sitzend Berg 8 bis 2½ Belastung 7 breit', means: '8 Achter, Widerstand 2½, Belastung 7, Hände breit' },
     { line: 'Jumps auf 4 x8, plus halbe', means: 'acht Jumps auf je 4 Counts, eine halbe Umdrehung mehr' },

@@ -98,7 +98,7 @@ export const actions = {
   // Moving around the stage.
   goUp: 'to the song',
   goDown: 'to the first block',
-  goAcrossDo: 'from blocks to their song, and back',
+  goAcrossDo: 'from blocks to their song, and down to their cues',
   goBefore: 'previous',
   goAfter: 'next',
   goAlongDo: 'previous, next block or song',
@@ -110,7 +110,6 @@ export const actions = {
   selectMoreDo: 'select more',
   toggle: 'add to the selection, or remove',
   details: 'details of the selection',
-  selectNothing: 'clear selection',
   leaveDetails: 'back to the stage',
   leaveDetailsDo: 'from the details back to what they are about',
 

@@ -21,6 +21,22 @@ export const many = {
   shiftSet: ({ name }: { name: string }) => `“${name}” beside it is a set, and its rounds keep their length.`,
   shiftNoRoom: ({ name }: { name: string }) => `“${name}” is too short to give up an eight.`,
 
+  // Filling a song.
+  fill: 'fill the song',
+  fillDo: 'fill the song to its end: one block gets longer, a set gets more rounds, several repeat in turn',
+  filled: ({ name }: { name: string }) => `Filled the song with ${name}`,
+  fillApart: 'Only blocks next to each other in one song can fill it.',
+  fillNoSong: 'There is no song here to fill.',
+  fillFull: 'The song is full already.',
+  fillNoRound: 'There is no room left for another round.',
+
+  // Getting about.
+  nextRegion: 'next area',
+  regionBefore: 'previous area',
+  regionDo: 'stage, details, patterns, checks: next, previous',
+  goOut: 'one level out',
+  goOutDo: 'one level out: from a block to its song, from a song to nothing',
+
   // One round of a set.
   appliesTo: 'applies to',
   everyRound: ({ rounds }: { rounds: number }) => (rounds === 2 ? 'both rounds' : `all ${number(rounds)} rounds`),

@@ -62,9 +62,10 @@ export const typedLine = {
   close: 'close',
   left: 'What the line doesn’t say, like cues and notes, stays as it is.',
   cuesElsewhere: 'Cues of a block that is there already are edited in its details.',
-  suggestions: 'words to finish with',
+  addPattern: ({ name }: { name: string }) => `add ${name}`,
+  suggestions: 'patterns, and words to finish with',
   help: 'what can be typed',
-  keys: 'Enter adds the block and opens the next line, Escape closes. Blocks on one line go between slashes; several lines can be pasted.',
+  keys: 'Begin a pattern’s name and press Enter to add it, yours too. Enter adds what the line says and opens the next one, Tab finishes a word, Escape closes. Blocks on one line go between slashes; several lines can be pasted.',
   examples: [
     { line: 'seated climb 8 to 2½ effort 7 wide', means: '8 eights, knob at 2½, effort 7, hands wide' },
     { line: 'jumps on 4 x8, add half', means: 'eight jumps, each on 4 counts, half a turn on' },

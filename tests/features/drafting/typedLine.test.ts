@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { finished, finishing } from '#features/drafting/typedLine/finishing.ts'
-import { typedBlocks, typedEdit } from '#features/drafting/typedLine/typedCommand.ts'
+import { patternsFound } from '#features/drafting/typedLine/patternsFound.ts'
+import { addedPattern, typedBlocks, typedEdit } from '#features/drafting/typedLine/typedCommand.ts'
 import { itemsOfLines } from '#plan/line/readLine.ts'
 import { writeLine } from '#plan/line/writeLine.ts'
 import { isSet } from '#plan/model.ts'
@@ -104,5 +105,33 @@ describe('words that are begun', () => {
     expect(finishing('s', en.lineWords)).toEqual([])
     expect(finished('seated cl', 'climb')).toBe('seated climb ')
     expect(finishing('Erh', de.lineWords)).toEqual(['Erholung'])
+  })
+})
+
+describe('patterns by the beginning of their names', () => {
+  const profiles = { profiles: [] }
+  const names = (text: string) => patternsFound(text, profiles).map(({ name }) => name)
+
+  it('are found by any word, those that begin with it first, and not where the line says it itself', () => {
+    expect(names('cl')).toEqual(['seated climb', 'standing climb'])
+    expect(names('st cl')).toEqual(['standing climb'])
+    expect(names('fl')).toEqual(['flat', 'flush', 'standing flat'])
+    expect(names('flat')).toEqual(['standing flat'])
+    expect(names('jumps 4')).toEqual(['jumps on 4'])
+    expect([names(''), names('4 to 2 fl')]).toEqual([[], []])
+  })
+
+  it('are added after the selection as one step, in a ride without songs too', () => {
+    const store = open()
+    store.getState().selectItem('s1b2')
+    const { command, ids } = addedPattern(store.getState(), patternsFound('hov', profiles)[0]!)
+    store.getState().run(command!)
+    expect(store.getState().ride!.sections[0]!.blocks[2]!.id).toBe(ids[0])
+    store.getState().undo()
+    expect(store.getState().ride).toEqual(demoRide('spark'))
+    store.getState().openRide({ ...demoRide('spark'), sections: [] })
+    const first = addedPattern(store.getState(), patternsFound('hov', profiles)[0]!)
+    store.getState().run(first.command!)
+    expect(store.getState().ride!.sections.map(({ blocks }) => blocks.map(({ id }) => id))).toEqual([first.ids])
   })
 })

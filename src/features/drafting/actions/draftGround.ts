@@ -29,6 +29,10 @@ export interface DraftTools {
   reveal: (id: string) => void
   /** Goes to the first field of the details. */
   openDetails: () => void
+  /** Goes to the words of the first cue in the details, or to where one is written. */
+  openCues: () => void
+  /** Goes to the next part of the place, or the one before: stage, details, tray, checks. */
+  goToRegion: (step: 1 | -1) => void
   /** Opens a line to type a block in: a new one after the selection, or this one. */
   typeLine: (blockId: string | null) => void
   /** Turns the name of something on the stage into a field, on this stop or on any of its own. */
@@ -61,6 +65,8 @@ const NO_TOOLS: DraftTools = {
   focus: nothing,
   reveal: nothing,
   openDetails: nothing,
+  openCues: nothing,
+  goToRegion: nothing,
   typeLine: nothing,
   rename: nothing,
   fitRide: nothing,

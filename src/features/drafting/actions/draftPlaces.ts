@@ -1,15 +1,18 @@
 import type { ActionPlace } from '#actions/action.ts'
+import type { Chord } from '#actions/keys/chord.ts'
 import { TAP_KEYS } from '#features/drafting/panel/section/tapping/tapKeys.ts'
 import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
 import { OVERVIEW_EDGE_KEYS, OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
 import { READ_OUT_KEYS } from '#features/drafting/stage/readOut/readOutKeys.ts'
 import { ZOOM_WHEEL } from '#features/drafting/stage/zoomWheel.ts'
+import type { PatternId } from '#plan/patterns/blockPattern.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
 import { say } from '#words/said.ts'
 import { CUT_SECTION } from './changing/cutSection.ts'
 import { DELETE } from './changing/deleteIt.ts'
 import { DUPLICATE } from './changing/duplicate.ts'
 import { LESS_EFFORT, MORE_EFFORT } from './changing/effort.ts'
+import { FILL } from './changing/fill.ts'
 import { GROUP } from './changing/group.ts'
 import { JOIN } from './changing/join.ts'
 import { KEEP_PATTERN } from './changing/keepPattern.ts'
@@ -28,7 +31,8 @@ import type { DraftAction } from './draftAction.ts'
 import type { DraftGround } from './draftGround.ts'
 import { GO_DOWN, GO_UP } from './gettingAbout/goAcross.ts'
 import { GO_AFTER, GO_BEFORE, GO_FIRST, GO_LAST } from './gettingAbout/goAlong.ts'
-import { DETAILS, SELECT_AFTER, SELECT_BEFORE, SELECT_NOTHING, TOGGLE } from './gettingAbout/select.ts'
+import { LAST_REGION, NEXT_REGION } from './gettingAbout/regions.ts'
+import { DETAILS, GO_OUT, SELECT_AFTER, SELECT_BEFORE, TOGGLE } from './gettingAbout/select.ts'
 import { SELECT_ALIKE } from './gettingAbout/selectAlike.ts'
 import { SELECT_ALL } from './gettingAbout/selectAll.ts'
 import { LEAVE_DETAILS } from './leaveDetails.ts'
@@ -75,6 +79,7 @@ export const CHANGES: readonly DraftAction[] = [
   GROUP,
   UNGROUP,
   ONLY_ROUND,
+  FILL,
   CUT_SECTION,
   DELETE,
 ]
@@ -82,8 +87,25 @@ export const CHANGES: readonly DraftAction[] = [
 /** What is offered for the whole ride, beside its figures. */
 export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH, NEW_FROM_THIS]
 
+/** Those a class is mostly made of have a digit. */
+const KEYS: Partial<Record<PatternId, Chord>> = {
+  flat: '1',
+  'standing-flat': '2',
+  'seated-hill': '3',
+  'standing-hill': '4',
+  push: '5',
+  run: '6',
+  'jumps-8': '7',
+  surge: '8',
+  recover: '9',
+}
+
 /** The tray. */
-export const ADD_BLOCKS = PATTERNS.map((pattern) => ({ pattern, action: addBlock(pattern) }))
+export const ADD_BLOCKS = PATTERNS.map((pattern) => ({
+  pattern,
+  key: KEYS[pattern.id],
+  action: addBlock(pattern, KEYS[pattern.id] && [KEYS[pattern.id]!]),
+}))
 
 /** What is copied and pasted, about what has the focus on the stage, and from elsewhere on the page about what is selected. */
 export const CLIPBOARD: ActionPlace<DraftGround> = {
@@ -106,20 +128,7 @@ export const STAGE: ActionPlace<DraftGround> = {
   groups: [
     {
       title: say('actions.group', { group: 'movingAround' }),
-      actions: [
-        GO_BEFORE,
-        GO_AFTER,
-        GO_UP,
-        GO_DOWN,
-        GO_FIRST,
-        GO_LAST,
-        SELECT_BEFORE,
-        SELECT_AFTER,
-        SELECT_ALIKE,
-        TOGGLE,
-        DETAILS,
-        SELECT_NOTHING,
-      ],
+      actions: [GO_BEFORE, GO_AFTER, GO_UP, GO_DOWN, GO_FIRST, GO_LAST, SELECT_BEFORE, SELECT_AFTER, SELECT_ALIKE, TOGGLE, DETAILS, GO_OUT],
     },
     { title: say('actions.group', { group: 'changing' }), actions: CHANGES, also: [TWO_PRESSES] },
     {
@@ -141,6 +150,15 @@ export const DETAILS_PLACE: ActionPlace<DraftGround> = {
     { title: say('actions.group', { group: 'movingAround' }), actions: [LEAVE_DETAILS] },
     { title: say('actions.group', { group: 'tapping' }), actions: [], also: TAP_KEYS },
   ],
+}
+
+/** From one part of the place to the next, from fields too. */
+export const REGIONS_PLACE: ActionPlace<DraftGround> = {
+  id: 'regions',
+  reach: 'page',
+  repeats: false,
+  inFields: true,
+  groups: [{ title: say('actions.group', { group: 'movingAround' }), actions: [NEXT_REGION, LAST_REGION] }],
 }
 
 /** The ride as a whole. */
@@ -178,4 +196,4 @@ export const REHEARSING: ActionPlace<RehearsalGround> = {
   ],
 }
 
-export const DRAFT_PLACES = [CLIPBOARD, STAGE, DETAILS_PLACE, WHOLE_RIDE, REHEARSING, HABITS, HEARING] as const
+export const DRAFT_PLACES = [CLIPBOARD, STAGE, DETAILS_PLACE, REGIONS_PLACE, WHOLE_RIDE, REHEARSING, HABITS, HEARING] as const

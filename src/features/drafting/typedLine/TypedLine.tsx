@@ -9,6 +9,7 @@ import {
   useRef,
   useState,
 } from 'react'
+import { blockFigure, figureOfItems } from '#features/drafting/blockFigure.ts'
 import { runAndSay } from '#features/drafting/draftActions.ts'
 import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
 import { writeLine } from '#plan/line/writeLine.ts'
@@ -17,9 +18,11 @@ import { findBlock } from '#plan/places.ts'
 import { useApp, useAppStore } from '#store/useApp.ts'
 import { Button } from '#ui/Button.tsx'
 import { Disclosure } from '#ui/Disclosure.tsx'
+import { Figure } from '#ui/figures/Figure.tsx'
 import { tell, words } from '#words/words.ts'
 import { finished, finishing } from './finishing.ts'
-import { typedBlocks, typedEdit } from './typedCommand.ts'
+import { patternsFound } from './patternsFound.ts'
+import { addedPattern, typedBlocks, typedEdit } from './typedCommand.ts'
 import './typedLine.css'
 
 interface TypedLineProps {
@@ -40,10 +43,12 @@ export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineP
   const store = useAppStore()
   const ride = useApp((state) => state.ride)
   const selection = useApp((state) => state.selection)
+  const profiles = useApp((state) => state.profiles)
   const [edited, setEdited] = useState(opened)
   const [text, setText] = useState(() => lineOf(store.getState().ride, opened))
   const [pasted, setPasted] = useState<string | null>(null)
-  const [active, setActive] = useState(-1)
+  /** Which of the offers is about to be taken; null until somebody says, −1 for the line as it stands. */
+  const [picked, setPicked] = useState<number | null>(null)
   const field = useRef<HTMLInputElement>(null)
   const id = useId()
   const place = ride && edited !== null ? findBlock(ride, edited) : undefined
@@ -54,7 +59,22 @@ export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineP
     const state = { ...store.getState(), ride }
     return edited === null ? typedBlocks(state, pasted ?? text) : typedEdit(state, text, edited)
   }, [store, ride, selection, edited, pasted, text])
-  useHeldPreview(typed.command)
+  const patterns = useMemo(
+    () => (edited === null && pasted === null ? patternsFound(text, { profiles }) : []),
+    [edited, pasted, text, profiles],
+  )
+  const suggestions = pasted === null ? finishing(text, words.lineWords) : []
+  const offers = patterns.length + suggestions.length
+  // A line that says nothing yet is the beginning of the first name that fits.
+  const active = picked ?? (typed.command === null && patterns.length > 0 ? 0 : -1)
+  const pattern = patterns[active]
+  const way = suggestions[active - patterns.length]
+  const added = useMemo(() => {
+    void selection
+    return pattern && addedPattern({ ...store.getState(), ride }, pattern)
+  }, [store, ride, selection, pattern])
+  const { command, ready, ids } = added ?? typed
+  useHeldPreview(command)
 
   // Not at the first rendering: that may be long done when the line takes the place of the field people type in until then.
   useLayoutEffect(() => {
@@ -67,11 +87,9 @@ export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineP
     field.current?.setSelectionRange(field.current.value.length, field.current.value.length)
   }, [])
 
-  const suggestions = pasted === null ? finishing(text, words.lineWords) : []
-  // A word that can still become one of the line's is not yet wrong.
-  const wrong = typed.problems.filter(({ kind, to }) => suggestions.length === 0 || kind !== 'unknown' || to < text.length)
-  const take = () => {
-    const { command, ready, ids, rest } = typed
+  // A word that can still become one of the line's is not yet wrong, nor the beginning of a pattern's name.
+  const wrong = added ? [] : typed.problems.filter(({ kind, to }) => offers === 0 || kind !== 'unknown' || to < text.length)
+  const take = ({ command, ready, ids, rest } = added ?? typed) => {
     if (!command || !ready) return
     store.getState().dropPreview()
     if (!runAndSay(store, command, ids.at(-1))) return
@@ -81,22 +99,24 @@ export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineP
     setEdited(null)
     setText(pasted === null ? rest : '')
     setPasted(pasted === null || rest === '' ? null : rest)
-    setActive(-1)
+    setPicked(null)
     field.current?.focus()
   }
   const choose = (way: string) => {
     setText(finished(text, way))
-    setActive(-1)
+    setPicked(null)
     field.current?.focus()
   }
   const press = (event: KeyboardEvent) => {
     const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0
-    if (step !== 0 && suggestions.length > 0) setActive((now) => (now + step + suggestions.length + 1) % (suggestions.length + 1 || 1))
-    else if ((event.key === 'Enter' || event.key === 'Tab') && suggestions[active] !== undefined) choose(suggestions[active])
+    const finish = way ?? (event.key === 'Tab' && !event.shiftKey ? suggestions[0] : undefined)
+    // Round and round through the offers and the line itself, which is −1.
+    if (step !== 0 && offers > 0) setPicked(((active + 1 + step + offers + 1) % (offers + 1)) - 1)
+    else if ((event.key === 'Enter' || event.key === 'Tab') && finish !== undefined) choose(finish)
     else if (event.key === 'Enter') take()
     else if (event.key === 'Escape') {
       event.stopPropagation()
-      if (active >= 0) setActive(-1)
+      if ((picked ?? -1) >= 0) setPicked(null)
       else if (pasted !== null) setPasted(null)
       else onClose()
     } else return
@@ -119,9 +139,9 @@ export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineP
         ref={field}
         id={id}
         role="combobox"
-        aria-expanded={suggestions.length > 0}
+        aria-expanded={offers > 0}
         aria-controls={`${id}-words`}
-        aria-activedescendant={active >= 0 && suggestions[active] !== undefined ? `${id}-${active}` : undefined}
+        aria-activedescendant={pattern || way !== undefined ? `${id}-${active}` : undefined}
         aria-autocomplete="list"
         aria-describedby={`${id}-said`}
         autoComplete="off"
@@ -131,26 +151,43 @@ export function TypedLine({ edited: opened, begun, onClose, onDone }: TypedLineP
         placeholder={typedLine.placeholder}
         onChange={(event) => {
           setText(event.target.value)
-          setActive(-1)
+          setPicked(null)
         }}
         onKeyDown={press}
         onPaste={paste}
       />
-      <Button tone="action" disabled={typed.command === null || !typed.ready} onClick={take}>
-        {edited === null ? typedLine.take({ blocks: Math.max(1, typed.ids.length) }) : typedLine.change}
+      <Button tone="action" disabled={command === null || !ready} onClick={() => take()}>
+        {edited === null ? typedLine.take({ blocks: Math.max(1, ids.length) }) : typedLine.change}
       </Button>
       <Button tone="quiet" onClick={onClose}>
         {typedLine.close}
       </Button>
-      <div id={`${id}-words`} role="listbox" aria-label={typedLine.suggestions} className="typed-words" hidden={suggestions.length === 0}>
+      <div id={`${id}-words`} role="listbox" aria-label={typedLine.suggestions} className="typed-words" hidden={offers === 0}>
+        {patterns.map((found, at) => (
+          // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus and names the active one
+          // biome-ignore lint/a11y/useKeyWithClickEvents: by key through the field
+          <div
+            key={found.id}
+            id={`${id}-${at}`}
+            role="option"
+            aria-label={typedLine.addPattern({ name: found.name })}
+            aria-selected={at === active}
+            className="typed-pattern"
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => take(addedPattern(store.getState(), found))}
+          >
+            <Figure name={'own' in found ? figureOfItems(found.own.pattern.items) : blockFigure(found.pattern)} />
+            <bdi>{found.name}</bdi>
+          </div>
+        ))}
         {suggestions.map((way, at) => (
           // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus and names the active one
           // biome-ignore lint/a11y/useKeyWithClickEvents: by key through the field
           <div
             key={way}
-            id={`${id}-${at}`}
+            id={`${id}-${patterns.length + at}`}
             role="option"
-            aria-selected={at === active}
+            aria-selected={patterns.length + at === active}
             onPointerDown={(event) => event.preventDefault()}
             onClick={() => choose(way)}
           >

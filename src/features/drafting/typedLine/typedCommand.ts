@@ -1,4 +1,6 @@
 import { emptySection, insertionPlace, withSection } from '#features/drafting/draftActions.ts'
+import { ownPatternCommand } from '#features/drafting/ownPatternCommand.ts'
+import { patternCommand } from '#features/drafting/patternCommand.ts'
 import { blocksOf } from '#plan/clip/clip.ts'
 import type { Command } from '#plan/commands/command.ts'
 import { insertItem } from '#plan/commands/insertItem.ts'
@@ -9,6 +11,7 @@ import { itemsOfLines, readEditedBlock } from '#plan/line/readLine.ts'
 import { findBlock } from '#plan/places.ts'
 import type { AppState } from '#store/state.ts'
 import { words } from '#words/words.ts'
+import type { Found } from './patternsFound.ts'
 
 /** What typed lines come to: the change they make, the blocks it makes or changes, and what was not understood. */
 interface Typed {
@@ -44,6 +47,19 @@ export function typedBlocks({ ride, report, selection, newId }: AppState, text: 
   const command = place ? added : withSection(added, section)
   return { command, ready: lines.every(({ whole }) => whole), ids: items.map(({ id }) => id), problems, rest }
 }
+
+/** A pattern added whole, after the selection. */
+export function addedPattern({ ride, report, selection, newId }: AppState, found: Found): Typed {
+  if (!ride || !report) return NOTHING
+  const place = insertionPlace(ride, report, selection)
+  const section = place?.section ?? emptySection(ride, newId())
+  const at = { section, index: place?.index ?? 0, newId }
+  const { ids, command } =
+    'own' in found ? ownPatternCommand(ride, { own: found.own, ...at }) : ofOne(patternCommand(ride, { pattern: found.pattern, ...at }))
+  return { ...NOTHING, command: place ? command : withSection(command, section), ready: true, ids }
+}
+
+const ofOne = ({ id, command }: ReturnType<typeof patternCommand>) => ({ ids: [id], command })
 
 /** What a changed line changes of the block it was written from. */
 export function typedEdit({ ride }: AppState, text: string, blockId: string): Typed {

@@ -8,7 +8,7 @@ export const TYPE_LINE: DraftAction = {
   id: 'stage.typeLine',
   name: say('typedLine.type'),
   does: say('typedLine.typeDo'),
-  keys: ['L'],
+  keys: ['L', 'Insert'],
   writes: true,
   inMenu: true,
   over: ['ride', 'section', 'block', 'set'],

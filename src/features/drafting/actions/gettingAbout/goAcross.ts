@@ -1,9 +1,9 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
-import { isSet } from '#plan/model.ts'
-import { findBlock, findSet } from '#plan/places.ts'
+import { isSet, type Ride } from '#plan/model.ts'
+import { findBlock, findItem, findSet } from '#plan/places.ts'
 import { say } from '#words/said.ts'
-import { isOnStage } from './stops.ts'
+import { chooseTarget, isOnStage } from './stops.ts'
 
 const BETWEEN = say('actions.goAcrossDo')
 
@@ -15,18 +15,23 @@ export const GO_UP: DraftAction = {
   keys: ['ArrowUp'],
   keyOnly: true,
   can: (on) => isOnStage(on) && on.target.kind !== 'section',
-  do: ({ store, tools, target }) => {
-    const { shown, selection, selectItem, selectSection } = store.getState()
-    const set = shown && target.kind === 'block' ? findBlock(shown, target.id)?.set : undefined
-    const up = set?.id ?? selection.sectionId
-    if (up === null) return
-    if (set) selectItem(up)
-    else selectSection(up)
-    tools.focus(up)
-  },
+  do: goUp,
 }
 
-/** From a song to its first block, from a set to its first part. */
+/** To the set of a part, else to the song. */
+export function goUp({ store, tools, target }: DraftGround): void {
+  const { shown, selection, selectItem, selectSection } = store.getState()
+  const set = shown && target.kind === 'block' && selection.ids.length < 2 ? findBlock(shown, target.id)?.set : undefined
+  const up = set?.id ?? (shown && target.kind !== 'ride' ? songOf(shown, target.id) : undefined) ?? selection.sectionId
+  if (up === null) return
+  if (set) selectItem(up)
+  else selectSection(up)
+  tools.focus(up)
+}
+
+const songOf = (ride: Ride, id: string): string | undefined => (findBlock(ride, id) ?? findItem(ride, id))?.section.id
+
+/** From a song to its first block, from a set to its first part, from a block to its cues. */
 export const GO_DOWN: DraftAction = {
   id: 'stage.goDown',
   name: say('actions.goDown'),
@@ -35,6 +40,11 @@ export const GO_DOWN: DraftAction = {
   keyOnly: true,
   can: isOnStage,
   do: (on) => {
+    if (on.target.kind === 'block') {
+      chooseTarget(on)
+      on.tools.openCues()
+      return
+    }
     const first = firstInside(on)
     if (first === undefined) return
     on.store.getState().selectItem(first)

@@ -1,6 +1,7 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import type { DraftGround } from '#features/drafting/actions/draftGround.ts'
 import { say } from '#words/said.ts'
+import { goUp } from './goAcross.ts'
 import { chooseTarget, goBy, isOnStage } from './stops.ts'
 
 const more = (step: 1 | -1) => ({
@@ -52,13 +53,18 @@ export const DETAILS: DraftAction = {
   },
 }
 
-export const SELECT_NOTHING: DraftAction = {
-  id: 'stage.selectNothing',
-  name: say('actions.selectNothing'),
-  does: say('actions.selectNothing'),
+/** From a part of a set to the set, from blocks and sets to their song, from a song to nothing that is selected. */
+export const GO_OUT: DraftAction = {
+  id: 'stage.goOut',
+  name: say('many.goOut'),
+  does: say('many.goOutDo'),
   keys: ['Escape'],
   keyOnly: true,
   // In a drag the key lets go of what is dragged, and of nothing else.
   can: ({ store, target }) => store.getState().previewing === null && target.kind !== 'ride',
-  do: ({ store }) => store.getState().clearSelection(),
+  do: (on) => {
+    const { selection, clearSelection } = on.store.getState()
+    if (on.target.kind === 'section' || (selection.ids.length === 0 && selection.sectionId === null)) clearSelection()
+    else goUp(on)
+  },
 }

@@ -1,21 +1,27 @@
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
+import { chooseTarget } from '#features/drafting/actions/gettingAbout/stops.ts'
 import { addOwnPattern, addPattern, addSection } from '#features/drafting/draftActions.ts'
 import type { Own } from '#features/drafting/ownPatternCommand.ts'
 import type { BlockPattern } from '#plan/patterns/blockPattern.ts'
 import { say } from '#words/said.ts'
 
 /** Adds a block of a pattern after the selection. */
-export const addBlock = (pattern: BlockPattern): DraftAction => ({
+export const addBlock = (pattern: BlockPattern, keys: DraftAction['keys'] = []): DraftAction => ({
   id: `add.${pattern.id}`,
   name: say('actions.addBlock', { pattern: pattern.name }),
   words: () => pattern.name,
   does: say('actions.addBlockDo', { pattern: pattern.name }),
+  keys,
   writes: true,
-  do: ({ store, tools }) => {
+  do: (on) => {
+    const { store, tools, stop } = on
+    // By its key it goes after what has the focus, and the focus goes along.
+    if (stop) chooseTarget(on)
     const added = addPattern(store, pattern)
     if (!added) return
     store.getState().selectItem(added.id)
-    tools.reveal(added.id)
+    if (stop) tools.focus(added.id)
+    else tools.reveal(added.id)
     tools.note(added.note)
   },
 })
