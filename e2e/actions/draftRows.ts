@@ -136,6 +136,14 @@ export const DRAFT_ROWS: Rows = {
       await expect(page.locator('.typed-line')).toHaveCount(0)
     },
   },
+  'stage.writeCue': {
+    given: choose('s1b2'),
+    sees: (page) => expect(page.getByRole('combobox', { name: /^cue for “/ })).toBeFocused(),
+    back: async (page) => {
+      await page.keyboard.press('Escape')
+      await expect(page.locator('.cue-line')).toHaveCount(0)
+    },
+  },
 
   'stage.rename': {
     given: choose('s1b2'),

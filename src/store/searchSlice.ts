@@ -1,3 +1,4 @@
+import { type SaidCue, saidIn } from '#engine/cues/completion/saidIn.ts'
 import { type Spot, type Use, usesIn } from '#plan/search/things.ts'
 import { words } from '#words/words.ts'
 import type { RideShelf } from './ports.ts'
@@ -11,6 +12,8 @@ export interface SearchedRide {
   updated: number
   location?: string
   uses: readonly Use[]
+  /** Its cues, which a new one can be completed to. */
+  said: readonly SaidCue[]
 }
 
 /** Something to go to, which the place that has it shows once it is there. */
@@ -61,7 +64,7 @@ export function createSearchSlice(set: SetState, get: GetState, shelf: RideShelf
     for (const [index, { id, title, updated }] of left.entries()) {
       if (get().place === 'lead') return
       const loaded = await shelf.load(id)
-      if (loaded.ok) searched.set(id, { id, title, updated, ...located(loaded.ride), uses: usesIn(loaded.ride) })
+      if (loaded.ok) searched.set(id, { id, title, updated, ...located(loaded.ride), uses: usesIn(loaded.ride), said: saidIn(loaded.ride) })
       // Between two rides the page has its turn: what is typed goes first.
       await new Promise((resolve) => setTimeout(resolve))
       if ((index + 1) % AT_A_TIME === 0) set({ searched: new Map(searched), unsearched: left.length - index - 1 })

@@ -71,6 +71,11 @@ export function useDraftText(name: string, value: string, commit: (text: string)
     /** The text stood in the field when the page ended, and nobody has touched it since. */
     isBack: isBack && draft !== null,
     restore,
+    /** Text comes into the field as if it had been typed. */
+    write: (typed: string) => {
+      escaped.current = false
+      setDraft(typed)
+    },
     inputProps: {
       value: draft ?? value,
       onChange: (event: { currentTarget: Editable }) => {

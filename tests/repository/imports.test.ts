@@ -31,6 +31,7 @@ const ALLOWED: Record<string, string[]> = {
         `features/${feature}`,
         'react',
         'react/jsx-runtime',
+        ...(feature === 'drafting' ? ['downshift'] : []),
         ...(feature === 'search' ? ['downshift', '@leeoniya/ufuzzy'] : ['recharts', '@dnd-kit/core', '@dnd-kit/utilities']),
       ],
     ]),

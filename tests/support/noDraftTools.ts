@@ -17,6 +17,7 @@ export const NO_DRAFT_TOOLS: DraftTools = {
   keepPattern: nothing,
   typeLine: nothing,
   rename: nothing,
+  writeCue: nothing,
   note: nothing,
   openMenu: nothing,
 }

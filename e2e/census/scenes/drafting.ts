@@ -70,6 +70,17 @@ export const DRAFT: readonly Scene[] = [
     own: '.rename-field',
     ownOnly: true,
   },
+  {
+    name: 'the draft, cues written one after another',
+    prepare: spark,
+    show: unlessSeen('.cue-line', async (page) => {
+      await chosen('s2b2')(page)
+      await page.getByRole('button', { name: 'write a cue' }).click()
+      await expect(page.locator('.cue-line')).toBeVisible()
+    }),
+    own: '.cue-line',
+    ownOnly: true,
+  },
   { name: 'the draft, several blocks', prepare: spark, show: chosen('s2b2', 's2b3', 's2b4'), own: side },
   {
     name: 'the draft, a set',

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useCallback, useMemo, useRef, useState } from 'react'
+import { useCallback, useMemo, useRef, useState } from 'react'
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Finding } from '#engine/report.ts'
@@ -37,12 +37,9 @@ import { StageDrag } from './stage/drag/StageDrag.tsx'
 import { dragCommand, type KeyedCommand } from './stage/dragCommand.ts'
 import { OPENING_SCALE, Stage, type StageView } from './stage/Stage.tsx'
 import { Tray } from './Tray.tsx'
-import { LineComing } from './typedLine/LineComing.tsx'
+import { useLineUnderStage } from './useLineUnderStage.tsx'
 import { useNoteOnRide } from './useNoteOnRide.ts'
 import './draft.css'
-
-// Fetched when the first line is typed.
-const TypedLine = lazy(() => import('./typedLine/TypedLine.tsx').then((module) => ({ default: module.TypedLine })))
 
 const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea'
 
@@ -64,8 +61,6 @@ export function DraftPlace() {
   const lane = useRef<HTMLDivElement>(null)
   const stage = useRef<StageView>(null)
   const narrow = useMedia(NARROW)
-  const [line, setLine] = useState<{ edited: string | null; opened: number } | null>(null)
-  const begun = useRef('')
   const [keeping, setKeeping] = useState<readonly string[] | null>(null)
 
   const reveal = useCallback(
@@ -151,18 +146,18 @@ export function DraftPlace() {
   const openDetails = useCallback(() => afterDrawing(() => root.current?.querySelector<HTMLElement>(FIRST_FIELD)?.focus()), [afterDrawing])
   const [openMenu, menu] = useDraftMenu(root)
   const [rename, nameField] = useRenaming(root, focus)
+  const bringIntoSight = useCallback((id: string) => afterDrawing(() => reveal(id)), [afterDrawing, reveal])
+  const { typeLine, writeCue, line } = useLineUnderStage(focus, bringIntoSight)
   const tools = useMemo<DraftTools>(
     () => ({
       focus,
-      reveal: (id) => afterDrawing(() => reveal(id)),
+      reveal: bringIntoSight,
       openDetails,
       openCues: () => afterDrawing(() => root.current && goToCues(root.current)),
       goToRegion: (step) => root.current && goToRegion(root.current, step),
-      typeLine: (blockId) => {
-        begun.current = ''
-        setLine({ edited: blockId, opened: performance.now() })
-      },
+      typeLine,
       rename,
+      writeCue,
       fitRide: () => stage.current?.fitRide(),
       fitSection: (id) => stage.current?.fitSection(id),
       zoomBy: (factor) => stage.current?.zoomBy(factor),
@@ -172,7 +167,7 @@ export function DraftPlace() {
       note: setNote,
       openMenu,
     }),
-    [focus, reveal, openDetails, makeOffer, offer, setNote, openMenu, rename, afterDrawing],
+    [focus, bringIntoSight, openDetails, typeLine, rename, writeCue, makeOffer, offer, setNote, openMenu, afterDrawing],
   )
   const rehearsal = useMemo(() => playing && { store, rehearsing: playing.rehearsing }, [store, playing])
   const selected = () => selectedGround(store, tools)
@@ -235,21 +230,7 @@ export function DraftPlace() {
               >
                 {nameField}
               </Stage>
-              {line && !readOnly && (
-                <Suspense fallback={<LineComing label={words.typedLine.type} begun={begun} />}>
-                  <TypedLine
-                    key={line.opened}
-                    edited={line.edited}
-                    begun={begun}
-                    onDone={(id) => afterDrawing(() => reveal(id))}
-                    onClose={() => {
-                      setLine(null)
-                      const last = store.getState().selection.ids.at(-1) ?? store.getState().selection.sectionId
-                      if (last != null) focus(last)
-                    }}
-                  />
-                </Suspense>
-              )}
+              {!readOnly && line}
               {!readOnly && <Tray note={note} />}
               {!narrow && <Findings readOnly={readOnly} onGo={go} />}
               {rehearsal && <RehearsalBar on={rehearsal} />}

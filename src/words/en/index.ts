@@ -11,6 +11,7 @@ import { checksRide } from './checksRide.ts'
 import { checksRiding } from './checksRiding.ts'
 import { clipboard } from './clipboard.ts'
 import { commands } from './commands.ts'
+import { cueLine } from './cueLine.ts'
 import { documents } from './documents.ts'
 import { drafting } from './drafting.ts'
 import { drafts } from './drafts.ts'
@@ -78,6 +79,7 @@ export const en = {
   checksRiding,
   clipboard,
   commands,
+  cueLine,
   documents,
   drafting,
   drafts,

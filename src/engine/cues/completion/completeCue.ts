@@ -1,3 +1,4 @@
+import { remembered } from '#engine/cues/remembered.ts'
 import type { Block, CueMoment } from '#plan/model.ts'
 import type { SaidCue } from './saidIn.ts'
 
@@ -31,7 +32,7 @@ const OTHER_CALL = -8
 /**
  * What typing at a block is completed to, best first: each text once, none that the block says already, and only what has
  * every typed word as the beginning of one of its own, in their order. With nothing typed, what fits the block best.
- * Cost: linear in what was said.
+ * Cost: linear in the texts that were said, each of which is read once.
  *
  * @param said by this leader, this ride first and then rides from the latest to the oldest
  * @param callsKnob whether a text calls for the knob, so that words for another block's resistance are not offered first
@@ -46,16 +47,12 @@ export function completeCue(
 ): Completion[] {
   const query = wordsOf(typed)
   const spoken = new Set(here.cues.map(({ text }) => plain(text)))
-  const isOffered = (text: string) => !spoken.has(plain(text)) && matches(text, query)
-  const ages = new Map<string, number>()
+  const isOffered = (text: string) => !spoken.has(plain(text)) && matches(wordsOf(text), query)
   const uses = new Map<string, { latest: SaidCue; points: number; count: number }>()
-  for (const cue of said) {
-    if (!ages.has(cue.rideId)) ages.set(cue.rideId, ages.size)
-    if (!isOffered(cue.text)) continue
-    const points = likeness(cue, here) + POINTS.recent * 0.5 ** (ages.get(cue.rideId)! / POINTS.halvesIn)
-    const held = uses.get(plain(cue.text))
-    if (held === undefined) uses.set(plain(cue.text), { latest: cue, points, count: 1 })
-    else uses.set(plain(cue.text), { latest: held.latest, points: Math.max(held.points, points), count: held.count + 1 })
+  for (const { plainly, spokenWords, said: uttered } of textsOf(said)) {
+    if (spoken.has(plainly) || !matches(spokenWords, query)) continue
+    const points = uttered.map(({ cue, age }) => likeness(cue, here) + POINTS.recent * 0.5 ** (age / POINTS.halvesIn))
+    uses.set(plainly, { latest: uttered[0]!.cue, points: Math.max(...points), count: uttered.length })
   }
   const own = new Map(trade.filter(({ text }) => isOffered(text)).map((cue) => [plain(cue.text), cue]))
   const found = [
@@ -76,25 +73,56 @@ export function completeCue(
     .map(({ completion }) => completion)
 }
 
+/** A text as it was said again and again, the latest first. */
+interface SaidText {
+  readonly plainly: string
+  readonly spokenWords: readonly string[]
+  /** Each time, and how many rides ago. */
+  readonly said: { readonly cue: SaidCue; readonly age: number }[]
+}
+
+const gathered = new WeakMap<readonly SaidCue[], readonly SaidText[]>()
+
+/** What was said, text by text: thousands of cues are only put together when they change, and not at every key. */
+function textsOf(said: readonly SaidCue[]): readonly SaidText[] {
+  const held = gathered.get(said)
+  if (held) return held
+  const ages = new Map<string, number>()
+  const texts = new Map<string, SaidText>()
+  for (const cue of said) {
+    const age = ages.get(cue.rideId) ?? ages.size
+    ages.set(cue.rideId, age)
+    const plainly = plain(cue.text)
+    const text = texts.get(plainly)
+    if (text) text.said.push({ cue, age })
+    else texts.set(plainly, { plainly, spokenWords: wordsOf(cue.text), said: [{ cue, age }] })
+  }
+  const all = [...texts.values()]
+  gathered.set(said, all)
+  return all
+}
+
 const likeness = (cue: SaidCue, { terrain, posture, move }: Here): number =>
   (cue.terrain === terrain ? POINTS.terrain : 0) +
   (cue.posture === posture ? POINTS.posture : 0) +
   (move !== undefined && cue.move === move.name ? POINTS.move : 0)
 
-/** Words as they are compared: without capitals, accents, and signs. */
-const wordsOf = (text: string): string[] =>
+/** Words as they are compared: without capitals, accents, and signs. The same text is said again and again. */
+const wordsOf = remembered((text): readonly string[] =>
   text
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== '')
+    .filter((word) => word !== ''),
+)
 
-const plain = (text: string): string => wordsOf(text).join(' ')
+const plain = remembered((text) => wordsOf(text).join(' '))
 
 /** Whether each typed word begins one of the text's, in their order. */
-function matches(text: string, query: readonly string[]): boolean {
-  const words = wordsOf(text)
+export const isBegunBy = (text: string, typed: string): boolean => matches(wordsOf(text), wordsOf(typed))
+
+function matches(words: readonly string[], query: readonly string[]): boolean {
   let at = 0
   for (const typed of query) {
     while (at < words.length && !words[at]!.startsWith(typed)) at++

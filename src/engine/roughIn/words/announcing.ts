@@ -96,7 +96,7 @@ function postureWords({ block, change, kind, before, isNew }: Passage, voice: Vo
 }
 
 /** What a move is called, with its counts. */
-function moveWords({ block, kind }: Pick<Passage, 'block' | 'kind'>, { calls }: Voice): readonly string[] | null {
+export function moveWords({ block, kind }: Pick<Passage, 'block' | 'kind'>, { calls }: Voice): readonly string[] | null {
   const { move } = block
   if (kind === 'jumps') return calls.jumps(move?.counts)
   if (!move) return null

@@ -27,7 +27,8 @@ export function loadsOf(ride: Ride, { blocks, riders }: Pick<RideReport, 'blocks
   return blocks.map((played) => loadOf(ride, played, demands[played.index]?.mean ?? null))
 }
 
-function loadOf(ride: Ride, { block, ledger, cadence }: PlayedBlock, demand: Effort | null): Load {
+/** The load of one, with what the model makes of it. */
+export function loadOf(ride: Ride, { block, ledger, cadence }: PlayedBlock, demand: Effort | null): Load {
   const { effort } = block
   const base = ride.datum === 'base' ? 0 : Math.round(ride.bike.base * ride.bike.stepsPerUnit)
   const rpm = cadence.kind === 'turning' ? cadence.from : ride.bike.referenceRpm

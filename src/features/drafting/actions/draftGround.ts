@@ -37,6 +37,8 @@ export interface DraftTools {
   typeLine: (blockId: string | null) => void
   /** Turns the name of something on the stage into a field, on this stop or on any of its own. */
   rename: (id: string, stop: HTMLElement | null) => void
+  /** Opens the line in which the cues of this block are written, at one of them if told. */
+  writeCue: (blockId: string, cueId?: string | null) => void
   fitRide: () => void
   fitSection: (sectionId: string) => void
   zoomBy: (factor: number) => void
@@ -69,6 +71,7 @@ const NO_TOOLS: DraftTools = {
   goToRegion: nothing,
   typeLine: nothing,
   rename: nothing,
+  writeCue: nothing,
   fitRide: nothing,
   fitSection: nothing,
   zoomBy: nothing,

@@ -1,5 +1,6 @@
 import type { ActionPlace } from '#actions/action.ts'
 import type { Chord } from '#actions/keys/chord.ts'
+import { CUE_LINE_KEYS } from '#features/drafting/cueLine/cueLineKeys.ts'
 import { TAP_KEYS } from '#features/drafting/panel/section/tapping/tapKeys.ts'
 import { DRAG_KEYS } from '#features/drafting/stage/drag/dragKeys.ts'
 import { OVERVIEW_EDGE_KEYS, OVERVIEW_KEYS } from '#features/drafting/stage/overviewKeys.ts'
@@ -25,6 +26,7 @@ import { SPLIT } from './changing/split.ts'
 import { EARLIER, LATER, LITTLE_EARLIER, LITTLE_LATER } from './changing/start.ts'
 import { EDIT_LINE, TYPE_LINE } from './changing/typeLine.ts'
 import { UNGROUP } from './changing/ungroup.ts'
+import { WRITE_CUE } from './changing/writeCue.ts'
 import { COPY, CUT, PASTE, PASTE_BLOCKS, PASTE_CUES, PASTE_RESISTANCE } from './clipboard/copyAndPaste.ts'
 import { MENU, PASTE_ONLY } from './clipboard/menu.ts'
 import type { DraftAction } from './draftAction.ts'
@@ -72,6 +74,7 @@ export const CHANGES: readonly DraftAction[] = [
   TYPE_LINE,
   EDIT_LINE,
   RENAME,
+  WRITE_CUE,
   DUPLICATE,
   KEEP_PATTERN,
   SPLIT,
@@ -137,6 +140,7 @@ export const STAGE: ActionPlace<DraftGround> = {
       also: [OVERVIEW_KEYS, OVERVIEW_EDGE_KEYS, ZOOM_WHEEL, ...READ_OUT_KEYS],
     },
     { title: say('actions.group', { group: 'dragging' }), actions: [], also: DRAG_KEYS },
+    { title: say('cueLine.keys'), actions: [], also: CUE_LINE_KEYS },
   ],
 }
 

@@ -1,5 +1,8 @@
 import { memo } from 'react'
+import { ActionButton } from '#actions/ActionButton.tsx'
 import { inSpokenOrder } from '#engine/cues/spokenOrder.ts'
+import { WRITE_CUE } from '#features/drafting/actions/changing/writeCue.ts'
+import { useSelectedGround } from '#features/drafting/actions/draftGround.ts'
 import { CueFields } from '#features/drafting/panel/block/CueFields.tsx'
 import { CueOffers } from '#features/drafting/panel/block/CueOffers.tsx'
 import { useSettledOrder } from '#features/drafting/panel/block/useSettledOrder.ts'
@@ -25,6 +28,7 @@ interface CueListProps {
 
 /** What is said at a block, in the order it is said. Words typed into the last line become another cue, said as the block begins. */
 export const CueList = memo(function CueList({ blockId, cues, unit, onChange, onAdd, atMoment, beginsAt, onCopy }: CueListProps) {
+  const on = useSelectedGround()
   const spoken = useApp((state) => idsOf(inSpokenOrder(cues, state.shownReport?.cues.lines ?? [])))
   const { ids, ...settled } = useSettledOrder(spoken === '' ? [] : spoken.split(' '))
   const add = (typed: string) => {
@@ -34,7 +38,10 @@ export const CueList = memo(function CueList({ blockId, cues, unit, onChange, on
   }
   return (
     <section className="panel-group" aria-label={words.panelsBlock.cues}>
-      <h3>{words.panelsBlock.cues}</h3>
+      <div className="panel-cues-head">
+        <h3>{words.panelsBlock.cues}</h3>
+        <ActionButton action={WRITE_CUE} on={on} tone="quiet" className="panel-edit-only" />
+      </div>
       <ol className="panel-cues" {...settled}>
         {ids.map((id, place) => {
           const index = cues.findIndex((cue) => cue.id === id)
