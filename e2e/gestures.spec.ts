@@ -146,17 +146,17 @@ test.describe('with a mouse', () => {
       await page.mouse.down({ button })
       await page.mouse.move(from.x - by, from.y + 3, { steps: 6 })
       await page.mouse.up({ button })
-      return (await scrolled(page)) - before
+      await expect.poll(async () => (await scrolled(page)) - before).toBe(by)
     }
-    expect(await pull({ x: chart.x + 600, y: chart.y + 8 }, 200)).toBe(200)
+    await pull({ x: chart.x + 600, y: chart.y + 8 }, 200)
     const card = { x: chart.x + 500, y: (await middleOf(block(page, 's1b3'))).y }
-    expect(await pull(card, 150, 'middle')).toBe(150)
+    await pull(card, 150, 'middle')
     expect(await selected(page)).toEqual(['s1b2'])
 
     await page.mouse.move(card.x, card.y)
     await page.keyboard.down('Space')
     await expect(page.locator('.stage-content')).toHaveAttribute('data-hand', 'ready')
-    expect(await pull(card, -100)).toBe(-100)
+    await pull(card, -100)
     await page.keyboard.up('Space')
     await expect(page.locator('.stage-content')).not.toHaveAttribute('data-hand', /./)
     expect(await selected(page)).toEqual(['s1b2'])

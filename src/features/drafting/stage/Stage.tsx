@@ -34,10 +34,8 @@ import './stage.css'
 // The chart library is large and the blocks are what one starts with: it comes after the first paint.
 const IntensityChart = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.IntensityChart })))
 const ReadOut = lazy(() => import('./readOut/ReadOut.tsx').then((module) => ({ default: module.ReadOut })))
-const CurveHandles = lazy(() => import('./gestures/CurveHandles.tsx').then((module) => ({ default: module.CurveHandles })))
 const LevelLabels = lazy(() => import('./IntensityChart.tsx').then((module) => ({ default: module.LevelLabels })))
-
-// What hands do to the stage as a whole comes with them.
+// What hands do to the stage as a whole comes with it, over what is read of it.
 const Gestures = lazy(() => import('./gestures/Gestures.tsx').then((module) => ({ default: module.Gestures })))
 
 interface StageProps {
@@ -227,7 +225,7 @@ export function Stage(props: StageProps) {
               <Suspense fallback={<p className="chart-wait">{words.drafting.drawing}</p>}>
                 <IntensityChart scale={scale} reach={reach} slot={report.overall.slot} stretch={stretch} />
                 <ReadOut scale={scale}>
-                  <CurveHandles scale={scale} />
+                  <Gestures scroller={scroller} zoomTo={zoomAt} />
                 </ReadOut>
               </Suspense>
             </div>
@@ -253,9 +251,6 @@ export function Stage(props: StageProps) {
               onSelectSection={onSelectSection}
             />
             <TalkLane cues={report.cues} scale={scale} stretch={stretch} />
-            <Suspense fallback={null}>
-              <Gestures scroller={scroller} zoomTo={zoomAt} />
-            </Suspense>
             {children}
             {playhead && <Playhead source={playhead} scale={scale} scroller={scroller} />}
           </div>

@@ -8,7 +8,6 @@ import { useMedia } from '#ui/useMedia.ts'
 import { words } from '#words/words.ts'
 import { type CurvePart, withLevel } from './effortPull.ts'
 import { type HandleBox, handleBoxes } from './handleBoxes.ts'
-import './gestures.css'
 
 /** As in edge.css. */
 const FOR_FINGERS = '(pointer:coarse)'

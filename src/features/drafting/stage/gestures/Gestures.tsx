@@ -1,6 +1,7 @@
 import { type RefObject, useEffect, useRef, useState } from 'react'
 import { useStage } from '#features/drafting/stage/StageContext.ts'
 import { useAppStore } from '#store/useApp.ts'
+import { CurveHandles } from './CurveHandles.tsx'
 import type { GestureGround, Shown } from './gestureGround.ts'
 import type { ZoomedTo } from './pinchZoom.ts'
 import { watchPresses } from './watchPresses.ts'
@@ -32,6 +33,7 @@ export function Gestures({ scroller, zoomTo }: { scroller: RefObject<HTMLElement
   }, [store, scroller, lane, zoomTo])
   return (
     <>
+      <CurveHandles scale={scale} />
       {shown?.frame && <div className="block-frame" style={rect(shown.frame)} />}
       {shown?.value && (
         <span className="held-value" style={{ left: shown.value.x, top: shown.value.y }}>
