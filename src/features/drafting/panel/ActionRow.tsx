@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { useAction } from '#actions/useAction.ts'
 import { MENU } from '#features/drafting/actions/clipboard/menu.ts'
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
@@ -5,6 +6,7 @@ import { type DraftGround, useSelectedGround } from '#features/drafting/actions/
 import { CHANGES } from '#features/drafting/actions/draftPlaces.ts'
 import { SELECT_ALIKE } from '#features/drafting/actions/gettingAbout/selectAlike.ts'
 import { SELECT_ALL } from '#features/drafting/actions/gettingAbout/selectAll.ts'
+import { useApp } from '#store/useApp.ts'
 import './ActionRow.css'
 
 /** What can be done to the chosen section, block, set or blocks without a keyboard; what would change nothing cannot be pressed. */
@@ -24,7 +26,11 @@ export function ActionRow() {
 
 function RowButton({ action, on }: { action: DraftAction; on: DraftGround }) {
   const { words, drawn, props } = useAction(action, on)
-  if (!drawn) return null
+  const idle = useApp((state) => state.previewing === null)
+  // A preview brings no button and takes none away: the row would grow a line, and move what shows the preview from under the pointer.
+  const [stays, setStays] = useState(drawn)
+  if (idle && stays !== drawn) setStays(drawn)
+  if (!(idle ? drawn : stays)) return null
   return (
     <button type="button" className="panel-action" {...props}>
       {words}
