@@ -1,10 +1,12 @@
 import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
 import type { NewId } from '#plan/copies.ts'
+import { startLead } from '#plan/cueStart.ts'
 import { LIMITS } from '#plan/document/schema.ts'
 import { sameValue } from '#plan/edits.ts'
-import type { Block, Item } from '#plan/model.ts'
+import type { Block, Cue, Item, Length } from '#plan/model.ts'
 import { blockFromPattern } from '#plan/patterns/patterns.ts'
 import { tidyBlock } from '#plan/tidyBlock.ts'
+import { EIGHT } from '#units/units.ts'
 import type { Lexicon } from './lexicon.ts'
 import { LINE_FIELDS, type LineContext, type LineFields, type LineProblem } from './lineTypes.ts'
 import { partsOf, SEPARATOR } from './parts.ts'
@@ -30,8 +32,23 @@ function readNewBlock(line: string, lexicon: Lexicon, context: LineContext, newI
   if (!pattern || !fields) return { block: null, problems: [...problems, { kind: 'noKind', from: 0, to: line.length, word: line.trim() }] }
   const made = blockFromPattern(pattern, context.ride, context.section, newId)
   const { cadence: _cadence, move: _move, ...plain } = made
-  const cues = said.cue === undefined ? made.cues : made.cues.map((cue, at) => (at === 0 ? { ...cue, text: said.cue! } : cue))
+  const { length } = { ...plain, ...fields }
+  const cues = cuesOf(said.cues ?? [], made.cues, length, newId)
   return { block: tidyBlock({ ...plain, ...fields, cues }, context.section), problems }
+}
+
+/**
+ * The cues of a new block: the first words are said before it in place of the pattern’s own, all others in it, evenly
+ * from where it begins, on whole eights.
+ */
+function cuesOf([first, ...inside]: readonly string[], made: readonly Cue[], length: Length, newId: NewId): Cue[] {
+  const announced = made.map((cue, at) => (at === 0 && first ? { ...cue, text: first } : cue))
+  const leadOf = (at: number): Cue['lead'] => {
+    const left = 1 - at / inside.length
+    if ('seconds' in length) return at === 0 ? startLead('seconds') : { seconds: Math.round(length.seconds * left) }
+    return at === 0 ? startLead('counts') : { counts: Math.round((length.counts * left) / EIGHT) * EIGHT }
+  }
+  return [...announced, ...inside.map((text, at): Cue => ({ id: newId(), moment: 'form', lead: leadOf(at), text }))]
 }
 
 /** Not left out of a block by being left out of its line. */

@@ -26,8 +26,8 @@ export interface Said {
   allOut?: true
   water?: true
   walk?: true
-  /** What is said before the block. */
-  cue?: string
+  /** What is said before the block, then in it. */
+  cues?: readonly string[]
 }
 
 /** A line is read up to here; what stands behind is named as a problem. */
@@ -234,7 +234,7 @@ export function saidIn(line: string, lexicon: Lexicon, { ride, section }: LineCo
       seconds(item.seconds, item)
     } else if (item.kind === 'quoted') {
       at += 1
-      put('cue', item.text, item)
+      said.cues = [...(said.cues ?? []), item.text]
     } else if (item.kind === 'sign') {
       at += 1
       const value = quantity()

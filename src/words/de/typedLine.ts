@@ -61,7 +61,7 @@ export const typedLine: typeof en.typedLine = {
     { line: 'flach 16 Belastung 4 bis 6', means: '16 Achter, Belastung steigt von 4 auf 6' },
     { line: 'Push 20s, eine Umdrehung drauf', means: '20 Sekunden' },
     { line: 'Pause 4 trinken, eine Umdrehung raus', means: '4 Achter locker, mit einem Schluck' },
-    { line: 'Berg 8 „Hoch damit.“', means: 'mit seiner Ankündigung' },
+    { line: 'Berg 8 „Hoch damit.“ „Hüfte nach hinten.“', means: 'vor dem Berg gesagt, dann darin' },
     { line: 'Berg 8 / Pause 4 / Berg 12 Belastung 8', means: 'drei Blöcke' },
     { line: '4 Runden: Push 4 Belastung 9 / Pause 4', means: 'ein Satz' },
   ],

@@ -72,7 +72,7 @@ export const typedLine = {
     { line: 'flat 16 effort 4 to 6', means: '16 eights, effort ramps from 4 to 6' },
     { line: 'push 20s, one turn on', means: '20 seconds' },
     { line: 'rest 4 sip, one turn off', means: '4 eights easy, with a drink' },
-    { line: 'climb 8 “Up we go.”', means: 'with its announcement' },
+    { line: 'climb 8 “Up we go.” “Hips back.”', means: 'said before the climb, then in it' },
     { line: 'climb 8 / rest 4 / climb 12 effort 8', means: 'three blocks' },
     { line: '4 rounds: push 4 effort 9 / rest 4', means: 'a set' },
   ] as readonly { line: string; means: string }[],

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { BlockPatch } from '#plan/commands/patchBlocks.ts'
+import { isInside } from '#plan/cueStart.ts'
 import { patched } from '#plan/edits.ts'
 import type { Lexicon } from '#plan/line/lexicon.ts'
 import { itemsOfLines, readEditedBlock } from '#plan/line/readLine.ts'
@@ -69,8 +70,11 @@ describe.each(Object.entries(LEXICONS))('lines of blocks in %s', (_, lexicon) =>
         expect(whole).toBe(true)
         const [alone] = itemsOfLines(writeItem(context.block, lexicon, context), lexicon, context, newId)[0]!.items
         expect(items).toEqual([{ id: 'new', rounds, parts: [alone, alone] }])
-        const said = context.block.cues[0]?.text.trim() ?? ''
-        if (said !== '' && !/["“”„«»\r\n]/.test(said)) expect((alone as Block).cues[0]!.text).toBe(said)
+        const isPlain = (words: string) => words.trim() !== '' && !/["“”„«»\r\n]/.test(words)
+        const before = context.block.cues.find((cue) => !isInside(cue))?.text ?? ''
+        const inside = context.block.cues.filter((cue) => isInside(cue)).map(({ text }) => text)
+        if (isPlain(before))
+          expect((alone as Block).cues.map(({ text }) => text)).toEqual([before, ...inside.filter(isPlain)].map((words) => words.trim()))
       }),
     )
   })

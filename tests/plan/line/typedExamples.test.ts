@@ -211,6 +211,16 @@ describe('several blocks of a line', () => {
     })
   })
 
+  it('have words said before them, then in them from their beginning, on whole eights', () => {
+    const [block] = read('climb 12 “Up we go.” “Hips back.” “Halfway.” “Last four.”').items as Block[]
+    expect(block!.cues.map(({ moment, lead, text }) => [moment, lead, text])).toEqual([
+      ['announce', { counts: 8 }, 'Up we go.'],
+      ['form', { counts: 1_000 }, 'Hips back.'],
+      ['form', { counts: 64 }, 'Halfway.'],
+      ['form', { counts: 32 }, 'Last four.'],
+    ])
+  })
+
   it('become a set where rounds stand before them, up to the end of the line', () => {
     expect(read('flat 8 / 4 rounds of push 4 effort 9 / rest 4')).toMatchObject({
       items: [{ terrain: 'flat' }, { rounds: 4, parts: [{ terrain: 'push', effort: level(9) }, { terrain: 'recover' }] }],
