@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, useId } from 'react'
+import { type KeyboardEvent, type MouseEvent, type PointerEvent, type ReactNode, useId, useRef } from 'react'
 import { tellRefusal, words } from '#words/words.ts'
 import { type Taken, useDraftText } from './useDraftText.ts'
 import './Field.css'
@@ -19,6 +19,8 @@ export interface FieldProps {
   /** Rows of a text of several lines; Enter then makes a new line. */
   rows?: number
   inputMode?: 'text' | 'decimal' | 'numeric'
+  /** A press that enters the field marks all of it, so that what is typed takes its place; a second press sets the caret. */
+  marksAll?: boolean
   /** Keys the owner handles itself (stepping by arrow); called before the field's own keys. */
   onKeyDown?: (event: KeyboardEvent<HTMLInputElement | HTMLTextAreaElement>) => void
   disabled?: boolean
@@ -39,12 +41,24 @@ export function Field({
   placeholder,
   rows,
   inputMode,
+  marksAll,
   onKeyDown,
   disabled,
   className,
 }: FieldProps) {
   const id = useId()
   const { inputProps, problem, isBack, restore } = useDraftText(label, value, onCommit, rows !== undefined)
+  const entered = useRef(false)
+  const marking = {
+    onPointerDown: ({ currentTarget }: PointerEvent<HTMLInputElement>) => {
+      entered.current = document.activeElement !== currentTarget
+    },
+    onClick: ({ currentTarget }: MouseEvent<HTMLInputElement>) => {
+      // Whoever drags over a part of it wants that part.
+      if (entered.current && currentTarget.selectionStart === currentTarget.selectionEnd) currentTarget.select()
+      entered.current = false
+    },
+  }
   const under = problem === null ? (isBack ? words.fields.back : hint) : tellRefusal(problem)
   const shared = {
     ...inputProps,
@@ -68,7 +82,11 @@ export function Field({
         {label}
       </label>
       <div className="ui-field-line">
-        {rows === undefined ? <input type="text" spellCheck={false} {...shared} /> : <textarea rows={rows} {...shared} />}
+        {rows === undefined ? (
+          <input type="text" spellCheck={false} {...shared} {...(marksAll && marking)} />
+        ) : (
+          <textarea rows={rows} {...shared} />
+        )}
         {unit && <span className="ui-field-unit">{unit}</span>}
       </div>
       <p id={`${id}-under`} className="ui-field-under" data-problem={problem !== null} role={problem === null ? undefined : 'alert'}>

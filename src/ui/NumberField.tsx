@@ -30,5 +30,5 @@ export function NumberField<T>({ value, format, parse, onCommit, step, ...field 
     event.preventDefault()
     onCommit(step(value, direction, event.shiftKey))
   }
-  return <Field inputMode="text" {...field} value={format(value)} onCommit={commit} onKeyDown={stepByArrow} />
+  return <Field inputMode="text" marksAll {...field} value={format(value)} onCommit={commit} onKeyDown={stepByArrow} />
 }
