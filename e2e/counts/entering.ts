@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test'
+import type { Locator, Page } from '@playwright/test'
 import { drag, type Point } from '#e2e/support/drag.ts'
 import { expect } from '#e2e/support/test.ts'
 import { PATTERNS } from '#plan/patterns/patterns.ts'
@@ -67,23 +67,41 @@ async function shape(page: Page, block: WantedBlock): Promise<void> {
     if (end < stage.x + stage.width - BORDER) {
       await drag(page, card.locator('.edge[data-side="end"]'), { by: { x: end - x - width, y: 0 } })
     } else {
-      await panel(page).getByRole('textbox', { name: 'length', exact: true }).click()
+      await (await reach(page, panel(page).getByRole('textbox', { name: 'length', exact: true }))).click()
       await page.keyboard.type(`${block.eights}`)
     }
   }
   if (block.effort !== undefined && block.effort !== effort.from) {
-    const strip = panel(page).getByRole('slider', { name: 'effort', exact: true })
+    const strip = await reach(page, panel(page).getByRole('slider', { name: 'effort', exact: true }))
     const { x, y, width, height } = (await strip.boundingBox())!
     await page.mouse.click(x + (width * (block.effort + 0.5)) / 11, y + height / 2)
   }
   if (block.to !== undefined) {
-    await panel(page).getByRole('textbox', { name: 'to', exact: true }).click()
+    await (await reach(page, panel(page).getByRole('textbox', { name: 'to', exact: true }))).click()
     await page.keyboard.type(block.to)
   }
   if (block.says !== undefined) {
-    await panel(page).getByRole('textbox', { name: 'add a cue' }).click()
+    await (await reach(page, panel(page).getByRole('textbox', { name: 'add a cue' }))).click()
     await page.keyboard.type(block.says)
   }
+}
+
+/** A thing in the details, scrolled to by the wheel where it is out of sight: the browser’s own scrolling of a test would not be counted. */
+async function reach(page: Page, thing: Locator): Promise<Locator> {
+  const side = (await page.locator('.draft-side').boundingBox())!
+  const bottom = Math.min(side.y + side.height, page.viewportSize()!.height)
+  const top = Math.max(side.y, 70)
+  const lies = async () => {
+    const { y, height } = (await thing.boundingBox())!
+    return y < top ? y - top - height : y + height > bottom ? y + 2 * height - bottom : 0
+  }
+  const off = await lies()
+  if (off !== 0) {
+    await page.mouse.move(side.x + side.width / 2, (top + bottom) / 2)
+    await page.mouse.wheel(0, off)
+    await expect.poll(lies).toBe(0)
+  }
+  return thing
 }
 
 /** A song a line, all its blocks in it. */

@@ -112,16 +112,7 @@ describe('what can be done to a block without a keyboard', () => {
 
 it('a set and several blocks are copied and deleted whole', () => {
   open(item('set'))
-  expect(offered()).toEqual([
-    'type a block',
-    'duplicate',
-    'save as pattern',
-    'fill the song',
-    'split song here',
-    'delete',
-    'select all',
-    'more…',
-  ])
+  expect(offered()).toEqual(['type a block', 'duplicate', 'save as pattern', 'fill the song', 'split song here', 'delete', 'more…'])
   expect(possible('split song here')).toBe(false)
   panel.click('duplicate')
   expect(layout(panel.ride(), 'waves')).toMatch(/^set\(push ease\) n\d+\(n\d+ n\d+\) z$/)

@@ -60,14 +60,6 @@ function BlockFields({ block }: { block: Block }) {
           over={unitOfTotals(bike, datum)}
           onChange={does.setResistance}
         />
-        <OwnTotalRow
-          ownTotal={block.ownTotal}
-          total={told}
-          entryNow={does.entryNow}
-          bike={bike}
-          limits={limits}
-          onChange={does.setOwnTotal}
-        />
         <EffortFields effort={block.effort} onChange={does.setEffort} onPreview={does.previewEffort} />
         <DemandRow blockId={block.id} />
         <FigureRow
@@ -78,6 +70,18 @@ function BlockFields({ block }: { block: Block }) {
         />
         <FigureRow label={words.panels.hands} value={block.hands} choices={handsChoices()} onChange={(hands) => edit({ hands })} />
         <LengthRow length={block.length} eight={eight} onChange={does.setLength} />
+      </div>
+      <CueList
+        blockId={block.id}
+        cues={block.cues}
+        unit={'counts' in block.length ? 'counts' : 'seconds'}
+        onChange={does.setCues}
+        onAdd={does.addCue}
+        atMoment={does.atMoment}
+        beginsAt={does.beginsAt}
+        onCopy={copy}
+      />
+      <div className="panel-rows">
         <CadenceFields block={block} song={song} rpmNow={does.rpmNow} onChange={edit} />
         <LeadFootRow blockId={block.id} lead={block.lead} onChange={(lead) => edit({ lead: lead === 'keep' ? undefined : lead })} />
         <MoveFields move={block.move} onChange={does.setMove} onRename={does.renameMove} />
@@ -95,18 +99,16 @@ function BlockFields({ block }: { block: Block }) {
           choices={terrainChoices()}
           onChange={(terrain) => edit({ terrain })}
         />
+        <OwnTotalRow
+          ownTotal={block.ownTotal}
+          total={told}
+          entryNow={does.entryNow}
+          bike={bike}
+          limits={limits}
+          onChange={does.setOwnTotal}
+        />
         <ShakyRow blockId={block.id} />
       </div>
-      <CueList
-        blockId={block.id}
-        cues={block.cues}
-        unit={'counts' in block.length ? 'counts' : 'seconds'}
-        onChange={does.setCues}
-        onAdd={does.addCue}
-        atMoment={does.atMoment}
-        beginsAt={does.beginsAt}
-        onCopy={copy}
-      />
       <MoreFields block={block} leaders={leaders} eight={song?.grid ? eight : undefined} edit={edit} />
     </>
   )

@@ -60,7 +60,6 @@ export const CueList = memo(function CueList({ blockId, cues, unit, onChange, on
           )
         })}
       </ol>
-      <CueOffers blockId={blockId} />
       <WordsField
         className="panel-edit-only"
         label={words.panelsBlock.addCue}
@@ -69,6 +68,7 @@ export const CueList = memo(function CueList({ blockId, cues, unit, onChange, on
         placeholder={cues.length === 0 ? words.panelsBlock.whatYouSayFirst : words.panelsBlock.whatYouSayNext}
         onCommit={add}
       />
+      <CueOffers blockId={blockId} />
     </section>
   )
 })
