@@ -15,7 +15,7 @@ export default defineConfig({
   globalSetup: './support/serveBuild.ts',
   fullyParallel: true,
   // Runs of their own: `npm run census`, `npm run kills`, `npm run windows`.
-  testIgnore: ['census/**', 'kills/**'],
+  testIgnore: ['census/**', 'counts/**', 'kills/**'],
   projects: [{ name: 'page' }],
   workers: 2,
   // A test of the whole page on a machine of unknown load: what passes at the second try is named in the summary.
