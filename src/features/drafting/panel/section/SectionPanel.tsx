@@ -50,7 +50,7 @@ function SectionFields({ section }: { section: Section }) {
     <>
       <SectionHeader section={section} />
       <SectionFit sectionId={section.id} />
-      {song && <SongPlans key={section.id} sectionId={section.id} />}
+      {song && <SongPlans key={`plans of ${section.id}`} sectionId={section.id} />}
       {/* Under the button that changes it: what stands above a button must not move while its preview is shown. */}
       <SectionNotes sectionId={section.id} />
       <div className="panel-rows">
@@ -141,7 +141,7 @@ function SongChange({ section, does }: { section: Section; does: SectionActions 
   return (
     <div className="panel-edit-only panel-parts-only">
       <KeepSong song={song} />
-      <AnotherSongsPlan key={section.id} sectionId={section.id} />
+      <AnotherSongsPlan key={`plan of another for ${section.id}`} sectionId={section.id} />
       <Fold title={words.panelsSong.replaceSong}>
         <ShelfSongs key={song.id} section={section} onTaken={() => setSwaps(swaps + 1)} />
         <NewSong key={swaps} replaces newId={does.newId}>
