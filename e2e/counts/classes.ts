@@ -258,3 +258,15 @@ export const FLATS_AND_CLIMBS: WantedClass = {
     { title: 'Slow Glass', bpm: 76, length: '3:24', blocks: [{ pattern: 'flush', eights: 32 }] },
   ],
 }
+
+/** A class of songs that both have been planned with before. */
+export const FROM_BOTH: WantedClass = {
+  title: 'Kept and Mixed',
+  minutes: 45,
+  songs: [
+    ...FLATS_AND_CLIMBS.songs.slice(0, 2),
+    ...HILLS_AND_JUMPS.songs.slice(2, 6),
+    ...FLATS_AND_CLIMBS.songs.slice(4, 7),
+    ...HILLS_AND_JUMPS.songs.slice(8),
+  ],
+}

@@ -108,7 +108,7 @@ async function reach(page: Page, thing: Locator): Promise<Locator> {
 export async function enterAsExpert(page: Page, wanted: WantedClass): Promise<void> {
   await beginWithSongs(page, wanted)
   for (const [index, song] of wanted.songs.entries()) {
-    await page.locator('.song-head').nth(index).click()
+    await (await inStage(page, page.locator('.song-head').nth(index))).click()
     await page.keyboard.press('l')
     const line = lineOf(song)
     await page.keyboard.type(line)
@@ -132,4 +132,38 @@ function partOf(block: WantedBlock): string {
     block.says !== undefined && `“” “${block.says}”`,
   ]
   return parts.filter(Boolean).join(' ')
+}
+
+/** A class whose songs have all been planned before: each takes its plan. */
+export async function enterFromKept(page: Page, wanted: WantedClass): Promise<void> {
+  await beginWithSongs(page, wanted)
+  for (const index of wanted.songs.keys()) {
+    const before = await cards(page).count()
+    await (await inStage(page, page.locator('.song-head').nth(index))).click()
+    await (
+      await reach(
+        page,
+        panel(page)
+          .getByRole('button', { name: /^use this plan/ })
+          .first(),
+      )
+    ).click()
+    await expect(cards(page)).not.toHaveCount(before)
+  }
+}
+
+/** A song’s head, scrolled to by the wheel where it is out of sight. */
+async function inStage(page: Page, head: Locator): Promise<Locator> {
+  const stage = (await page.locator('.stage-scroller').boundingBox())!
+  const off = async () => {
+    const { x } = (await head.boundingBox())!
+    return x < stage.x - 1 || x > stage.x + stage.width - BORDER ? x - stage.x : 0
+  }
+  const far = await off()
+  if (far !== 0) {
+    await page.mouse.move(stage.x + stage.width / 2, (await head.boundingBox())!.y)
+    await page.mouse.wheel(far - BORDER, 0)
+    await expect.poll(off).toBe(0)
+  }
+  return head
 }
