@@ -261,6 +261,7 @@ export const DRAFT_ROWS: Rows = {
   ...Object.fromEntries(LINES.map(({ action }) => [action.id, switched(action.id)])),
   'offer.fitSlot': offered('offer.fitSlot', 'fit to class length'),
   'offer.otherLength': offered('offer.otherLength', 'shorter or longer version'),
+  'offer.replaceWords': offered('offer.replaceWords', 'find and replace'),
   'offer.newFromThis': {
     sees: (page) => expect(page.getByRole('dialog', { name: 'a new ride from this one' })).toBeVisible(),
     back: (page) => page.keyboard.press('Escape'),

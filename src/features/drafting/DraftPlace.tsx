@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef, useState } from 'react'
+import { lazy, Suspense, useCallback, useMemo, useRef, useState } from 'react'
 import { usePlaceActions } from '#actions/ActionBoardProvider.tsx'
 import { ActionButton } from '#actions/ActionButton.tsx'
 import type { Finding } from '#engine/report.ts'
@@ -40,6 +40,9 @@ import { Tray } from './Tray.tsx'
 import { useLineUnderStage } from './useLineUnderStage.tsx'
 import { useNoteOnRide } from './useNoteOnRide.ts'
 import './draft.css'
+
+// Fetched when words are first replaced.
+const ReplaceWords = lazy(() => import('./proposals/ReplaceWords.tsx').then((module) => ({ default: module.ReplaceWords })))
 
 const FIRST_FIELD = '.draft-side input, .draft-side select, .draft-side textarea'
 
@@ -107,6 +110,12 @@ export function DraftPlace() {
   const show = (blockId: string) => {
     store.getState().selectItem(blockId)
     focus(blockId)
+  }
+  const showAny = (id: string) => {
+    const { shown } = store.getState()
+    if (shown && findSection(shown, id)) selectSection(id)
+    else store.getState().selectItem(id)
+    reveal(id)
   }
   const go = (finding: Finding) => {
     if (finding.blockId || finding.sectionId) stage.current?.comeIntoSight()
@@ -254,6 +263,10 @@ export function DraftPlace() {
                 />
               ) : offer === 'length' && !readOnly ? (
                 <OtherLength onClose={closeOffer} />
+              ) : offer === 'words' && !readOnly ? (
+                <Suspense fallback={null}>
+                  <ReplaceWords onShow={showAny} onClose={closeOffer} />
+                </Suspense>
               ) : (
                 <SelectionPanel onShow={show} />
               )}

@@ -100,6 +100,8 @@ export const commands: typeof en.commands = {
 
   renamed: ({ name, to }) => `${name} in ${to} umbenannt`,
   renamedRide: ({ to }) => `Ride in ${to} umbenannt`,
+  replacedWords: ({ from, to, count }) =>
+    `„${from}“ an ${plural(count, 'Stelle', 'Stellen')} ${to === '' ? 'gelöscht' : `durch „${to}“ ersetzt`}`,
   renamedMove: ({ from, to, count }) => `${from} in ${plural(count, 'Block', 'Blöcken')} in ${to} umbenannt`,
   changed: ({ fields, name }) => `${name} geändert: ${and(fields)}`,
   changedRide: ({ fields }) => `Ride geändert: ${and(fields)}`,

@@ -108,6 +108,8 @@ export const commands = {
   // Fields.
   renamed: ({ name, to }: { name: string; to: string }) => `Renamed ${name} to ${to}`,
   renamedRide: ({ to }: { to: string }) => `Renamed the ride to ${to}`,
+  replacedWords: ({ from, to, count }: { from: string; to: string; count: number }) =>
+    `${to === '' ? `Deleted “${from}”` : `Replaced “${from}” with “${to}”`} in ${plural(count, 'place', 'places')}`,
   renamedMove: ({ from, to, count }: { from: string; to: string; count: number }) =>
     `Renamed ${from} to ${to} in ${plural(count, 'block', 'blocks')}`,
   changed: ({ fields, name }: { fields: readonly string[]; name: string }) => `Changed ${and(fields)} of ${name}`,

@@ -47,6 +47,7 @@ import { problems } from './problems.ts'
 import { readOut } from './readOut.ts'
 import { rehearsing } from './rehearsing.ts'
 import { renaming } from './renaming.ts'
+import { replacing } from './replacing.ts'
 import { riders } from './riders.ts'
 import { rules } from './rules.ts'
 import { search } from './search.ts'
@@ -115,6 +116,7 @@ export const en = {
   readOut,
   renaming,
   rehearsing,
+  replacing,
   riders,
   rules,
   search,

@@ -52,6 +52,7 @@ import { LINES } from './view/lines.ts'
 import { ZOOM_IN, ZOOM_OUT } from './view/zoom.ts'
 import { ADD_SECTION, addBlock } from './whole/add.ts'
 import { FIT_SLOT, NEW_FROM_THIS, OTHER_LENGTH, ROUGH_IN } from './whole/offers.ts'
+import { REPLACE_WORDS } from './whole/replaceWords.ts'
 
 /** What is done to blocks, sets and songs; the row of buttons over the details has them in this order. */
 export const CHANGES: readonly DraftAction[] = [
@@ -88,7 +89,7 @@ export const CHANGES: readonly DraftAction[] = [
 ]
 
 /** What is offered for the whole ride, beside its figures. */
-export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH, NEW_FROM_THIS]
+export const OFFERS: readonly DraftAction[] = [ROUGH_IN, FIT_SLOT, OTHER_LENGTH, NEW_FROM_THIS, REPLACE_WORDS]
 
 /** Those a class is mostly made of have a digit. */
 const KEYS: Partial<Record<PatternId, Chord>> = {

@@ -1,6 +1,6 @@
 import { useCallback, useRef, useState } from 'react'
 
-export type Offer = 'slot' | 'length' | 'draft'
+export type Offer = 'slot' | 'length' | 'draft' | 'words'
 
 /** What is offered for the whole ride, in place of the details: asked for again, it is left. The focus goes back to where it was asked for. */
 export function useOffer() {
