@@ -1,6 +1,5 @@
 import { useState } from 'react'
 import { useAction } from '#actions/useAction.ts'
-import { EDIT_LINE } from '#features/drafting/actions/changing/typeLine.ts'
 import { MENU } from '#features/drafting/actions/clipboard/menu.ts'
 import type { DraftAction } from '#features/drafting/actions/draftAction.ts'
 import { type DraftGround, useSelectedGround } from '#features/drafting/actions/draftGround.ts'
@@ -8,18 +7,20 @@ import { CHANGES } from '#features/drafting/actions/draftPlaces.ts'
 import { useApp } from '#store/useApp.ts'
 import './ActionRow.css'
 
-/** Rows of buttons push what is edited out of sight, so what is done seldom is only in the menu that the last one opens. */
-const IN_ROW: readonly DraftAction[] = [...CHANGES.filter((action) => action !== EDIT_LINE), MENU]
-
-/** What can be done to the chosen section, block, set or blocks without a keyboard; what would change nothing cannot be pressed. */
+/**
+ * What can be done to the chosen section, block, set or blocks without a keyboard; what would change nothing cannot be pressed.
+ * Rows of buttons push what is edited out of sight, so what is done seldom is only in the menu that the last one opens.
+ */
 export function ActionRow() {
   const on = useSelectedGround()
   if (on.target.kind === 'ride') return null
   return (
     <div className="panel-actions panel-edit-only">
-      {IN_ROW.filter(({ over }) => over?.includes(on.target.kind)).map((action) => (
-        <RowButton key={action.id} action={action} on={on} />
-      ))}
+      {[...CHANGES, MENU]
+        .filter(({ over }) => over?.includes(on.target.kind))
+        .map((action) => (
+          <RowButton key={action.id} action={action} on={on} />
+        ))}
     </div>
   )
 }

@@ -26,7 +26,7 @@ export const EDIT_LINE: DraftAction = {
   keys: ['Shift+L'],
   writes: true,
   inMenu: true,
-  over: ['block'],
+  keyOnly: true,
   can: ({ store, target }) => {
     const { ride } = store.getState()
     return ride !== null && target.kind === 'block' && findBlock(ride, target.id) !== undefined

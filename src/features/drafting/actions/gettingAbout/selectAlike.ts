@@ -13,7 +13,7 @@ export const SELECT_ALIKE: DraftAction = {
   does: say('many.alikeDo'),
   keys: ['Mod+Shift+A'],
   inMenu: true,
-  over: ['block'],
+  keyOnly: true,
   can: (on) => on.target.kind === 'block' && (alikeTo(on).length > 0 || say('many.noneAlike')),
   do: (on) => {
     const { target, store } = on

@@ -10,7 +10,7 @@ export const SELECT_ALL: DraftAction = {
   does: say('clipboard.selectAllDo'),
   keys: ['Mod+A'],
   inMenu: true,
-  over: ['section', 'set', 'block', 'several'],
+  keyOnly: true,
   can: ({ store }) => store.getState().shown?.sections.some(({ blocks }) => blocks.length > 0) ?? false,
   do: ({ store, target }) => {
     const { shown, selection, selectItems } = store.getState()
