@@ -219,9 +219,11 @@ export function DraftPlace() {
                 <div className="zoom">
                   <Legend />
                   {rehearsal && <RehearseButton on={rehearsal} />}
-                  <ActionButton action={FIT_RIDE} on={selected()} tone="quiet" />
-                  <ActionButton action={ZOOM_OUT} on={selected()} tone="quiet" aria-label={tell(ZOOM_OUT.name)} />
-                  <ActionButton action={ZOOM_IN} on={selected()} tone="quiet" aria-label={tell(ZOOM_IN.name)} />
+                  <span className="zoom-steps">
+                    <ActionButton action={FIT_RIDE} on={selected()} tone="quiet" />
+                    <ActionButton action={ZOOM_OUT} on={selected()} tone="quiet" aria-label={tell(ZOOM_OUT.name)} />
+                    <ActionButton action={ZOOM_IN} on={selected()} tone="quiet" aria-label={tell(ZOOM_IN.name)} />
+                  </span>
                 </div>
               </div>
               <Stage
