@@ -20,6 +20,7 @@ try {
   const address = server.resolvedUrls?.local[0] ?? ''
   const light = await openDemo(address, 'light')
   await light.screenshot({ path: join(HERE, 'draft.png') })
+  await takeHand(light)
   await light.getByRole('link', { name: 'print', exact: true }).click()
   const paper = light.locator('.sheet-page').first()
   await paper.waitFor()
@@ -52,6 +53,30 @@ async function openDemo(address, colorScheme) {
     .click({ position: { x: 8, y: 30 } })
   await settled(page)
   return page
+}
+
+/** What is typed, what a second button opens, and what the chart tells where it is pointed at. */
+async function takeHand(/** @type {import('@playwright/test').Page} */ page) {
+  await page.keyboard.press('l')
+  await page.getByRole('combobox', { name: 'new block' }).waitFor()
+  await page.keyboard.type('seated climb 8 to 2½ effort 8 “Heavy, and smooth.” / recover 4')
+  await page.getByRole('button', { name: 'add 2 blocks' }).waitFor()
+  await settled(page)
+  await page.screenshot({ path: join(HERE, 'line.png') })
+  await page.keyboard.press('Escape')
+  const card = page.locator('[data-block-id]').nth(6)
+  await card.click({ button: 'right', position: { x: 60, y: 60 } })
+  await page.getByRole('menu').waitFor()
+  await settled(page)
+  await page.screenshot({ path: join(HERE, 'menu.png') })
+  await page.keyboard.press('Escape')
+  const [stage, chart] = [await page.locator('.stage-scroller').boundingBox(), await page.locator('.chart-place').boundingBox()]
+  // Two moves, as a hand makes many: the read-out is fetched at the first.
+  for (const share of [0.6, 0.61]) if (stage && chart) await page.mouse.move(stage.x + share * stage.width, chart.y + chart.height / 2)
+  await page.locator('.read-out').waitFor()
+  await settled(page)
+  await page.screenshot({ path: join(HERE, 'read-out.png') })
+  await page.mouse.move(5, 5)
 }
 
 /** The leading screen in the standing run of the third song. */
