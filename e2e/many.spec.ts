@@ -19,6 +19,8 @@ const box = (page: Page, name: string) => panel(page).getByRole('checkbox', { na
 const chosenOf = (select: Locator) => select.evaluate((one) => (one as HTMLSelectElement).selectedOptions[0]?.textContent)
 const steps = (page: Page) => page.getByRole('menu').getByRole('menuitem')
 
+const alike = (page: Page) => page.getByRole('menuitem', { name: /^select all like this/ })
+
 /** A set-up, a climb that travels back, and jumps: of two songs, and alike in little. */
 async function chooseThree(page: Page): Promise<void> {
   await choose('s2b1')(page)
@@ -142,7 +144,8 @@ test('all of a song, all of the ride, and all that are ridden as this one', asyn
   await expect(panel(page).getByRole('heading', { name: '42 blocks' })).toBeVisible()
   // A move that nobody else has.
   await choose('s3b4')(page)
-  await expect(button(page, 'stage.selectAlike')).toBeDisabled()
+  await button(page, 'clipboard.menu').click()
+  await expect(alike(page)).toHaveAttribute('aria-disabled', 'true')
 })
 
 test('a run is shifted by eights by keys and by its buttons, and what stands beside it makes room', async ({ page }) => {
@@ -227,7 +230,8 @@ test.describe('by touch', () => {
     await openSpark(page)
     await stop(page, 's2b3').scrollIntoViewIfNeeded()
     await stop(page, 's2b3').tap()
-    await button(page, 'stage.selectAlike').tap()
+    await button(page, 'clipboard.menu').tap()
+    await alike(page).tap()
     await expect(selected(page)).toHaveCount(4)
     const bounds = (await effort(page).boundingBox())!
     await effort(page).tap({ position: { x: bounds.width * (9.5 / 11), y: bounds.height / 2 } })
