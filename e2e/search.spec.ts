@@ -125,10 +125,10 @@ for (const { width, height } of [
       await expect(page.locator('.start-safety :focus')).toContainText('newcomers')
 
       await page.keyboard.press('Control+k')
-      await box(page).fill('clear selection')
+      await box(page).fill('one level out')
       await rows(page, 'help').first().click()
       await expect(page.getByRole('dialog', { name: 'shortcuts' })).toBeVisible()
-      await expect(page.locator('.app-keys :focus')).toContainText(/clear selection/i)
+      await expect(page.locator('.app-keys :focus')).toContainText(/level out/i)
       await page.keyboard.press('Escape')
 
       await link(page, 'songs').click()
