@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import { Proposal } from '#features/drafting/proposals/Proposal.tsx'
 import { useHeldPreview } from '#features/drafting/useHeldPreview.ts'
 import { refusedTexts, replacedHit, replaceWords } from '#plan/commands/replaceWords.ts'
@@ -36,6 +36,9 @@ export function ReplaceWords({ onShow, onClose }: ReplaceWordsProps) {
   // The committed ride: what is shown already has the new words.
   const ride = useApp((state) => state.ride)
   const [asked, setAsked, forget] = useKeptState('replaceWords', { find: '', by: '', matchCase: false, wholeWords: false })
+  const field = useRef<HTMLInputElement>(null)
+  // Whoever opens this types next; every other offer is read first, so it begins at its heading.
+  useEffect(() => field.current?.select(), [])
   const [part, setPart] = useState<Part>('all')
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
   const { find, by, matchCase, wholeWords } = asked
@@ -82,14 +85,16 @@ export function ReplaceWords({ onShow, onClose }: ReplaceWordsProps) {
         )
       }
     >
-      <label className="ui-field">
-        <span className="ui-field-label">{said.find}</span>
-        <input type="search" value={find} onChange={(event) => change({ find: event.currentTarget.value })} />
-      </label>
-      <label className="ui-field">
-        <span className="ui-field-label">{said.by}</span>
-        <input type="text" value={by} autoComplete="off" onChange={(event) => setAsked({ ...asked, by: event.currentTarget.value })} />
-      </label>
+      <div className="replace-words">
+        <label className="ui-field">
+          <span className="ui-field-label">{said.find}</span>
+          <input ref={field} type="search" value={find} onChange={(event) => change({ find: event.currentTarget.value })} />
+        </label>
+        <label className="ui-field">
+          <span className="ui-field-label">{said.by}</span>
+          <input type="text" value={by} autoComplete="off" onChange={(event) => setAsked({ ...asked, by: event.currentTarget.value })} />
+        </label>
+      </div>
       <div className="replace-how">
         <label className="panel-check">
           <input type="checkbox" checked={matchCase} onChange={(event) => change({ matchCase: event.currentTarget.checked })} />
