@@ -19,6 +19,7 @@ import { REDO, UNDO, UNDO_LIST } from './actions/undo.ts'
 import { placeFragment } from './fragment.ts'
 import { useLanguage } from './LanguageScope.tsx'
 import { ReadOnBike } from './ReadOnBike.tsx'
+import './Header.css'
 
 const THEMES: readonly Theme[] = ['auto', 'light', 'dark']
 
